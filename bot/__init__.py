@@ -1,0 +1,1 @@
+"""Haybell: everything that touches the world; the arithmetic lives in `rules`."""

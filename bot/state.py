@@ -1,0 +1,250 @@
+"""File and events folded into the barn as it is at an instant: one small function an event kind.
+
+Pure and without arrays. Undo is a fold without the undone entry, so its order never matters except through dates.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from datetime import UTC, date, datetime, time
+from functools import reduce
+from typing import Any
+
+from bot.barn import Barn
+from bot.events import (
+    Changed,
+    Clipped,
+    Done,
+    Entry,
+    Event,
+    FileSays,
+    GarmentIs,
+    GarmentWord,
+    Nudged,
+    Placed,
+    Posted,
+    RecheckSet,
+    Seen,
+    Style,
+    Wearing,
+    Where,
+    Wished,
+    Worked,
+)
+
+DANGER = frozenset({"shivering", "unwell", "cold", "wet"})  # signs that open a recheck and forbid bare
+CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
+
+
+@dataclass(frozen=True)
+class HorseNow:
+    """One horse at an instant. wear None: nobody said. signs: every sign that stands, oldest first."""
+
+    wear: tuple[str, ...] | None = None
+    wear_at: datetime | None = None
+    placed: Where | None = None
+    placed_at: datetime | None = None
+    clip: Style = "none"
+    clip_on: date | None = None
+    keep_bare: bool = False
+    signs: tuple[Entry, ...] = ()
+    worked_at: datetime | None = None
+    recheck: Entry | None = None  # the open RecheckSet
+
+    def last(self, *signs: str) -> Entry | None:
+        """The latest standing entry with one of these signs (any sign where none is named)."""
+        for entry in reversed(self.signs):
+            event = entry.event
+            if isinstance(event, Seen) and (not signs or event.sign in signs):
+                return entry
+        return None
+
+
+@dataclass(frozen=True)
+class GarmentNow:
+    """One garment at an instant. since None: as the file says."""
+
+    state: GarmentWord
+    since: datetime | None = None
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The plan that stands: the latest post, as changed since, and who is done."""
+
+    number: int  # the ledger number of the Posted entry
+    round: str
+    day: date
+    start: datetime
+    end: datetime
+    wear: Mapping[str, tuple[str, ...]]
+    done: frozenset[str] = frozenset()
+    nudged: bool = False
+
+
+@dataclass(frozen=True)
+class State:
+    """The barn at an instant."""
+
+    horses: Mapping[str, HorseNow]
+    garments: Mapping[str, GarmentNow]
+    standing: Standing | None = None
+    posted: frozenset[tuple[str, date]] = frozenset()
+    rubs: Mapping[str, frozenset[str]] = field(default_factory=dict)  # garment id → horses it rubs
+
+    def wearing(self) -> dict[str, tuple[str, ...] | None]:
+        """What each horse is recorded as wearing."""
+        return {name: now.wear for name, now in self.horses.items()}
+
+    def rechecks(self) -> list[tuple[str, RecheckSet]]:
+        """The open rechecks, earliest due first."""
+        found = [
+            (name, now.recheck.event)
+            for name, now in self.horses.items()
+            if now.recheck and isinstance(now.recheck.event, RecheckSet)
+        ]
+        return sorted(found, key=lambda item: item[1].due)
+
+
+def as_filed(barn: Barn) -> State:
+    """The barn as its file has it, before anybody said anything."""
+    horses = {
+        horse.name: HorseNow(
+            wear=horse.wearing, clip=horse.clip.style, clip_on=horse.clip.on, keep_bare=horse.keep_bare
+        )
+        for horse in barn.horses
+    }
+    return State(horses=horses, garments={g.id: GarmentNow(g.state) for g in barn.garments})
+
+
+def fold(barn: Barn, entries: Iterable[Entry]) -> State:
+    """The state after all entries that nothing has undone."""
+    return reduce(apply, (e for e in entries if e.undone_by is None), as_filed(barn))
+
+
+def apply(state: State, entry: Entry) -> State:
+    """The state after one more entry. Entries about horses and garments the file no longer has change nothing."""
+    change = CHANGES.get(type(entry.event))
+    return change(state, entry, entry.event) if change else state
+
+
+def _horse(state: State, name: str, **facts: Any) -> State:
+    now = state.horses.get(name)
+    return state if now is None else replace(state, horses={**state.horses, name: replace(now, **facts)})
+
+
+def _garment(state: State, name: str, said: GarmentNow) -> State:
+    return state if name not in state.garments else replace(state, garments={**state.garments, name: said})
+
+
+def _seen(state: State, entry: Entry, event: Seen) -> State:
+    now = state.horses.get(event.horse)
+    if now is None:
+        return state
+    state = _horse(state, event.horse, signs=(*now.signs, entry), recheck=None)
+    if event.sign == "rubbed" and event.wore:
+        rubs = {g: state.rubs.get(g, frozenset()) | {event.horse} for g in event.wore}
+        state = replace(state, rubs={**state.rubs, **rubs})
+    return state
+
+
+def _garment_is(state: State, entry: Entry, event: GarmentIs) -> State:
+    word: GarmentWord = "dry" if event.state == "in service" else event.state
+    return _garment(state, event.garment, GarmentNow(word, entry.at))
+
+
+def _wearing(state: State, entry: Entry, event: Wearing) -> State:
+    return _horse(state, event.horse, wear=event.wear, wear_at=entry.at)
+
+
+def _done(state: State, entry: Entry, event: Done) -> State:
+    standing = state.standing
+    if standing is None:
+        return state
+    named = tuple(standing.wear) if event.horses == "all" else event.horses
+    for name in named:
+        if name in standing.wear:
+            state = _horse(state, name, wear=standing.wear[name], wear_at=entry.at)
+    return replace(state, standing=replace(standing, done=standing.done | set(named)))
+
+
+def _clipped(state: State, entry: Entry, event: Clipped) -> State:
+    now = state.horses.get(event.horse)
+    on = entry.at.date()
+    if now is None or (now.clip_on is not None and now.clip_on > on):
+        return state
+    return _horse(state, event.horse, clip=event.style, clip_on=on)
+
+
+def _placed(state: State, entry: Entry, event: Placed) -> State:
+    return _horse(state, event.horse, placed=event.where, placed_at=entry.at)
+
+
+def _wished(state: State, entry: Entry, event: Wished) -> State:
+    return _horse(state, event.horse, keep_bare=event.keep_bare)
+
+
+def _worked(state: State, entry: Entry, event: Worked) -> State:
+    return _horse(state, event.horse, worked_at=entry.at)
+
+
+def _posted(state: State, entry: Entry, event: Posted) -> State:
+    standing = Standing(entry.number, event.round, event.day, event.start, event.end, event.wear)
+    return replace(state, standing=standing, posted=state.posted | {(event.round, event.day)})
+
+
+def _changed(state: State, entry: Entry, event: Changed) -> State:
+    standing = state.standing
+    if standing is None or (standing.round, standing.day) != (event.round, event.day):
+        return state
+    wear = {**standing.wear, **event.wear}
+    return replace(state, standing=replace(standing, wear=wear, done=standing.done - set(event.wear)))
+
+
+def _recheck(state: State, entry: Entry, event: RecheckSet) -> State:
+    return _horse(state, event.horse, recheck=entry)
+
+
+def _nudged(state: State, entry: Entry, event: Nudged) -> State:
+    standing = state.standing
+    return state if standing is None else replace(state, standing=replace(standing, nudged=True))
+
+
+def _file_says(state: State, entry: Entry, event: FileSays) -> State:
+    match event.about:
+        case "clip":
+            on = event.on or entry.at.date()
+            now = state.horses.get(event.name)
+            if now is None or (now.clip_on and now.clip_on > on):
+                return state
+            return _horse(state, event.name, clip=event.value, clip_on=on)
+        case "keep_bare":
+            return _horse(state, event.name, keep_bare=event.value)
+        case "wearing":
+            wear = None if event.value is None else tuple(event.value)
+            return _horse(state, event.name, wear=wear, wear_at=entry.at)
+        case "where":  # the file's routine changed: what chat said before no longer stands
+            return _horse(state, event.name, placed=None, placed_at=None)
+        case "state":
+            return _garment(state, event.name, GarmentNow(event.value, entry.at))
+
+
+CHANGES: dict[type[Event], Callable[[State, Entry, Any], State]] = {
+    Seen: _seen,
+    GarmentIs: _garment_is,
+    Wearing: _wearing,
+    Done: _done,
+    Clipped: _clipped,
+    Placed: _placed,
+    Wished: _wished,
+    Worked: _worked,
+    Posted: _posted,
+    Changed: _changed,
+    RecheckSet: _recheck,
+    Nudged: _nudged,
+    FileSays: _file_says,
+}
+
+
+def midnight(day: date) -> datetime:
+    """The first instant of a day, UTC: the date of a file fact that carries no hour."""
+    return datetime.combine(day, time(), UTC)

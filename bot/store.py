@@ -1,0 +1,1 @@
+"""One SQLite file a barn: opened, migrated, one transaction at a time."""

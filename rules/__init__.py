@@ -1,0 +1,21 @@
+"""Arithmetic of a dressed horse: values in, decisions out; no clock, file, network or time zone.
+
+Lowest floor first:
+
+parameters  every thermal number once: value, range, unit, source, standing
+reason      what a decision says of itself, without words
+weather     a forecast as arrays; wind, rain, sun and sky at horse height; scenarios
+horse       surface, heat production and tissue insulation of one animal
+coat        hair depth by date, clip and regrowth; flattened, blown and erect hair
+garment     kinds of clothing; insulation of one and of layers, what it covers
+question    everything a plan depends on: horses, stays, pieces, wishes, costs
+wetness     water into hair and cloth and out again; when a garment on the rail is dry
+heat        the balance: cold and heat margin, needed fill; axes (case, scenario, hour)
+outfit      which pieces go together on this horse now, and the reason where not
+offset      one horse's offset from all its signs: bounded, fading, explained
+caution     what is unsafe or needs hands, as reasons with numbers
+day         cost of an outfit over a window; best sequence with a price for each change
+sharing     spares across the barn, exactly: no piece on two horses
+plan        the one door: price(question), then choose(prices, question)
+moved       two plans compared: whom a new forecast or report moves, and by how much
+"""

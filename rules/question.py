@@ -1,0 +1,112 @@
+"""Question: everything a plan depends on, as values."""
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+from rules.garment import Garment
+from rules.horse import Horse
+from rules.weather import Floats, Hours, Site
+
+PlaceName = Literal["field", "stall"]
+Shelter = Literal["none", "trees", "shed"]
+Hay = Literal["outside", "in shelter", "none"]
+WaterState = Literal["dry", "damp", "wet", "soaked"]
+
+
+@dataclass(frozen=True)
+class Stay:
+    """Where a horse spends one window."""
+
+    place: PlaceName
+    shelter: Shelter = "none"
+    hay: Hay = "outside"
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """The owner's wishes; each kept where it does no harm."""
+
+    keep_bare: bool = False
+    clothed_below_c: float | None = None
+    sheet_in_rain: bool = False
+    max_fill_g: float | None = None
+
+
+@dataclass(frozen=True)
+class Rail:
+    """A place to dry things. None for temperature or humidity: follows outdoors."""
+
+    name: str
+    temperature_c: float | None = None
+    humidity_pct: float | None = None
+    air_ms: float | None = None
+    learned_factor: float = 1.0  # how much longer than computed things really take here
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A garment with its condition at hour 0.
+
+    water: as reported or computed `since_h` hours before hour 0. rail: index into Question.rails, None where
+    unknown (the slowest is assumed). in_service: False while washing, torn, missing, a strap broken.
+    leaks: lost its waterproof standing. rubs: names of horses that it rubs.
+    """
+
+    garment: Garment
+    water: WaterState = "dry"
+    since_h: float = 0.0
+    rail: int | None = None
+    in_service: bool = True
+    leaks: bool = False
+    rubs: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True)
+class Wearer:
+    """One horse as asked about.
+
+    stays: one a window. wears: garment ids from the skin outward at hour 0; None: nobody said (a change
+    then costs nothing). offset_c, offset_sd_c: what the barn has learned. wet_hair: seen wet at hour 0.
+    must_clothe: seen shivering or cold lately, or vet's orders: safety outranks the wish for bare.
+    """
+
+    horse: Horse
+    stays: tuple[Stay, ...]
+    wears: tuple[str, ...] | None = None
+    offset_c: float = 0.0
+    offset_sd_c: float = 2.0
+    wishes: Wishes = field(default_factory=Wishes)
+    wet_hair: bool = False
+    must_clothe: bool = False
+
+
+@dataclass(frozen=True)
+class Costs:
+    """What is worth what, in cold degree-hours (adjustable in the barn file).
+
+    cold, hot: of one degree-hour; wet_skin: of one hour with wet hair in the cold; change: of one change of
+    clothes (about minutes of work); borrow: of taking a spare.
+    """
+
+    cold: float = 1.0
+    hot: float = 1.5
+    wet_skin: float = 2.0
+    change: float = 4.0
+    borrow: float = 1.0
+
+
+@dataclass(frozen=True)
+class Question:
+    """All that a plan depends on.
+
+    share: (window, hour) fraction of each hour that lies in each window. day_of_year: of hour 0, UTC, from 1.
+    windows follow each other; a window's outfit is put on at its beginning.
+    """
+
+    hours: Hours
+    site: Site
+    share: Floats
+    wearers: tuple[Wearer, ...]
+    pieces: tuple[Piece, ...]
+    rails: tuple[Rail, ...] = ()
+    costs: Costs = field(default_factory=Costs)
