@@ -3,17 +3,18 @@
 The offset says how much more (positive) or less (negative) a horse feels the cold than the model says. A sign is
 ordered evidence about it: with margins c (cold) and h (heat) at the hour seen, the horse is felt to be
 
-    sweating | hot | comfortable | cold | shivering      as u = offset + the speaker's bias + noise rises past
-            −h    2−h            c      c+3
+    sweating below −h, hot below 2 − h, comfortable between, cold above c, shivering above c + 3
 
-so a sign teaches much where the model did not expect it and next to nothing where it did. The posterior is exact on a
-grid. What one person says shares that person's bias, integrated out, so however often one person repeats a sign, it
-never weighs as much as two people who agree. All evidence is weighed every time: order does not matter, and undoing a
-report is leaving it out.
+where "felt" is offset + the speaker's bias + noise. So a sign teaches much where the model did not expect it and next
+to nothing where it did, and no cold word ever lowers the offset ("cold" does not say "not shivering"). The posterior
+is exact on a grid. What one person says shares that person's bias, integrated out, so however often one person
+repeats a sign, it never weighs as much as two people who agree. All evidence is weighed every time: order does not
+matter, and undoing a report is leaving it out.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import groupby
 from math import isfinite
 
 import numpy as np
@@ -119,14 +120,20 @@ def _log_posteriors(used: Sequence[Evidence], now_s: int, widen_at_s: Sequence[i
     if not used:
         return _LOG_PRIOR[None]
     said = _weights(used, now_s, widen_at_s)[:, None] * np.log(_chance(used))
-    by_person = np.empty((len(used), len(_OFFSET)))
-    for who in {one.who for one in used}:
-        rows = [k for k, one in enumerate(used) if one.who == who]
-        heard = np.cumsum(said[rows], axis=0)
+    by_person = sorted(range(len(used)), key=lambda k: used[k].who)  # stable: each person's in order of time
+    total = np.cumsum(said[by_person], axis=0)
+    told = np.empty((len(used) + 1, len(_OFFSET)))
+    told[0] = _LOG_PRIOR
+    start = 0
+    for _, own in groupby(by_person, key=lambda k: used[k].who):
+        rows = [k + 1 for k in own]
+        heard = total[start : start + len(rows)] - (total[start - 1] if start else 0.0)
         top = heard.max(axis=1, keepdims=True)
-        heard = np.log(np.exp(heard - top) @ _BIAS) + top
-        by_person[rows] = np.diff(heard, axis=0, prepend=0.0)
-    return _LOG_PRIOR + np.vstack([np.zeros_like(_OFFSET), np.cumsum(by_person, axis=0)])
+        meant = np.log(np.exp(heard - top) @ _BIAS) + top
+        meant[1:] -= meant[:-1].copy()
+        told[rows] = meant
+        start += len(rows)
+    return told.cumsum(axis=0)
 
 
 def _chance(used: Sequence[Evidence]) -> Floats:
@@ -137,10 +144,11 @@ def _chance(used: Sequence[Evidence]) -> Floats:
     crossed = np.maximum(HOT_C - heat - cold, 0.0) / 2  # where too hot and too cold meet, comfort is one point
     hot, chilly = HOT_C - heat - crossed, cold + crossed
     far = np.full_like(cold, 60.0)
-    edges = np.stack([-far, hot - HOT_C, hot, chilly, chilly + SHIVERING_C, far])
+    low = np.stack([-far, -far, hot, chilly, chilly + SHIVERING_C])
+    high = np.stack([hot - HOT_C, hot, chilly, far, far])
     row = np.arange(len(used))
-    below = [0.5 + 0.5 * np.tanh((edges[rank + up, row][:, None] - _FELT) / (2 * NOISE_C)) for up in (0, 1)]
-    chance: Floats = (1 - WRONG) * (below[1] - below[0]) + WRONG / len(_RANK)
+    over, under = (0.5 * np.tanh((_FELT - edge[rank, row][:, None]) / (2 * NOISE_C)) for edge in (low, high))
+    chance: Floats = (1 - WRONG) * (over - under) + WRONG / len(_RANK)
     return chance
 
 

@@ -1,0 +1,175 @@
+"""What a barn may rely on when its reports teach Haybell a horse."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from rules.offset import BOUND_C, HALF_LIFE_S, PRIOR_SD_C, REPEAT_S, Evidence, learn
+
+DAY = 86400
+NOW = 100 * DAY
+WARM, COLD = ("sweating", "hot"), ("cold", "shivering")
+
+margins = st.floats(-15, 25)
+evidence = st.builds(
+    Evidence,
+    at_s=st.integers(0, NOW),
+    sign=st.sampled_from((*WARM, "comfortable", *COLD)),
+    cold_margin_c=margins,
+    heat_margin_c=margins,
+    who=st.sampled_from(("Inés", "Theo", "Ruth")),
+    weight=st.sampled_from((1.0, 0.2)),
+)
+some = st.lists(evidence, max_size=12)
+
+
+def seen(sign: str, day: float = 100, cold: float = 5, heat: float = 6, who: str = "Inés") -> Evidence:
+    """A sign on a horse that was inside its comfort by so much."""
+    return Evidence(int(day * DAY), sign, cold, heat, who=who)
+
+
+def test_a_horse_nobody_has_spoken_of_feels_the_cold_as_the_model_says():
+    """No evidence: centred on nothing, as unsure as horses differ."""
+    learned = learn([], NOW)
+    assert learned.mean_c == pytest.approx(0)
+    assert learned.sd_c == pytest.approx(PRIOR_SD_C, abs=0.05)
+    assert learned.shifts == ()
+
+
+@pytest.mark.parametrize("sign", WARM)
+def test_sweating_where_the_model_saw_room_means_less_clothing(sign):
+    """A horse too warm at a heat margin of 6 K feels the cold less than the model says."""
+    assert -2 < learn([seen(sign)], NOW).mean_c < -0.5
+
+
+@pytest.mark.parametrize("sign", COLD)
+def test_a_cold_horse_where_the_model_saw_room_means_more_clothing(sign):
+    """A horse cold at a cold margin of 5 K feels the cold more than the model says."""
+    assert 0.5 < learn([seen(sign)], NOW).mean_c < 2
+
+
+def test_a_sign_the_model_expected_teaches_next_to_nothing():
+    """Shivering at 12 K below the critical temperature is no news."""
+    expected, news = (learn([seen("shivering", cold=c)], NOW).mean_c for c in (-12, 3))
+    assert abs(expected) < 0.15 * news
+
+
+@pytest.mark.parametrize("sign", ["wet", "rubbed", "unwell"])
+def test_signs_that_say_nothing_of_warmth_move_nothing(sign):
+    """Wet, rubbed and unwell are for other parts of the barn's day."""
+    assert learn([seen(sign)], NOW).shifts == (0.0,)
+
+
+def test_a_sign_explained_by_something_else_moves_nothing():
+    """Sweat after work says nothing about clothes."""
+    assert learn([replace(seen("sweating"), explained=True)], NOW).mean_c == pytest.approx(0)
+
+
+def test_a_sign_at_margins_nobody_knows_moves_nothing():
+    """Where nobody knows what it wore, the margin is not a number, and the estimate stays one."""
+    assert learn([seen("cold", cold=float("nan"))], NOW).mean_c == pytest.approx(0)
+
+
+def test_a_report_from_after_the_moment_asked_about_is_left_out():
+    """What was known on a past day can be asked for."""
+    assert learn([seen("cold", day=101)], NOW) == replace(learn([], NOW), shifts=(0.0,))
+
+
+@given(some, st.randoms())
+def test_the_order_of_reports_does_not_matter(reports, random):
+    """Two phones that were out of reach may deliver late."""
+    shuffled = random.sample(reports, len(reports))
+    assert learn(shuffled, NOW).mean_c == pytest.approx(learn(reports, NOW).mean_c, abs=1e-9)
+
+
+@given(some)
+def test_the_estimate_stays_within_its_bound_and_never_becomes_certain(reports):
+    """No flood of reports drives a horse out of what horses are."""
+    learned = learn(reports, NOW)
+    assert abs(learned.mean_c) < BOUND_C
+    assert 0.2 < learned.sd_c < BOUND_C
+
+
+@given(some)
+def test_the_shifts_add_up_to_the_estimate(reports):
+    """What taught it is the whole of what was learned."""
+    learned = learn(reports, NOW)
+    assert sum(learned.shifts) == pytest.approx(learned.mean_c, abs=1e-9)
+
+
+@given(some, evidence)
+def test_undoing_the_latest_report_takes_back_its_shift(reports, last):
+    """The last report alone in its half day shifts by what leaving it out takes away."""
+    last = replace(last, at_s=NOW)
+    reports = [r for r in reports if r.at_s < NOW - REPEAT_S]
+    after = learn([*reports, last], NOW)
+    assert after.mean_c - after.shifts[-1] == pytest.approx(learn(reports, NOW).mean_c, abs=1e-9)
+
+
+@given(st.sampled_from(WARM), st.sampled_from(COLD), margins, margins)
+def test_a_warm_sign_never_raises_and_a_cold_sign_never_lowers(warm, cold, c, h):
+    """Whatever the margins were, sweat does not lead to more clothes nor shivering to fewer."""
+    assert learn([seen(warm, cold=c, heat=h)], NOW).mean_c <= 1e-9
+    assert learn([seen(cold, cold=c, heat=h)], NOW).mean_c >= -1e-9
+
+
+@given(st.lists(st.sampled_from(("Inés", "Theo")), min_size=1, max_size=20), st.floats(6, 20), st.floats(8, 20))
+def test_reports_of_comfort_with_room_on_both_sides_only_make_surer(people, c, h):
+    """A comfortable horse where the model expects comfort: each report leaves the estimate no wider."""
+    reports = [seen("comfortable", day=k, cold=c, heat=h, who=who) for k, who in enumerate(people)]
+    spreads = [learn(reports[:n], NOW).sd_c for n in range(len(reports) + 1)]
+    assert np.all(np.diff(spreads) <= 1e-6)
+
+
+def test_one_person_however_often_weighs_less_than_two_who_agree():
+    """Ten reports in a row from one person move less than two days' reports from each of three people."""
+    one = [seen("sweating", day=80 + k, heat=9) for k in range(10)]
+    three = [seen("sweating", day=80 + k, heat=9, who=who) for k in range(2) for who in ("Inés", "Theo", "Ruth")]
+    assert abs(learn(one, NOW).mean_c) < 2 < abs(learn(three, NOW).mean_c)
+
+
+@given(st.integers(1, 200), st.sampled_from((*WARM, *COLD)), st.floats(2, 25), st.floats(2, 25))
+def test_one_person_alone_never_moves_a_horse_by_more_than_three_degrees(n, sign, c, h):
+    """However many reports: where the model saw a comfortable horse, one voice is bounded."""
+    reports = [seen(sign, day=100 - k, cold=c, heat=h) for k in range(min(n, 100))]
+    assert abs(learn(reports, NOW).mean_c) < 3
+
+
+def test_the_same_report_repeated_within_minutes_counts_about_once():
+    """An impatient thumb is not new evidence."""
+    once = learn([seen("cold")], NOW).mean_c
+    often = learn([seen("cold", day=100 - k / 1440) for k in range(10)], NOW).mean_c
+    assert often == pytest.approx(once, abs=0.1)
+
+
+def test_old_reports_fade():
+    """A sign of one half-life ago moves about half as much; one of last winter next to nothing."""
+    days = HALF_LIFE_S / DAY
+    late = 5 * HALF_LIFE_S
+    fresh, half, old = (learn([seen("cold", day=5 * days - age * days)], late).mean_c for age in (0, 1, 5))
+    assert half == pytest.approx(fresh / 2, rel=0.25)
+    assert old < 0.1 * fresh
+
+
+def test_a_clip_makes_what_was_known_before_it_count_less():
+    """The estimate goes back towards the model and becomes wider."""
+    reports = [seen("cold", day=70 + k, who=who) for k, who in enumerate(("Inés", "Theo", "Ruth") * 3)]
+    before, after = learn(reports, NOW), learn(reports, NOW, widen_at_s=[90 * DAY])
+    assert 0 < after.mean_c < before.mean_c
+    assert after.sd_c > before.sd_c
+
+
+def test_honest_reports_from_several_people_find_a_horse_that_feels_the_cold():
+    """Thirty signs drawn from a horse 3 K off the model, with one report in ten wrong, find it within 1.2 K."""
+    rng = np.random.default_rng(3)
+    reports = []
+    for k in range(30):
+        cold = rng.uniform(-1, 8)
+        feels = cold - 3 + rng.logistic(0, 1.5)
+        truth = "shivering" if feels < -3 else "cold" if feels < 0 else "comfortable"
+        sign = str(rng.choice((*WARM, "comfortable", *COLD))) if rng.random() < 0.1 else truth
+        reports.append(seen(sign, day=60 + k, cold=cold, heat=15 - cold, who=("Inés", "Theo", "Ruth")[k % 3]))
+    assert learn(reports, NOW).mean_c == pytest.approx(3, abs=1.2)
