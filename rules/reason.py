@@ -62,6 +62,7 @@ class Code(StrEnum):
     OUT_OF_SERVICE = "out of service"
     WRONG_SIZE = "wrong size"
     LINER_ALONE = "liner needs a layer over it"
+    NECK_ALONE = "neck cover needs a rug"
     NOT_FOR_WEATHER = "not for outdoors"
     NO_REAR_STRAP = "no rear strap in gusts"  # value: gust
     TOO_MANY_LAYERS = "too many layers"

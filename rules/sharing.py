@@ -1,0 +1,80 @@
+"""Sharing: spares across the barn, exactly: no piece on two horses in the same window.
+
+Each horse brings bids: its cheapest sequence for every way of using the spares that are in dispute. Choosing one
+bid a horse at the least total cost is a set packing, solved exactly with HiGHS (Huangfu and Hall 2018,
+Mathematical Programming Computation 10, 119-142). Only spares that two horses really want come into dispute, so
+most mornings nothing is solved at all.
+"""
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from typing import Protocol, TypeVar
+
+Take = tuple[str, int]  # a spare's id, a window
+
+
+class Bid(Protocol):
+    """One sequence of a horse: what it costs [cold degree-hours], and which spares it takes when."""
+
+    @property
+    def cost(self) -> float: ...  # noqa: D102
+    @property
+    def takes(self) -> frozenset[Take]: ...  # noqa: D102
+
+
+B = TypeVar("B", bound=Bid)
+
+
+def settle(bids_of: Callable[[int, frozenset[str]], Sequence[B]], horses: int) -> list[B]:
+    """One bid for each horse, the cheapest together, no spare twice in a window.
+
+    bids_of(horse, disputed): that horse's cheapest bid for every use of the disputed spares, of which at least one
+    takes none of them. The dispute grows until the chosen bids agree; a choice that is best while some clashes are
+    overlooked, and has none of those, is best of all.
+    """
+    disputed: frozenset[str] = frozenset()
+    while True:
+        chosen = assign([bids_of(horse, disputed) for horse in range(horses)], disputed)
+        clashes = doubled(chosen)
+        if not clashes:
+            return chosen
+        disputed |= clashes
+
+
+def doubled(chosen: Iterable[Bid]) -> frozenset[str]:
+    """The spares that two of these bids take in the same window."""
+    counts = Counter(take for bid in chosen for take in bid.takes)
+    return frozenset(spare for (spare, _), times in counts.items() if times > 1)
+
+
+def assign(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
+    """The cheapest bid of each horse such that no disputed spare is taken twice in a window."""
+    cheapest = [min(own, key=lambda bid: bid.cost) for own in bids]
+    if not doubled(cheapest) & disputed:
+        return cheapest
+    torn = [i for i, own in enumerate(bids) if any(spare in disputed for bid in own for spare, _ in bid.takes)]
+    solved = _solve([bids[i] for i in torn], disputed)
+    return [solved[torn.index(i)] if i in torn else bid for i, bid in enumerate(cheapest)]
+
+
+def _solve(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
+    """One bid a horse by mixed-integer programming: minimise Σ cost, each horse one bid, each take at most once."""
+    import highspy  # here, for most plans never need it
+
+    model = highspy.Highs()
+    model.silent()
+    model.setOptionValue("mip_rel_gap", 0.0)
+    model.setOptionValue("mip_abs_gap", 1e-9)
+    chosen = [[model.addBinary(obj=bid.cost) for bid in own] for own in bids]
+    takers: dict[Take, list[highspy.highs_var]] = {}
+    for own, variables in zip(bids, chosen):
+        model.addConstr(model.qsum(variables) == 1)
+        for bid, variable in zip(own, variables):
+            for take in bid.takes:
+                if take[0] in disputed:
+                    takers.setdefault(take, []).append(variable)
+    for variables in takers.values():
+        model.addConstr(model.qsum(variables) <= 1)
+    model.run()
+    values = [[model.val(variable) for variable in variables] for variables in chosen]
+    return [own[max(range(len(own)), key=of.__getitem__)] for own, of in zip(bids, values)]
