@@ -5,7 +5,7 @@ HaybellError            anything that ends a command with one clear line
 └── Failed              exit 1: something failed in use
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 
@@ -46,3 +46,20 @@ class WrongFile(WrongInput):
     def __init__(self, problems: Sequence[Problem]) -> None:
         self.problems = tuple(problems)
         super().__init__("\n".join(map(str, problems)))
+
+
+def did_you_mean(found: object, words: Iterable[str]) -> str:
+    """The end of a fault that offers the nearest of the words; empty where none is near."""
+    near = nearest(found, words)
+    return f"; did you mean '{near}'?" if near else ""
+
+
+def nearest(found: object, words: Iterable[str]) -> str | None:
+    """The word that somebody most likely meant, None where none is near."""
+    from difflib import get_close_matches  # here: only a faulty file needs it
+
+    if not isinstance(found, str):
+        return None
+    by_plain = {word.casefold(): word for word in words}
+    near = get_close_matches(found.casefold(), by_plain, n=1, cutoff=0.6)
+    return by_plain[near[0]] if near else None
