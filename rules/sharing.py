@@ -61,7 +61,7 @@ def _solve(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
     """One bid a horse by mixed-integer programming: minimise Σ cost, each horse one bid, each take at most once."""
     import highspy  # here, for most plans never need it
 
-    model = highspy.Highs()
+    model = highspy.Highs()  # type: ignore[no-untyped-call]
     model.silent()
     model.setOptionValue("mip_rel_gap", 0.0)
     model.setOptionValue("mip_abs_gap", 1e-9)

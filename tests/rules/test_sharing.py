@@ -11,6 +11,8 @@ from rules.sharing import doubled, settle
 
 @dataclass(frozen=True)
 class Offer:
+    """What a horse would pay for a way of using spares."""
+
     cost: float
     takes: frozenset[tuple[str, int]] = frozenset()
 
