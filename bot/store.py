@@ -1,1 +1,282 @@
-"""One SQLite file a barn: opened, migrated, one transaction at a time."""
+"""One SQLite file a barn: opened, migrated, one owner, one transaction at a time.
+
+WAL with a full sync at each commit: what has been answered survives a kill and a power cut.
+"""
+
+import hashlib
+import os
+import re
+import sqlite3
+import threading
+import unicodedata
+from collections.abc import Iterator
+from contextlib import closing, contextmanager, suppress
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from bot.problems import Failed
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+SCHEMA = 1  # number of steps in bot/migrations.py
+OURS = 0x48415942  # application_id of every file this program made: "HAYB"
+
+
+def data_path(barn_name: str, data_dir: Path | None = None) -> Path:
+    """Where a barn's file is: a safe name from any barn's name, in `data_dir` or the user's data folder.
+
+    The digest keeps two barns apart whose names differ only in what a file name cannot hold.
+    """
+    if data_dir is None:
+        from platformdirs import user_data_path  # not paid for where --data is given
+
+        data_dir = user_data_path("haybell")
+    plain = unicodedata.normalize("NFKD", barn_name).encode("ascii", "ignore").decode().lower()
+    slug = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:40] or "barn"
+    digest = hashlib.sha256(barn_name.encode("utf-8", "surrogatepass")).hexdigest()[:8]
+    return data_dir / f"{slug}-{digest}.sqlite"
+
+
+class Store:
+    """An open file: `conn` for statements, `transaction()` around every write.
+
+    May be used from any thread; a transaction belongs to one thread at a time. rollbacks: how many writes were taken
+    back, so that a cache above knows when to forget.
+    """
+
+    def __init__(self, conn: sqlite3.Connection, path: Path | None, claim: sqlite3.Connection | None = None) -> None:
+        self.conn = conn
+        self.path = path
+        self.rollbacks = 0
+        self._claim = claim
+        self._turn = threading.RLock()
+
+    @classmethod
+    def open(cls, path: Path) -> "Store":
+        """The barn's file, made or migrated where needed, and owned by this process until closed.
+
+        Failed where another process owns it, it is damaged, of a newer version, or cannot be written: it is then left
+        as it was.
+        """
+        with told(path):
+            _private(path)
+            claim = _claim(path)
+            try:
+                return cls(_ready(path), path, claim)
+            except BaseException:
+                claim.close()
+                raise
+
+    @classmethod
+    def read(cls, path: Path) -> "Store | None":
+        """The barn's file for reading beside its owner; None where nothing has been kept yet."""
+        if not path.exists() or path.stat().st_size == 0:
+            return None
+        with told(path):
+            conn = _connect_for_reading(path)
+            version = _checked(conn, path)
+            if version == SCHEMA:
+                return cls(conn, path)
+            with closing(conn):  # an older file: brought up to date in memory, the file stays as it is
+                store = cls(sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False), path)
+                conn.backup(store.conn)
+            _migrate(store.conn)
+            return store
+
+    @classmethod
+    def memory(cls) -> "Store":
+        """A store that lasts as long as the process."""
+        conn = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+        _migrate(conn)
+        return cls(conn, None)
+
+    @cached_property
+    def db(self) -> "Database":
+        """The same connection through sqlite-utils."""
+        from sqlite_utils import Database
+
+        return Database(self.conn)
+
+    @contextmanager
+    def transaction(self) -> Iterator[None]:
+        """All writes inside are one commit, or none of them happened. Nests; an inner one can fail by itself."""
+        with self._turn, told(self.path):
+            try:
+                if self.conn.in_transaction:
+                    with self.db.atomic():
+                        yield
+                else:
+                    with self._outermost():
+                        yield
+            except BaseException:
+                self.rollbacks += 1
+                raise
+
+    @contextmanager
+    def unhurried(self) -> Iterator[None]:
+        """A transaction that survives a kill at once and a power cut from the next full commit on; costs no sync.
+
+        For marks that only say how far a sending got.
+        """
+        with self._turn:
+            if self.conn.in_transaction:
+                with self.transaction():
+                    yield
+                return
+            self.conn.execute("PRAGMA synchronous = NORMAL")
+            try:
+                with self.transaction():
+                    yield
+            finally:
+                self.conn.execute("PRAGMA synchronous = FULL")
+
+    @contextmanager
+    def _outermost(self) -> Iterator[None]:
+        self.conn.execute("BEGIN IMMEDIATE")
+        try:
+            yield
+            self.conn.execute("COMMIT")
+        except BaseException:
+            if self.conn.in_transaction:
+                self.conn.execute("ROLLBACK")
+            raise
+
+    def close(self) -> None:
+        """Give the file back."""
+        with self._turn:
+            self.conn.close()
+            if self._claim:
+                self._claim.close()
+
+
+@contextmanager
+def told(path: Path | None) -> Iterator[None]:
+    """What SQLite or the system says, as one line for people."""
+    try:
+        yield
+    except (sqlite3.Error, OSError) as error:
+        raise Failed(f"{path or 'the data in memory'}: {_plainly(str(error))}") from error
+
+
+PLAIN = {
+    "disk is full": "the disk is full; nothing was changed. Free some space, it then goes on by itself",
+    "no space left": "the disk is full; nothing was changed. Free some space, it then goes on by itself",
+    "readonly": "may not be written; give this user the right to write the file and its folder",
+    "read-only": "may not be written; give this user the right to write the file and its folder",
+    "permission denied": "may not be written; give this user the right to write the file and its folder",
+    "unable to open": "cannot be opened; check that the folder exists and that this user may write there",
+    "locked": "in use by another program; try again when it has ended",
+    "malformed": "damaged; it was left as it is. Bring back a copy with `haybell restore`",
+    "not a database": "damaged or not a data file; it was left as it is. Bring back a copy with `haybell restore`",
+}
+
+
+def _plainly(said: str) -> str:
+    found = next((plain for word, plain in PLAIN.items() if word in said.lower()), None)
+    return found or f"{said}; if it stays so, bring back a copy with `haybell restore`"
+
+
+def _private(path: Path) -> None:
+    """Make the folder and the file, readable by this user only."""
+    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    if not path.exists():
+        os.close(os.open(path, os.O_CREAT | os.O_WRONLY, 0o600))
+
+
+def _claim(path: Path) -> sqlite3.Connection:
+    """Hold SQLite's own lock on a file beside, on every system the same; the kernel frees it when the process dies."""
+    beside = path.with_name(path.name + "-owner")
+    _private(beside)
+    claim = sqlite3.connect(beside, timeout=0, isolation_level=None, check_same_thread=False)
+    try:
+        claim.execute("PRAGMA journal_mode = MEMORY")
+        claim.execute("BEGIN EXCLUSIVE")
+    except sqlite3.OperationalError as error:
+        claim.close()
+        if "locked" not in str(error):
+            raise
+        raise Failed(
+            f"{path}: another haybell is already running on this data; stop it first, or use another --data"
+        ) from error
+    return claim
+
+
+def _ready(path: Path) -> sqlite3.Connection:
+    """A connection to a checked and migrated file."""
+    conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False)
+    try:
+        version = _checked(conn, path)
+        conn.execute("PRAGMA journal_mode = WAL")
+        conn.execute("PRAGMA synchronous = FULL")
+        conn.execute("PRAGMA foreign_keys = ON")
+        conn.execute("PRAGMA cache_size = -512")  # KiB: a hundred barns share a small computer
+        conn.execute(
+            "BEGIN IMMEDIATE"
+        )  # a folder or disk that cannot be written is found now, not at six in the morning
+        conn.execute(f"PRAGMA user_version = {version}")
+        conn.execute("COMMIT")
+        if version < SCHEMA:
+            _migrate_safely(conn, path, version)
+    except BaseException:
+        conn.close()
+        raise
+    return conn
+
+
+def _connect_for_reading(path: Path) -> sqlite3.Connection:
+    address = path.absolute().as_uri() + "?mode=ro"
+    conn = sqlite3.connect(address, uri=True, timeout=5, isolation_level=None, check_same_thread=False)
+    try:
+        conn.execute("PRAGMA user_version").fetchone()
+    except sqlite3.OperationalError:  # a folder that cannot be written, and no owner: nothing can change under us
+        conn.close()
+        conn = sqlite3.connect(address + "&immutable=1", uri=True, isolation_level=None, check_same_thread=False)
+    return conn
+
+
+def _checked(conn: sqlite3.Connection, path: Path) -> int:
+    """How many steps the file has seen. Failed where it is not ours, damaged, or from a newer version."""
+    (version,) = conn.execute("PRAGMA user_version").fetchone()
+    (ours,) = conn.execute("PRAGMA application_id").fetchone()
+    (tables,) = conn.execute("SELECT count(*) FROM sqlite_master").fetchone()
+    if tables and ours != OURS:
+        raise Failed(f"{path}: not a data file of haybell; it was left as it is. Choose another --data")
+    if version > SCHEMA:
+        raise Failed(f"{path}: written by a newer haybell; it was left as it is. Update this one")
+    (sound,) = conn.execute("PRAGMA quick_check(1)").fetchone()
+    if sound != "ok":
+        raise sqlite3.DatabaseError("malformed")
+    return int(version)
+
+
+def _migrate_safely(conn: sqlite3.Connection, path: Path, version: int) -> None:
+    """Migrate with a copy of the old file beside, kept until the new one is proven and put back if it is not."""
+    kept = path.with_name(f"{path.name}-before-{SCHEMA}") if version else None
+    if kept:
+        _private(kept)
+        with closing(sqlite3.connect(kept)) as copy:
+            conn.backup(copy)
+    try:
+        _migrate(conn)
+        if conn.execute("PRAGMA integrity_check").fetchone() != ("ok",):
+            raise Failed(f"{path}: could not be brought to this version")
+    except BaseException:
+        if kept:
+            with closing(sqlite3.connect(kept)) as copy:
+                copy.backup(conn)
+        raise
+    if kept:
+        with suppress(OSError):
+            kept.unlink()
+
+
+def _migrate(conn: sqlite3.Connection) -> None:
+    from sqlite_utils import Database
+
+    from bot.migrations import STEPS
+
+    STEPS.apply(Database(conn))
+    conn.execute(f"PRAGMA application_id = {OURS}")
+    conn.execute(f"PRAGMA user_version = {SCHEMA}")
