@@ -55,13 +55,15 @@ def posts_at(barn: Barn, window: Window) -> datetime:
     return window.start - timedelta(minutes=barn.posting.lead_min)
 
 
-def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]]) -> list[DuePost]:
+def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]], since: datetime | None = None) -> list[DuePost]:
     """Every round of the last two days that should have been posted by `now` and was not, oldest first.
 
     posted: the keys of every post made and of every miss that was told. A barn that never posted has missed nothing
-    before the window it is in.
+    before the window it is in. since: aware; posts that fell due before it are not owed (a script's first line).
     """
     found = [(day, w) for day, w in _rounds(barn, now) if posts_at(barn, w) <= now]
+    if since is not None:
+        found = [(day, w) for day, w in found if posts_at(barn, w) >= since]
     if not posted:
         found = [(day, w) for day, w in found if w.end > now]
     began = min((day for _, day in posted), default=date.min)
