@@ -1,0 +1,186 @@
+"""Voice: what one reader is told of one barn, in their language and units: pieces, outfits, times, reasons.
+
+Everything people read is made of these few; post, answers and board only choose what to say.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from functools import cached_property
+from zoneinfo import ZoneInfo
+
+from bot.barn import Barn, Garment, Person
+from bot.sheet import SkyHour
+from bot.units import Measures, known
+from bot.words.said import Phrasebook, fill, phrasebook
+from rules.reason import Reason, Unit
+
+
+@dataclass(frozen=True)
+class Voice:
+    """One barn in one language and one set of units."""
+
+    barn: Barn
+    book: Phrasebook
+    measures: Measures
+
+    def say(self, line: str, **values: object) -> str:
+        """A sentence of the phrasebook with its values in place."""
+        return self.book.say(line, **values)
+
+    # ── clothes ──────────────────────────────────────────────────────────────────────────────────────────────────
+
+    def outfit(self, wear: Sequence[str], horse: str | None = None) -> str:
+        """Garments from the skin outward in the words of the trade: "100 g liner + rain sheet"; "bare"."""
+        return " + ".join(self.piece(g, horse) for g in wear) if wear else self.say("bare")
+
+    def piece(self, garment_id: str, horse: str | None = None) -> str:
+        """One piece as said of `horse`: by what tells it apart; whose it is only where it is not that horse's own."""
+        garment = self._pieces.get(garment_id)
+        if garment is not None and garment.horse is not None and garment.horse == horse:
+            return self._apart(garment)
+        return self.whose(garment_id)
+
+    def whose(self, garment_id: str) -> str:
+        """One piece with its horse: "Juniper's 100 g liner", "spare 200 g turnout"."""
+        garment = self._pieces.get(garment_id)
+        if garment is None:
+            return plain(garment_id)
+        if garment.horse is None:
+            return self.say("spare piece", piece=self._apart(garment))
+        return self.say("piece of", piece=self._apart(garment), of=self.of(garment.horse))
+
+    def kind(self, kind: str, fill_g: float | None) -> str:
+        """A kind of clothing with its fill: "100 g liner", "rain sheet"."""
+        grams = known(fill_g)
+        return self.kind_of(kind, self.measures.fill(grams) if grams else None)
+
+    def kind_of(self, kind: str, grams: str | None) -> str:
+        """A kind of clothing with a fill already in words."""
+        return fill(self.book.kinds.get(kind, kind), fill=grams)
+
+    def state(self, state: str) -> str:
+        """The state of a garment."""
+        return self.book.states.get(state, plain(state))
+
+    def _apart(self, garment: Garment) -> str:
+        """The kind and fill where no other piece of the same closet is called so; else its nickname, else its id."""
+        name = self.kind(garment.kind, garment.fill_g)
+        alike = self._closets[garment.horse, name]
+        if alike < 2:
+            return name
+        return plain(garment.also[0] if garment.also else garment.id)
+
+    @cached_property
+    def _pieces(self) -> dict[str, Garment]:
+        return {g.id: g for g in self.barn.garments}
+
+    @cached_property
+    def _closets(self) -> dict[tuple[str | None, str], int]:
+        """How many pieces of each closet bear each name."""
+        found: dict[tuple[str | None, str], int] = {}
+        for g in self.barn.garments:
+            key = g.horse, self.kind(g.kind, g.fill_g)
+            found[key] = found.get(key, 0) + 1
+        return found
+
+    # ── times ────────────────────────────────────────────────────────────────────────────────────────────────────
+
+    @cached_property
+    def zone(self) -> ZoneInfo:
+        """The barn's own time."""
+        return ZoneInfo(self.barn.timezone)
+
+    def clock(self, at: datetime) -> str:
+        """A time of day in the barn: 7 am, 4:30 pm; 07:00, 16:30."""
+        local = at.astimezone(self.zone)
+        if not self.measures.us:
+            return f"{local:%H:%M}"
+        half = "am" if local.hour < 12 else "pm"
+        minutes = f":{local.minute:02}" if local.minute else ""
+        return f"{local.hour % 12 or 12}{minutes}\u00a0{half}"
+
+    def day(self, day: date) -> str:
+        """A date: Thu 26 Nov."""
+        return f"{self.book.days[day.weekday()]} {day.day} {self.book.months[day.month - 1]}"
+
+    def age(self, minutes: int) -> str:
+        """How old: 12 min, 14 h."""
+        return f"{minutes}\u00a0min" if minutes < 90 else self.measures.hours(minutes / 60)
+
+    def when(self, at: datetime, now: datetime) -> str:
+        """A time as heard at `now`: the clock alone today and tonight, with the day where it is further off."""
+        local, today = at.astimezone(self.zone), now.astimezone(self.zone)
+        far = abs((local - today).total_seconds()) > 20 * 3600
+        return f"{self.day(local.date())} {self.clock(at)}" if far else self.clock(at)
+
+    def round(self, name: str) -> str:
+        """A round's name, translated where it is a usual one."""
+        return self.book.rounds.get(name.casefold(), plain(name))
+
+    # ── sentences ────────────────────────────────────────────────────────────────────────────────────────────────
+
+    def names(self, names: Iterable[str]) -> str:
+        """Names in a row: "Maple, Otis and Pip"."""
+        row = [plain(n) for n in names]
+        if len(row) < 2:
+            return "".join(row)
+        return self.say("and", first=", ".join(row[:-1]), last=row[-1])
+
+    def of(self, name: str) -> str:
+        """Whose: "Juniper's", "de Juniper", "d’Otis"."""
+        shown = plain(name)
+        return self.say("of vowel" if shown[:1].casefold() in "aeiouyéèêhœ" else "of", name=shown)
+
+    def reason(self, reason: Reason, sky: Sequence[SkyHour], horse: str | None = None) -> str:
+        """A reason as a short sentence; what it does not know it leaves out."""
+        hour = reason.hour
+        at = sky[hour].at if hour is not None and 0 <= hour < len(sky) else None
+        return fill(
+            self.book.reasons[reason.code],
+            value=self.value(reason),
+            at=None if at is None else self.clock(at),
+            garment=None if reason.garment is None else self.piece(reason.garment, horse),
+        )
+
+    def value(self, reason: Reason) -> str | None:
+        """A reason's number in the reader's units; differences without their sign, for the code says the side."""
+        number = known(reason.value)
+        if number is None:
+            return None
+        measures = self.measures
+        match reason.unit:
+            case Unit.CELSIUS:
+                return measures.temperature(number)
+            case Unit.KELVIN:
+                return measures.difference(abs(number))
+            case Unit.WIND:
+                return measures.wind(number)
+            case Unit.WATER:
+                return measures.water(number)
+            case Unit.FILL:
+                return measures.fill(number)
+            case Unit.HOURS:
+                return measures.hours(number)
+            case Unit.PERCENT:
+                return measures.percent(number)
+            case _:
+                return measures.number(number)
+
+
+def voice(barn: Barn, language: str, units: str) -> Voice:
+    """The barn in a language (English where there is no such phrasebook) and units ("us" or "metric")."""
+    book = phrasebook(language)
+    return Voice(barn, book, Measures("us" if units == "us" else "metric", book.decimal, book.percent))
+
+
+def for_person(barn: Barn, person: Person | None) -> Voice:
+    """The barn as one person wants to hear it; the barn's own units where the person names none."""
+    if person is None:
+        return voice(barn, "en", barn.units)
+    return voice(barn, person.language, person.units or barn.units)
+
+
+def plain(name: str) -> str:
+    """A name as written, on one line."""
+    return " ".join(name.split()) or "?"
