@@ -1,0 +1,49 @@
+"""What every test may use: the demo barn, a clock that is a value, no network but loopback."""
+
+import socket
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+SAMPLES = Path(__file__).parents[2] / "shared" / "samples"
+LOOPBACK = ("127.", "::1", "localhost")
+
+
+@pytest.fixture(autouse=True)
+def only_loopback(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """A test that reaches for the network fails by name."""
+    connect = socket.socket.connect
+
+    def guarded(self: socket.socket, address: Any) -> None:
+        host = address[0] if isinstance(address, tuple) else ""
+        if isinstance(host, str) and host and not host.startswith(LOOPBACK):
+            pytest.fail(f"this test reached for the network: {host}")
+        connect(self, address)
+
+    monkeypatch.setattr(socket.socket, "connect", guarded)
+    yield
+
+
+@pytest.fixture(autouse=True)
+def a_folder_of_its_own(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """No test reads or writes the user's own data, and no test sees a token."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data-home"))
+    for name in ("HAYBELL_TOKEN", "HAYBELL_TOKEN_FILE", "HAYBELL_API_URL", "HAYBELL_RATE"):
+        monkeypatch.delenv(name, raising=False)
+
+
+@pytest.fixture
+def samples() -> Path:
+    """Recorded weather answers; a test that needs them is skipped where they are not at hand."""
+    if not SAMPLES.is_dir():
+        pytest.skip("recorded weather samples are not at hand")
+    return SAMPLES
+
+
+@pytest.fixture
+def now() -> datetime:
+    """A November morning at a quarter past six in Vermont."""
+    return datetime(2026, 11, 26, 11, 15, tzinfo=UTC)
