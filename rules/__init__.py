@@ -4,12 +4,15 @@ Lowest floor first:
 
 parameters  every thermal number once: value, range, unit, source, standing
 reason      what a decision says of itself, without words
+exchange    what a surface gives to the air: convection, radiation, evaporation
+sun         where it stands over the site, and what it gives where a forecast is silent
 weather     a forecast as arrays; wind, rain, sun and sky at horse height; scenarios
 horse       surface, heat production and tissue insulation of one animal
 coat        hair depth by date, clip and regrowth; flattened, blown and erect hair
 garment     kinds of clothing; insulation of one and of layers, what it covers
 question    everything a plan depends on: horses, stays, pieces, wishes, costs
 wetness     water into hair and cloth and out again; when a garment on the rail is dry
+dressed     one horse in one outfit is a case; all cases as arrays
 heat        the balance: cold and heat margin, needed fill; axes (case, scenario, hour)
 outfit      which pieces go together on this horse now, and the reason where not
 offset      one horse's offset from all its signs: bounded, fading, explained

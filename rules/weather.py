@@ -1,12 +1,16 @@
 """Hours: a forecast as arrays on an hourly grid, and what reaches the horse of it."""
 
-from dataclasses import dataclass
-from typing import Literal
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
+from typing import Literal, Protocol
 
 import numpy as np
-from numpy.typing import NDArray
 
-Floats = NDArray[np.float64]
+from rules import parameters as p
+from rules.exchange import KELVIN
+from rules.exchange import Floats as Floats
+from rules.sun import elevation, likely_solar
+
 Exposure = Literal["ridge", "open", "sheltered"]
 
 
@@ -47,3 +51,182 @@ class Hours:
 
     def __len__(self) -> int:
         return len(self.temperature_c)
+
+
+class Whereabouts(Protocol):
+    """Where a horse is kept: place "field" or "stall", shelter "none", "trees" or "shed", hay "outside" …"""
+
+    @property
+    def place(self) -> str:
+        """In the field or in a stall."""
+
+    @property
+    def shelter(self) -> str:
+        """What stands in the field: none, trees or a shed."""
+
+    @property
+    def hay(self) -> str:
+        """Where it eats: outside, in shelter, or none."""
+
+
+@dataclass(frozen=True)
+class Scenarios:
+    """Ways the forecast may come out: weight (scenario,) sums to 1; the rest (scenario, hour); central first.
+
+    temperature [°C]; wind and gust at 10 m [m/s]; rain and snow [mm in the hour].
+    """
+
+    weight: Floats
+    temperature: Floats
+    wind: Floats
+    gust: Floats
+    rain: Floats
+    snow: Floats
+
+
+@dataclass(frozen=True)
+class Air:
+    """What reaches a horse, axes (place, scenario, hour); NaN where the forecast does not say.
+
+    temperature [°C], humidity [%], wind at horse height [m/s]; rain: liquid water [mm/h], melted wet snow
+    included; snow: dry snow [mm/h]; sun: on a square metre of skin, before colour, and sky: lost to a clear
+    sky from the part of the skin that sees it [W/m2].
+    """
+
+    temperature: Floats
+    humidity: Floats
+    wind: Floats
+    rain: Floats
+    snow: Floats
+    sun: Floats
+    sky: Floats
+
+
+Z = np.sqrt(3.0)  # three-point Gauss-Hermite: exact for moments to the fifth
+HARSHNESS = ((0.0, 2 / 3), (1.0, 1 / 6), (-1.0, 1 / 6))
+
+
+def scenarios(hours: Hours, site: Site) -> Scenarios:
+    """A small exact set: rain comes or not, by as forecast, harsher (colder, windier), milder.
+
+    Spreads are the provider's own where it has them, else by lead time. Three scenarios where no hour's rain
+    is in doubt, else six.
+    """
+    lead = np.arange(len(hours), dtype=np.float64)
+    cold = _or_else(hours.spread_c, p.SPREAD_NOW + p.SPREAD_PER_HOUR * lead)
+    gale = _or_else(hours.spread_wind, p.SPREAD_WIND_NOW + p.SPREAD_WIND_PER_HOUR * lead)
+    rows = [
+        (share * weight, hours.temperature_c - side * Z * cold, np.exp(side * Z * gale), falls)
+        for share, falls in _rain_worlds(hours)
+        for side, weight in HARSHNESS
+    ]
+    factor = np.stack([row[2] for row in rows])
+    falls = np.stack([row[3] for row in rows])
+    return Scenarios(
+        weight=np.array([row[0] for row in rows]),
+        temperature=np.stack([row[1] for row in rows]),
+        wind=hours.wind_ms * factor,
+        gust=hours.gust_ms * factor,
+        rain=falls * _if_any(hours.rain_mm, hours.snow_mm),
+        snow=falls * hours.snow_mm,
+    )
+
+
+def _or_else(given: Floats | None, usual: Floats) -> Floats:
+    return usual if given is None else np.where(np.isnan(given), usual, given)
+
+
+def _rain_worlds(hours: Hours) -> list[tuple[float, Floats]]:
+    """(weight, (hour,) 1 where something falls) of the worlds, the likelier first."""
+    amount = hours.rain_mm + hours.snow_mm
+    told = np.where(amount > p.RAIN_TRACE, 1.0, 0.0)
+    chance = np.where(np.isnan(hours.rain_probability_pct), told, hours.rain_probability_pct / 100)
+    doubtful = (chance >= p.RAIN_UNLIKELY) & (chance < p.RAIN_SURE)
+    surely = np.where(chance >= p.RAIN_SURE, 1.0, 0.0)
+    if not doubtful.any():
+        return [(1.0, surely)]
+    water = np.maximum(np.nan_to_num(amount[doubtful]), p.RAIN_TRACE)
+    comes = float(np.average(chance[doubtful], weights=water))
+    worlds = [(comes, np.where(doubtful, 1.0, surely)), (1 - comes, surely)]
+    return sorted(worlds, key=lambda world: -world[0])
+
+
+def _if_any(rain: Floats, snow: Floats) -> Floats:
+    """Rain of an hour in a world where something falls: the forecast's, or a little where it has no amount."""
+    return np.where(rain + snow > p.RAIN_TRACE, rain, np.where(np.isnan(rain + snow), rain, p.RAIN_IF_ANY))
+
+
+def at_horse(scenarios: Scenarios, hours: Hours, site: Site, stays: Sequence[Whereabouts]) -> Air:
+    """What reaches a horse in each place where it may stay, axes (stay, scenario, hour)."""
+    outside = _outside(scenarios, hours, site)
+    each = [_within(outside, stay) for stay in stays]
+    return Air(*(np.stack([getattr(air, f.name) for air in each]) for f in fields(Air)))
+
+
+def along(air: Air, routine: "np.ndarray[tuple[int, int], np.dtype[np.int_]]") -> Air:
+    """The air of horses that move: routine (horse, hour) names the place of `air` it is in, hour by hour."""
+    hour = np.arange(routine.shape[1])
+    return Air(*(np.moveaxis(getattr(air, f.name)[routine, :, hour], 2, 1).copy() for f in fields(Air)))
+
+
+def _outside(scenarios: Scenarios, hours: Hours, site: Site) -> Air:
+    """The open field at horse height, axes (scenario, hour)."""
+    exposure = {"ridge": p.WIND_RIDGE, "open": p.WIND_OPEN, "sheltered": p.WIND_SHELTERED}[site.exposure]
+    over = np.maximum(0.0, np.nan_to_num(scenarios.gust - scenarios.wind))
+    wet = np.clip((scenarios.temperature - p.WET_SNOW_FROM) / (p.WET_SNOW_ALL - p.WET_SNOW_FROM), 0.0, 1.0)
+    cloud = np.where(np.isnan(hours.cloud_pct), float(p.UNKNOWN_CLOUD), hours.cloud_pct / 100)
+    times: Floats = hours.start_s + 3600.0 * (np.arange(len(hours), dtype=np.float64) + 0.5)
+    likely = likely_solar(elevation(site.latitude, site.longitude, times), cloud)
+    solar = np.where(np.isnan(hours.solar_wm2), likely, hours.solar_wm2)
+    like = np.zeros_like(scenarios.temperature)
+    return Air(
+        temperature=scenarios.temperature,
+        humidity=hours.humidity_pct + like,
+        wind=exposure * (scenarios.wind + p.GUST_SHARE * over),
+        rain=scenarios.rain + wet * scenarios.snow,
+        snow=(1 - wet) * scenarios.snow,
+        sun=p.SUN_ON_BODY * solar + like,
+        sky=p.SKY_ON_BODY * sky_loss(scenarios.temperature, cloud),
+    )
+
+
+def sky_loss(temperature: Floats, cloud: Floats) -> Floats:
+    """Net longwave loss of a level surface at air temperature [W/m2] under cloud [0 to 1] (Swinbank 1963)."""
+    kelvin = temperature + KELVIN
+    clear = p.STEFAN_BOLTZMANN * kelvin**4 - p.SKY_CLEAR * kelvin**6
+    return np.asarray(np.maximum(0.0, clear) * (1 - p.SKY_CLOUD * cloud))
+
+
+def _within(outside: Air, stay: Whereabouts) -> Air:
+    if stay.place == "stall":
+        return _stall(outside)
+    used = 0.0 if stay.shelter == "none" else _time_in_shelter(stay.hay)
+    wind, rain, sky = (p.TREES_WIND, p.TREES_RAIN, p.TREES_SKY) if stay.shelter == "trees" else (p.SHED_WIND, 0.0, 0.0)
+    return Air(
+        temperature=outside.temperature,
+        humidity=outside.humidity,
+        wind=outside.wind * (1 - used * (1 - wind)),
+        rain=outside.rain * (1 - used * (1 - rain)),
+        snow=outside.snow * (1 - used * (1 - rain)),
+        sun=outside.sun * (1 - used * (1 - sky)),
+        sky=outside.sky * (1 - used * (1 - sky)),
+    )
+
+
+def _time_in_shelter(hay: str) -> float:
+    """A horse eats most of the day: with the hay outside it is outside, whatever stands in the field."""
+    return {"outside": 0.0, "in shelter": float(p.SHELTER_WITH_HAY), "none": float(p.SHELTER_WITHOUT_HAY)}[hay]
+
+
+def _stall(outside: Air) -> Air:
+    """Still, dry air, a little warmer than outdoors; unknown where the weather outside is."""
+    none = outside.temperature * 0
+    return Air(
+        temperature=outside.temperature + p.STALL_WARMER,
+        humidity=outside.humidity,
+        wind=none + p.STALL_WIND,
+        rain=none,
+        snow=none,
+        sun=none,
+        sky=none,
+    )
