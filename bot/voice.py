@@ -50,6 +50,16 @@ class Voice:
             return self.say("spare piece", piece=self._apart(garment))
         return self.say("piece of", piece=self._apart(garment), of=self.of(garment.horse))
 
+    def owner(self, garment_id: str | None) -> str | None:
+        """The name of the horse a piece belongs to; None for a spare or a piece nobody knows."""
+        garment = self._pieces.get(garment_id or "")
+        return garment.horse if garment else None
+
+    def fill_of(self, wear: Sequence[str]) -> float:
+        """The fill of an outfit, g/m²: its layers' together, neck covers left out."""
+        worn = (self._pieces[g] for g in wear if g in self._pieces)
+        return sum(g.fill_g for g in worn if g.kind != "neck")
+
     def kind(self, kind: str, fill_g: float | None) -> str:
         """A kind of clothing with its fill: "100 g liner", "rain sheet"."""
         grams = known(fill_g)
@@ -104,6 +114,10 @@ class Voice:
         """A date: Thu 26 Nov."""
         return f"{self.book.days[day.weekday()]} {day.day} {self.book.months[day.month - 1]}"
 
+    def sign(self, sign: str) -> str:
+        """What was seen on a horse."""
+        return self.book.signs.get(sign, plain(sign))
+
     def age(self, minutes: int) -> str:
         """How old: 12 min, 14 h."""
         return f"{minutes}\u00a0min" if minutes < 90 else self.measures.hours(minutes / 60)
@@ -117,6 +131,10 @@ class Voice:
     def round(self, name: str) -> str:
         """A round's name, translated where it is a usual one."""
         return self.book.rounds.get(name.casefold(), plain(name))
+
+    def at_round(self, name: str, start: datetime) -> str:
+        """At which round: "at the evening round (4:30 pm)"."""
+        return self.say("at round", round=self.round(name), at=self.clock(start))
 
     # ── sentences ────────────────────────────────────────────────────────────────────────────────────────────────
 
@@ -134,13 +152,21 @@ class Voice:
 
     def reason(self, reason: Reason, sky: Sequence[SkyHour], horse: str | None = None) -> str:
         """A reason as a short sentence; what it does not know it leaves out."""
+        garment = None if reason.garment is None else self.piece(reason.garment, horse)
+        return self._reason(reason, sky, garment)
+
+    def bare_reason(self, reason: Reason, sky: Sequence[SkyHour]) -> str:
+        """A reason where the piece it is about has just been named."""
+        return self._reason(reason, sky, None)
+
+    def _reason(self, reason: Reason, sky: Sequence[SkyHour], garment: str | None) -> str:
         hour = reason.hour
         at = sky[hour].at if hour is not None and 0 <= hour < len(sky) else None
         return fill(
             self.book.reasons[reason.code],
             value=self.value(reason),
             at=None if at is None else self.clock(at),
-            garment=None if reason.garment is None else self.piece(reason.garment, horse),
+            garment=garment,
         )
 
     def value(self, reason: Reason) -> str | None:

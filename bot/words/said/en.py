@@ -112,12 +112,122 @@ LINES = {
     "source stale": "{source}. Old forecast[: {age}].",
     "source none": "No forecast.",
     "guide": "Guide only: the horse in front of you overrules.",
+    "button all": "All done",
+    "button left": "Who is left",
+    "button why": "Why",
+    "button drying": "Drying",
     # changes after the post
     "update forecast": "The forecast has changed:",
     "update report": "Changed by a report:",
     "now": "now",
     "at round": "at the {round} round ({at})",
-    "moved": "{horse} {when}: {wear}[, was {was}][. {why}]",
+    "moved": "{names}, {when}: {wear}[; {why}]",
+    "moved down": "{horse}: down to {wear} {when}",
+    "moved up": "{horse}: up to {wear} {when}",
+    "moved across": "{horse}: {wear} instead {when}",
+    "moved bare": "{horse}: bare {when}",
+    "and more": "Also changed: {names}.",
+    # reports
+    "noted": "{horse}: {sign} noted[, {air}][ {wear}].",
+    "under": "under {wear}",
+    "too warm advice": "Off or lighter at once, dry it, look again in half an hour.",
+    "after work noted": "{horse}: sweat from work noted. Walk it cool, dry it before anything waterproof goes on.",
+    "rub noted": "{horse}: rub noted[ under {wear}]. Keep it off that spot and look at it daily.",
+    "undone": "Taken back: {what}.",
+    "nothing undone": "There is nothing of yours to take back.",
+    "fact": "{name} {fact}",
+    "everyone": "everyone",
+    "done": "done",
+    "keep bare": "kept bare",
+    "no more keep bare": "no longer kept bare",
+    "worked": "worked",
+    "ask horse": "Which horse is “{word}”?",
+    "ask garment": "Which piece is “{word}”?",
+    "ask sign": "What was seen: “{word}”?",
+    "refused": "Not noted[: {fact}]. That is for the {role} to say[; ask {names}].",
+    "role manager": "manager",
+    "role groom": "groom",
+    "role owner": "owner",
+    # alarms
+    "alarm head": "{horse} is {sign}. Now:",
+    "shivering first": "Out of the wind and the wet. Rub it dry if it is damp.",
+    "cold first": "Out of the wind. Feel behind the elbow; rub it dry if it is damp.",
+    "wet first": "Under cover. Rub it dry with towels or straw; nothing waterproof over wet hair.",
+    "unwell first": "Keep it quiet and under cover, with water; no hard feed. Stay with it.",
+    "hay and water": "Hay, as much as it will eat; water that is not icy.",
+    "wet off": "Take off what is wet: {pieces}.",
+    "dry layer": "When dry, a dry layer: {pieces}.",
+    "no dry layer": "No dry layer of its own or spare is recorded: borrow any that fits.",
+    "or": " or ",
+    "look again": "Look again at {at} and say here how it is.",
+    "vet now": "Call your veterinarian at once if it still shivers after half an hour, or with any of: {signs}.",
+    "vet unwell": "Call your veterinarian and say what you see. At once with any of: {signs}.",
+    "vet signs": (
+        "pawing, rolling or looking at the belly; will not eat or drink; no droppings; dull, staggering or down; "
+        "breathing hard at rest"
+    ),
+    "tell": "Tell {names}.",
+    "hands overrule": "Your eyes and hands overrule this.",
+    "recheck": "{horse} was {sign}. How is it now? Look, lay a hand behind the elbow, and answer here.",
+    "escalate": "{name}: nobody has answered about {horse} ({sign}). Please look now, or send somebody.",
+    # questions
+    "no plan yet": "There is no plan yet. The next round's post brings one.",
+    "not on plan": "{name} is not on the plan.",
+    "why short": "{horse}: {wear}[; {why}]",
+    "why head": "{horse}: {wear} until {until}[, because: {why}].",
+    "ask why": "“Why Maple?” with a horse's name tells more.",
+    "cold spare": "Coldest hour[ {at}]: {value} to spare.",
+    "cold short": "Coldest hour[ {at}]: {value} too cold by the estimate.",
+    "heat spare": "Warmest hour[ {at}]: {value} before it is too warm.",
+    "heat short": "Warmest hour[ {at}]: {value} too warm by the estimate.",
+    "margins unknown": "No forecast for these hours, so nothing could be judged.",
+    "band": "Anything from {fills} would do.",
+    "hay": "The cold costs about {weight} of hay a day more.",
+    "why not": "Not the {piece} for {horse}: {why}.",
+    "why not needed": "{horse} could wear the {piece}; {wear} is enough[ (any fill from {fills} would do)].",
+    "wears": "{horse}, {when}: {wear}",
+    "window head": "{when}",
+    "span": "{round} ({start} to {end})",
+    "forecast line": "{when}: {sky}",
+    "left": "{round}, still to do: {names}.",
+    "all done": "{round}: all who change are said to be done.",
+    "done so far": "Done: {names}.",
+    "nothing posted": "No round has been posted yet.",
+    "all dry": "Everything is dry and in service.",
+    "nobody said": "nobody has said",
+    "horse now": "{horse} wears now: {wear}.",
+    "horse plan": "Planned: {wear}, {where}.",
+    "offset none": "Nothing learned yet that differs from the estimate[ (± {sd})].",
+    "offset colder": "Feels the cold more than estimated, by {value}[ (± {sd})]:",
+    "offset warmer": "Feels the cold less than estimated, by {value}[ (± {sd})]:",
+    "lesson": "{when}, {who}: {sign} ({shift})",
+    "lesson nothing": "{when}, {who}: {sign} (as estimated)",
+    "recheck due": "{horse}: look again at {at} ({sign}).",
+    "help": (
+        "Tell me what you see, in a few words:\n"
+        "“Maple sweaty”, “Pip shivering”\n"
+        "“Juniper liner wet”, “Otis strap broken”\n"
+        "“Maple done”, “all done”, “Maple bare”\n"
+        "Ask: “why Maple?”, “who is left?”, “what is drying?”, “how is Maple?”, “forecast”.\n"
+        "“undo” takes back your last."
+    ),
+    # manners
+    "nudge": "Not yet said to be done: {names}.",
+    "missed": "The {round} post ({at}) was missed: I was not running. Dress by hand until the next round.",
+    "handover head": "Hand-over, {at}",
+    "stranger": "{name}, I know only the people on this barn's list. The manager can add you.",
+    "stranger danger": "{name}, who is not on the list, writes: “{text}”. Please look.",
+    "unknown group": "I belong to another group and cannot help here. Goodbye.",
+    "joined": "Haybell for {barn}: {count} horses, rounds {rounds}. Before each I post what everyone wears.",
+    "sees all": "I can read the group, so a plain “Maple sweaty” is enough.",
+    "sees replies": (
+        "I see only replies to me, buttons and commands here. Reply to a post; "
+        "or have the privacy mode turned off, or make me an admin, and plain words will do."
+    ),
+    "may not pin": "To pin the round's post I need the right to pin messages.",
+    "try it": "Say “help” to see what I understand.",
+    "safety topics": "I can tell about: {topics}.",
+    "common practice": "Common practice, no study. Local rules and your veterinarian come first.",
 }
 
 BOOK = Phrasebook(
@@ -163,7 +273,27 @@ BOOK = Phrasebook(
     },
     places={"field": "out in the field", "stall": "in the stall"},
     rounds={},
-    safety={},
+    safety={
+        "fastening": (
+            "On: tied or held, stand at the shoulder. Folded rug high on the neck, slide it back with the hair. "
+            "Chest first, then belly straps, then legs or tail, neck cover last.\n"
+            "Off: neck cover, legs or tail, belly, chest last. Fold it back and lift it off."
+        ),
+        "straps": (
+            "Belly straps crossed, a hand's width of room. Leg straps looped through each other, a hand between strap "
+            "and thigh. Clip loose ends up. Never kneel, never stand behind."
+        ),
+        "rubs": (
+            "Look daily at withers, shoulders, chest, hips and where the neck cover ends. Hair gone or skin warm: "
+            "another rug, or bare if the weather allows."
+        ),
+        "daily check": (
+            "Once a day everything off, twice when the weather swings. Hand under the rug, behind the elbow: dry and "
+            "neither hot nor cold is right. Feel the ribs, look at the skin and the legs."
+        ),
+        "layers": "Liner under a waterproof layer, never alone outdoors. Three layers at most; layers slip, so look.",
+        "wet horse": "No rug on a wet or sweating horse, but a cooler while somebody watches. Dry it first.",
+    },
     days=("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"),
     months=("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"),
 )

@@ -1,0 +1,355 @@
+"""Answers to questions, from the plan as posted and the barn as it is."""
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.barn import Barn, Person
+from bot.events import Asked, RecheckSet
+from bot.layout import lay_out
+from bot.sheet import DressSheet, HorseSheet, Sheet, Window
+from bot.skyline import sentence, skyline
+from bot.state import State
+from bot.units import known
+from bot.voice import Voice, for_person, plain
+
+AT_MOST = 8  # lines of one list
+LESSONS = 4  # pieces of evidence told, the latest first
+OUT = ("washing", "torn", "strap broken", "missing")
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One sign and what it taught: margin_c [K] the horse had then, shift_c [K] it moved the offset by."""
+
+    at: datetime
+    who: str
+    sign: str
+    margin_c: float | None
+    shift_c: float
+
+
+@dataclass(frozen=True)
+class Scene:
+    """What a question is answered from."""
+
+    asked: Asked
+    sheet: Sheet
+    state: State
+    tongue: Voice
+    now: datetime
+    evidence: Sequence[Lesson] = ()
+
+    @property
+    def current(self) -> int:
+        """The window that `now` lies in, else the first to come."""
+        ends = [i for i, w in enumerate(self.sheet.windows) if self.now < w.end]
+        return ends[0] if ends else 0
+
+    def horse(self) -> HorseSheet | None:
+        """The horse asked about, or the one whose garment is asked about."""
+        name = self.asked.horse or self.tongue.owner(self.asked.garment)
+        return next((h for h in self.sheet.horses if h.horse == name), None)
+
+
+def answer(
+    asked: Asked,
+    sheet: Sheet | None,
+    state: State,
+    barn: Barn,
+    person: Person | None,
+    now: datetime,
+    evidence: Sequence[Lesson] = (),
+) -> str:
+    """The answer in the asker's language and units. evidence: what the horse's signs have taught, oldest first."""
+    tongue = for_person(barn, person)
+    if asked.about == "help":
+        return lay_out(tongue.say("help"))
+    if asked.about in {"why", "today", "forecast"} and (sheet is None or not sheet.windows):
+        return lay_out(tongue.say("no plan yet"))
+    scene = Scene(asked, sheet or _empty(barn, now), state, tongue, now, evidence)
+    return lay_out(*ANSWERS[asked.about](scene))
+
+
+def _empty(barn: Barn, now: datetime) -> Sheet:
+    from bot.sheet import Source
+
+    return Sheet(barn.barn, now, Source(None), (), (), ())
+
+
+# ── why ──────────────────────────────────────────────────────────────────────────────────────────────────────────
+
+
+def why(scene: Scene) -> Iterable[str]:
+    """Why a horse wears what it wears; why not another piece; without a horse: what moved the barn."""
+    horse = scene.horse()
+    if horse is None and scene.asked.garment is None:
+        yield from _why_all(scene)
+    elif horse is None:
+        yield scene.tongue.say("not on plan", name=scene.tongue.whose(scene.asked.garment or "?"))
+    elif scene.asked.garment and scene.asked.garment not in horse.windows[scene.current].wear:
+        yield _why_not(scene, horse, scene.asked.garment)
+    else:
+        yield from _why_horse(scene, horse)
+
+
+def _why_all(scene: Scene) -> Iterable[str]:
+    sheet, tongue = scene.sheet, scene.tongue
+    yield skyline(sheet, sheet.windows[scene.current], tongue)
+    changing = [h for h in sheet.horses if h.windows[scene.current].change]
+    for horse in changing[:AT_MOST]:
+        dress = horse.windows[scene.current]
+        yield tongue.say(
+            "why short",
+            horse=plain(horse.horse),
+            wear=tongue.outfit(dress.wear, horse.horse),
+            why=reasons(dress, sheet, horse.horse, tongue, most=2),
+        )
+    if not changing:
+        yield tongue.say("nobody changes")
+    yield tongue.say("ask why")
+
+
+def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
+    sheet, tongue = scene.sheet, scene.tongue
+    window, dress = sheet.windows[scene.current], horse.windows[scene.current]
+    yield tongue.say(
+        "why head",
+        horse=plain(horse.horse),
+        wear=tongue.outfit(dress.wear, horse.horse),
+        until=tongue.clock(window.end),
+        why=reasons(dress, sheet, horse.horse, tongue),
+    )
+    yield from margins(dress, tongue)
+    yield from (sentence(tongue.reason(c, sheet.sky, horse.horse)) for c in dress.cautions[:3])
+
+
+def reasons(dress: DressSheet, sheet: Sheet, horse: str, tongue: Voice, most: int = 4) -> str | None:
+    """The reasons in a row, weightiest first; None where there are none."""
+    return "; ".join(dict.fromkeys(tongue.reason(r, sheet.sky, horse) for r in dress.why[:most])) or None
+
+
+def margins(dress: DressSheet, tongue: Voice) -> Iterable[str]:
+    """The worst hours, the fill that would do, and what the cold costs, in words."""
+    cold, heat = known(dress.cold_margin_c), known(dress.heat_margin_c)
+    if cold is None or heat is None:
+        yield tongue.say("margins unknown")
+        return
+    yield tongue.say(
+        "cold spare" if cold >= 0 else "cold short",
+        value=tongue.measures.difference(abs(cold)),
+        at=None if dress.cold_at is None else tongue.clock(dress.cold_at),
+    )
+    yield tongue.say(
+        "heat spare" if heat >= 0 else "heat short",
+        value=tongue.measures.difference(abs(heat)),
+        at=None if dress.heat_at is None else tongue.clock(dress.heat_at),
+    )
+    if dress.fill_band_g:
+        low, high = (known(g) or 0.0 for g in dress.fill_band_g)
+        yield tongue.say("band", fills=tongue.measures.fills(low, high))
+    hay = known(dress.extra_hay_kg)
+    if hay and hay >= 0.5:
+        yield tongue.say("hay", weight=tongue.measures.weight(hay))
+
+
+def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
+    """Why one piece is not in the outfit: refused for a reason, else not needed."""
+    tongue, dress = scene.tongue, horse.windows[scene.current]
+    piece, name = tongue.piece(garment, horse.horse), plain(horse.horse)
+    against = [r for r in horse.refused if r.garment == garment]
+    if against:
+        told = "; ".join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
+        return tongue.say("why not", piece=piece, horse=name, why=told)
+    wear = tongue.outfit(dress.wear, horse.horse)
+    fills = None
+    if dress.fill_band_g:
+        fills = tongue.measures.fills(*(known(g) or 0.0 for g in dress.fill_band_g))
+    return tongue.say("why not needed", piece=piece, horse=name, wear=wear, fills=fills)
+
+
+# ── today, forecast ──────────────────────────────────────────────────────────────────────────────────────────────
+
+
+def today(scene: Scene) -> Iterable[str]:
+    """What one horse, or everybody, wears in each window still to come."""
+    horse = scene.horse()
+    for index, window in list(enumerate(scene.sheet.windows))[scene.current :]:
+        if horse is not None:
+            wear = scene.tongue.outfit(horse.windows[index].wear, horse.horse)
+            yield scene.tongue.say("wears", horse=plain(horse.horse), when=_from(window, scene), wear=wear)
+        else:
+            yield scene.tongue.say("window head", when=_from(window, scene))
+            yield from _outfits(scene, index)
+    if scene.sheet.horses and horse is None and scene.asked.horse:
+        yield scene.tongue.say("not on plan", name=plain(scene.asked.horse))
+
+
+def _from(window: Window, scene: Scene) -> str:
+    start, end = scene.tongue.clock(window.start), scene.tongue.clock(window.end)
+    return scene.tongue.say("span", round=scene.tongue.round(window.round), start=start, end=end)
+
+
+def _outfits(scene: Scene, index: int) -> Iterable[str]:
+    groups: dict[str, list[str]] = {}
+    for horse in scene.sheet.horses:
+        groups.setdefault(scene.tongue.outfit(horse.windows[index].wear, horse.horse), []).append(horse.horse)
+    for wear, names in sorted(groups.items(), key=lambda item: -len(item[1])):
+        yield scene.tongue.say("stay", names=scene.tongue.names(names), wear=wear)
+
+
+def forecast(scene: Scene) -> Iterable[str]:
+    """The weather of each window still to come, whose it is and how old."""
+    for window in scene.sheet.windows[scene.current :]:
+        yield scene.tongue.say(
+            "forecast line", when=_from(window, scene), sky=skyline(scene.sheet, window, scene.tongue)
+        )
+    yield source_line(scene.sheet, scene.tongue, scene.now)
+
+
+def source_line(sheet: Sheet, tongue: Voice, now: datetime) -> str:
+    """Whose forecast it is and how old at `now`."""
+    source = sheet.forecast
+    if source.source is None:
+        return tongue.say("source none")
+    age = source.age_min
+    if source.fetched_at is not None:
+        age = max(0, int((now - source.fetched_at).total_seconds() // 60))
+    shown = None if age is None else tongue.age(age)
+    return tongue.say(
+        "source stale" if source.stale else "source", source=source.attribution or source.source, age=shown
+    )
+
+
+# ── left, drying, state ──────────────────────────────────────────────────────────────────────────────────────────
+
+
+def left(scene: Scene) -> Iterable[str]:
+    """Who has not been said to be done this round."""
+    return left_lines(scene.state, scene.sheet, scene.tongue)
+
+
+def left_lines(state: State, sheet: Sheet | None, tongue: Voice) -> Iterable[str]:
+    """Who has been said done and who not; nothing is taken for done that nobody said."""
+    standing = state.standing
+    if standing is None:
+        yield tongue.say("nothing posted")
+        return
+    changing = _changing(sheet, standing.round, standing.start)
+    todo = [name for name in standing.wear if name not in standing.done]
+    must = [n for n in todo if changing is None or n in changing]
+    round_ = tongue.round(standing.round)
+    if not must:
+        yield tongue.say("all done", round=round_)
+    else:
+        yield tongue.say("left", round=round_, names=tongue.names(must))
+    done = [n for n in standing.wear if n in standing.done]
+    if done:
+        yield tongue.say("done so far", names=tongue.names(done))
+
+
+def _changing(sheet: Sheet | None, round_: str, start: datetime) -> set[str] | None:
+    """The horses that change in the standing window; None where the sheet no longer has it."""
+    for index, window in enumerate(sheet.windows if sheet else ()):
+        if (window.round, window.start) == (round_, start):
+            return {h.horse for h in sheet.horses if h.windows[index].change} if sheet else None
+    return None
+
+
+def drying(scene: Scene) -> Iterable[str]:
+    """What is wet and when it will be dry; what is in the wash, torn or missing."""
+    garment = scene.asked.garment
+    lines = list(mend_lines(scene.sheet, scene.state, scene.tongue, only=garment))
+    if not lines and garment is not None:
+        return [scene.tongue.say("fact", name=scene.tongue.whose(garment), fact=_state(scene, garment))]
+    return lines[: AT_MOST + 1] or [scene.tongue.say("all dry")]
+
+
+def mend_lines(sheet: Sheet | None, state: State, tongue: Voice, only: str | None = None) -> Iterable[str]:
+    """Each piece that is not dry or not in service; one piece alone where `only` names it."""
+    ready = {d.garment: d for d in sheet.drying} if sheet else {}
+    for garment, now in state.garments.items():
+        if now.state in {"dry", "in service"} or (only is not None and garment != only):
+            continue
+        d = ready.get(garment)
+        piece, word = tongue.whose(garment), tongue.state(now.state)
+        if now.state in OUT:
+            yield tongue.say("mend", piece=piece, state=word)
+        else:
+            at = None if d is None or d.ready_at is None or sheet is None else tongue.when(d.ready_at, sheet.made_at)
+            yield tongue.say("drying", piece=piece, state=word, ready=at, place=d.where if d else None)
+
+
+def _state(scene: Scene, garment: str) -> str:
+    now = scene.state.garments.get(garment)
+    return scene.tongue.state(now.state if now else "dry")
+
+
+def state(scene: Scene) -> Iterable[str]:
+    """How a horse is, what has been learned of it and from what; the state of a garment; or the barn's."""
+    name, garment = scene.asked.horse, scene.asked.garment
+    if name is not None:
+        return horse_lines(scene, name)
+    if garment is not None:
+        return drying(scene)
+    lines = [*recheck_lines(scene.state, scene.tongue), *left(scene)]
+    return [*lines, *mend_lines(scene.sheet, scene.state, scene.tongue)][: 2 * AT_MOST]
+
+
+def horse_lines(scene: Scene, name: str) -> Iterable[str]:
+    """One horse: where, in what, what is planned, what was learned and from what."""
+    tongue, now, sheet = scene.tongue, scene.state.horses.get(name), scene.horse()
+    if now is None:
+        yield tongue.say("not on plan", name=plain(name))
+        return
+    wear = tongue.say("nobody said") if now.wear is None else tongue.outfit(now.wear, name)
+    yield tongue.say("horse now", horse=plain(name), wear=wear)
+    if sheet is not None:
+        dress = sheet.windows[scene.current]
+        where = tongue.book.places.get(dress.where, plain(dress.where))
+        yield tongue.say("horse plan", wear=tongue.outfit(dress.wear, name), where=where)
+        yield learned_line(sheet, tongue)
+    for lesson in list(reversed(scene.evidence))[:LESSONS]:
+        yield lesson_line(lesson, tongue)
+    yield from (line for line in recheck_lines(scene.state, tongue, only=name))
+
+
+def learned_line(horse: HorseSheet, tongue: Voice) -> str:
+    """The offset in words, with how sure it is."""
+    offset, sd = known(horse.offset_c) or 0.0, known(horse.offset_sd_c)
+    band = None if sd is None else tongue.measures.difference(sd, 1)
+    if abs(offset) < 0.25:
+        return tongue.say("offset none", sd=band)
+    line = "offset colder" if offset > 0 else "offset warmer"
+    return tongue.say(line, value=tongue.measures.difference(abs(offset), 1), sd=band)
+
+
+def lesson_line(lesson: Lesson, tongue: Voice) -> str:
+    """One sign and what it taught: "Thu 26 Nov 10:40, Inés: sweating. −0.8 °C"."""
+    local = lesson.at.astimezone(tongue.zone)
+    shift = known(lesson.shift_c) or 0.0
+    return tongue.say(
+        "lesson" if abs(shift) >= 0.05 else "lesson nothing",
+        when=f"{tongue.day(local.date())} {tongue.clock(lesson.at)}",
+        who=plain(lesson.who),
+        sign=tongue.sign(lesson.sign),
+        shift=("+" if shift > 0 else "") + tongue.measures.difference(shift, 1),
+    )
+
+
+def recheck_lines(state: State, tongue: Voice, only: str | None = None) -> Iterable[str]:
+    """The second looks that are still owed."""
+    for name, event in state.rechecks():
+        if isinstance(event, RecheckSet) and only in (None, name):
+            due, sign = tongue.clock(event.due), tongue.sign(event.about)
+            yield tongue.say("recheck due", horse=plain(name), sign=sign, at=due)
+
+
+ANSWERS: dict[str, Callable[[Scene], Iterable[str]]] = {
+    "why": why,
+    "today": today,
+    "left": left,
+    "drying": drying,
+    "state": state,
+    "forecast": forecast,
+}
