@@ -13,7 +13,9 @@ garment     kinds of clothing; insulation of one and of layers, what it covers
 question    everything a plan depends on: horses, stays, pieces, wishes, costs
 wetness     water into hair and cloth and out again; when a garment on the rail is dry
 dressed     one horse in one outfit is a case; all cases as arrays
+paths       the ways heat takes out: tissue, hair, cloth, air, by zones of the skin
 heat        the balance: cold and heat margin, needed fill; axes (case, scenario, hour)
+settled     the account of an hour: where the heat went, to the last watt
 outfit      which pieces go together on this horse now, and the reason where not
 offset      one horse's offset from all its signs: bounded, fading, explained
 caution     what is unsafe or needs hands, as reasons with numbers

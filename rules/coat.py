@@ -62,7 +62,7 @@ def depth_mm(horse: Horse, latitude: float, day: float) -> float:
     grow no winter coat (Osthaus et al. 2018).
     """
     if horse.species == "donkey":
-        return float(p.COAT_SUMMER)
+        return float(p.COAT_DONKEY)
     seasonal = 1 - exp2(-((latitude / p.COAT_LATITUDE) ** 2))
     most = WINTER_DEPTH[horse.coat] - p.COAT_SUMMER
     return p.COAT_SUMMER + most * seasonal * winter_share(day)

@@ -138,6 +138,7 @@ def _soaking(dressed: Sequence[Dressed], coats: Sequence[Coat], covers: Sequence
         leak=_column(worn, "leak"),
         shell=_column(worn, "shell"),
         wicking=_column(worn, "wicking"),
+        exposed=np.array([float(p.RAIN_ON_OPEN / p.RAIN_ON_BODY) if each.body else 1.0 for each in worn]),
         hair=seen_wet * depth,
         within=np.array([cover.within for cover in covers]),
         outside=np.array([cover.outside for cover in covers]),

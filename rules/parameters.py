@@ -52,7 +52,7 @@ TISSUE_COLD = Parameter(0.0994, 0.076, 0.186, "m2 K/W", "Bruce and Clark 1979 in
 TISSUE_WEIGHT_POWER = Parameter(0.33, 0.30, 0.36, "1", "Bruce and Clark 1979 in Berman 2004", "transferred")
 TISSUE_PER_CONDITION = Parameter(0.08, 0.03, 0.12, "1/point", "NRC beef cattle, from memory", "transferred")
 TISSUE_WARM = Parameter(0.02, 0.02, 0.041, "m2 K/W", "fitted to Morgan 1997's onset at 20 °C", "derived")
-EXTREMITY_TISSUE = Parameter(1.5, 1.0, 2.5, "1", "cold legs and head; hind-leg skin 17.5 °C, Wallsten 2012", "derived")
+EXTREMITY_TISSUE = Parameter(2.0, 1.0, 2.5, "1", "cold legs and head; hind-leg skin 17.5 °C, Wallsten 2012", "derived")
 CORE = Parameter(38.0, 37.2, 38.5, "°C", "veterinary common values, rectal", "measured")
 CORE_FOAL = Parameter(38.4, 37.5, 39.0, "°C", "mean of foals, Reece 1991", "measured")
 TRUNK_DIAMETER = Parameter(0.65, 0.5, 0.8, "m", "trunk of a 500 kg horse as a cylinder", "assumed")
@@ -71,8 +71,8 @@ HAY_ENERGY = Parameter(6.8, 5.5, 8.0, "MJ/kg", "metabolisable, as fed, common ha
 
 # ---- hair -----------------------------------------------------------------------------------------------------
 COAT_PER_MM = Parameter(0.010, 0.0053, 0.0256, "m2 K/W/mm", "cattle to arctic fur; no horse", "transferred")
-COAT_WIND = Parameter(0.12, 0.05, 0.25, "s/m", "fitted to NRC cattle and caribou fur", "transferred")
-COAT_DENSE_WIND = Parameter(0.08, 0.05, 0.12, "s/m", "a heavy double coat, towards caribou fur 0.05", "transferred")
+COAT_WIND = Parameter(0.06, 0.05, 0.25, "s/m", "fits NRC cattle at 16 km/h and caribou fur", "transferred")
+COAT_DENSE_WIND = Parameter(0.05, 0.04, 0.12, "s/m", "a heavy double coat, as caribou fur", "transferred")
 COAT_WARM = Parameter(0.7, 0.6, 0.9, "1", "hair laid flat in the warm; erect is +30 %, Blaxter, Wainman", "transferred")
 COAT_FLATTENED = Parameter(0.6, 0.4, 0.8, "1", "hair under a rug; nobody measured it", "assumed")
 COAT_HALVING_WATER = Parameter(0.11, 0.10, 0.12, "of volume", "caribou fur, Lentz and Hart 1960", "transferred")
@@ -80,6 +80,7 @@ COAT_MOST_WATER = Parameter(0.20, 0.11, 0.30, "of volume", "then it runs off", "
 COAT_SEEN_WET = Parameter(0.05, 0.02, 0.11, "of volume", "what a person calls a wet horse", "assumed")
 COAT_CLIPPED = Parameter(2.0, 1.0, 3.0, "mm", "left by the blades", "assumed")
 COAT_SUMMER = Parameter(6.0, 4.0, 8.0, "mm", "short coat", "assumed")
+COAT_DONKEY = Parameter(8.0, 6.0, 14.0, "mm", "the same all year, Osthaus 2018; its depth assumed", "assumed")
 COAT_WINTER_FINE = Parameter(16.0, 12.0, 20.0, "mm", "thin-skinned breeds", "assumed")
 COAT_WINTER_AVERAGE = Parameter(22.0, 14.0, 24.0, "mm", "to land near published temperatures", "derived")
 COAT_WINTER_HEAVY = Parameter(26.0, 22.0, 30.0, "mm", "Shetland 23.8 mm, Booth et al. 1998", "measured")
@@ -115,6 +116,7 @@ DRY_ENOUGH = Parameter(0.02, 0.0, 0.05, "of capacity", "what a hand calls dry", 
 
 # ---- water ----------------------------------------------------------------------------------------------------
 RAIN_ON_BODY = Parameter(0.30, 0.2, 0.4, "of surface", "back and upper flanks", "assumed")
+RAIN_ON_OPEN = Parameter(0.15, 0.1, 0.3, "of surface", "neck, head and legs, when the back is covered", "assumed")
 CATCH_DRIZZLE = Parameter(0.05, 0.0, 0.1, "of rain", "grease sheds light rain", "assumed")
 CATCH_STEADY = Parameter(0.30, 0.1, 0.5, "of rain", "steady rain into hair", "assumed")
 CATCH_DRIVEN = Parameter(0.60, 0.4, 0.9, "of rain", "rain driven by wind", "assumed")

@@ -1,9 +1,9 @@
 """Sun: where it stands over a site, and what it gives where a forecast is silent."""
 
 import numpy as np
-from numpy.typing import NDArray
 
-Floats = NDArray[np.float64]
+from rules.exchange import Floats
+
 J2000_S = 946_728_000  # POSIX seconds of 2000-01-01 12:00 UTC
 
 

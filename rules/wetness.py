@@ -31,7 +31,8 @@ class Soaking:
     """What can take up water, axes (case,) and (patch, case).
 
     place: row of the air; depth of hair [mm]; holds, film: most water within the cloth and outside the shell;
-    leak: share of rain that comes through; shell, wicking: 1 or 0; hair, within, outside: water at the start.
+    leak: share of rain that comes through; shell, wicking: 1 or 0; exposed: rain on the open hair, of that on a
+    bare horse's; hair, within, outside: water at the start.
     """
 
     place: Indices
@@ -41,6 +42,7 @@ class Soaking:
     leak: Floats
     shell: Floats
     wicking: Floats
+    exposed: Floats
     hair: Floats
     within: Floats
     outside: Floats
@@ -138,7 +140,7 @@ def follow(soaking: Soaking, air: Air, sweat: Floats, step_h: float = 1.0) -> Wa
         cloth = _cloth(soaking, within, on_cloth, caught[hour], rates.raining[hour][soaking.place], step_h)
         under = _under(soaking, hair[COVERED], caught[hour] + cloth.over / step_h, step_h)
         most = p.COAT_MOST_WATER * soaking.depth[OPEN, :, None]
-        bare = _step(hair[OPEN], falls, rates.hair_out[hour][soaking.place], most, step_h)
+        bare = _step(hair[OPEN], falls * soaking.exposed[:, None], rates.hair_out[hour][soaking.place], most, step_h)
         water.hair[COVERED, :, :, hour], water.hair[OPEN, :, :, hour] = under.middle, bare.middle
         water.within[:, :, hour] = cloth.middle
         water.inner[:, :, hour], water.outer[:, :, hour] = cloth.dried, film.dried

@@ -1,0 +1,137 @@
+"""Paths: the ways heat takes out of a dressed animal: tissue, hair, cloth and air, zone by zone of the skin.
+
+Axes are (case, scenario, hour). Resistances in m2 K/W, conductances in W/m2/K of the whole skin.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from rules import parameters as p
+from rules.dressed import COVERED_ZONES, EXTREMITIES, OPEN_ZONES, PATCH_OF_ZONE, Cases
+from rules.exchange import Floats, Stream, convection, radiation, stream
+from rules.weather import Air
+from rules.wetness import Water
+
+
+class Around(NamedTuple):
+    """The air around each case: temperature [°C], wind [m/s], rain [mm/h], resistance of the air layer, and the
+    effective temperature [°C] that sun and sky make of it.
+    """
+
+    temperature: Floats
+    wind: Floats
+    rain: Floats
+    air_layer: Floats
+    effective: Floats
+
+
+class Posture(NamedTuple):
+    """How animals hold their heat: tissue of the trunk; extremities: times as much on legs and head; hair: how much
+    of the open hair's depth stands; evaporation [W/m2]. Each broadcasts with (case, scenario, hour).
+    """
+
+    tissue: Floats
+    extremities: Floats
+    hair: Floats
+    evaporation: Floats
+
+
+class Cloth(NamedTuple):
+    """Clothes in their wind and water: resistance without fill, resistance of the fill, all that is left of a
+    dry, still square metre's; a plain turnout's where the horse is bare.
+    """
+
+    base: Floats
+    filling: Floats
+    left: Floats
+
+    @property
+    def resistance(self) -> Floats:
+        """Of the whole of it."""
+        return self.base + self.filling
+
+
+class Paths(NamedTuple):
+    """Conductance of the open skin, as it is and as it would be if clothed; and the resistance that lies below and
+    above the clothes in each of the two covered zones.
+    """
+
+    open: Floats
+    open_clothed: Floats
+    beside_clothes: tuple[Floats, Floats]
+
+
+def wide(each: Floats) -> Floats:
+    """(case,) as (case, scenario, hour)."""
+    return each[:, None, None]
+
+
+def surroundings(cases: Cases, air: Air) -> Around:
+    """The air around each case."""
+    place = cases.soaking.place
+    powers = stream(air.wind)
+    convective = convection(Stream(powers.slow[place], powers.fast[place]), wide(cases.bodies.diameter))
+    layer = 1 / (radiation(air.temperature)[place] + convective)
+    warmed = np.minimum(p.SUN_MOST, layer * (wide(cases.shade) * air.sun[place]))
+    cooled = np.minimum(p.SKY_MOST, layer * air.sky[place])
+    temperature, rain = air.temperature[place], air.rain[place]
+    unknown_rain = 0 * rain  # NaN where nobody knows it: then there is nothing to judge
+    return Around(temperature, air.wind[place], rain, layer, temperature + warmed - cooled + unknown_rain)
+
+
+def between(cases: Cases, warm: Floats | float) -> Posture:
+    """The posture between shut vessels with hair on end (0) and open vessels with hair laid flat (1)."""
+    bodies = cases.bodies
+
+    def mix(cold: Floats | float, hot: Floats | float) -> Floats:
+        return np.asarray(cold + (hot - cold) * warm)
+
+    return Posture(
+        tissue=mix(wide(bodies.tissue_cold), wide(bodies.tissue_warm)),
+        extremities=mix(float(p.EXTREMITY_TISSUE), 1.0),
+        hair=mix(1.0, float(p.COAT_WARM)),
+        evaporation=mix(wide(bodies.evaporation), wide(bodies.evaporation_warm)),
+    )
+
+
+def soaked(cases: Cases, water: Water) -> Floats:
+    """By how much its water divides the insulation of hair, (patch, case, scenario, hour); 1 is dry."""
+    return 1 + water.hair / (cases.soaking.depth[:, :, None, None] * p.COAT_HALVING_WATER)
+
+
+def cloth(cases: Cases, around: Around, filled: Floats) -> Cloth:
+    """The clothes where their share `filled` of what they can hold is water. A shell keeps wind out of the fill."""
+    shell = wide(cases.shell) > 0
+    weave = 1 / (1 + p.OPEN_WEAVE_WIND * around.wind)
+    left = (1 - p.CLOTH_WET_LOSS * filled) * np.where(shell, 1.0, weave)
+    gap = np.where(shell, 1 / (1 + p.RUG_GAP_WIND * around.wind), weave)
+    return Cloth(wide(cases.base) * gap, wide(cases.filling) * left, left)
+
+
+def paths(cases: Cases, around: Around, soaked: Floats, posture: Posture) -> Paths:
+    """The ways out but for the clothes."""
+    hold = wide(cases.hair_wind) * around.wind
+    grown = p.COAT_PER_MM * cases.soaking.depth
+    now, clothed = np.zeros(()), np.zeros(())
+    for zone in OPEN_ZONES:
+        patch = PATCH_OF_ZONE[zone]
+        skin = posture.tissue * (posture.extremities if zone in EXTREMITIES else 1.0)
+        hair = posture.hair * wide(grown[patch]) / (1 + hold)
+        resistance = skin + (hair + around.air_layer) / soaked[patch]
+        now = now + wide(cases.share[zone]) / resistance
+        clothed = clothed + wide(cases.share_clothed[zone]) / resistance
+    draught = 1 + np.where(wide(cases.shell) > 0, 0.0, float(p.OPEN_WEAVE_HAIR)) * hold
+    first, second = (
+        posture.tissue + wide(p.COAT_FLATTENED * grown[patch]) / (draught * soaked[patch]) + around.air_layer
+        for patch in COVERED_ZONES
+    )
+    return Paths(now, clothed, (first, second))
+
+
+def through(cases: Cases, ways: Paths, clothes: Floats) -> Floats:
+    """Conductance of the whole skin under clothes of that resistance."""
+    total = ways.open
+    for zone in COVERED_ZONES:
+        total = total + wide(cases.share[zone]) / (ways.beside_clothes[zone] + clothes)
+    return total
