@@ -1,0 +1,163 @@
+"""Readings from any source, laid on the hourly grid: what is impossible or missing becomes NaN and is noted.
+
+A reading belongs to the hour that begins at its time; sources that count otherwise shift before they come here.
+"""
+
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import Any
+
+import numpy as np
+
+from bot.forecast.hours import COLUMNS, HOUR
+from rules.weather import Hours
+
+MAX_HOURS = 40 * 366 * 24
+
+Column = dict[int, float | None]  # POSIX seconds of the hour's beginning → value
+Readings = Mapping[str, Column]
+
+SNOW_BELOW_C = (
+    1.0  # air at which half of what falls is snow (Jennings et al. 2018, Nature Communications 9:1148; memory)
+)
+
+
+class Unreadable(Exception):
+    """Bytes that are no forecast; one line says why."""
+
+
+@dataclass(frozen=True)
+class Note:
+    """A fault of a forecast, and the hours (POSIX seconds) it touches."""
+
+    text: str
+    hours: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True)
+class Parsed:
+    """What a source said. issued: when its model run was issued, None where it does not say."""
+
+    hours: Hours
+    notes: tuple[Note, ...] = ()
+    issued: datetime | None = None
+
+
+@dataclass(frozen=True)
+class Bounds:
+    """What a value can be on this earth; edge: how far outside is only rounding, and is brought back in."""
+
+    name: str
+    unit: str
+    low: float
+    high: float
+    edge: float = 0.0
+
+
+# Beyond every record of the World Meteorological Organization's archive of extremes, or beyond the scale itself.
+BOUNDS = {
+    "temperature_c": Bounds("temperature", "°C", -70, 57),
+    "humidity_pct": Bounds("humidity", "%", 0, 100, 5),
+    "wind_ms": Bounds("wind", "m/s", 0, 75, 0.1),
+    "gust_ms": Bounds("gusts", "m/s", 0, 114, 0.1),
+    "rain_mm": Bounds("rain", "mm in an hour", 0, 305, 0.1),
+    "snow_mm": Bounds("snow", "mm of water in an hour", 0, 60, 0.1),
+    "cloud_pct": Bounds("cloud", "%", 0, 100, 5),
+    "solar_wm2": Bounds("sun", "W/m²", 0, 1450, 20),
+    "rain_probability_pct": Bounds("chance of rain", "%", 0, 100, 5),
+}
+NEEDED = ("temperature_c", "humidity_pct", "wind_ms", "rain_mm", "snow_mm")  # without one of them an hour is not judged
+
+
+def gridded(readings: Readings) -> tuple[Hours, tuple[Note, ...]]:
+    """The grid from the first to the last hour with a temperature, and notes on what it lacks. Unreadable: none."""
+    known = [at for at, value in readings.get("temperature_c", {}).items() if number(value) is not None]
+    if not known:
+        raise Unreadable("it holds no temperatures")
+    first, last = min(known), max(known)
+    n = (last - first) // HOUR + 1
+    if n > MAX_HOURS:
+        raise Unreadable(f"its times run from {_day(first)} to {_day(last)}")
+    notes: list[Note] = []
+    columns = {}
+    for name in COLUMNS:
+        column = np.full(n, np.nan)
+        for at, value in readings.get(name, {}).items():
+            if first <= at <= last and (found := number(value)) is not None:
+                column[(at - first) // HOUR] = found
+        columns[name] = _possible(name, column, first, notes)
+    notes += _gaps(columns, first)
+    return Hours(first, **columns), tuple(notes)
+
+
+def number(value: Any) -> float | None:
+    """A finite number, else None: text, true, null, infinity and not-a-number are none."""
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return None
+    try:
+        found = float(value)
+    except OverflowError:
+        return None
+    return found if math.isfinite(found) else None
+
+
+def whole_hour(at: datetime) -> int:
+    """POSIX seconds of the hour in which an aware instant lies."""
+    return int(at.timestamp()) // HOUR * HOUR
+
+
+def instant(text: Any) -> datetime | None:
+    """An aware instant from ISO text; None where it is none or has no offset."""
+    if not isinstance(text, str):
+        return None
+    try:
+        at = datetime.fromisoformat(text.strip())
+        return at.astimezone(UTC) if at.tzinfo else None
+    except (ValueError, OverflowError):
+        return None
+
+
+def rain_or_snow(total: Column, temperature: Column) -> tuple[Column, Column]:
+    """(rain, snow) of what falls where a source does not say which: by the air."""
+    rain: Column = {}
+    snow: Column = {}
+    for at, value in total.items():
+        air = number(temperature.get(at))
+        cold = air is not None and air < SNOW_BELOW_C
+        rain[at], snow[at] = (value and 0.0, value) if cold else (value, value and 0.0)
+    return rain, snow
+
+
+def _possible(name: str, column: "np.ndarray[Any, np.dtype[np.float64]]", first: int, notes: list[Note]) -> Any:
+    bounds = BOUNDS[name]
+    with np.errstate(invalid="ignore"):
+        absurd = (column < bounds.low - bounds.edge) | (column > bounds.high + bounds.edge)
+    if absurd.any():
+        worst = column[absurd][np.argmax(np.abs(column[absurd]))]
+        text = f"{bounds.name} of {worst:,.0f} {bounds.unit} cannot be, left out"
+        notes.append(Note(text, _at(absurd, first)))
+    return np.where(absurd, np.nan, np.clip(column, bounds.low, bounds.high)) + 0.0  # + 0.0: no negative zero
+
+
+def _gaps(columns: Mapping[str, Any], first: int) -> Iterable[Note]:
+    """The hours that cannot be judged, by what they lack."""
+    lacking: dict[tuple[int, ...], list[str]] = {}
+    for name in NEEDED:
+        unknown = np.isnan(columns[name])
+        if unknown.any():
+            lacking.setdefault(_at(unknown, first), []).append(BOUNDS[name].name)
+    for hours, names in lacking.items():
+        yield Note("no " + ", ".join(names), hours)
+
+
+def _at(which: Any, first: int) -> tuple[int, ...]:
+    return tuple(first + int(k) * HOUR for k in np.flatnonzero(which))
+
+
+def _day(at: int) -> str:
+    try:
+        return f"{datetime.fromtimestamp(at, UTC):%Y-%m-%d}"
+    except (ValueError, OverflowError, OSError):
+        return "no date at all"
