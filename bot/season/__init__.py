@@ -1,0 +1,11 @@
+"""A whole season: what was worn through it, how it went, and what a barn can learn from that.
+
+living     windows through a season, one after the other, by any way of choosing clothes
+choosing   the ways: Haybell's plan, the chart on the wall, always bare, one heavy rug
+judging    the margins of every horse and hour in what it wore, the same physics for every way
+tally      hours too cold and too warm, wet skin, changes, garments in use
+picture    the season as an image
+wardrobe   which garment would have helped most, which were never needed
+mirror     what the model expected against what people saw
+history    one horse's days: week, month, bill, notes for the veterinarian
+"""

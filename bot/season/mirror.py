@@ -1,0 +1,124 @@
+"""An honest mirror: what the balance expected of each horse against what people saw, with counts, month by month.
+
+The model is calibrated, not validated; this is the barn's own check of it. Expectations are those of the day: with
+what had been learned of the horse until then, never with the sign itself.
+"""
+
+import csv
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from io import StringIO
+from typing import Any
+
+from rules.offset import Evidence, learn
+
+ROOM_C = 4.0  # less room than this on one side is "near"
+EXPECTED = ("too cold", "near cold", "at ease", "near warm", "too warm")
+SEEN = ("cold", "fine", "warm")
+_AS_SEEN = {"shivering": "cold", "cold": "cold", "comfortable": "fine", "hot": "warm", "sweating": "warm"}
+
+
+@dataclass(frozen=True)
+class Look:
+    """One sign that tests the model. month: "2026-11"; cold, heat: margins expected [K]; seen: cold, fine or warm."""
+
+    month: str
+    horse: str
+    who: str
+    cold_c: float
+    heat_c: float
+    sign: str
+
+    @property
+    def seen(self) -> str:
+        """What people saw, in three words."""
+        return _AS_SEEN[self.sign]
+
+    @property
+    def expected(self) -> str:
+        """What the margins say: the side with less room counts."""
+        if self.cold_c <= self.heat_c:
+            return _side(self.cold_c, "cold")
+        return _side(self.heat_c, "warm")
+
+
+def _side(room_c: float, word: str) -> str:
+    return f"too {word}" if room_c < 0 else f"near {word}" if room_c < ROOM_C else "at ease"
+
+
+def looks(horse: str, evidence: Sequence[tuple[str, Evidence]], widen_at_s: Sequence[int] = ()) -> list[Look]:
+    """One horse's signs against what was expected of it at each. evidence: (month, sign), oldest first."""
+    found = []
+    for k, (month, one) in enumerate(evidence):
+        if not one.teaches:
+            continue
+        before = [e for _, e in evidence[:k] if e.at_s < one.at_s]
+        offset = learn(before, one.at_s, widen_at_s).mean_c
+        margins = one.cold_margin_c - offset, one.heat_margin_c + offset
+        found.append(Look(month, horse, one.who, *margins, one.sign))
+    return found
+
+
+@dataclass(frozen=True)
+class Mirror:
+    """Counts by (month, expected, seen); the month "all" is the sum."""
+
+    counts: Mapping[tuple[str, str, str], int]
+
+    @property
+    def months(self) -> list[str]:
+        """The months that have signs, oldest first."""
+        return sorted({month for month, _, _ in self.counts if month != "all"})
+
+    def row(self, expected: str, month: str = "all") -> list[int]:
+        """How often horses so expected were seen cold, fine and warm."""
+        return [self.counts.get((month, expected, seen), 0) for seen in SEEN]
+
+    def as_json(self) -> dict[str, Any]:
+        """Month → expectation → counts of what was seen."""
+        return {
+            month: {expected: dict(zip(SEEN, self.row(expected, month))) for expected in EXPECTED}
+            for month in [*self.months, "all"]
+        }
+
+    def table(self) -> str:
+        """The whole season as text, 41 columns wide, then one line a month."""
+        lines = ["expected    seen:  cold  fine  warm  right"]
+        for expected in EXPECTED:
+            row = self.row(expected)
+            lines.append(f"{expected:<17}" + "".join(f"{n:6d}" for n in row) + f"  {_right(expected, row)}")
+        for month in self.months:
+            total = sum(sum(self.row(expected, month)) for expected in EXPECTED)
+            right = sum(self.row(expected, month)[_TRUE[expected]] for expected in EXPECTED)
+            lines.append(f"{month}: {total} signs, {right} as expected")
+        return "\n".join(lines) + "\n"
+
+
+_TRUE = {"too cold": 0, "near cold": 1, "at ease": 1, "near warm": 1, "too warm": 2}
+
+
+def _right(expected: str, row: Sequence[int]) -> str:
+    return f"{100 * row[_TRUE[expected]] / sum(row):4.0f}%" if sum(row) else "    –"
+
+
+def mirror(found: Iterable[Look]) -> Mirror:
+    """The looks, counted."""
+    counts: Counter[tuple[str, str, str]] = Counter()
+    for look in found:
+        counts[look.month, look.expected, look.seen] += 1
+        counts["all", look.expected, look.seen] += 1
+    return Mirror(dict(counts))
+
+
+def for_study(found: Iterable[Look]) -> str:
+    """The looks as CSV for a study: no person's, horse's or barn's name, months instead of days."""
+    found = list(found)
+    horses = {name: f"horse {k}" for k, name in enumerate(dict.fromkeys(f.horse for f in found), 1)}
+    people = {name: f"observer {k}" for k, name in enumerate(dict.fromkeys(f.who for f in found), 1)}
+    out = StringIO()
+    rows = csv.writer(out, lineterminator="\n")
+    rows.writerow(("month", "horse", "observer", "cold_margin_c", "heat_margin_c", "sign"))
+    for f in found:
+        rows.writerow((f.month, horses[f.horse], people[f.who], round(f.cold_c, 1), round(f.heat_c, 1), f.sign))
+    return out.getvalue()
