@@ -89,7 +89,7 @@ def ways(steps: Steps, disputed: frozenset[str]) -> list[Way]:
     """
     if not steps.wanted & disputed:
         return [cheapest(steps)]
-    plain = cheapest(_without(steps, disputed))
+    plain = cheapest(without(steps, disputed))
     labels: dict[tuple[frozenset[tuple[str, int]], int], tuple[float, tuple[int, ...]]] = {(frozenset(), 0): (0.0, ())}
     for window, (edge, ahead) in enumerate(zip(steps.edges, steps.to_go)):
         grown: dict[tuple[frozenset[tuple[str, int]], int], tuple[float, tuple[int, ...]]] = {}
@@ -111,8 +111,8 @@ def _takes(steps: Steps, path: Sequence[int]) -> frozenset[tuple[str, int]]:
     return frozenset((spare, w) for w, now in enumerate(path) for spare in steps.spares[w][now])
 
 
-def _without(steps: Steps, disputed: frozenset[str]) -> Steps:
-    """The same choices, those that take a disputed spare forbidden."""
+def without(steps: Steps, disputed: frozenset[str]) -> Steps:
+    """The same choices, those that take one of these spares forbidden."""
     edges = tuple(
         np.where([bool(takes & disputed) for takes in spares], np.inf, edge)
         for edge, spares in zip(steps.edges, steps.spares)

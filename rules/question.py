@@ -1,6 +1,7 @@
 """Question: everything a plan depends on, as values."""
 
 from dataclasses import dataclass, field
+from datetime import UTC, datetime
 from typing import Literal
 
 from rules.garment import Garment
@@ -68,6 +69,7 @@ class Wearer:
     stays: one a window. wears: garment ids from the skin outward at hour 0; None: nobody said (a change
     then costs nothing). offset_c, offset_sd_c: what the barn has learned. wet_hair: seen wet at hour 0.
     must_clothe: seen shivering or cold lately, or vet's orders: safety outranks the wish for bare.
+    told: what people were told for each window, where they were; the plan departs from it only for a real gain.
     """
 
     horse: Horse
@@ -78,6 +80,7 @@ class Wearer:
     wishes: Wishes = field(default_factory=Wishes)
     wet_hair: bool = False
     must_clothe: bool = False
+    told: tuple[tuple[str, ...] | None, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -85,7 +88,8 @@ class Costs:
     """What is worth what, in cold degree-hours (adjustable in the barn file).
 
     cold, hot: of one degree-hour; wet_skin: of one hour with wet hair in the cold; change: of one change of
-    clothes (about minutes of work); borrow: of taking a spare.
+    clothes (about minutes of work); borrow: of taking a spare; retell: of departing from what people were told.
+    wish, wish_bare: what an owner's wish, and the wish for bare, may cost the horse: degree-hours each hour.
     """
 
     cold: float = 1.0
@@ -93,13 +97,16 @@ class Costs:
     wet_skin: float = 2.0
     change: float = 4.0
     borrow: float = 1.0
+    retell: float = 3.0
+    wish: float = 3.0
+    wish_bare: float = 8.0
 
 
 @dataclass(frozen=True)
 class Question:
     """All that a plan depends on.
 
-    share: (window, hour) fraction of each hour that lies in each window. day_of_year: of hour 0, UTC, from 1.
+    share: (window, hour) fraction of each hour that lies in each window.
     windows follow each other; a window's outfit is put on at its beginning.
     """
 
@@ -110,3 +117,8 @@ class Question:
     pieces: tuple[Piece, ...]
     rails: tuple[Rail, ...] = ()
     costs: Costs = field(default_factory=Costs)
+
+    @property
+    def day_of_year(self) -> float:
+        """Day of the year of hour 0, UTC, from 1: where the coats stand in their season."""
+        return float(datetime.fromtimestamp(self.hours.start_s, UTC).timetuple().tm_yday)
