@@ -4,12 +4,15 @@ Answers are kept as bytes on a shelf that outlives the process; what they say is
 """
 
 import json
+import zlib
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Protocol
 
 from bot.forecast.readings import Parsed, Unreadable
+
+SHELF_NAME = "forecast "
 
 
 class Shelf(Protocol):
@@ -56,33 +59,40 @@ class LastGood:
 
     def __init__(self, shelf: Shelf | None = None) -> None:
         self.shelf: Shelf = Forgetful() if shelf is None else shelf
-        self._read: dict[str, Read | None] = {}
+        self._read: dict[str, tuple[bytes, Read | None]] = {}
 
     def get(self, source: str) -> Answer | None:
         """The source's last good answer as it came; None where there is none that can be read back."""
-        kept = self.shelf.get(f"forecast {source}")
+        kept = self.shelf.get(SHELF_NAME + source)
         return None if kept is None else _load(kept)
 
     def put(self, source: str, answer: Answer) -> None:
         """Keep an answer instead of the source's last one."""
-        self.shelf.put(f"forecast {source}", _dump(answer))
-        self._read.pop(source, None)
+        self.shelf.put(SHELF_NAME + source, _dump(answer))
 
     def read(self, source: str, parse: Callable[[bytes], Parsed]) -> Read | None:
         """The source's last good answer with what it says, parsed once; None where there is none."""
-        if source not in self._read:
-            answer = self.get(source)
-            try:
-                parsed = parse(answer.body) if answer else None
-            except Unreadable:  # kept by an older version that read it otherwise
-                parsed = None
-            self._read[source] = Read(replace(answer, body=b""), parsed) if answer and parsed else None
-        return self._read[source]
+        kept = self.shelf.get(SHELF_NAME + source)
+        if kept is None:
+            return None
+        head = kept.partition(b"\n")[0]
+        if source not in self._read or self._read[source][0] != head:
+            self._read[source] = head, _read(kept, parse)
+        return self._read[source][1]
+
+
+def _read(kept: bytes, parse: Callable[[bytes], Parsed]) -> Read | None:
+    answer = _load(kept)
+    try:
+        return Read(replace(answer, body=b""), parse(answer.body)) if answer else None
+    except Unreadable:  # kept by an older version that read it otherwise
+        return None
 
 
 def _dump(answer: Answer) -> bytes:
-    """One line of JSON, then the body as it came."""
+    """One line of JSON, unlike that of any other answer, then the body as it came."""
     head = {
+        "sum": zlib.crc32(answer.body),
         "place": answer.place,
         "fetched_at": answer.fetched_at.isoformat(),
         "expires": answer.expires and answer.expires.isoformat(),
