@@ -5,7 +5,7 @@ Pure and without arrays. Undo is a fold without the undone entry, so its order n
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 from functools import reduce
 from typing import Any
 
@@ -32,6 +32,8 @@ from bot.events import (
 )
 
 DANGER = frozenset({"shivering", "unwell", "cold", "wet"})  # signs that open a recheck and forbid bare
+WORK_LASTS = timedelta(hours=3)
+ILLNESS_LASTS = timedelta(hours=48)
 CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
 
 
@@ -47,6 +49,7 @@ class HorseNow:
     clip_on: date | None = None
     keep_bare: bool = False
     signs: tuple[Entry, ...] = ()
+    explained: frozenset[int] = frozenset()  # numbers of signs that something else than clothes explains
     worked_at: datetime | None = None
     recheck: Entry | None = None  # the open RecheckSet
 
@@ -140,11 +143,21 @@ def _seen(state: State, entry: Entry, event: Seen) -> State:
     now = state.horses.get(event.horse)
     if now is None:
         return state
-    state = _horse(state, event.horse, signs=(*now.signs, entry), recheck=None)
+    explained = now.explained | ({entry.number} if _explained(state, now, entry, event) else set())
+    state = _horse(state, event.horse, signs=(*now.signs, entry), explained=explained, recheck=None)
     if event.sign == "rubbed" and event.wore:
         rubs = {g: state.rubs.get(g, frozenset()) | {event.horse} for g in event.wore}
         state = replace(state, rubs={**state.rubs, **rubs})
     return state
+
+
+def _explained(state: State, now: HorseNow, entry: Entry, event: Seen) -> bool:
+    """A sign that teaches nothing about clothes: after work, in a soaked garment, or while unwell."""
+    worked = now.worked_at is not None and timedelta(0) <= entry.at - now.worked_at <= WORK_LASTS
+    unwell = now.last("unwell")
+    ill = unwell is not None and entry.at - unwell.at <= ILLNESS_LASTS
+    soaked = any(state.garments[g].state in {"wet", "soaked"} for g in event.wore or () if g in state.garments)
+    return event.setting == "after work" or worked or ill or soaked
 
 
 def _garment_is(state: State, entry: Entry, event: GarmentIs) -> State:

@@ -1,1 +1,1 @@
-"""To come."""
+"""The doors: a terminal and Telegram. They carry messages; they decide nothing."""

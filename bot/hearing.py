@@ -1,0 +1,205 @@
+"""One message: what it means here, what is to be recorded and what is answered at once. Pure: nothing is written.
+
+What a report changes in the plan is not said here: that is worked out when nobody waits for an answer.
+"""
+
+import hashlib
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot import answer
+from bot.barn import Barn, Person
+from bot.brief import where_now
+from bot.care import DANGER, alarm
+from bot.events import KINDS, Asked, Done, Entry, Event, Seen, Undo
+from bot.forecast import Forecast, to_air
+from bot.message import Button, Incoming, Outgoing, Sender
+from bot.roles import judge
+from bot.sheet import Sheet
+from bot.state import State
+from bot.words import Ask, Heard, Reference, read
+
+ASK_STANDS = timedelta(minutes=10)  # how long "1" or "the blue one" still answers the last question
+
+
+@dataclass(frozen=True)
+class Scene:
+    """What is known when a message comes: the barn, its state, the plan as posted, the last good forecast."""
+
+    barn: Barn
+    state: State
+    sheet: Sheet | None
+    forecast: Forecast | None
+    language: str  # what the group is addressed in
+
+
+@dataclass(frozen=True)
+class Decision:
+    """What one message leads to. ask: a question back to the speaker that stays open."""
+
+    events: tuple[Event, ...] = ()
+    undo: bool = False
+    say: tuple[Outgoing, ...] = ()
+    ask: Ask | None = None
+
+
+def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: Reference | None) -> Heard:
+    """What a message means and what of it this person may say."""
+    if incoming.tap is not None:
+        return judge(tapped(incoming.tap, reply, scene), person, scene.barn)
+    return judge(read(incoming.text, person, scene.barn, scene.state, reply), person, scene.barn)
+
+
+def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
+    """A button pressed: `done:*`, `done:<number of the horse>`, `pick:<number of the option>`, `why`, `left`."""
+    what, _, which = tap.partition(":")
+    horses = scene.barn.horses
+    if what == "done":
+        named: Any = "all" if which == "*" else tuple(h.name for i, h in enumerate(horses) if str(i) == which)
+        return Heard(tap, events=(Done(named),) if named else ())
+    if what == "pick" and reply and reply.ask:
+        return read(which, None, scene.barn, scene.state, reply)
+    if what in {"why", "left", "today", "drying"}:
+        return Heard(tap, events=(Asked(what),))  # type: ignore[arg-type]
+    return Heard(tap, chatter=True)
+
+
+def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> Decision:
+    """Everything one understood message leads to."""
+    told = tuple(e for e in heard.events if not isinstance(e, Asked | Undo))
+    events = tuple(enriched(event, scene, incoming.at) for event in told)
+    alarms = [alarm(e, scene.barn, scene.state, person, incoming.at) for e in graves(events)]
+    say = [replace(a.say, reply_to=incoming.key) for a in alarms]
+    say += [spoken(incoming, person, text) for text in answers(heard, person, scene, incoming.at)]
+    if heard.ask:
+        say.append(asked_back(incoming, person, heard.ask, scene))
+    elif events and not say:
+        say.append(noticed(incoming, person, events, scene))
+    return Decision(
+        events=(*events, *(a.recheck for a in alarms)),
+        undo=any(isinstance(e, Undo) for e in heard.events),
+        say=tuple(say),
+        ask=heard.ask,
+    )
+
+
+def graves(events: Iterable[Event]) -> Iterable[Seen]:
+    """The signs that want somebody now."""
+    return (event for event in events if isinstance(event, Seen) and event.sign in DANGER)
+
+
+def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterable[str]:
+    """The answers to questions, and to what this person may not report."""
+    for event in heard.events:
+        if isinstance(event, Asked):
+            yield answer.answer(event, scene.sheet, scene.state, scene.barn, person, at)
+    if heard.refused:
+        yield answer.refused(heard.refused, scene.barn, person)
+
+
+def spoken(incoming: Incoming, person: Person, text: str) -> Outgoing:
+    """An answer where the question was put: in the group, or privately."""
+    return Outgoing("answer", text, to=person.name if incoming.private else "group", reply_to=incoming.key)
+
+
+def asked_back(incoming: Incoming, person: Person, ask: Ask, scene: Scene) -> Outgoing:
+    """The one question back, with its choices as buttons."""
+    rows = tuple((Button(option, f"pick:{i}"),) for i, option in enumerate(answer.options(ask, scene.barn), start=1))
+    about = {"ask": ask_to_json(ask)}
+    return replace(spoken(incoming, person, answer.ask(ask, scene.barn, person)), kind="ask", buttons=rows, about=about)
+
+
+def noticed(incoming: Incoming, person: Person, events: Sequence[Event], scene: Scene) -> Outgoing:
+    """A plain report: one line where there is something to say, else a reaction."""
+    text = answer.noted(events, scene.state, scene.barn, person)
+    if text:
+        return spoken(incoming, person, text)
+    return replace(spoken(incoming, person, "👍"), kind="react")
+
+
+def enriched(event: Event, scene: Scene, at: datetime) -> Event:
+    """A sign with the facts of its hour: where the horse was, what it wore, the weather."""
+    if not isinstance(event, Seen):
+        return event
+    return replace(
+        event,
+        where=where_now(scene.barn, scene.state, event.horse, at),
+        wore=wore(scene.state, event.horse, at),
+        air=None if scene.forecast is None else to_air(scene.forecast.hours, at),
+    )
+
+
+def wore(state: State, horse: str, at: datetime) -> tuple[str, ...] | None:
+    """What a horse has on: what somebody said since the round's post, else what the post told people to put on."""
+    now, standing = state.horses[horse], state.standing
+    if standing is None or standing.start > at or horse not in standing.wear:
+        return now.wear
+    said_since = now.wear_at is not None and now.wear_at >= standing.start
+    return now.wear if said_since or horse in standing.done else standing.wear[horse]
+
+
+def ask_to_json(ask: Ask) -> dict[str, Any]:
+    """An open question as plain values, for the outbox; `ask_from_json` reads it."""
+    return {
+        "about": ask.about,
+        "word": ask.word,
+        "options": list(ask.options),
+        "pending": [event.as_json() for event in ask.pending],
+    }
+
+
+def ask_from_json(kept: dict[str, Any]) -> Ask:
+    """The open question back from the outbox."""
+    pending = tuple(event_from_json(event) for event in kept["pending"])
+    return Ask(kept["about"], kept["word"], tuple(kept["options"]), pending)
+
+
+def event_from_json(kept: dict[str, Any]) -> Event:
+    """An event as `read` gives it, back as a value."""
+    facts = {name: tuple(value) if isinstance(value, list) else value for name, value in kept.items() if name != "kind"}
+    return KINDS[kept["kind"]](**facts)
+
+
+def reference(about: dict[str, Any]) -> Reference:
+    """What an answer to one of our messages is about."""
+    ask = about.get("ask")
+    return Reference(
+        tuple(about.get("horses", ())), tuple(about.get("garments", ())), ask_from_json(ask) if ask else None
+    )
+
+
+def speaker(barn: Barn, sender: Sender) -> Person | None:
+    """Who of the barn's people wrote: by the chat's id, or by name where the chat is a terminal."""
+    return barn.person(sender.name) if sender.id is None else barn.person_by_telegram(sender.id)
+
+
+def digest(incoming: Incoming) -> str:
+    """What tells one version of a message from another."""
+    return hashlib.sha256(f"{incoming.tap}\0{incoming.text}".encode("utf-8", "surrogatepass")).hexdigest()[:16]
+
+
+def meant(incoming: Incoming, person: Person, entries: Sequence[Entry], replied: Sequence[int]) -> list[int]:
+    """The ledger numbers an undo is about: what was replied to, else all of the speaker's last message.
+
+    A manager may take back anybody's by replying to it; everybody else only their own.
+    """
+    stand = [e for e in entries if e.undone_by is None and e.key and not isinstance(e.event, Undo)]
+    mine = [e for e in stand if e.who == person.name]
+    if replied:
+        return [e.number for e in (stand if person.role == "manager" else mine) if e.number in replied]
+    last = next((e.key for e in reversed(mine) if e.key != incoming.key), None)
+    return [e.number for e in mine if e.key == last]
+
+
+def strangers(incoming: Incoming, heard: Heard, barn: Barn, language: str, *, greeted: bool) -> Iterable[Outgoing]:
+    """What a report by somebody not listed leads to: a polite line, and danger told to the manager."""
+    refused = heard.refused.event if heard.refused else None
+    if any(graves([refused] if refused else [])):
+        text = answer.stranger_danger(incoming.sender.name, incoming.text, language)
+        yield Outgoing("alert", text, reply_to=incoming.key, urgent=True)
+        for manager in (p for p in barn.people if p.role == "manager" and p.telegram is not None):
+            yield Outgoing("alert", text, to=manager.name, urgent=True)
+    elif not heard.chatter and not greeted:
+        yield Outgoing("answer", answer.stranger(incoming.sender.name, barn, language), reply_to=incoming.key)

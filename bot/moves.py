@@ -1,0 +1,46 @@
+"""Two sheets compared: which horses are to wear something else than people were told, and in which window."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from rules.moved import matters
+
+from bot.sheet import DressSheet, Sheet
+
+
+@dataclass(frozen=True)
+class Move:
+    """One horse moved in one window: what it was told before, what now."""
+
+    horse: str
+    round: str
+    start: datetime
+    before: DressSheet
+    after: DressSheet
+
+
+def moved(before: Sheet, after: Sheet) -> list[Move]:
+    """The horses whose clothes change in a window that both sheets have, first such window each."""
+    return list(_moves(before, after))
+
+
+def _moves(before: Sheet, after: Sheet) -> Iterable[Move]:
+    old = {w.start: index for index, w in enumerate(before.windows)}
+    told = {h.horse: h for h in before.horses}
+    for horse in after.horses:
+        for index, window in enumerate(after.windows):
+            if window.start not in old or horse.horse not in told:
+                continue
+            was, now = told[horse.horse].windows[old[window.start]], horse.windows[index]
+            if matters(was, now):
+                yield Move(horse.horse, window.round, window.start, was, now)
+                break
+
+
+def put_on(sheet: Sheet, horses: Sequence[str], round_name: str, start: datetime) -> dict[str, tuple[str, ...]]:
+    """What these horses are to wear in the window that begins at `start`; empty where the sheet has no such window."""
+    for index, window in enumerate(sheet.windows):
+        if window.round == round_name and window.start == start:
+            return {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
+    return {}
