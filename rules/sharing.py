@@ -8,7 +8,7 @@ most mornings nothing is solved at all.
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from typing import Protocol, TypeVar
+from typing import Any, Protocol, TypeVar
 
 Take = tuple[str, int]  # a spare's id, a window
 
@@ -59,14 +59,11 @@ def assign(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
 
 def _solve(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
     """One bid a horse by mixed-integer programming: minimise Σ cost, each horse one bid, each take at most once."""
-    import highspy  # here, for most plans never need it
-
-    model = highspy.Highs()  # type: ignore[no-untyped-call]
-    model.silent()
+    model = _quiet_model()
     model.setOptionValue("mip_rel_gap", 0.0)
     model.setOptionValue("mip_abs_gap", 1e-9)
     chosen = [[model.addBinary(obj=bid.cost) for bid in own] for own in bids]
-    takers: dict[Take, list[highspy.highs_var]] = {}
+    takers: dict[Take, list[Any]] = {}
     for own, variables in zip(bids, chosen):
         model.addConstr(model.qsum(variables) == 1)
         for bid, variable in zip(own, variables):
@@ -78,3 +75,15 @@ def _solve(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
     model.run()
     values = [[model.val(variable) for variable in variables] for variables in chosen]
     return [own[max(range(len(own)), key=of.__getitem__)] for own, of in zip(bids, values)]
+
+
+def _quiet_model() -> Any:
+    """An empty model that prints nothing: HiGHS greets on standard output unless silenced before its callbacks."""
+    import highspy  # here, for most plans never need it
+
+    class Quiet(highspy.Highs):
+        def enableCallbacks(self) -> None:  # noqa: N802 its own name
+            self.silent()
+            super().enableCallbacks()  # type: ignore[no-untyped-call]
+
+    return Quiet()  # type: ignore[no-untyped-call]
