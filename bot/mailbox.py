@@ -17,6 +17,8 @@ KEPT_DAYS = 30  # how long what was sent can be answered
 KEPT_UPDATES = 10_000  # how many handled updates are remembered; Telegram redelivers for a day at most
 
 LEAVING = "('waiting', 'unknown')"
+FREE = f"""state IN {LEAVING} AND (addressee, urgent) NOT IN
+    (SELECT addressee, urgent FROM outbox WHERE state IN {LEAVING} AND not_before > ?)"""
 OUTGOING: TypeAdapter[Outgoing] = TypeAdapter(Outgoing)
 
 
@@ -125,24 +127,29 @@ class Outbox:
         assert number is not None  # an INSERT always has one
         return number
 
-    def letters(self, now: datetime, limit: int = 50) -> list[Letter]:
-        """What may be sent now: urgent first, else in order.
+    def lanes(self, now: datetime) -> list[str]:
+        """The addressees for whom something may be sent now."""
+        rows = self.store.conn.execute(f"SELECT DISTINCT addressee FROM outbox WHERE {FREE}", (_iso(now),))
+        return [addressee for (addressee,) in rows]
 
-        While an addressee's message waits for its second try, that addressee's later ones wait behind it, but for
-        urgent ones.
+    def next_letter(self, addressee: str, now: datetime) -> Letter | None:
+        """What goes to them next: urgent first, else in order; None where nothing may be sent now.
+
+        While a message waits for another try, later ones to the same addressee wait behind it, but for urgent ones.
         """
-        rows = self.store.conn.execute(
-            "SELECT id, message, picture, parts, unknowns FROM outbox "
-            f"WHERE state IN {LEAVING} AND (addressee, urgent) NOT IN "
-            f"(SELECT addressee, urgent FROM outbox WHERE state IN {LEAVING} AND not_before > ?) "
-            "ORDER BY urgent DESC, id LIMIT ?",
-            (_iso(now), limit),
-        )
-        return [Letter(n, _outgoing(body, picture), parts, unknowns > 0) for n, body, picture, parts, unknowns in rows]
+        row = self.store.conn.execute(
+            f"SELECT id, message, picture, parts, unknowns FROM outbox WHERE addressee = ? AND {FREE} "
+            "ORDER BY urgent DESC, id LIMIT 1",
+            (addressee, _iso(now)),
+        ).fetchone()
+        return row and Letter(row[0], _outgoing(row[1], row[2]), row[3], repeat=row[4] > 0)
 
     def unsent(self, now: datetime) -> list[tuple[int, Outgoing]]:
-        """`letters` as pairs (id, message)."""
-        return [(letter.id, letter.outgoing) for letter in self.letters(now)]
+        """All that may be sent now as pairs (id, message), urgent first, else in order."""
+        rows = self.store.conn.execute(
+            f"SELECT id, message, picture FROM outbox WHERE {FREE} ORDER BY urgent DESC, id", (_iso(now),)
+        )
+        return [(number, _outgoing(body, picture)) for number, body, picture in rows]
 
     def sending(self, *ids: int) -> None:
         """About to leave: should the process end now, their fate is unknown."""
@@ -231,15 +238,6 @@ class Kept:
         with self.store.transaction():
             self.store.conn.execute("INSERT OR REPLACE INTO kept VALUES (?, ?)", (name, value))
 
-    def setting(self, name: str) -> Any:
-        """A small value as JSON keeps it; None where it was never set."""
-        found = self.get(f"setting:{name}")
-        return None if found is None else json.loads(found)
-
-    def set(self, name: str, value: Any) -> None:
-        """Keep a small value."""
-        self.put(f"setting:{name}", json.dumps(value).encode())
-
 
 class Mailbox(Inbox, Outbox):
     """All of a barn's post in one hand, over one store. kept: the values beside it."""
@@ -254,6 +252,15 @@ class Mailbox(Inbox, Outbox):
             self.doubt(now)
             self._tidy(now)
             return self.suspect()
+
+    def setting(self, name: str) -> Any:
+        """A small value as JSON keeps it; None where it was never set."""
+        found = self.kept.get(f"setting:{name}")
+        return None if found is None else json.loads(found)
+
+    def set(self, name: str, value: Any) -> None:
+        """Keep a small value."""
+        self.kept.put(f"setting:{name}", json.dumps(value).encode())
 
     def queues(self) -> Queues:
         """How many are where."""

@@ -16,7 +16,9 @@ def m001_first_tables(db: Database) -> None:
         db.execute(table)
     db.execute(_ENTRIES_ONCE)
     db.execute("CREATE INDEX inbox_waiting ON inbox (arrival) WHERE state = 'waiting'")
-    db.execute("CREATE INDEX outbox_unsent ON outbox (id) WHERE state IN ('waiting', 'unknown')")
+    db.execute(
+        "CREATE INDEX outbox_unsent ON outbox (addressee, urgent DESC, id) WHERE state IN ('waiting', 'unknown')"
+    )
     db.execute("CREATE INDEX outbox_held ON outbox (not_before) WHERE state IN ('waiting', 'unknown')")
 
 

@@ -1,4 +1,4 @@
-"""What the bot says in Spanish."""
+"""What the bot says in English."""
 
 from bot.words.said import Phrasebook
 from rules.reason import Code
@@ -35,7 +35,7 @@ REASONS = {
     Code.WISH_BROKEN_SHEET: "owner wishes a sheet in rain: none is fit to wear",
     Code.OWN_WET: "[{garment} ]not dry[, {value} to go]",
     Code.OWN_OUT_OF_SERVICE: "[{garment} ]out of service",
-    Code.BORROWED: "borrowed[: {garment}]",
+    Code.BORROWED: "a spare is lent",
     Code.UNJUDGED: "hours without a forecast[: {value}]",
     Code.NO_FORECAST: "no forecast",
     Code.NOT_DRY: "[{garment}: ]not dry[, {value} to go]",
@@ -78,9 +78,9 @@ LINES = {
     # the weather's line
     "no weather": "the weather of these hours is not known",
     "sky steady": "{value} throughout",
-    "sky warming": "{value} now, up to {high} at {at}",
-    "sky cooling": "{value} now, down to {low} at {at}",
-    "sky both": "{value} now, up to {high}, then {low} at {at}",
+    "sky warming": "{value}, up to {high} at {at}",
+    "sky cooling": "{value}, down to {low} at {at}",
+    "sky both": "{value}, up to {high}, then {low} at {at}",
     "sky rain": "rain {spell} ({amount})",
     "sky snow": "snow {spell} ({amount} of water)",
     "sky sleet": "rain and snow {spell} ({amount})",
@@ -102,11 +102,17 @@ LINES = {
     "change": "{names}: {wear}",
     "change off": "{names}: {wear} (off: {off})",
     "stay head": "STAY",
-    "stay": "{names}: {wear}",
+    "stay": "{names} {wear}",
     "drying": "{piece} is {state}[: dry about {ready}][, {place}]",
+    "wet": "Drying: {pieces}",
+    "wet piece": "{piece}[ (dry {ready})]",
+    "mending": "Mend: {pieces}",
+    "mend piece": "{piece} ({state})",
     "mend": "{piece}: {state}",
-    "missing": "{horse}, {round}: nothing fits the need; would do: {what}",
-    "check": "{names}, {at}: hand under, behind the elbow; {why}",
+    "missing": "{horse}, {round}, lacks: {what}",
+    "check": "Hand check {at}: {names}, {why}",
+    "noon": "noon",
+    "midnight": "midnight",
     "hand": "hand under, behind the elbow",
     "source": "{source}[, {age} old].",
     "source stale": "{source}. Old forecast[: {age}].",
@@ -218,6 +224,9 @@ LINES = {
     "stranger": "{name}, I know only the people on this barn's list. The manager can add you.",
     "stranger danger": "{name}, who is not on the list, writes: “{text}”. Please look.",
     "unknown group": "I belong to another group and cannot help here. Goodbye.",
+    "not taken in": "I could not take in that last message; it is kept. Please say it again in other words.",
+    "several barns": "{name}, you are listed at several barns. Write in a barn's group, or reply to a message.",
+    "removed": "I was removed from the group of {barn}. No posts go there until I am added again.",
     "joined": "Haybell for {barn}: {count} horses, rounds {rounds}. Before each I post what everyone wears.",
     "sees all": "I can read the group, so a plain “Maple sweaty” is enough.",
     "sees replies": (
@@ -252,7 +261,7 @@ BOOK = Phrasebook(
         "washing": "in the wash",
         "torn": "torn",
         "strap broken": "strap broken",
-        "missing": "missing",
+        "missing": "{horse}, {round}, lacks: {what}",
         "in service": "back in service",
     },
     kinds={
@@ -262,6 +271,14 @@ BOOK = Phrasebook(
         "stable": "[{fill} ]stable rug",
         "cooler": "cooler",
         "neck": "[{fill} ]neck cover",
+    },
+    short_kinds={
+        "sheet": "sheet",
+        "turnout": "[{fill}]",
+        "liner": "[{fill} ]liner",
+        "stable": "[{fill} ]stable",
+        "cooler": "cooler",
+        "neck": "neck",
     },
     styles={
         "none": "not clipped",

@@ -1,0 +1,284 @@
+"""Carries one barn's outbox to Telegram: in order for each addressee, alarms first, nothing twice unsaid."""
+
+import asyncio
+import logging
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+
+from telegram import (
+    Bot,
+    InlineKeyboardButton,
+    InlineKeyboardMarkup,
+    LinkPreviewOptions,
+    ReactionTypeEmoji,
+    ReplyParameters,
+)
+from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, RetryAfter
+
+from bot.chat.durable import NotSent, error_line
+from bot.chat.pace import Pace
+from bot.mailbox import Letter, Mailbox
+from bot.message import Button, Outgoing
+from bot.problems import Failed
+from bot.words.said import phrasebook
+
+LOG = logging.getLogger(__name__)
+
+LONGEST_TEXT = 4096  # UTF-16 units, as Telegram counts
+ROOM_AGAIN_S = 0.2  # how often a full chat is looked at again, so that an alarm can go first
+LONGEST_PAUSE_S = 30.0
+NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+
+
+@dataclass(frozen=True)
+class Address:
+    """Where a letter goes. thread: a forum's topic."""
+
+    chat: int
+    thread: int | None = None
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One request to Telegram: text, or a picture, or a reaction to `reply_to`."""
+
+    to: Address
+    text: str = ""
+    picture: bytes | None = None
+    reaction: bool = False
+    reply_to: int | None = None
+    buttons: tuple[tuple[Button, ...], ...] = ()
+
+
+class Courier:
+    """addresses: where a message goes, none where it cannot. arrived: told of each message now in a chat."""
+
+    def __init__(
+        self,
+        bot: Bot,
+        mailbox: Mailbox,
+        pace: Pace,
+        *,
+        language: str,
+        addresses: Callable[[Outgoing], Sequence[Address]],
+        moved: Callable[[int], None],
+        arrived: Callable[[Outgoing, Address, int], None],
+        refused: Callable[[Outgoing, str], None],
+    ) -> None:
+        self.bot = bot
+        self.mailbox = mailbox
+        self.pace = pace
+        self.language = language
+        self.addresses = addresses
+        self.moved = moved
+        self.arrived = arrived
+        self.refused = refused
+        self.reacts = True  # until the server says it knows no reactions
+        self._lanes: dict[str, asyncio.Task[None]] = {}
+        self._pauses: dict[str, float] = {}
+        self._wake: asyncio.TimerHandle | None = None
+
+    def poke(self) -> None:
+        """Something may have to be sent: see that every addressee's lane is at work."""
+        now = datetime.now(UTC)
+        for addressee in self.mailbox.lanes(now):
+            lane = self._lanes.get(addressee)
+            if lane is None or lane.done():
+                self._lanes[addressee] = asyncio.create_task(self._lane(addressee))
+        self._wake_for_held(now)
+
+    async def rest(self, seconds: float) -> None:
+        """Let what is on its way arrive, for so long; the remainder stays in the outbox."""
+        if self._wake:
+            self._wake.cancel()
+        busy = [lane for lane in self._lanes.values() if not lane.done()]
+        if busy:
+            _, late = await asyncio.wait(busy, timeout=seconds)
+            for lane in late:
+                lane.cancel()
+            await asyncio.gather(*late, return_exceptions=True)
+
+    def _wake_for_held(self, now: datetime) -> None:
+        first = self.mailbox.next_at()
+        if self._wake:
+            self._wake.cancel()
+            self._wake = None
+        if first:
+            wait = max(0.05, (first - now).total_seconds())
+            self._wake = asyncio.get_running_loop().call_later(wait, self.poke)
+
+    async def _lane(self, addressee: str) -> None:
+        """Send to one addressee until nothing is left that may go now."""
+        try:
+            while letter := self.mailbox.next_letter(addressee, datetime.now(UTC)):
+                to = self.addresses(letter.outgoing)
+                if not all(self.pace.may(one.chat, urgent=letter.outgoing.urgent) for one in to):
+                    await asyncio.sleep(ROOM_AGAIN_S)
+                    continue
+                await self._deliver(letter, addressee, to)
+        except Exception as error:  # the next poke starts the lane anew
+            LOG.error("sending stopped: %s", error_line(error))
+        self._wake_for_held(datetime.now(UTC))
+
+    async def _deliver(self, letter: Letter, addressee: str, to: Sequence[Address]) -> None:
+        """One letter, and what becomes of it."""
+        box, now = self.mailbox, datetime.now(UTC)
+        try:
+            await self._carry(letter, to)
+            self._pauses.pop(addressee, None)
+        except RetryAfter as error:
+            after = error.retry_after
+            wait = after if isinstance(after, timedelta) else timedelta(seconds=after)
+            box.waits(letter.id, now + wait + timedelta(seconds=0.5))
+        except ChatMigrated as error:
+            self.moved(error.new_chat_id)
+            box.waits(letter.id, now)
+        except (NotSent, InvalidToken) as error:
+            pause = min(LONGEST_PAUSE_S, self._pauses.get(addressee, 0.5) * 2)
+            self._pauses[addressee] = pause
+            LOG.warning("not sent: %s; again in %.0f s", error_line(error), pause)
+            box.waits(letter.id, now + timedelta(seconds=pause))
+        except (Forbidden, BadRequest) as error:
+            LOG.error("cannot be sent: %s", error_line(error))
+            box.failed(letter.id, error_line(error))
+            self.refused(letter.outgoing, error_line(error))
+        except Failed:
+            raise
+        except Exception as error:  # FateUnknown, or an answer the library cannot read
+            again = box.unknown(letter.id, datetime.now(UTC))
+            LOG.warning(
+                "not known whether sent: %s; %s", error_line(error), "once more soon" if again else "left at that"
+            )
+
+    async def _carry(self, letter: Letter, to: Sequence[Address]) -> None:
+        outgoing = letter.outgoing
+        found = [piece for address in to for piece in pieces(outgoing, address)]
+        if not found:
+            self.mailbox.failed(letter.id, "no chat to send it to")
+            return
+        if outgoing.kind != "react":  # to react twice changes nothing
+            self.mailbox.sending(letter.id)
+        for number, piece in enumerate(found[letter.parts :], start=letter.parts):
+            doubtful = letter.repeat and number == letter.parts
+            key = await self._send(self._marked(piece) if doubtful else piece, urgent=outgoing.urgent)
+            named = f"{piece.to.chat}:{key}" if key else None
+            if number + 1 == len(found):
+                self.mailbox.sent(letter.id, named)
+            else:
+                self.mailbox.part(letter.id, named)
+            if key and piece.text:
+                self.arrived(outgoing, piece.to, key)
+
+    def _marked(self, piece: Piece) -> Piece:
+        """The same piece, saying that it may be a repeat."""
+        note = phrasebook(self.language).say("repeat")
+        if piece.picture is not None or piece.reaction or utf16(piece.text) + utf16(note) + 1 > LONGEST_TEXT:
+            return replace(piece, text=note) if piece.picture is not None else piece
+        return replace(piece, text=f"{note}\n{piece.text}")
+
+    async def _send(self, piece: Piece, *, urgent: bool) -> int | None:
+        """One request; the message's number in the chat."""
+        await self.pace.take(piece.to.chat, urgent=urgent)
+        if piece.reaction:
+            return await self._react(piece)
+        try:
+            return await self._put(piece)
+        except BadRequest as error:
+            if piece.to.thread and "thread not found" in str(error).lower():
+                return await self._put(replace(piece, to=Address(piece.to.chat)))
+            raise
+
+    async def _put(self, piece: Piece) -> int:
+        reply = piece.reply_to and ReplyParameters(piece.reply_to, allow_sending_without_reply=True)
+        if piece.picture is not None:
+            message = await self.bot.send_photo(
+                piece.to.chat,
+                piece.picture,
+                caption=piece.text or None,
+                message_thread_id=piece.to.thread,
+                disable_notification=True,
+            )
+        else:
+            message = await self.bot.send_message(
+                piece.to.chat,
+                piece.text,
+                message_thread_id=piece.to.thread,
+                reply_parameters=reply or None,
+                reply_markup=keyboard(piece.buttons),
+                link_preview_options=NO_PREVIEW,
+            )
+        return message.message_id
+
+    async def _react(self, piece: Piece) -> int | None:
+        """A reaction; where the server or the chat does not take it, the same as a short answer."""
+        if self.reacts and piece.reply_to:
+            try:
+                await self.bot.set_message_reaction(piece.to.chat, piece.reply_to, ReactionTypeEmoji(piece.text))
+            except InvalidToken:  # the method is unknown to this server
+                self.reacts = False
+            except (BadRequest, Forbidden) as error:
+                LOG.info("no reaction: %s", error_line(error))
+            else:
+                return None
+        return await self._put(replace(piece, reaction=False))
+
+
+def pieces(outgoing: Outgoing, to: Address) -> list[Piece]:
+    """A message as requests: its text in pieces that fit, the buttons under the last; then its picture."""
+    chat, number = split_key(outgoing.reply_to)
+    reply_to = number if chat == to.chat else None
+    if outgoing.kind == "react":
+        return [Piece(to, outgoing.text, reaction=True, reply_to=reply_to)]
+    texts = chunks(outgoing.text)
+    found = [Piece(to, text, reply_to=reply_to if n == 0 else None) for n, text in enumerate(texts)]
+    if found:
+        found[-1] = replace(found[-1], buttons=outgoing.buttons)
+    if outgoing.picture is not None:
+        found.append(Piece(to, picture=outgoing.picture))
+    return found
+
+
+def chunks(text: str, longest: int = LONGEST_TEXT) -> list[str]:
+    """The text in pieces no longer than `longest` UTF-16 units, cut between lines; within one only where it must."""
+    found: list[str] = []
+    current = ""
+    for line in text.split("\n"):
+        joined = f"{current}\n{line}" if current else line
+        if utf16(joined) <= longest:
+            current = joined
+            continue
+        if current.strip():
+            found.append(current)
+        *whole, current = _cut(line, longest)
+        found.extend(whole)
+    return [*found, current] if current.strip() else found
+
+
+def _cut(line: str, longest: int) -> list[str]:
+    """One line in pieces that fit; a character outside the basic plane is never cut in two."""
+    if utf16(line) <= longest:
+        return [line]
+    size = longest // 2  # so many characters fit whatever they are
+    return [line[at : at + size] for at in range(0, len(line), size)]
+
+
+def utf16(text: str) -> int:
+    """Length as Telegram counts it."""
+    return len(text.encode("utf-16-le", "surrogatepass")) // 2
+
+
+def split_key(key: str | None) -> tuple[int | None, int | None]:
+    """Chat and message of a key; message None for a tap."""
+    chat, _, number = (key or "").partition(":")
+    try:
+        return int(chat), int(number) if number.isdigit() else None
+    except ValueError:
+        return None, None
+
+
+def keyboard(rows: Sequence[Sequence[Button]]) -> InlineKeyboardMarkup | None:
+    """Buttons as Telegram has them."""
+    if not rows:
+        return None
+    return InlineKeyboardMarkup([[InlineKeyboardButton(b.text, callback_data=b.data) for b in row] for row in rows])

@@ -1,0 +1,140 @@
+"""Telegram's updates, committed before anyone acts on them and before Telegram hears that we have them.
+
+The library keeps fetched updates in memory and confirms them at once: a kill would lose them. It also ends polling
+for good at a 401 or 404, and asks again without a pause at an update it cannot read. Here the raw updates are kept
+first and the library sees only their numbers.
+"""
+
+import asyncio
+import json
+import logging
+import random
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
+from typing import Any, NoReturn
+
+import httpx
+from telegram import Bot
+from telegram.error import NetworkError, RetryAfter, TelegramError, TimedOut
+from telegram.request import HTTPXRequest
+
+from bot.pulse import Pulse
+
+LOG = logging.getLogger(__name__)
+
+POLL_S = 25  # how long the server may hold an empty answer
+ALLOWED = ("message", "edited_message", "callback_query", "my_chat_member")  # said each time: else the last bot's stays
+LONGEST_PAUSE_S = 30.0
+
+Update = dict[str, Any]
+Hold = Callable[[list[Update]], None]
+
+
+class NotSent(NetworkError):
+    """The request surely had no effect: it may be made again."""
+
+
+class FateUnknown(NetworkError):
+    """The request may have had its effect; nobody can tell."""
+
+
+class InboxRequest(HTTPXRequest):
+    """Fetches updates: gives them to `hold`, which commits them, and passes on only their numbers."""
+
+    def __init__(self, hold: Hold) -> None:
+        super().__init__(connection_pool_size=1, read_timeout=10, connect_timeout=10)
+        self._hold = hold
+
+    async def do_request(self, *args: Any, **kwargs: Any) -> tuple[int, bytes]:
+        """See HTTPXRequest. What cannot be held is not confirmed: Telegram sends it again."""
+        code, payload = await super().do_request(*args, **kwargs)
+        if code != httpx.codes.OK:
+            return code, payload
+        updates = _updates(payload)
+        if updates:
+            self._hold(updates)
+        numbers = [{"update_id": update["update_id"]} for update in updates]
+        return code, json.dumps({"ok": True, "result": numbers}).encode()
+
+
+class SendRequest(HTTPXRequest):
+    """Says of every failed request whether it may have had its effect."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            connection_pool_size=16,
+            read_timeout=15,  # long, for a patient wait leaves fewer sendings of unknown fate
+            write_timeout=15,
+            connect_timeout=10,
+            pool_timeout=10,
+            media_write_timeout=60,
+        )
+
+    async def do_request(self, *args: Any, **kwargs: Any) -> tuple[int, bytes]:
+        """See HTTPXRequest."""
+        try:
+            code, payload = await super().do_request(*args, **kwargs)
+        except NetworkError as error:
+            _raise_by_fate(error)
+        if code >= httpx.codes.INTERNAL_SERVER_ERROR:
+            if _refusal(payload):
+                raise NotSent(f"the server answered {code}")
+            raise FateUnknown(f"something on the way answered {code}")
+        return code, payload
+
+
+async def poll(bot: Bot, pulse: Pulse) -> NoReturn:
+    """Fetch updates for ever; whatever fails is tried again after a pause that grows to half a minute."""
+    offset, pause = None, 0.0
+    while True:
+        try:
+            got = await bot.get_updates(offset=offset, timeout=POLL_S, allowed_updates=ALLOWED)
+        except TelegramError as error:
+            pulse.polled = datetime.now(UTC)
+            pause = _pause(error, pause)
+            LOG.warning("no updates: %s; again in %.0f s", error_line(error), pause)
+            await asyncio.sleep(pause)
+        else:
+            pulse.polled = pulse.reached = datetime.now(UTC)
+            pause = 0.0
+            if got:
+                offset = max(update.update_id for update in got) + 1
+
+
+def error_line(error: BaseException) -> str:
+    """One line for the log: the kind of error and what it said."""
+    return " ".join(f"{type(error).__name__}: {error}".split())[:300]
+
+
+def _pause(error: TelegramError, before: float) -> float:
+    if isinstance(error, RetryAfter):
+        after = error.retry_after
+        return 0.5 + (after.total_seconds() if isinstance(after, timedelta) else after)
+    if isinstance(error, TimedOut) and isinstance(error.__cause__, httpx.ReadTimeout):
+        return 0.0
+    return min(LONGEST_PAUSE_S, max(0.5, before * 2)) * random.uniform(0.9, 1.1)
+
+
+def _updates(payload: bytes) -> list[Update]:
+    """The updates of an answer. NetworkError where it is no such answer: it is then asked for again."""
+    try:
+        updates = json.loads(payload)["result"]
+        if all(isinstance(update["update_id"], int) for update in updates):
+            return list(updates)
+    except (ValueError, KeyError, TypeError) as error:
+        raise NetworkError("an answer that is no list of updates") from error
+    raise NetworkError("an update without a number")
+
+
+def _raise_by_fate(error: NetworkError) -> NoReturn:
+    before_it_left = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
+    kind = NotSent if isinstance(error.__cause__, before_it_left) else FateUnknown
+    raise kind(str(error)) from error
+
+
+def _refusal(payload: bytes) -> bool:
+    """Whether the Bot API itself says that it did not do it, and not a machine on the way."""
+    try:
+        return json.loads(payload).get("ok") is False
+    except (ValueError, AttributeError):
+        return False
