@@ -136,11 +136,10 @@ class _Walk:
         self.count = 0
 
     def value(self, node: yaml.Node, way: Way) -> Any:
-        line = node.start_mark.line + 1
         self.count += 1
         if self.count > MAX_VALUES or len(way) > MAX_DEPTH:
-            raise _RunsAway(line, "nested too deep or too often repeated by aliases")
-        self.document.lines.setdefault(way, line)
+            raise _RunsAway(self.document.line(way[:1]), "nested too deep or too often repeated by aliases")
+        self.document.lines.setdefault(way, node.start_mark.line + 1)
         if isinstance(node, yaml.ScalarNode):
             return self.scalar(node, way)
         if isinstance(node, yaml.MappingNode):

@@ -58,12 +58,12 @@ def _twice(document: Document, _today: date) -> None:
     _unique(document, "garments", ("id",), str)
     _unique(document, "rounds", ("name",), plain)
     _unique(document, "drying", ("name",), plain)
-    first: dict[int, int] = {}
+    first: dict[int, Way] = {}
     for way, row in items(document.root, "people"):
         number = row.get("telegram")
-        if type(number) is int and first.setdefault(number, document.line(way)) != document.line(way):
-            text = f"{number} is already somebody else's, in line {first[number]}; each person has their own"
-            _note(document, (*way, "telegram"), text)
+        if type(number) is int and first.setdefault(number, way) != way:
+            line = document.line(first[number])
+            _note(document, (*way, "telegram"), f"{number} is already somebody else's, in line {line}")
 
 
 def _unique(document: Document, section: str, keys: tuple[str, ...], form: Callable[[str], str]) -> None:
@@ -115,15 +115,15 @@ def _forecast(document: Document, _today: date) -> None:
 
 def _times(document: Document, _today: date) -> None:
     """Rounds at different times."""
-    first: dict[Any, int] = {}
+    first: dict[Any, Way] = {}
     for way, row in items(document.root, "rounds"):
         try:
             at = as_clock(row.get("at"))
         except ValueError:
             continue
-        line = document.line((*way, "at"))
-        if first.setdefault(at, line) != line:
-            _note(document, (*way, "at"), f"found {at:%H:%M}, as in line {first[at]}; rounds have different times")
+        if first.setdefault(at, way) != way:
+            line = document.line((*first[at], "at"))
+            _note(document, (*way, "at"), f"found {at:%H:%M}, as in line {line}; rounds have different times")
 
 
 def _births(document: Document, today: date) -> None:

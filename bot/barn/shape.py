@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from typing import Any, get_args, get_origin
+from zoneinfo import available_timezones
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
@@ -29,6 +30,8 @@ def fit(document: Document) -> Barn | None:
         return Barn.model_validate(document.root)
     except ValidationError as error:
         for detail in error.errors(include_url=False):
+            if detail["type"] == "too_short" and detail["input"]:  # its entries have faults of their own
+                continue
             way = _way(document, detail)
             document.fault(way, label(document.root, way) + _said(detail, way))
         return None
@@ -42,7 +45,8 @@ def label(root: Any, way: Way) -> str:
         name = item.get("name", item.get("id")) if isinstance(item, dict) else None
         owner = f"{SECTIONS[str(way[0])]} {name if isinstance(name, str) else way[1] + 1}"
         way = way[2:]
-    parts = [part for part in (owner, ".".join(str(p) for p in way)) if part]
+    keys = ".".join(step for step in way if isinstance(step, str))
+    parts = [part for part in (owner, keys) if part]
     return ", ".join(parts) + ": " if parts else ""
 
 
@@ -81,21 +85,20 @@ def _said(detail: ErrorDetails, way: Way) -> str:
     if kind == "extra_forbidden":
         keys = tuple(_model(way[:-1]).model_fields)
         return f"unknown key{did_you_mean(str(way[-1]), keys)}; allowed: {', '.join(keys)}"
-    allowed, words = _allowed(kind, context, detail["msg"])
+    allowed, words = _allowed(kind, context, detail["msg"], way)
     return f"found {shown(found)}; allowed: {allowed}{did_you_mean(found, words)}"
 
 
-def _allowed(kind: str, context: dict[str, Any], message: str) -> tuple[str, tuple[str, ...]]:
+def _allowed(kind: str, context: dict[str, Any], message: str, way: Way) -> tuple[str, tuple[str, ...]]:
     """What would have been right, and the words to be near to."""
     match kind:
         case "literal_error":
             words = _words(context["expected"])
             return ", ".join(words), words
         case "value_error":
-            return str(context["error"]), ()
-        case "greater_than_equal" | "greater_than" | "less_than_equal" | "less_than":
-            bound = next(value for key, value in context.items() if key in ("ge", "gt", "le", "lt"))
-            return f"{'at least' if 'ge' in context else 'more than' if 'gt' in context else 'at most'} {bound:g}", ()
+            return str(context["error"]), tuple(available_timezones()) if way == ("timezone",) else ()
+        case "finite_number" | "greater_than_equal" | "greater_than" | "less_than_equal" | "less_than":
+            return _range(way), ()
         case "tuple_type":
             return "a list, as in [one, two]", ()
         case "model_type" | "model_attributes_type" | "dict_type":
@@ -120,6 +123,23 @@ def _model(way: Way) -> type[BaseModel]:
         if isinstance(step, str):
             model = next(_models(model.model_fields[step].annotation))
     return model
+
+
+def _range(way: Way) -> str:
+    """The numbers that a key allows, as in "1 to 9"."""
+    name = next(step for step in reversed(way) if isinstance(step, str))
+    found = dict(_bounds(_model(way[: way.index(name)]).model_fields[name]))
+    low, high = found.get("ge", found.get("gt")), found.get("le", found.get("lt"))
+    return f"{low:,} to {high:,}"
+
+
+def _bounds(item: Any) -> Iterator[tuple[str, float]]:
+    """Each bound of a field, however deep its type hides it."""
+    for kept in (*getattr(item, "metadata", ()), *getattr(item, "__metadata__", ())):
+        yield from ((name, getattr(kept, name)) for name in ("ge", "gt", "le", "lt") if hasattr(kept, name))
+        yield from _bounds(kept)
+    for part in get_args(getattr(item, "annotation", item)):
+        yield from _bounds(part)
 
 
 def _models(annotation: Any) -> Iterator[type[BaseModel]]:
