@@ -152,9 +152,12 @@ def plan(args: argparse.Namespace) -> int:
     forecast = _forecast(barn, args, at)
     planner, state = Planner(barn), _state(barn, args)
     if args.explain:
-        from bot.explain import explain
+        from bot.explain import hours_csv, hours_text, known_horse
+        from rules.plan import explain
 
-        print(explain(planner, barn, state, forecast, windows(barn, at), at, args.explain, args.csv), end="")
+        asked = planner.question(state, forecast, windows(barn, at), at)
+        rows = explain(asked, known_horse(barn, args.explain))
+        print((hours_csv if args.csv else hours_text)(rows, barn, asked.hours.start_s), end="")
         return 0
     sheet = planner.sheet(state, forecast, windows(barn, at), at)
     print(json.dumps(plan_json(sheet, barn), ensure_ascii=False) if args.json else plan_text(sheet, barn, state))
@@ -271,6 +274,6 @@ def log(args: argparse.Namespace) -> int:
 
 def serve(args: argparse.Namespace) -> int:
     """The groups of these barns in Telegram, until stopped."""
-    from bot.chat.telegram import run
+    from bot.serving import run
 
     return run(args.barn, args.data)
