@@ -13,6 +13,7 @@ import numpy as np
 
 from rules import parameters as p
 from rules import wish
+from rules.coat import CLIPS
 from rules.day import Steps, discomfort
 from rules.dressed import Cases, Dressed, cases
 from rules.drying import ready_h
@@ -118,7 +119,11 @@ def balances(
 
 
 class Draft:
-    """One horse's prices while they are being made, window after window. water: what a bare horse carries on."""
+    """One horse's prices while they are being made, window after window.
+
+    water: what a bare horse carries on [share of hair volume]. hardiness: how much of the tolerance of a fit horse it
+    is granted: none of it where the hair is off, for nobody leaves a clipped back to get by (common practice).
+    """
 
     def __init__(self, wearer: Wearer) -> None:
         self.wearer = wearer
@@ -127,6 +132,8 @@ class Draft:
         self.stands: list[Stand] = []
         self.refused: dict[str | None, Reason] = {}
         self.water = np.zeros(2)
+        self.offset, self.spread = wearer.offset_c, wearer.offset_sd_c
+        self.hardiness = 1 - CLIPS[wearer.horse.clip].body
 
     def open(self, question: Question, window: int, view: Outlook, ready: Mapping[str, float | None]) -> None:
         """What may be worn in this window."""
@@ -164,7 +171,7 @@ def _cases(question: Question, window: int, drafts: Sequence["Draft"], stays: Se
     hair: list[tuple[Floats, Floats]] = []
     for draft in drafts:
         draft.cases.append(_list_cases(draft, window, stays.index(draft.wearer.stays[window]), dressed, hair))
-    every = as_felt(cases(dressed, question.site, question.day_of_year), _each(drafts, "offset_c"))
+    every = as_felt(cases(dressed, question.site, question.day_of_year), _each(drafts, "offset"))
     if window == 0:
         return every
     brought = np.array(hair).reshape(len(every), 4).T * every.soaking.depth
@@ -172,9 +179,9 @@ def _cases(question: Question, window: int, drafts: Sequence["Draft"], stays: Se
 
 
 def _each(drafts: Sequence["Draft"], name: str) -> Floats:
-    """A number of the wearer for each case of the window that was opened last."""
+    """A number of the horse for each case of the window that was opened last."""
     counts = [int(d.cases[-1].max() - d.cases[-1].min()) + 1 for d in drafts]
-    return np.repeat([float(getattr(d.wearer, name)) for d in drafts], counts)
+    return np.repeat([float(getattr(d, name)) for d in drafts], counts)
 
 
 def _list_cases(
@@ -223,14 +230,15 @@ def _slice(air: Air, hours: Indices) -> Air:
 def _summary(question: Question, window: int, drafts: Sequence["Draft"], every: Cases, margins: Margins) -> Stand:
     hours = np.flatnonzero(question.share[window] > 0)
     share, weight = question.share[window][hours], scenarios(question.hours, question.site).weight
-    eased = margins.cold + margins.tolerance
+    tolerance = margins.tolerance * _each(drafts, "hardiness")[:, None, None]
+    eased = margins.cold + tolerance
     cost = discomfort(
         eased,
         margins.heat,
         _wet(every, margins, eased),
         weights=weight,
         share=share[None, :],
-        sd=_each(drafts, "offset_sd_c"),
+        sd=_each(drafts, "spread"),
         costs=question.costs,
     )
     return Stand(
@@ -239,7 +247,7 @@ def _summary(question: Question, window: int, drafts: Sequence["Draft"], every: 
         weight=weight,
         cold=margins.cold[:, 0].copy(),
         heat=margins.heat[:, 0].copy(),
-        tolerance=margins.tolerance[:, 0].copy(),
+        tolerance=tolerance[:, 0].copy(),
         extra=margins.extra[:, 0].copy(),
         hay=extra_hay_kg(every, np.ones(len(every))),
         fill_low=margins.fill_low[:, 0].copy(),
@@ -274,7 +282,7 @@ def _stay_cost(draft: Draft, window: int, question: Question, view: Outlook) -> 
     hours = float(np.sum(stand.share[~np.isnan(stand.cold[index[DRY, 0]])]))
     place = wearer.stays[window].place
     wishes = [wish.price(wearer, o, view, place, question.costs, hours) for o in outfits]
-    clothing = [LAYER * len(o.pieces) + GRAM * o.fill_g for o in outfits]
+    clothing = [question.costs.rug * hours * bool(o.pieces) + LAYER * len(o.pieces) + GRAM * o.fill_g for o in outfits]
     told = wearer.told[window] if window < len(wearer.told) else None
     retold = [question.costs.retell * (told is not None and set(o.ids) != set(told)) for o in outfits]
     cost = stand.discomfort[index] + np.array(wishes) + np.array(clothing) + np.array(retold)

@@ -89,6 +89,7 @@ class Costs:
 
     cold, hot: of one degree-hour; wet_skin: of one hour with wet hair in the cold; change: of one change of
     clothes (about minutes of work); borrow: of taking a spare; retell: of departing from what people were told.
+    rug: of an hour in clothes, for they rub, hide the horse and lay its hair.
     wish, wish_bare: what an owner's wish, and the wish for bare, may cost the horse: degree-hours each hour.
     """
 
@@ -98,6 +99,7 @@ class Costs:
     change: float = 4.0
     borrow: float = 1.0
     retell: float = 3.0
+    rug: float = 0.2
     wish: float = 3.0
     wish_bare: float = 8.0
 
