@@ -53,10 +53,11 @@ class Cloth(NamedTuple):
 
 
 class Paths(NamedTuple):
-    """Conductance of the open skin, as it is and as it would be if clothed; and the resistance that lies below and
-    above the clothes in each of the two covered zones.
+    """Conductance of the open skin of trunk and neck; of all open skin, as it is and as it would be if clothed; and
+    the resistance that lies below and above the clothes in each of the two covered zones.
     """
 
+    trunk: Floats
     open: Floats
     open_clothed: Floats
     beside_clothes: tuple[Floats, Floats]
@@ -113,20 +114,21 @@ def paths(cases: Cases, around: Around, soaked: Floats, posture: Posture) -> Pat
     """The ways out but for the clothes."""
     hold = wide(cases.hair_wind) * around.wind
     grown = p.COAT_PER_MM * cases.soaking.depth
-    now, clothed = np.zeros(()), np.zeros(())
+    trunk, now, clothed = np.zeros(()), np.zeros(()), np.zeros(())
     for zone in OPEN_ZONES:
         patch = PATCH_OF_ZONE[zone]
         skin = posture.tissue * (posture.extremities if zone in EXTREMITIES else 1.0)
         hair = posture.hair * wide(grown[patch]) / (1 + hold)
         resistance = skin + (hair + around.air_layer) / soaked[patch]
         now = now + wide(cases.share[zone]) / resistance
+        trunk = trunk if zone in EXTREMITIES else now
         clothed = clothed + wide(cases.share_clothed[zone]) / resistance
     draught = 1 + np.where(wide(cases.shell) > 0, 0.0, float(p.OPEN_WEAVE_HAIR)) * hold
     first, second = (
         posture.tissue + wide(p.COAT_FLATTENED * grown[patch]) / (draught * soaked[patch]) + around.air_layer
         for patch in COVERED_ZONES
     )
-    return Paths(now, clothed, (first, second))
+    return Paths(trunk, now, clothed, (first, second))
 
 
 def through(cases: Cases, ways: Paths, clothes: Floats) -> Floats:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from rules.dressed import COVERED_ZONES, OPEN_ZONES, Cases
+from rules.dressed import COVERED_ZONES, OPEN_TRUNK, Cases
 from rules.exchange import Floats
 from rules.heat import balance, cloth_share, drying_heat
 from rules.paths import Around, Posture, between, cloth, paths, soaked, surroundings, through, wide
@@ -23,7 +23,8 @@ class Account:
     """One hour's heat, axes (case, scenario, hour) [W/m2 of the whole skin]; NaN where it could not judge.
 
     posture: 0 vessels shut, 1 open; made = evaporated + through_clothes + through_open + drying.
-    skin_under, skin_open: mean temperature of the skin under clothes (NaN where bare) and in the open [°C].
+    skin_under, skin_open: mean temperature of the skin of trunk and neck under clothes and in the open [°C]; NaN
+    where there is none.
     """
 
     posture: Floats
@@ -45,12 +46,12 @@ def account(cases: Cases, air: Air) -> Account:
     low, high = np.zeros_like(made), np.ones_like(made)
     for _ in range(HALVINGS):
         middle = (low + high) / 2
-        too_much = sum(_losses(cases, around, water, between(cases, middle))) + drying > made
+        too_much = _leaving(cases, around, water, between(cases, middle)) + drying > made
         low, high = np.where(too_much, low, middle), np.where(too_much, middle, high)
     warm = np.where(high <= 0.5**HALVINGS, 0.0, np.where(low >= 1 - 0.5**HALVINGS, 1.0, (low + high) / 2))
     posture = between(cases, warm)
-    under, bare, least = _losses(cases, around, water, posture)
-    leaving = under + bare + drying
+    under, bare, trunk = _losses(cases, around, water, posture)
+    leaving, least = under + bare + drying, posture.evaporation
     more = np.where(warm == 0, np.maximum(0.0, leaving + least - made), 0.0)
     return Account(
         posture=warm + 0 * made,
@@ -60,17 +61,23 @@ def account(cases: Cases, air: Air) -> Account:
         through_open=bare,
         drying=drying,
         skin_under=_skin(cases, posture, under, COVERED_ZONES),
-        skin_open=_skin(cases, posture, bare, OPEN_ZONES),
+        skin_open=_skin(cases, posture, trunk, OPEN_TRUNK),
     )
 
 
 def _losses(cases: Cases, around: Around, water: Water, posture: Posture) -> tuple[Floats, Floats, Floats]:
-    """Heat through clothes, through open skin, and by the least evaporation [W/m2]."""
+    """Heat through clothes, through all open skin, and through that of trunk and neck [W/m2]."""
     ways = paths(cases, around, soaked(cases, water), posture)
     worn = cloth(cases, around, cloth_share(cases, water)).resistance
     drop = wide(cases.bodies.core) - around.effective
     whole = through(cases, ways, worn)
-    return (whole - ways.open) * drop, ways.open * drop, posture.evaporation
+    return (whole - ways.open) * drop, ways.open * drop, ways.trunk * drop
+
+
+def _leaving(cases: Cases, around: Around, water: Water, posture: Posture) -> Floats:
+    """All that leaves but for the drying of clothes [W/m2]."""
+    under, bare, _ = _losses(cases, around, water, posture)
+    return under + bare + posture.evaporation
 
 
 def _skin(cases: Cases, posture: Posture, flow: Floats, zones: tuple[int, ...]) -> Floats:
