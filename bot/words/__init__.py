@@ -1,64 +1,22 @@
-"""What people mean: a message → events, a question, an ask, or silence. Pure; writes nothing."""
+"""What people mean: a message → facts, a question, an ask, or silence. Pure; writes nothing.
 
-from dataclasses import dataclass
-from typing import Any, Literal
+tokens     a message cut into words, case and accents set aside
+heard/     the tables: what is heard in each language
+lexicon    those tables made quick to look up
+names      who and what this barn has names for; slips of the finger
+items      what a word may stand for
+scan       the longest name or phrase at each place
+settle     which words that look like names are names
+clothes    which piece of clothing is meant
+clauses    one thought each
+telling    what a message has said so far
+signs, wear, routine, questions, choices    one sort of saying each
+reading    all of it, in order
+risky      names that will be misheard
+"""
 
-from bot.barn import Barn, Person
-from bot.events import Event
-from bot.state import State
+from bot.words.meaning import Ask, Heard, Reference, Refused
+from bot.words.reading import read
+from bot.words.risky import warnings
 
-
-@dataclass(frozen=True)
-class Ask:
-    """What it cannot be sure of. options: horse names, garment ids or sign words."""
-
-    about: Literal["horse", "garment", "sign"]
-    word: str
-    options: tuple[str, ...]
-    pending: tuple[Event, ...] = ()  # the events to record once answered, with "" where the answer goes
-
-
-@dataclass(frozen=True)
-class Refused:
-    """A report this person may not make; needs: the least role that may."""
-
-    reason: str
-    needs: str
-    event: Event | None = None
-
-
-@dataclass(frozen=True)
-class Reference:
-    """What a message answers: the horses and garments that the bot's message was about, an ask it made."""
-
-    horses: tuple[str, ...] = ()
-    garments: tuple[str, ...] = ()
-    ask: Ask | None = None
-
-
-@dataclass(frozen=True)
-class Heard:
-    """What was understood. chatter: nothing for the bot, it stays silent."""
-
-    heard: str
-    events: tuple[Event, ...] = ()
-    ask: Ask | None = None
-    refused: Refused | None = None
-    chatter: bool = False
-
-    def as_json(self) -> dict[str, Any]:
-        """The contract's JSON object for `haybell read`."""
-        ask = self.ask and {"about": self.ask.about, "word": self.ask.word, "options": list(self.ask.options)}
-        refused = self.refused and {"reason": self.refused.reason, "needs": self.refused.needs}
-        return {
-            "heard": self.heard,
-            "events": [event.as_json() for event in self.events],
-            "ask": ask,
-            "refused": refused,
-            "chatter": self.chatter,
-        }
-
-
-def read(text: str, person: Person | None, barn: Barn, state: State, reply: Reference | None = None) -> Heard:
-    """What `text` means when `person` says it in this barn as it is now. None: somebody not listed."""
-    raise NotImplementedError
+__all__ = ["Ask", "Heard", "Reference", "Refused", "read", "warnings"]

@@ -22,8 +22,8 @@ class Phrasebook:
     """Everything the bot says in one language.
 
     reasons: a sentence (without its full stop) for each code; signs, states, styles, places: words for what events
-    say; kinds: a piece of clothing by kind; rounds: usual names of rounds; lines: all other sentences by name;
-    safety: knowledge on request, by topic. day_first: short day and month names make a date.
+    say; kinds: a piece of clothing by kind, short_kinds: the same where it only stays on; rounds: usual names of rounds; lines: all other sentences by name;
+    safety: knowledge on request, by topic; days, months: short names.
     """
 
     language: str
@@ -31,6 +31,7 @@ class Phrasebook:
     signs: Mapping[str, str]
     states: Mapping[str, str]
     kinds: Mapping[str, str]
+    short_kinds: Mapping[str, str]
     styles: Mapping[str, str]
     places: Mapping[str, str]
     rounds: Mapping[str, str]

@@ -217,6 +217,18 @@ LINES = {
         "Ask: “why Maple?”, “who is left?”, “what is drying?”, “how is Maple?”, “forecast”.\n"
         "“undo” takes back your last."
     ),
+    # the board
+    "board rain": "rain",
+    "board snow": "snow",
+    "board gusts": "gusts to",
+    "board made": "made {at}",
+    "board field": "field",
+    "board stall": "stall",
+    "board warm": "over the upper rail, solid: too warm",
+    "board ease": "thread between the rails: at ease; the ribbon shows how unsure",
+    "board cold": "under the lower rail, hatched: too cold",
+    "board change": "pointer and bold words: a change",
+    "board no days": "No round has been posted yet.",
     # manners
     "nudge": "Not yet said to be done: {names}.",
     "missed": "The {round} post ({at}) was missed: I was not running. Dress by hand until the next round.",

@@ -1,0 +1,94 @@
+"""Who may report what: one table, shown in help."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import Literal
+
+from bot.barn import Barn, Horse, Person, Role
+from bot.events import Done, Event, Seen
+from bot.words import Heard, Refused
+
+Reach = Literal["all", "own"]
+
+# kind of event → role → on which horses and their clothes. A role that is not named may not at all.
+MAY: dict[str, dict[Role, Reach]] = {
+    "sign": {"owner": "own", "groom": "all", "manager": "all"},
+    "garment": {"owner": "own", "groom": "all", "manager": "all"},
+    "wearing": {"owner": "own", "groom": "all", "manager": "all"},
+    "done": {"owner": "own", "groom": "all", "manager": "all"},
+    "place": {"owner": "own", "groom": "all", "manager": "all"},
+    "worked": {"owner": "own", "groom": "all", "manager": "all"},
+    "clip": {"owner": "own", "manager": "all"},
+    "wish": {"owner": "own", "manager": "all"},
+    "question": {"owner": "all", "groom": "all", "manager": "all"},
+    "undo": {"owner": "all", "groom": "all", "manager": "all"},  # own reports; a manager anybody's
+}
+ROLES: tuple[Role, ...] = ("owner", "groom", "manager")  # least first
+
+# said by any listed person of any horse: danger outranks roles
+ALWAYS = frozenset({"shivering", "unwell"})
+
+
+def judge(heard: Heard, person: Person | None, barn: Barn) -> Heard:
+    """The same message with what this person may not report moved from its events to `refused`."""
+    allowed = tuple(event for event in heard.events if may(event, person, barn))
+    refused = next(_refusals(heard, person, barn), None)
+    asked = heard.ask if person is not None and _may_be_asked(heard, person, barn) else None
+    return replace(heard, events=allowed, ask=asked, refused=refused or heard.refused)
+
+
+def may(event: Event, person: Person | None, barn: Barn) -> bool:
+    """Whether this person may report this."""
+    if person is None:
+        return False
+    if isinstance(event, Seen) and event.sign in ALWAYS:
+        return True
+    return _role_may(person.role, event, person.name, barn)
+
+
+def needs(event: Event, person: Person | None, barn: Barn) -> Role:
+    """The least role that may report this of this horse; for an owner, the least above owner."""
+    owners = {horse.owner for horse in _horses(event, barn)}
+    for role in ROLES:
+        if role == "owner" and person is not None and person.role == "owner":
+            continue
+        if any(_role_may(role, event, owner or "", barn) for owner in owners or {None}):
+            return role
+    return "manager"
+
+
+def _refusals(heard: Heard, person: Person | None, barn: Barn) -> Iterator[Refused]:
+    for event in heard.events:
+        if not may(event, person, barn):
+            yield Refused("not allowed", needs(event, person, barn), event)
+    if heard.ask is not None and (person is None or not _may_be_asked(heard, person, barn)):
+        yield Refused("not allowed", "groom")
+
+
+def _may_be_asked(heard: Heard, person: Person, barn: Barn) -> bool:
+    """An ask is put where some answer to it would be allowed."""
+    ask = heard.ask
+    if ask is None or person.role != "owner" or ask.about == "sign":
+        return ask is not None
+    if any(isinstance(event, Seen) and event.sign in ALWAYS for event in ask.pending):
+        return True
+    own = {h.name for h in barn.horses if h.owner == person.name}
+    own |= {g.id for g in barn.garments if g.horse in own}
+    return not own.isdisjoint(ask.options)
+
+
+def _role_may(role: Role, event: Event, name: str, barn: Barn) -> bool:
+    reach = MAY.get(event.kind, {"manager": "all"}).get(role)
+    if reach == "own":
+        horses = _horses(event, barn)
+        return bool(horses) and all(horse.owner == name for horse in horses) and name != ""
+    return reach == "all"
+
+
+def _horses(event: Event, barn: Barn) -> list[Horse]:
+    """The horses an event is about; none where it is about a spare or about all."""
+    if isinstance(event, Done):
+        return [] if event.horses == "all" else [h for h in barn.horses if h.name in event.horses]
+    garment = getattr(event, "garment", None)
+    named = getattr(event, "horse", None) or next((g.horse for g in barn.garments if g.id == garment), None)
+    return [h for h in barn.horses if h.name == named]

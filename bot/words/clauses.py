@@ -1,0 +1,168 @@
+"""Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from bot.words.items import Item
+
+STOPS = frozenset(".!?;\n…¿¡")
+PAUSES = frozenset(",:-–—()/|=→>*•")
+
+WETNESS = ("dry", "damp", "wet", "soaked")
+VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
+SOFT = (
+    "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and", "but", "not", "stopped",
+    "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly", "all", "both", "after", "work", "no", "i mean",
+    "place stall", "place field", "weather", "everyone",
+)  # fmt: skip
+BLOCKS = ("plan", "habit", "long ago", "guess", "if", "idiom")
+
+
+@dataclass(frozen=True)
+class Clause:
+    """One thought. joined: how it follows the one before ("", ",", "and", "but", "when", "if")."""
+
+    items: tuple[Item, ...]
+    joined: str = ""
+
+    def has(self, *meanings: str) -> bool:
+        """Any item with any of these meanings."""
+        return any(item.has(*meanings) for item in self.items)
+
+    @property
+    def blocked(self) -> bool:
+        """A plan, a condition, a habit, an old story: not a report."""
+        return any(item.has(*BLOCKS) and not item.horses for item in self.items) or any(
+            item.has("weekday") and not item.horses for item in self.items
+        )
+
+
+def predicate(item: Item) -> bool:
+    """Says how a horse or a piece is."""
+    return bool(item.kinds("sign") or item.kinds("everyday") or item.kinds("state") or item.has(*WETNESS))
+
+
+def soft(item: Item) -> bool:
+    """Changes nothing about whose fact it is."""
+    return item.mark or item.clock or item.number is not None or item.has(*SOFT)
+
+
+def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
+    """Each sentence, and whether it asks."""
+    sentence: list[Item] = []
+    opened = False
+    for item in items:
+        if item.mark and item.text in STOPS:
+            if sentence:
+                yield sentence, item.text == "?" or opened
+            opened = item.text == "¿" or (item.text == "?" and False)
+            sentence = []
+        else:
+            sentence.append(item)
+    if sentence:
+        yield sentence, opened
+
+
+def cut(sentence: Sequence[Item]) -> list[Clause]:
+    """The clauses of a sentence."""
+    clauses: list[Clause] = []
+    current: list[Item] = []
+    joined = ""
+    for at, item in enumerate(sentence):
+        new = _separates(sentence, at, current)
+        if new is not None:
+            if any(not i.mark for i in current):
+                clauses.append(Clause(tuple(current), joined))
+                joined = new
+            elif new not in ("", ","):
+                joined = new
+            current = []
+            if item.mark or item.has("and", "but", "when") and not _subject(item):
+                continue
+        current.append(item)
+    if any(not i.mark for i in current):
+        clauses.append(Clause(tuple(current), joined))
+    return clauses
+
+
+def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+    """How a new clause begins at this item; None where none does."""
+    item = sentence[at]
+    if _subject(item):
+        return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+    if item.has("except") and any(i.has("everyone", "all", "all horses") for i in current):
+        return None
+    if item.has("if") and current:
+        return "if" if _complete(current) and _paused(sentence, at) else None
+    if item.has("when") and _complete(current):
+        return "when"
+    if item.mark and item.text in PAUSES:
+        return _at_pause(sentence, at, current)
+    if item.has("but") and not item.has("and"):
+        return "but" if current else None
+    if item.has("and"):
+        return "and" if _complete(current) and not _goes_on(sentence, at) else None
+    return None
+
+
+def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+    if not current:
+        return None
+    subjects = any(_subject(i) for i in current)
+    says = any(predicate(i) or i.has("done", "bare") for i in current)
+    if not subjects and says and sentence[at].text in ":-–—":
+        return None  # "sweaty: Maple, Pip"
+    if not subjects and not says:
+        return ","
+    return "," if _complete(current) and not _goes_on(sentence, at) else None
+
+
+def _subject(item: Item) -> bool:
+    return bool(item.horses) or item.piece is not None
+
+
+def _complete(items: Sequence[Item]) -> bool:
+    horse = any(i.horses or i.has("she", "everyone", "all horses") or (i.piece and (i.piece.owners or i.piece.their)) for i in items)
+    subject = horse or any(i.piece for i in items)
+    piece = any(i.piece for i in items)
+    if subject and any(predicate(i) or i.has("done", "broken") for i in items):
+        return True
+    if not horse:
+        return False
+    alone = ("bare", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked", "clipped")
+    if any(i.has(*alone) and not i.has("in") for i in items):
+        return True
+    return piece and any(i.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off") for i in items)
+
+
+def _paused(sentence: Sequence[Item], at: int) -> bool:
+    return at > 0 and sentence[at - 1].mark or sentence[at].has("but")
+
+
+def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> bool:
+    """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
+    item, before = sentence[at], current[-1]
+    if item.piece is not None and not item.piece.owners:
+        return False
+    if before.mark or before.has(
+        "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said", "in", "with",
+        "under", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no", "i mean", "rug again", "do not rug",
+    ):  # fmt: skip
+        return False
+    if before.horses and not any(predicate(i) for i in current):
+        return False
+    return any(_subject(i) for i in current) and not (before.horses and item.horses)
+
+
+def _goes_on(sentence: Sequence[Item], at: int) -> bool:
+    """A list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
+    before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
+    while rest and (rest[0].has("article", "and", "the", "her") and not _subject(rest[0])):
+        rest = rest[1:]
+    if before is None or not rest:
+        return False
+    following = rest[1] if len(rest) > 1 else None
+    ends = following is None or following.mark or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+    if rest[0].horses and before.horses:
+        return ends and not (following is not None and following.has("is") and not following.has("and"))
+    return bool(rest[0].piece and before.piece and ends)

@@ -1,0 +1,225 @@
+"""Which piece of clothing is meant: "juniper-liner", "Juniper's liner", "the blue one", "her 200". Never a guess."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+from bot.barn import Garment
+from bot.state import State
+from bot.words.items import Item
+from bot.words.names import Roster
+
+# what each weight means, in g/m² of fill, both ends included
+WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
+RUGS = frozenset({"sheet", "turnout", "stable"})
+INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece as somebody described it.
+
+    kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
+    ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
+    every: all such pieces. rug: only called a rug.
+    """
+
+    said: str
+    kinds: frozenset[str] = frozenset()
+    fill: tuple[float, float] | None = None
+    words: frozenset[str] = frozenset()
+    ids: tuple[str, ...] = ()
+    owners: tuple[str, ...] = ()
+    their: bool = False
+    every: bool = False
+    spare: bool = False
+    rug: bool = False
+
+    def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
+        """Whether the description is true of a garment."""
+        if self.ids:
+            return garment.id in self.ids
+        if self.spare and garment.horse is not None:
+            return False
+        if self.kinds and garment.kind not in self.kinds:
+            return False
+        if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1]:
+            return False
+        return self.words <= bag
+
+
+def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
+    """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
+    found: list[Item] = []
+    at = 0
+    while at < len(items):
+        end = _run(items, at, roster)
+        piece = _described(items, at, end, roster) if end > at else None
+        if piece is None:
+            found.append(items[at])
+            at += 1
+            continue
+        piece, found = _owned(piece, found, mine)
+        piece, at = _owned_after(piece, items, end)
+        raw = piece.said
+        found.append(Item(piece.said, raw, piece=piece))
+    return found
+
+
+def _member(item: Item, roster: Roster) -> bool:
+    if item.horses and item.sure and not item.pieces:
+        return False
+    named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is")
+    return bool(
+        item.pieces or item.number is not None or item.kinds("kind") or item.kinds("weight") or item.has(*INNER) or named
+    )
+
+
+def _run(items: Sequence[Item], at: int, roster: Roster) -> int:
+    end = at
+    while end < len(items):
+        joins = items[end].has("of") and end > at and end + 1 < len(items) and items[end + 1].number is not None
+        if not joins and not _member(items[end], roster):
+            break
+        end += 1
+    return end
+
+
+def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piece | None:
+    run = items[at:end]
+    before = items[at - 1] if at else None
+    after = items[end] if end < len(items) else None
+    strong = any(i.pieces or i.kinds("kind") or i.has("rug") for i in run)
+    fills = {g.fill_g for g in roster.garments.values()}
+    numbers = [i.number for i in run if i.number is not None]
+    weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
+    if not strong and not (weak and _determined(before) and _ends(after)):
+        return None
+    if strong and before is not None and before.has("is") and len(run) == 1 and not run[0].pieces:
+        return None  # "it is cooler today"
+    if not strong and all(i.has("one") for i in run):
+        return None
+    return _piece(run, numbers, roster)
+
+
+def _determined(before: Item | None) -> bool:
+    return before is not None and (
+        bool(before.horses) or before.has("article", "her", "all", "in", "on", "off", "put on", "and", "wears", "of", "'s")
+        or before.text == "'s" or before.text == ":"
+    )  # fmt: skip
+
+
+def _ends(after: Item | None) -> bool:
+    return after is None or after.mark or bool(after.means) or bool(after.horses) or after.person
+
+
+def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Piece:
+    ids = next((i.pieces for i in run if i.pieces), ())
+    kinds = {kind for i in run for kind in i.kinds("kind")}
+    weights = [weight for i in run for weight in i.kinds("weight")]
+    rug = not kinds and any(i.has("rug") for i in run)
+    fill = (numbers[0], numbers[0]) if numbers else WEIGHTS[weights[0]] if weights else None
+    if rug or (not kinds and weights):
+        kinds = set(RUGS)
+    said = " ".join(i.raw for i in run)
+    if ids:  # a nickname narrows; what else was said must fit too
+        others = [i for i in run if not i.pieces]
+        plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
+        fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
+        return Piece(said, frozenset(kinds), fill, _bag(run, roster), ids=fitting or ids)
+    spare = any(i.has("spare") for i in run)
+    return Piece(said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None)
+
+
+def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
+    """The words that a piece must have among its own names: colours, and what only names tell."""
+    return frozenset(
+        i.text for i in run if i.has("colour") or (i.text in roster.words and not i.means and i.number is None)
+    )
+
+
+def _owned(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Piece, list[Item]]:
+    """Whose it is, from the words before it: those words are taken up."""
+    kept = list(before)
+    while kept and (kept[-1].has("article", "all") and not kept[-1].has("i")) and not kept[-1].horses:
+        if kept[-1].has("all") and not kept[-1].has("article"):
+            piece = replace(piece, every=True)
+        if kept[-1].has("both"):
+            piece = replace(piece, every=True)
+        kept.pop()
+    if len(kept) < len(before):
+        return piece, kept
+    if kept and kept[-1].has("my horse"):
+        return replace(piece, owners=mine), kept[:-1]
+    if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
+        return _of(piece, kept, 2)
+    if kept and kept[-1].has("her") and not kept[-1].horses:
+        return replace(piece, their=True), kept[:-1]
+    if kept and kept[-1].horse:
+        return _of(piece, kept, 1)
+    return piece, kept
+
+
+def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
+    owner = kept[-taken].horses
+    return replace(piece, owners=owner, said=f"{kept[-taken].raw} {piece.said}"), kept[:-taken]
+
+
+def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
+    """Whose it is, from "of Maple" behind it."""
+    if piece.owners or at + 1 >= len(items) or not items[at].has("of"):
+        return piece, at
+    place = at + 1
+    owners: list[str] = []
+    while place < len(items) and items[place].horse:
+        owners.extend(items[place].horses)
+        joined = place + 2 < len(items) and items[place + 1].has("and") and items[place + 2].has("of")
+        place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
+        if not joined:
+            break
+    return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+
+
+@dataclass(frozen=True, slots=True)
+class Meant:
+    """What a description comes to: the garments, or the choices where it is not sure."""
+
+    ids: tuple[str, ...] = ()
+    options: tuple[str, ...] = ()
+
+
+def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend: bool = False) -> Meant:
+    """The garment that `piece` means for this horse (None: no horse was named).
+
+    lend: a spare may be meant where the horse has none such of its own.
+    """
+    fitting = [g for g, garment in roster.garments.items() if piece.fits(garment, roster.bags[g])]
+    if horse is None:
+        return _one(piece, fitting)
+    worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
+    own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
+    if piece.spare:
+        own = [g for g in fitting if g in worn] or fitting
+    if not own and piece.ids and not piece.owners:
+        own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
+    if not own and lend:
+        own = [g for g in fitting if roster.garments[g].horse is None]
+    if not own:
+        kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
+        return Meant(options=tuple(kinds or fitting or roster.owned.get(horse, ())))
+    on = [g for g in own if g in worn]
+    if len(own) > 1 and len(on) == 1 and not piece.every:
+        own = on
+    return _one(piece, own)
+
+
+def _one(piece: Piece, fitting: Sequence[str]) -> Meant:
+    if len(fitting) == 1 or (piece.every and fitting):
+        return Meant(ids=tuple(fitting))
+    return Meant(options=tuple(fitting))
+
+
+def ordered(ids: Iterable[str], roster: Roster) -> tuple[str, ...]:
+    """Garments from the skin outward."""
+    place = {"cooler": 0, "liner": 1, "stable": 2, "turnout": 3, "sheet": 4, "neck": 5}
+    known = [g for g in dict.fromkeys(ids) if g in roster.garments or g == ""]
+    return tuple(sorted(known, key=lambda g: place[roster.garments[g].kind] if g else 9))

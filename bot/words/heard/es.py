@@ -1,0 +1,3 @@
+"""Not yet."""
+
+PHRASES: dict[str, str] = {}

@@ -1,0 +1,45 @@
+"""Items: what the words of a message may stand for, before anybody knows what it says."""
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from bot.words.clothes import Piece
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One word, phrase, name or mark.
+
+    means: rows of the tables it stands in. horses: whom it names; more than one where two are as near.
+    sure: the name itself was written, or a slip of it that is nobody else. pieces: garments of this nickname.
+    known: a word of some language. tokens: how many tokens it took.
+    """
+
+    text: str
+    raw: str
+    means: frozenset[str] = field(default=frozenset())
+    horses: tuple[str, ...] = ()
+    sure: bool = True
+    exact: bool = True
+    pieces: tuple[str, ...] = ()
+    person: bool = False
+    mark: bool = False
+    number: float | None = None
+    clock: bool = False
+    known: bool = True
+    capital: bool = False
+    piece: "Piece | None" = None
+
+    def has(self, *meanings: str) -> bool:
+        """Any of these meanings."""
+        return not self.means.isdisjoint(meanings)
+
+    def kinds(self, group: str) -> list[str]:
+        """The second words of its meanings in a group: kinds("sign") of "sign hot" → ["hot"]."""
+        return sorted(m[len(group) + 1 :] for m in self.means if m.startswith(group + " "))
+
+    @property
+    def horse(self) -> bool:
+        """Names a horse for certain."""
+        return self.sure and len(self.horses) == 1

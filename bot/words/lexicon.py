@@ -1,0 +1,63 @@
+"""A language's tables made quick to look up: phrases by their first word, and its everyday words."""
+
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module, resources
+
+from bot.words.heard import LANGUAGES
+from bot.words.tokens import words
+
+
+@dataclass(frozen=True)
+class Lexicon:
+    """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows."""
+
+    language: str
+    phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
+    everyday: frozenset[str]
+    trade: tuple[str, ...]  # longer words of the tables, which a slip of the finger is set right to
+
+
+@cache
+def lexicon(language: str) -> Lexicon:
+    """The lexicon of "en", "es" or "fr"."""
+    table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
+    meanings: dict[tuple[str, ...], set[str]] = {}
+    for meaning, row in table.items():
+        for phrase in spelled_out(row):
+            meanings.setdefault(words(phrase), set()).add(meaning)
+    by_first: dict[str, list[tuple[tuple[str, ...], frozenset[str]]]] = {}
+    for phrase_words, means in meanings.items():
+        if phrase_words:
+            by_first.setdefault(phrase_words[0], []).append((phrase_words, frozenset(means)))
+    for rows in by_first.values():
+        rows.sort(key=lambda row: -len(row[0]))
+    own = {word for phrase in meanings for word in phrase}
+    trade = tuple(sorted(word for word in own if len(word) >= 5))
+    return Lexicon(language, {k: tuple(v) for k, v in by_first.items()}, own | common(language), trade)
+
+
+def spelled_out(row: str) -> list[str]:
+    """The phrases of one row, endings written out: `mojad|o|a` gives mojado and mojada."""
+    found = []
+    for phrase in row.split(","):
+        spellings = [""]
+        for word in phrase.split():
+            stem, *endings = word.split("|")
+            spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in endings or ("",)]
+        found.extend(spellings)
+    return [phrase for phrase in found if phrase]
+
+
+@cache
+def common(language: str) -> frozenset[str]:
+    """The everyday words of a language, from its list."""
+    text = resources.files("bot.words.heard").joinpath(f"common_{language}.txt").read_text(encoding="utf-8")
+    return frozenset(word for line in text.splitlines() if not line.startswith("#") for word in line.split())
+
+
+@cache
+def any_language() -> frozenset[str]:
+    """Every everyday word of all languages, and first names: never bent into the name of a horse."""
+    own = frozenset().union(*(lexicon(language).everyday for language in LANGUAGES))
+    return own | common("names")

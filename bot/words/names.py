@@ -1,0 +1,126 @@
+"""Who and what this barn has names for, and which of them a misspelt word means. It never guesses."""
+
+import weakref
+from dataclasses import dataclass, field
+from typing import Any
+
+from bot.barn import Barn, Garment
+from bot.words.tokens import plain, words
+
+Words = tuple[str, ...]
+
+
+@dataclass
+class Roster:
+    """A barn's names by their first word, longest first, and what a slip of the finger may have meant.
+
+    slips: how a word read before was resolved.
+    """
+
+    horses: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
+    people: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
+    pieces: dict[str, list[tuple[Words, tuple[str, ...]]]] = field(default_factory=dict)
+    ids: dict[str, str] = field(default_factory=dict)
+    odd: dict[str, str] = field(default_factory=dict)
+    spelled: dict[str, str] = field(default_factory=dict)
+    garments: dict[str, Garment] = field(default_factory=dict)
+    bags: dict[str, frozenset[str]] = field(default_factory=dict)
+    words: frozenset[str] = frozenset()
+    owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
+
+    def near(self, word: str) -> tuple[tuple[str, ...], int]:
+        """The horses whose name is nearest to a misspelt word, within the budget of its length, and the distance.
+
+        None allowed up to three letters, one up to five, two above. ((), 0) where there is none.
+        """
+        if word not in self.slips:
+            if len(self.slips) > 20_000:
+                self.slips.clear()
+            self.slips[word] = _nearest(word, self.spelled)
+        return self.slips[word]
+
+
+def budget(name: str) -> int:
+    """How many slips a name of this length may have."""
+    return 0 if len(name) <= 3 else 1 if len(name) <= 5 else 2
+
+
+def distance(one: str, other: str, limit: int) -> int:
+    """Edits and swaps of neighbours between two words; more than `limit` is limit + 1."""
+    from rapidfuzz.distance import OSA  # 30 ms that a message without a slip does not pay
+
+    return int(OSA.distance(one, other, score_cutoff=limit))
+
+
+def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
+    best, found = 3, []
+    for name, horse in spelled.items():
+        allowed = min(budget(name), best)
+        if allowed == 0 or abs(len(name) - len(word)) > allowed:
+            continue
+        apart = distance(word, name, allowed)
+        if apart <= allowed and (apart < best or horse not in found):
+            found = [horse] if apart < best else [*found, horse]
+            best = apart
+    return (tuple(found), best) if found else ((), 0)
+
+
+_rosters: dict[int, tuple[weakref.ref[Barn], Roster]] = {}
+
+
+def roster(barn: Barn) -> Roster:
+    """The roster of a barn, made once for each barn as loaded."""
+    kept = _rosters.get(id(barn))
+    if kept is None or kept[0]() is not barn:
+        if len(_rosters) > 256:
+            for key in [key for key, (ref, _) in _rosters.items() if ref() is None]:
+                del _rosters[key]
+        kept = (weakref.ref(barn), _made(barn))
+        _rosters[id(barn)] = kept
+    return kept[1]
+
+
+def _made(barn: Barn) -> Roster:
+    made = Roster()
+    for horse in barn.horses:
+        for name in horse.names:
+            _horse(made, name, horse.name)
+    for person in barn.people:
+        for name in (person.name, *person.also):
+            _add(made.people, words(name), person.name)
+    nicknames: dict[Words, list[str]] = {}
+    for garment in barn.garments:
+        made.garments[garment.id] = garment
+        made.ids[plain(garment.id)] = garment.id
+        for name in garment.also:
+            nicknames.setdefault(words(name), []).append(garment.id)
+        spoken = {word for name in (garment.id, *garment.also) for word in words(name)}
+        owner = {word for h in barn.horses if h.name == garment.horse for name in h.names for word in words(name)}
+        made.bags[garment.id] = frozenset(spoken - owner)
+    for phrase, ids in nicknames.items():
+        _add(made.pieces, phrase, tuple(ids))
+    for table in (made.horses, made.people, made.pieces):
+        for rows in table.values():
+            rows.sort(key=lambda row: -len(row[0]))
+    made.words = frozenset().union(*made.bags.values())
+    made.owned = {h.name: tuple(g.id for g in barn.garments if g.horse == h.name) for h in barn.horses}
+    return made
+
+
+def _horse(made: Roster, name: str, horse: str) -> None:
+    phrase = words(name)
+    if any(not (c.isalnum() or c in " '’-.") for c in name) or not phrase:
+        made.odd[name.casefold()] = horse
+    _add(made.horses, phrase, horse)
+    if len(phrase) > 1:
+        _add(made.horses, ("".join(phrase),), horse)
+    if len(phrase) == 1:
+        made.spelled[phrase[0]] = horse
+    elif phrase:
+        made.spelled["".join(phrase)] = horse
+
+
+def _add(table: dict[str, list[tuple[Words, Any]]], phrase: Words, named: Any) -> None:
+    if phrase:
+        table.setdefault(phrase[0], []).append((phrase, named))

@@ -1,0 +1,137 @@
+"""What people ask of the bot; a question put to people is left alone."""
+
+from collections.abc import Callable, Sequence
+
+from bot.events import About, Asked
+from bot.words.clauses import predicate, soft
+from bot.words.items import Item
+from bot.words.telling import Telling
+
+WHOLE: tuple[tuple[str, About], ...] = (
+    ("ask left", "left"),
+    ("ask drying", "drying"),
+    ("ask forecast", "forecast"),
+    ("ask today", "today"),
+    ("ask help", "help"),
+)
+
+
+def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
+    """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
+    words = [i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question"))]
+    if marked or not words:
+        return marked
+    first = words[0]
+    if any(m.startswith("ask ") for m in first.means) and not first.has("in", "wears", "put on", "time", "plan"):
+        return True
+    if not first.has("question"):
+        return False
+    if not first.has("is", "was", "has", "habit", "plan"):
+        return True
+    return len(words) > 1 and bool(words[1].horses or words[1].has("she", "it", "i", "article", "her", "everyone") or words[1].piece or words[1].person)
+
+
+def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
+    """Whether the sentence asks something that the bot can answer; the question is told."""
+    items = [i for i in sentence if not i.mark]
+    for reader in (_why, _ready, _wearing, _state, _whole):
+        asked = reader(items, telling)
+        if asked is not None:
+            telling.say(asked)
+            return True
+    return False
+
+
+def _horse(items: Sequence[Item], telling: Telling) -> str | None:
+    names = [i.horses[0] for i in items if i.horse]
+    names += [name for i in items if i.piece for name in i.piece.owners]
+    return names[0] if names else None
+
+
+def _garment(items: Sequence[Item], telling: Telling, horse: str | None) -> str | None:
+    piece = next((i.piece for i in items if i.piece), None)
+    found = telling.meant(piece, horse).ids if piece else ()
+    return found[0] if len(found) == 1 else None
+
+
+def _plainly(items: Sequence[Item], *meanings: str) -> bool:
+    """Nothing but small words, names, pieces and these."""
+    return all(soft(i) or i.horses or i.piece or i.person or i.has("question", "i", *meanings) for i in items)
+
+
+def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
+    first = next((i for i in items if not i.has("polite") or i.has("ask why")), None)
+    if first is None or not first.has("ask why"):
+        return None
+    horse = _horse(items, telling)
+    about = telling.reply.horses
+    if horse is None and len(about) == 1:
+        horse = about[0]
+    if horse is None and not any(i.piece for i in items):
+        return Asked("why") if about and len(items) <= 2 else None
+    rest = [i for i in items if not i.has("ask why")]
+    clothing = any(i.piece for i in items) or any(i.has("bare", "wears", "ask wearing", "off", "on") for i in rest) or len(rest) <= 2
+    if not clothing or not _plainly(rest, "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "not", "everyone", "has", "without", "nothing", "ask tonight"):
+        return None
+    return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
+
+
+def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
+    at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
+    if at is None:
+        return None
+    horse = _horse(items, telling)
+    rest = [i for k, i in enumerate(items) if k != at]
+    if not _plainly(rest) or any(predicate(i) and not i.has("everyday comfortable") for i in rest):
+        return None
+    if any(i.piece for i in items):
+        garment = _garment(items, telling, horse)
+        return Asked("state", garment=garment) if garment else None
+    if horse is None and len(telling.reply.horses) == 1 and any(i.has("she") for i in items):
+        horse = telling.reply.horses[0]
+    return Asked("state", horse=horse) if horse else None
+
+
+def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
+    horse = _horse(items, telling)
+    opens = next((i for i in items if not i.has("polite")), None)
+    if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
+        return None
+    if not (opens.has("question") and not opens.has("is", "was", "has", "plan", "habit", "ask why", "ask state") or opens.has("ask today", "ask wearing")):
+        return None
+    wearing = any(i.has("ask wearing", "wears", "put on", "in") for i in items) or any(i.piece or i.has("rug") for i in items) or opens.has("ask today")
+    if not wearing or not _plainly(items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"):
+        return None
+    tonight = any(i.has("ask tonight") for i in items[1:]) or opens.has("ask today")
+    return Asked("today" if tonight else "state", horse=horse)
+
+
+def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """ "Is Juniper's liner dry yet?", "when will the liner be dry"."""
+    if not any(i.piece for i in items):
+        return None
+    if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
+        return None
+    if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
+        return None
+    garment = _garment(items, telling, _horse(items, telling))
+    return Asked("drying", garment=garment) if garment else None
+
+
+def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """Questions that are one phrase and small words around it."""
+    for meaning, about in WHOLE:
+        at = next((k for k, i in enumerate(items) if i.has(meaning)), None)
+        if at is None:
+            continue
+        rest = [i for k, i in enumerate(items) if k != at]
+        small: Callable[[Item], bool] = lambda i: soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone")  # noqa: E731
+        short = len(items[at].text.split()) == 1
+        if (short and any(not i.has("polite", "time", "article", "ask tonight") for i in rest)) or not all(map(small, rest)):
+            continue
+        if short and about == "help" and rest:
+            continue
+        if items[at].has("time") and rest:
+            continue
+        return Asked(about, horse=_horse(items, telling) if about == "today" else None)
+    return None

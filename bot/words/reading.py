@@ -1,0 +1,164 @@
+"""Reading: a message, sentence by sentence, in the language it seems to be written in."""
+
+from collections.abc import Sequence
+
+from bot.barn import Barn, Person
+from bot.events import Event, Undo
+from bot.state import State
+from bot.words.choices import answered, corrected
+from bot.words.clauses import Clause, cut, sentences, soft
+from bot.words.clothes import find
+from bot.words.heard import LANGUAGES
+from bot.words.items import Item
+from bot.words.lexicon import lexicon
+from bot.words.meaning import Heard, Reference
+from bot.words.names import Roster, roster
+from bot.words.questions import asks, read_question
+from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
+from bot.words.scan import scan, tokens_of
+from bot.words.settle import settle
+from bot.words.signs import read_signs
+from bot.words.telling import Telling, named
+from bot.words.tokens import Token
+from bot.words.wear import read_wear
+
+LONGEST = 8000  # characters; more is no report from a barn
+
+
+def read(text: str, person: Person | None, barn: Barn, state: State, reply: Reference | None = None) -> Heard:
+    """What `text` means when `person` says it in this barn as it is now. None: somebody not listed.
+
+    No permission is looked at. reply: what the message answers. It never guesses a horse: where it cannot be sure it asks.
+    """
+    names = roster(barn)
+    tokens = tokens_of(text[:LONGEST], names)
+    for language in _languages(tokens, names, person):
+        telling = Telling(person, barn, state, names, reply or Reference())
+        heard = _read(text, tokens, language, telling)
+        if not heard.chatter:
+            return heard
+    return Heard(text, chatter=True)
+
+
+def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> list[str]:
+    """The languages most of the words belong to; the speaker's own first where several do."""
+    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.horses and t.text not in names.people}
+    speaker = person.language if person else "en"
+    order = [speaker, *(x for x in LANGUAGES if x != speaker)]
+    known = {x: sum(word in lexicon(x).everyday for word in words) for x in order}
+    best = max(known.values())
+    return [x for x in order if known[x] == best]
+
+
+def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
+    names, reply = telling.roster, telling.reply
+    items = find(settle(scan(tokens, lexicon(language), names)), names, telling.mine)
+    if reply.ask is not None:
+        heard = answered(text, reply.ask, items, telling)
+        if heard is not None:
+            return heard
+    heard = corrected(text, items, telling)
+    if heard is not None:
+        return heard
+    telling.who = named(reply.horses) if len(reply.horses) <= 1 else _any_of(reply.horses)
+    telling.piece = reply.garments if len(reply.garments) == 1 else ()
+    telling.last = "piece" if telling.piece else "horse"
+    for sentence, marked in sentences(items):
+        read_sentence(sentence, telling, marked=marked)
+    events = telling.settled()
+    return Heard(text, events=events, ask=telling.ask, chatter=not events and telling.ask is None)
+
+
+def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
+    return (Item("", "", horses=tuple(horses), sure=False),)
+
+
+def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
+    """One sentence: a question, a correction, or its clauses one by one."""
+    if _undoes(sentence):
+        telling.say(Undo())
+        return
+    if asks(sentence, marked=marked):
+        if not read_question(sentence, telling):
+            _before_the_question(sentence, telling)
+        return
+    _clauses(cut(sentence), telling)
+
+
+def _undoes(sentence: Sequence[Item]) -> bool:
+    words = [i for i in sentence if not i.mark]
+    return any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words)
+
+
+def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
+    """ "Maple is shivering, can someone come?": what was said before the question is a report."""
+    clauses = cut(sentence)
+    if len(clauses) > 1 and asks(clauses[-1].items, marked=False) and not asks(clauses[0].items, marked=False):
+        _clauses(clauses[:-1], telling)
+
+
+def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
+    hanging = False  # a condition or plan said first holds for what follows
+    for clause in clauses:
+        if clause.joined in ("when", "if") or (clause.items and clause.items[0].has("when", "if") and not clause.has("was")):
+            hanging = True
+            continue
+        if read_wish(clause, telling):
+            continue
+        if clause.blocked:
+            hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "long ago")
+            continue
+        if hanging and (clause.joined in ("and", "", ",") and not _present(clause)):
+            continue
+        _correct(clause, telling)
+        _facts(clause, telling)
+
+
+def _told(clause: Clause) -> bool:
+    return any(i.horses for i in clause.items)
+
+
+def _present(clause: Clause) -> bool:
+    """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
+    signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
+    return _told(clause) and signs and clause.joined != "if"
+
+
+def _correct(clause: Clause, telling: Telling) -> None:
+    """ "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
+    words = [i for i in clause.items if not i.mark]
+    horses = [i for i in words if i.horses]
+    if not (words and words[0].has("no") and len(horses) == 1 and horses[0].sure and telling.events):
+        return
+    if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
+        last = telling.events[-1]
+        if hasattr(last, "horse"):
+            telling.events[-1] = type(last)(**{**_fields(last), "horse": horses[0].horses[0]})
+
+
+def _fields(event: Event) -> dict[str, object]:
+    return {name: getattr(event, name) for name in event.__dataclass_fields__}
+
+
+def _facts(clause: Clause, telling: Telling) -> None:
+    if read_done(clause, telling) or read_clip(clause, telling):
+        return
+    dressed = read_wear(clause, telling)
+    signs = read_signs(clause, telling)
+    if not dressed and not signs:
+        placed = read_place(clause, telling)
+        read_work(clause, telling) if not placed or clause.has("worked") else None
+        if not placed and clause.has("too"):
+            _same(clause, telling)
+    elif clause.has("worked"):
+        read_work(clause, telling)
+
+
+def _same(clause: Clause, telling: Telling) -> None:
+    """ "Maple sweaty, Juniper too"."""
+    horses = [i for i in clause.items if i.horses]
+    if not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
+        return
+    last = telling.events[-1]
+    if hasattr(last, "horse"):
+        telling.each(horses, lambda name: type(last)(**{**_fields(last), "horse": name}))

@@ -1,0 +1,153 @@
+"""The day's round in a few words: done, in or out, clipped, worked, and the wish for bare."""
+
+from collections.abc import Callable, Sequence
+from typing import cast
+
+from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
+from bot.words.clauses import Clause, predicate, soft
+from bot.words.items import Item
+from bot.words.telling import Telling, named
+
+
+def read_done(clause: Clause, telling: Telling) -> bool:
+    """ "Maple done", "all done", "everyone but Pip done"."""
+    items = clause.items
+    whole = clause.has("all done")
+    if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
+        return False
+    if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
+        return False
+    horses = [i for i in items if i.horses]
+    if clause.has("except") and clause.has("everyone", "all", "all horses", "all done"):
+        left = {name for i in horses for name in i.horses}
+        if horses:
+            telling.say(Done(tuple(n for n in telling.names if n not in left)))
+        return bool(horses)
+    if horses:
+        sure = [i for i in horses if i.sure]
+        if sure:
+            telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
+        telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
+        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+        return True
+    if whole or clause.has("all horses") or _everyone(items):
+        telling.say(Done("all"))
+        return True
+    return _answers_done(clause, telling)
+
+
+def _everyone(items: Sequence[Item]) -> bool:
+    return any(i.has("everyone") and not i.has("link") or i.text in ("all", "everyone") for i in items)
+
+
+def _answers_done(clause: Clause, telling: Telling) -> bool:
+    """ "Done" in answer to a post: the horses it was about."""
+    about = telling.reply.horses
+    if telling.begun and telling.who and clause.has("she"):
+        telling.say(Done(tuple(n for i in telling.who if i.sure for n in i.horses)))
+        return True
+    if not about or telling.begun:
+        return False
+    telling.say(Done("all" if len(about) > 1 and set(about) >= set(telling.names) else about))
+    return True
+
+
+def _round_word(item: Item) -> bool:
+    return bool(item.horses) or soft(item) or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i") or item.person
+
+
+def read_clip(clause: Clause, telling: Telling) -> bool:
+    """ "Full clip on Maple", "Maple was trace clipped today"."""
+    items = clause.items
+    styles = [s for i in items for s in i.kinds("style")]
+    if not styles or clause.has("not") or not (clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles):
+        return False
+    horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
+    telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
+    return bool(horses)
+
+
+def read_place(clause: Clause, telling: Telling) -> bool:
+    """ "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
+    items = clause.items
+    where = _where(items)
+    if where is None or clause.has("not", "stopped") or any(i.piece is not None for i in items):
+        return False
+    if not all(_place_word(i) for i in items):
+        return False
+    if any(predicate(i) and not i.kinds("state") for i in items):
+        return False
+    horses = _movers(clause, telling)
+    telling.each(horses, lambda name: Placed(name, where))
+    if horses:
+        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+    return bool(horses)
+
+
+def _where(items: Sequence[Item]) -> Where | None:
+    if any(i.has("place field") for i in items):
+        return "field"
+    if any(i.has("place stall") for i in items):
+        return "stall"
+    if any(i.has("turned out") for i in items):
+        return "field"
+    if any(i.has("brought in") for i in items):
+        return "stall"
+    moves = [i for i in items if i.has("inwards", "outwards") and not i.has("place stall", "place field")]
+    if not moves:
+        return None
+    return "stall" if moves[-1].has("inwards") else "field"
+
+
+def _place_word(item: Item) -> bool:
+    known = ("brought", "stays", "brought in", "turned out", "inwards", "outwards", "place stall", "place field", "all horses", "everyone",
+             "i", "too", "both", "worked", "after", "work", "done")  # fmt: skip
+    return bool(item.horses) or soft(item) or item.has(*known) or item.person
+
+
+def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
+    horses = [i for i in clause.items if i.horses]
+    if horses:
+        return horses
+    if clause.has("my horse") and len(telling.mine) == 1:
+        return named(telling.mine)
+    if clause.has("all horses") or (clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")):
+        return named(telling.names)
+    verb = clause.has("brought", "stays", "brought in", "turned out", "she")
+    return telling.who if verb and (telling.begun or len(telling.who) == 1) else ()
+
+
+def read_wish(clause: Clause, telling: Telling) -> bool:
+    """ "Keep Maple bare", "Maple can be rugged again"."""
+    items = clause.items
+    if clause.has("rug again"):
+        bare = False
+    elif clause.has("do not rug") or (clause.has("keep") and clause.has("bare")):
+        bare = True
+    else:
+        return False
+    if clause.has("if", "guess", "idiom", "long ago"):
+        return False
+    horses = [i for i in items if i.horses] or (named(telling.mine) if clause.has("my horse") else telling.who)
+    telling.each(horses, lambda name: Wished(name, bare))
+    return bool(horses)
+
+
+def read_work(clause: Clause, telling: Telling) -> bool:
+    """ "Rode Maple", "Maple had a lesson"."""
+    items = clause.items
+    if not clause.has("worked") or clause.has("not"):
+        return False
+    allowed: Callable[[Item], bool] = lambda i: bool(i.horses) or soft(i) or i.has("worked", "i", "after", "work", "brought", "too", "both", "done") or i.person  # noqa: E731
+    horses = [k for k, i in enumerate(items) if i.horses]
+    verb = next(k for k, i in enumerate(items) if i.has("worked"))
+    if horses:
+        low, high = min(verb, *horses), max(verb, *horses)
+        if not all(allowed(i) for i in items[low : high + 1]):
+            return False
+    elif not (telling.begun and clause.has("she")):
+        return False
+    found = [items[k] for k in horses] or telling.who
+    telling.each(found, Worked)
+    telling.who, telling.begun, telling.last = tuple(found), True, "horse"
+    return bool(found)

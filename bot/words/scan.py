@@ -1,0 +1,129 @@
+"""From words to items: the longest name or phrase at each place, and which misspelt words are names."""
+
+from dataclasses import replace
+
+from bot.words.items import Item
+from bot.words.lexicon import Lexicon, any_language
+from bot.words.names import Roster, distance
+from bot.words.tokens import Token, tokenise
+
+ENDS = frozenset("\n")
+
+
+def tokens_of(text: str, roster: Roster) -> list[Token]:
+    """The words of a message; names with marks in them ("<b>Bo</b>") stay whole."""
+    pieces: list[Token] = []
+    folded, at = text.casefold(), 0
+    odd = [name for name in roster.odd if name in folded] if len(folded) == len(text) else []
+    while odd and at < len(text):
+        place, name = min(((folded.find(name, at), name) for name in odd if name in folded[at:]), default=(-1, ""))
+        if place < 0:
+            break
+        pieces.extend(tokenise(text[at:place]))
+        pieces.append(Token(name, text[place : place + len(name)], place, place + len(name), "name"))
+        at = place + len(name)
+    return pieces + tokenise(text[at:])
+
+
+def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
+    """Every item of a message in order."""
+    items: list[Item] = []
+    texts = [t.text for t in tokens]
+    shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
+    at = 0
+    while at < len(tokens):
+        item, taken = _longest(tokens, texts, at, lexicon, roster)
+        first = at == 0 or tokens[at - 1].text in ".!?\n"
+        items.append(replace(item, capital=item.capital and not first and not shouted))
+        at += taken
+    return items
+
+
+def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:
+    token = tokens[at]
+    if token.kind == "name":
+        return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
+    if token.kind in ("mark", "clock"):
+        means = _phrase(texts, at, lexicon)[0]
+        return Item(token.text, token.raw, means, mark=token.kind == "mark", clock=token.kind == "clock"), 1
+    for length in (5, 4, 3, 2, 1):  # garment ids as the file writes them
+        ident = _hyphened(tokens, at, length)
+        if ident in roster.ids:
+            return Item(ident, ident, pieces=(roster.ids[ident],)), length
+    means, said = _phrase(texts, at, lexicon)
+    horses, named = _name(texts, at, roster.horses)
+    pieces, nick = _name(texts, at, roster.pieces)
+    people, person = _name(texts, at, roster.people)
+    taken = max(said, named, nick, person)
+    if taken == 0:
+        return _unknown(token, lexicon, roster), 1
+    return Item(
+        text=" ".join(texts[at : at + taken]),
+        raw=" ".join(dict.fromkeys(t.raw for t in tokens[at : at + taken])),
+        means=means if said == taken else frozenset(),
+        horses=tuple(dict.fromkeys(horses)) if named == taken else (),
+        pieces=pieces[0] if nick == taken else (),
+        person=person == taken and bool(people),
+        number=float(token.text) if token.kind == "number" else None,
+        known=all(t in any_language() for t in texts[at : at + taken]),
+        capital=token.capital,
+    ), taken
+
+
+def _phrase(texts: list[str], at: int, lexicon: Lexicon) -> tuple[frozenset[str], int]:
+    for phrase, means in lexicon.phrases.get(texts[at], ()):
+        if texts[at : at + len(phrase)] == list(phrase):
+            return means, len(phrase)
+    return frozenset(), 0
+
+
+def _name(texts: list[str], at: int, table: dict[str, list]) -> tuple[list, int]:  # type: ignore[type-arg]
+    longest = 0
+    found = []
+    for phrase, named in table.get(texts[at], ()):
+        if len(phrase) < longest:
+            break
+        if texts[at : at + len(phrase)] == list(phrase):
+            longest = len(phrase)
+            found.append(named)
+    return found, longest
+
+
+def _hyphened(tokens: list[Token], at: int, length: int) -> str:
+    run = tokens[at : at + length]
+    joined = all(after.start == before.end + 1 for before, after in zip(run, run[1:])) and len(run) == length
+    return "-".join(t.text for t in run) if joined else ""
+
+
+def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
+    """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
+    word = token.text
+    if token.kind == "number":
+        return Item(word, token.raw, number=float(word))
+    everyday = word in any_language()
+    horses, apart = roster.near(word)
+    item = Item(word, token.raw, known=everyday, capital=token.capital)
+    if everyday or len(word) < 4:
+        # an ordinary word one slip from a name: only ever asked about
+        return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
+    bent = _trade_word(word, lexicon, apart if horses else 2)
+    if bent:
+        return replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0])
+    if not horses:
+        return item
+    names = [name for name, horse in roster.spelled.items() if horse in horses]
+    sure = len(horses) == 1 and any(name[0] == word[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
+    return replace(item, horses=horses, sure=sure, exact=False)
+
+
+def _trade_word(word: str, lexicon: Lexicon, limit: int) -> str | None:
+    if len(word) < 5:
+        return None
+    allowed = min(limit, 1 if len(word) < 8 else 2)
+    near = [
+        (apart, other)
+        for other in lexicon.trade
+        if abs(len(other) - len(word)) <= allowed and other[0] == word[0]
+        if (apart := distance(word, other, allowed)) <= allowed
+    ]
+    return min(near)[1] if near and allowed else None

@@ -1,0 +1,106 @@
+"""Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+
+from bot.barn import Barn, Person
+from bot.events import Event, Seen, Wearing, Worked
+from bot.state import State
+from bot.words.clothes import Meant, Piece, meant
+from bot.words.items import Item
+from bot.words.meaning import Ask, Reference
+from bot.words.names import Roster
+
+NOBODY = Item("", "")
+
+
+@dataclass
+class Telling:
+    """One message while it is being read.
+
+    who: the horses spoken of last, as written. piece: the piece spoken of last. begun: whether `who` was named in this
+    message (else it comes from what the message answers).
+    """
+
+    person: Person | None
+    barn: Barn
+    state: State
+    roster: Roster
+    reply: Reference
+    events: list[Event] = field(default_factory=list)
+    ask: Ask | None = None
+    who: tuple[Item, ...] = ()
+    piece: tuple[str, ...] = ()
+    last: str = ""  # "horse" or "piece": which of the two came last
+    begun: bool = False
+    past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
+    denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
+
+    @property
+    def mine(self) -> tuple[str, ...]:
+        """The speaker's own horses."""
+        return tuple(h.name for h in self.barn.horses if self.person and h.owner == self.person.name)
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Every horse, in the file's order."""
+        return tuple(h.name for h in self.barn.horses)
+
+    def say(self, event: Event) -> None:
+        """One more fact, once."""
+        if event not in self.events:
+            self.events.append(event)
+
+    def wonder(self, ask: Ask) -> None:
+        """Something to ask about; only the first is asked, and only where there is a choice."""
+        if self.ask is None and ask.options:
+            self.ask = ask
+
+    def each(self, horses: Sequence[Item], make: Callable[[str], Event]) -> None:
+        """A fact of each of these horses; asked about where the name is not sure."""
+        for item in horses:
+            if item.sure:
+                for name in item.horses:
+                    self.say(make(name))
+            else:
+                self.wonder(Ask("horse", item.raw, item.horses, (make(""),)))
+
+    def wear(self, horse: str) -> tuple[str, ...] | None:
+        """What a horse is wearing, as recorded and as told in this message."""
+        for event in reversed(self.events):
+            if isinstance(event, Wearing) and event.horse == horse:
+                return event.wear
+        now = self.state.horses.get(horse)
+        return now.wear if now else None
+
+    def meant(self, piece: Piece, horse: str | None, *, lend: bool = False) -> Meant:
+        """The garment a description means for a horse."""
+        return meant(piece, horse, self.roster, self.state, lend=lend)
+
+    def settled(self) -> tuple[Event, ...]:
+        """The facts as they stand at the end: no past sign beside a present one, the last word on what is worn."""
+        events: list[Event] = []
+        for at, event in enumerate(self.events):
+            later = self.events[at + 1 :]
+            if isinstance(event, Wearing) and any(isinstance(e, Wearing) and e.horse == event.horse for e in later):
+                continue
+            if isinstance(event, Seen) and self._outdone(at, event):
+                continue
+            events.append(event)
+        signed = {e.horse for e in events if isinstance(e, Seen)}
+        worked = {e.horse for e in events if isinstance(e, Worked)}
+        kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
+        return tuple(
+            replace(e, setting="after work") if isinstance(e, Seen) and e.horse in worked else e for e in kept
+        )
+
+    def _outdone(self, at: int, event: Seen) -> bool:
+        others = [(k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse]
+        if at in self.denied and any(k not in self.past for k, _ in others):
+            return True
+        return at in self.past and any(k > at and k not in self.past for k, _ in others)
+
+
+def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:
+    """Horses as if they had been written."""
+    return tuple(Item(name, name, horses=(name,), sure=sure) for name in names)

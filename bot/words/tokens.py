@@ -1,0 +1,77 @@
+"""A message cut into words, numbers and marks, with case and accents set aside."""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+# end of line | time of day | number | word with inner apostrophes | any other mark
+PIECE = re.compile(r"\n|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
+APOSTROPHE = re.compile(r"['’`´]")
+LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
+
+# what stands before an apostrophe in French; what stands after one in English
+ELIDED = frozenset("l d n j c qu s m t jusqu lorsqu puisqu quelqu aujourd".split())
+SUFFIX = {"s": "'s", "re": "are", "ll": "will", "d": "would", "ve": "have", "m": "am"}
+NEGATED = {"won": "will", "can": "can", "shan": "shall", "ain": "is"}
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One word or mark. text: lower case, no accents; raw: as written; start, end: place in the message."""
+
+    text: str
+    raw: str
+    start: int
+    end: int
+    kind: str  # word | number | clock | mark
+
+    @property
+    def capital(self) -> bool:
+        """Written with a capital first letter."""
+        return self.raw[:1].isupper()
+
+
+def plain(text: str) -> str:
+    """Lower case, without accents or compatibility forms."""
+    spread = unicodedata.normalize("NFKD", text.casefold().translate(LETTERS))
+    return "".join(c for c in spread if not unicodedata.combining(c)).translate(LETTERS)
+
+
+def tokenise(text: str) -> list[Token]:
+    """Every word, number and mark in order; contractions opened ("isn't" → is, not), hyphens inside words dropped."""
+    tokens: list[Token] = []
+    for found in PIECE.finditer(text):
+        raw, start, end = found.group(), found.start(), found.end()
+        if raw[0].isdigit():
+            kind = "clock" if ":" in raw or "h" in raw else "number"
+            tokens.append(Token(raw.replace(",", "."), raw, start, end, kind))
+        elif raw[0].isalpha():
+            tokens.extend(Token(word, raw, start, end, "word") for word in _words(raw))
+        elif not _inside_word(text, start, raw):
+            tokens.append(Token(raw, raw, start, end, "mark"))
+    return tokens
+
+
+def words(phrase: str) -> tuple[str, ...]:
+    """A phrase as the plain words and numbers a message would show for it."""
+    return tuple(t.text for t in tokenise(phrase) if t.kind != "mark" or t.raw in "&+" or not t.raw.isascii())
+
+
+def _inside_word(text: str, at: int, mark: str) -> bool:
+    joins = mark in "-‐‑_" and 0 < at < len(text) - 1
+    return (joins and text[at - 1].isalnum() and text[at + 1].isalnum()) or mark in "\ufe0f\u200d'’`´"
+
+
+def _words(raw: str) -> list[str]:
+    parts = APOSTROPHE.split(plain(raw))
+    opened: list[str] = []
+    while len(parts) > 1 and parts[0] in ELIDED:
+        opened.append(parts.pop(0) + "'")
+    if opened == ["aujourd'"]:
+        return ["aujourd'hui"]
+    word, *rest = parts
+    if rest == ["t"] and word.endswith("n"):
+        return [*opened, NEGATED.get(word, word[:-1]), "not"]
+    if len(rest) == 1 and rest[0] in SUFFIX:
+        return [*opened, word, SUFFIX[rest[0]]]
+    return [*opened, "".join(parts)]

@@ -1,0 +1,215 @@
+"""What horses wear now: put on, taken off, swapped, bare; always told as the whole outfit that results."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from bot.events import Wearing
+from bot.words.clauses import Clause, predicate, soft
+from bot.words.clothes import RUGS, Piece, ordered
+from bot.words.items import Item
+from bot.words.meaning import Ask
+from bot.words.telling import Telling, named
+
+OUTER = RUGS | {"cooler"}
+SAYS = ("put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of", "over", "nothing", "without")
+
+
+@dataclass
+class _Change:
+    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first."""
+
+    add: list[Piece] = field(default_factory=list)
+    remove: list[Piece] = field(default_factory=list)
+    whole: list[Piece] = field(default_factory=list)
+    all_off: bool = False
+    over: bool = False
+
+    @property
+    def empty(self) -> bool:
+        return not (self.add or self.remove or self.whole or self.all_off)
+
+
+def read_wear(clause: Clause, telling: Telling) -> bool:
+    """Whether the clause told what a horse wears now."""
+    if clause.has("keep", "do not rug", "rug again", "place stall", "place field") and not clause.has("took off", "took", "wears"):
+        if not (clause.has("in") and any(i.piece for i in clause.items)):
+            return False
+    change = _change(clause)
+    if change.empty or not _only_that(clause):
+        return False
+    horses = _wearers(clause, change, telling)
+    for item in horses:
+        _wearing(item, change, telling)
+    if horses:
+        telling.who, telling.last, telling.begun = tuple(horses), "horse", True
+    return bool(horses)
+
+
+def _change(clause: Clause) -> _Change:
+    items = clause.items
+    pieces = [(k, i.piece) for k, i in enumerate(items) if i.piece is not None]
+    change = _Change(over=clause.has("over"))
+    denied = clause.has("not")
+    if clause.has("bare"):
+        change.all_off = not denied
+        return change
+    if clause.has("nothing") and clause.has("wears", "took", "took off", "off"):
+        change.all_off = True
+        return change
+    if clause.has("swapped") and pieces:
+        return _swap(clause, pieces, change)
+    if not pieces:
+        change.all_off = clause.has("took off") and _strips(items) and not denied
+        return change
+    for k, piece in pieces:
+        _place(change, _mode(items, k), piece, denied=denied)
+    return change
+
+
+def _strips(items: Sequence[Item]) -> bool:
+    """ "Stripped Maple": a verb right before a horse and nothing after."""
+    return any(i.has("took off") and k + 1 < len(items) and items[k + 1].horses for k, i in enumerate(items))
+
+
+def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
+    if len(pieces) == 1:
+        k, piece = pieces[0]
+        if any(i.has("for another") for i in clause.items[:k]):
+            change.whole = [piece]
+        return change
+    first, second = pieces[0], pieces[1]
+    between = clause.items[first[0] : second[0]]
+    back = any(i.has("instead of") for i in between)
+    gone, come = (second[1], first[1]) if back else (first[1], second[1])
+    change.remove, change.add = [gone], [come]
+    return change
+
+
+def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
+    everything = piece.rug and not piece.words
+    if mode == "off" or (mode == "whole" and denied):
+        if everything:
+            change.all_off = True
+        else:
+            change.remove.append(piece)
+    elif denied:
+        return
+    elif mode == "on":
+        change.add.append(piece)
+    elif mode == "whole":
+        change.whole.append(piece)
+
+
+def _mode(items: Sequence[Item], at: int) -> str:
+    """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
+    before, after = items[:at], items[at + 1 :]
+    following = next((i for i in after if not i.has("link", "article", "very") or i.has("off", "on")), None)
+    last = items[at - 1] if at else None
+    if last is not None and last.has("instead of", "without"):
+        return "off"
+    verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
+    if verb is not None and verb.has("took off"):
+        return "off"
+    off = (following is not None and following.has("off")) or any(i.has("off") for i in before[-3:])
+    if verb is not None and verb.has("took") and not verb.has("put on"):
+        return "off" if off or any(i.has("off") for i in items) else ""
+    if off and (verb is None or not verb.has("put on", "wears")):
+        return "off"
+    if verb is not None and verb.has("wears"):
+        return "whole"
+    if verb is not None:
+        return "on"
+    if _in_a_piece(items, at):
+        return "whole"
+    return _particle(items, at, following)
+
+
+def _in_a_piece(items: Sequence[Item], at: int) -> bool:
+    """ "Maple in her heavy and liner": a horse, "in", then pieces."""
+    k = at - 1
+    while k >= 0 and (items[k].piece is not None or items[k].has("and", "article", "her") or items[k].text in ",/") and not items[k].has("in"):
+        k -= 1
+    if k < 1 or not items[k].has("in") or items[k].has("not"):
+        return k > 0 and items[k].mark and items[k].text in ":=-–—" and bool(items[k - 1].horses) and _only_pieces(items, k)
+    before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
+    return bool(before) and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _only_pieces(items: Sequence[Item], colon: int) -> bool:
+    return all(i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :])
+
+
+def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
+    """ "heavy on Maple", "Maple has her heavy on"."""
+    if following is None or not following.has("on"):
+        return ""
+    rest = items[at + 2 :]
+    horse = any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
+    if any(i.has("has") for i in items[:at]):
+        return "whole"
+    return "on" if horse else ""
+
+
+def _only_that(clause: Clause) -> bool:
+    """No word that could make it about something else ("put the liner on the rack")."""
+    for k, i in enumerate(clause.items):
+        if i.horses or i.piece is not None or soft(i) or predicate(i) or i.has(*SAYS) or i.has("i", "bare", "done", "brought", "stays"):
+            continue
+        if i.has("after", "work", "worked", "hour", "strap", "too", "turned out", "brought in", "inwards", "outwards", "clipped") or i.person:
+            continue
+        if k == 0 and not i.means:
+            continue
+        return False
+    return True
+
+
+def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item]:
+    horses = [i for i in clause.items if i.horses]
+    if horses:
+        return horses
+    pieces = [*change.add, *change.remove, *change.whole, *(i.piece for i in clause.items if i.piece)]
+    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
+    if owners:
+        return named(owners)
+    if clause.has("my horse") and len(telling.mine) == 1:
+        return named(telling.mine)
+    if clause.has("all horses", "everyone"):
+        return named(telling.names)
+    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off")
+    return telling.who if moves and len(telling.who) == 1 else ()
+
+
+def _wearing(item: Item, change: _Change, telling: Telling) -> None:
+    if not item.sure:
+        if change.all_off:
+            telling.wonder(Ask("horse", item.raw, item.horses, (Wearing("", ()),)))
+        else:
+            telling.wonder(Ask("horse", item.raw, item.horses))
+        return
+    horse = item.horses[0]
+    worn = [] if change.all_off or change.whole else list(telling.wear(horse) or ())
+    for piece in change.remove:
+        worn = _without(worn, piece, horse, telling)
+    for piece in (*change.whole, *change.add):
+        found = telling.meant(piece, horse, lend=True)
+        if not found.ids:
+            if found.options:
+                telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
+            return
+        worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
+    telling.say(Wearing(horse, ordered(worn, telling.roster)))
+
+
+def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:
+    garments = telling.roster.garments
+    going = [g for g in worn if g in garments and piece.fits(garments[g], telling.roster.bags[g])]
+    going = going or list(telling.meant(piece, horse, lend=True).ids)
+    return [g for g in worn if g not in going]
+
+
+def _with(worn: Sequence[str], ids: Sequence[str], telling: Telling, *, over: bool) -> list[str]:
+    """The outfit with these on as well; one outer layer takes the place of another unless put over it."""
+    garments = telling.roster.garments
+    outer = any(garments[g].kind in RUGS for g in ids)
+    kept = [g for g in worn if over or not (outer and g in garments and garments[g].kind in OUTER)]
+    return [*kept, *(g for g in ids if g not in kept)]
