@@ -40,11 +40,15 @@ Forecasts = Callable[[datetime], Forecast | None]
 class BarnDay:
     """One barn's group, whatever chat it is in."""
 
-    def __init__(self, barn: Barn, store: Store, forecasts: Forecasts) -> None:
-        """Forecasts gives the last good forecast at an instant; it never fetches."""
+    def __init__(self, barn: Barn, store: Store, forecasts: Forecasts, since: datetime | None = None) -> None:
+        """Forecasts gives the last good forecast at an instant; it never fetches.
+
+        since: posts that fell due before it are not owed; None: the ledger says what is owed.
+        """
         self.barn = barn
         self.store = store
         self.forecasts = forecasts
+        self.since = since
         self.ledger = Ledger(store)
         self.mailbox = Mailbox(store)
         self.planner = Planner(barn)
@@ -154,7 +158,7 @@ class BarnDay:
         return Reference(ask=ask) if ask and incoming.at - asked_at <= ASK_STANDS else None
 
     def _rounds(self, now: datetime) -> None:
-        for due in rounds.due(self.barn, now, self.state.posted):
+        for due in rounds.due(self.barn, now, self.state.posted, self.since):
             if due.standing == "missed":
                 self._missed(due, now)
             else:
@@ -230,7 +234,7 @@ class BarnDay:
         """The standing windows planned anew from now on."""
         assert self.sheet is not None
         windows = [w for w in self.sheet.windows if w.end > now] or rounds.windows(self.barn, now)
-        return self.planner.sheet(self.state, self.forecasts(now), windows, now)
+        return self.planner.sheet(self.state, self.forecasts(now), windows, now, told=self.sheet)
 
     def _stand(self, now: datetime, after: Sheet, horses: Sequence[str], cause: str) -> None:
         """From now on `after` is what people were told."""

@@ -5,6 +5,7 @@ belongs in `rules`.
 """
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
@@ -14,7 +15,7 @@ from bot.barn import Barn
 from bot.barn import Garment as FiledGarment
 from bot.barn import Horse as FiledHorse
 from bot.events import Seen, Where
-from bot.sheet import Window
+from bot.sheet import Sheet, Window
 from bot.state import GarmentNow, HorseNow, State
 from rules.drying import ready_h
 from rules.garment import Garment
@@ -44,8 +45,12 @@ def question(
     windows: Sequence[Window],
     now: datetime,
     learned: Mapping[str, Learned],
+    told: Sheet | None = None,
 ) -> Question:
-    """Everything the plan of `windows` depends on, seen from `now`: hours that have passed count no more."""
+    """Everything the plan of `windows` depends on, seen from `now`: hours that have passed count no more.
+
+    told: the sheet people go by, where there is one; the plan departs from it only for a real gain.
+    """
     first = max(windows[0].start, now)
     start = first.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
     count = -((start - windows[-1].end) // HOUR)
@@ -54,7 +59,10 @@ def question(
         hours=cut(int(start.timestamp()), count),
         site=site(barn),
         share=share,
-        wearers=tuple(wearer(horse, state, windows, start, learned.get(horse.name)) for horse in barn.horses),
+        wearers=tuple(
+            replace(wearer(horse, state, windows, start, learned.get(horse.name)), told=wear_told(told, horse, windows))
+            for horse in barn.horses
+        ),
         pieces=tuple(piece(barn, garment, state, start) for garment in barn.garments),
         rails=rails(barn),
         costs=Costs(**barn.costs.model_dump(exclude_none=True)),
@@ -69,6 +77,19 @@ def shares(windows: Sequence[Window], first: datetime, start: datetime, count: i
     overlap = np.minimum(edges[1:], ends) - np.maximum(edges[:-1], begins)
     share: Floats = np.clip(overlap / 3600.0, 0.0, 1.0)
     return share
+
+
+def wear_told(told: Sheet | None, filed: FiledHorse, windows: Sequence[Window]) -> tuple[tuple[str, ...] | None, ...]:
+    """What people were told that a horse wears in each window; None where they were told nothing."""
+    if told is None:
+        return ()
+    said = {
+        window.start: horse.windows[index].wear
+        for horse in told.horses
+        if horse.horse == filed.name
+        for index, window in enumerate(told.windows)
+    }
+    return tuple(said.get(window.start) for window in windows)
 
 
 def site(barn: Barn) -> Site:
@@ -123,7 +144,8 @@ def wearer(
         wears=now.wear,
         wishes=Wishes(keep_bare=now.keep_bare, **filed.wishes.model_dump()),
         wet_hair=lately(now, start, WET_LASTS, "wet"),
-        must_clothe=filed.vet_orders == "clothe" or lately(now, start, DANGER_LASTS, "shivering", "cold"),
+        must_clothe=lately(now, start, DANGER_LASTS, "shivering", "cold"),
+        vet_clothes=filed.vet_orders == "clothe",
         offset_c=learned.mean_c,
         offset_sd_c=learned.sd_c,
     )

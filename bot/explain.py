@@ -10,7 +10,7 @@ from typing import Any
 
 from bot.barn import Barn, plain
 from bot.problems import WrongInput
-from rules.plan import Row
+from rules.explain import Row
 
 HEAD = "hour   air  wind  rain  felt  hair%   cold   heat"
 
@@ -43,7 +43,9 @@ def known_horse(barn: Barn, name: str) -> str:
     """The horse meant. WrongInput for a name the barn does not have."""
     found = [h.name for h in barn.horses if plain(name) in map(plain, h.names)]
     if not found:
-        raise WrongInput(f"plan: no horse “{name}” in {barn.barn}; its horses: {', '.join(h.name for h in barn.horses)}")
+        raise WrongInput(
+            f"plan: no horse “{name}” in {barn.barn}; its horses: {', '.join(h.name for h in barn.horses)}"
+        )
     return found[0]
 
 

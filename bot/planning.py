@@ -36,19 +36,33 @@ class Planner:
     barn: Barn
     known: Known = field(default_factory=dict)
 
-    def sheet(self, state: State, forecast: Forecast | None, windows: Sequence[Window], now: datetime) -> Sheet:
-        """The plan for `windows` as seen from `now`, on a sheet."""
+    def sheet(
+        self,
+        state: State,
+        forecast: Forecast | None,
+        windows: Sequence[Window],
+        now: datetime,
+        told: Sheet | None = None,
+    ) -> Sheet:
+        """The plan for `windows` as seen from `now`, on a sheet. told: the sheet that people go by so far."""
         began = time.perf_counter()
-        asked = self.question(state, forecast, windows, now)
+        asked = self.question(state, forecast, windows, now, told)
         plan = self.plan(asked)
         took_ms = 1000 * (time.perf_counter() - began)
         source = NO_FORECAST if forecast is None else forecast.source_at(now)
         notes = () if forecast is None else forecast.notes
         return sheet(self.barn, asked, plan, windows, now, source, notes, self.learned(state, now), took_ms)
 
-    def question(self, state: State, forecast: Forecast | None, windows: Sequence[Window], now: datetime) -> Question:
+    def question(
+        self,
+        state: State,
+        forecast: Forecast | None,
+        windows: Sequence[Window],
+        now: datetime,
+        told: Sheet | None = None,
+    ) -> Question:
         """What the rules are asked."""
-        return question(self.barn, state, cutter(forecast), windows, now, self.learned(state, now))
+        return question(self.barn, state, cutter(forecast), windows, now, self.learned(state, now), told)
 
     def plan(self, asked: Question) -> Plan:
         """The plan itself."""

@@ -66,8 +66,9 @@ def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]], since: d
         found = [(day, w) for day, w in found if posts_at(barn, w) >= since]
     if not posted:
         found = [(day, w) for day, w in found if w.end > now]
-    began = min((day for _, day in posted), default=date.min)
-    open_ = [(day, w) for day, w in found if (w.round, day) not in posted and day >= began]
+    clocks = {round_.name: round_.at for round_ in barn.rounds}
+    began = min(((day, clocks.get(name, time())) for name, day in posted), default=(date.min, time()))
+    open_ = [(day, w) for day, w in found if (w.round, day) not in posted and (day, clocks[w.round]) > began]
     return [DuePost(w, day, _standing(barn, w, now)) for day, w in open_]
 
 

@@ -13,7 +13,6 @@ import numpy as np
 
 from rules import parameters as p
 from rules import wish
-from rules.coat import CLIPS
 from rules.day import Steps, discomfort
 from rules.dressed import Cases, Dressed, cases
 from rules.drying import ready_h
@@ -121,8 +120,7 @@ def balances(
 class Draft:
     """One horse's prices while they are being made, window after window.
 
-    water: what a bare horse carries on [share of hair volume]. hardiness: how much of the tolerance of a fit horse it
-    is granted: none of it where the hair is off, for nobody leaves a clipped back to get by (common practice).
+    water: what a bare horse carries on [share of hair volume].
     """
 
     def __init__(self, wearer: Wearer) -> None:
@@ -133,7 +131,6 @@ class Draft:
         self.refused: dict[str | None, Reason] = {}
         self.water = np.zeros(2)
         self.offset, self.spread = wearer.offset_c, wearer.offset_sd_c
-        self.hardiness = 1 - CLIPS[wearer.horse.clip].body
 
     def open(self, question: Question, window: int, view: Outlook, ready: Mapping[str, float | None]) -> None:
         """What may be worn in this window."""
@@ -230,8 +227,7 @@ def _slice(air: Air, hours: Indices) -> Air:
 def _summary(question: Question, window: int, drafts: Sequence["Draft"], every: Cases, margins: Margins) -> Stand:
     hours = np.flatnonzero(question.share[window] > 0)
     share, weight = question.share[window][hours], scenarios(question.hours, question.site).weight
-    tolerance = margins.tolerance * _each(drafts, "hardiness")[:, None, None]
-    eased = margins.cold + tolerance
+    eased = margins.cold + margins.tolerance
     cost = discomfort(
         eased,
         margins.heat,
@@ -247,7 +243,7 @@ def _summary(question: Question, window: int, drafts: Sequence["Draft"], every: 
         weight=weight,
         cold=margins.cold[:, 0].copy(),
         heat=margins.heat[:, 0].copy(),
-        tolerance=tolerance[:, 0].copy(),
+        tolerance=margins.tolerance[:, 0].copy(),
         extra=margins.extra[:, 0].copy(),
         hay=extra_hay_kg(every, np.ones(len(every))),
         fill_low=margins.fill_low[:, 0].copy(),
@@ -286,7 +282,7 @@ def _stay_cost(draft: Draft, window: int, question: Question, view: Outlook) -> 
     told = wearer.told[window] if window < len(wearer.told) else None
     retold = [question.costs.retell * (told is not None and set(o.ids) != set(told)) for o in outfits]
     cost = stand.discomfort[index] + np.array(wishes) + np.array(clothing) + np.array(retold)
-    cost[:, 0] += FORBIDDEN * (wearer.must_clothe and _helps(stand, index[DRY]))
+    cost[:, 0] += FORBIDDEN * (wearer.vet_clothes or (wearer.must_clothe and _helps(stand, index[DRY])))
     if not hours:
         before = _fill_worn(draft, question)
         cost += STRANGE * np.array([abs(o.fill_g - before) for o in outfits])

@@ -68,7 +68,8 @@ class Wearer:
 
     stays: one a window. wears: garment ids from the skin outward at hour 0; None: nobody said (a change
     then costs nothing). offset_c, offset_sd_c: what the barn has learned. wet_hair: seen wet at hour 0.
-    must_clothe: seen shivering or cold lately, or vet's orders: safety outranks the wish for bare.
+    must_clothe: seen shivering or cold lately: safety outranks the wish for bare.
+    vet_clothes: by vet's orders never bare, whatever the margins say.
     told: what people were told for each window, where they were; the plan departs from it only for a real gain.
     """
 
@@ -80,6 +81,7 @@ class Wearer:
     wishes: Wishes = field(default_factory=Wishes)
     wet_hair: bool = False
     must_clothe: bool = False
+    vet_clothes: bool = False
     told: tuple[tuple[str, ...] | None, ...] = ()
 
 

@@ -46,7 +46,7 @@ def price(wearer: Wearer, outfit: Outfit, outlook: Outlook, place: PlaceName, co
     total = 0.0
     for reason in broken(wearer, outfit, outlook, place):
         bare = reason.code is Code.WISH_BROKEN_BARE
-        if not (bare and wearer.must_clothe):
+        if not (bare and (wearer.must_clothe or wearer.vet_clothes)):
             total += hours * (costs.wish_bare if bare else costs.wish)
     return total
 

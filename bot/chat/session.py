@@ -12,7 +12,7 @@ from pathlib import Path
 from bot.barn import Barn, demo_path, forecast_file, load
 from bot.barn_day import BarnDay
 from bot.chat import script
-from bot.chat.terminal import Terminal, converse, play
+from bot.chat.terminal import Terminal, converse, midnight, play
 from bot.forecast import Forecast, from_file
 from bot.store import Store, data_path
 
@@ -60,9 +60,9 @@ def scripted(args: argparse.Namespace) -> int:
     files = FromFiles()
     named = _named(barn, args.forecast)
     if named:
-        files.swap(named, lines[0].at.replace(hour=0, minute=0))
+        files.swap(named, midnight(lines[0].at))
     with _opened(barn, args.data) as (store, pictures):
-        terminal = Terminal(BarnDay(barn, store, files), barn.zone, pictures, args.json)
+        terminal = Terminal(BarnDay(barn, store, files, since=midnight(lines[0].at)), barn.zone, pictures, args.json)
         play(terminal, lines, until, files.swap)
     return 0
 
@@ -88,5 +88,5 @@ def demo() -> None:
     files = FromFiles()
     files.swap(folder / "morning.csv", lines[0].at.replace(hour=5, minute=50))
     pictures = Path(tempfile.mkdtemp(prefix="haybell-"))
-    terminal = Terminal(BarnDay(barn, Store.memory(), files), barn.zone, pictures)
+    terminal = Terminal(BarnDay(barn, Store.memory(), files, since=midnight(lines[0].at)), barn.zone, pictures)
     play(terminal, lines, lines[-1].at, files.swap)

@@ -82,16 +82,21 @@ class Terminal:
         print(f"{stamp} {who}:{apart}{text}", file=self.out, flush=True)
 
 
+def midnight(at: datetime) -> datetime:
+    """The midnight with which the day of `at` begins."""
+    return at.replace(hour=0, minute=0)
+
+
 def play(
     terminal: Terminal,
     lines: Sequence[Line],
     until: datetime | None,
     swap: Callable[[Path, datetime], None],
 ) -> None:
-    """A script, minute by minute, from the midnight before its first line to `until`, else to the last line's midnight."""
+    """A script, minute by minute, from the midnight before its first line to `until`, or that after its last."""
     first, last = lines[0].at, lines[-1].at
-    clock = first.replace(hour=0, minute=0).astimezone(UTC)
-    end = (until or (last + timedelta(days=1)).replace(hour=0, minute=0)).astimezone(UTC)
+    clock = midnight(first).astimezone(UTC)
+    end = (until or midnight(last + timedelta(days=1))).astimezone(UTC)
     waiting = list(reversed(lines))
     while clock <= end:
         while waiting and waiting[-1].at.astimezone(UTC) <= clock:
