@@ -32,6 +32,11 @@ class Measures:
         """Whether the reader thinks in °F and mph."""
         return self.units == "us"
 
+    @property
+    def scale(self) -> str:
+        """The name of the temperature scale."""
+        return "°F" if self.us else "°C"
+
     def number(self, value: float, digits: int = 0) -> str:
         """A number with a true minus and no negative zero."""
         text = f"{value:.{digits}f}"

@@ -3,6 +3,7 @@
 Everything people read is made of these few; post, answers and board only choose what to say.
 """
 
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -14,6 +15,8 @@ from bot.sheet import SkyHour
 from bot.units import Measures, known
 from bot.words.said import Phrasebook, fill, phrasebook
 from rules.reason import Reason, Unit
+
+WORTH_SAYING_C = 0.25  # K; a smaller offset is told as none
 
 
 @dataclass(frozen=True)
@@ -33,6 +36,15 @@ class Voice:
     def outfit(self, wear: Sequence[str], horse: str | None = None) -> str:
         """Garments from the skin outward in the words of the trade: "100 g liner + rain sheet"; "bare"."""
         return " + ".join(self.piece(g, horse) for g in wear) if wear else self.say("bare")
+
+    def brief(self, wear: Sequence[str]) -> str:
+        """An outfit in as few words as tell it: "sheet", "360 g"; for what stays on and need not be found."""
+        worn = (self._pieces.get(g) for g in wear)
+        return " + ".join(self._short(g) if g else "?" for g in worn) if wear else self.say("bare")
+
+    def _short(self, garment: Garment) -> str:
+        grams = self.measures.fill(garment.fill_g) if garment.fill_g else None
+        return fill(self.book.short_kinds[garment.kind], fill=grams) or self.kind(garment.kind, None)
 
     def piece(self, garment_id: str, horse: str | None = None) -> str:
         """One piece as said of `horse`: by what tells it apart; whose it is only where it is not that horse's own."""
@@ -74,24 +86,24 @@ class Voice:
         return self.book.states.get(state, plain(state))
 
     def _apart(self, garment: Garment) -> str:
-        """The kind and fill where no other piece of the same closet is called so; else its nickname, else its id."""
+        """The kind and fill where no other of the closet is called so; else its nickname, else its id as well."""
         name = self.kind(garment.kind, garment.fill_g)
-        alike = self._closets[garment.horse, name]
-        if alike < 2:
+        closet = self._closets[garment.horse]
+        if closet[name] < 2:
             return name
-        return plain(garment.also[0] if garment.also else garment.id)
+        nicknames = [plain(n) for n in garment.also if closet[n] < 2]
+        return nicknames[0] if nicknames else f"{name} ({plain(garment.id)})"
 
     @cached_property
     def _pieces(self) -> dict[str, Garment]:
         return {g.id: g for g in self.barn.garments}
 
     @cached_property
-    def _closets(self) -> dict[tuple[str | None, str], int]:
-        """How many pieces of each closet bear each name."""
-        found: dict[tuple[str | None, str], int] = {}
+    def _closets(self) -> dict[str | None, Counter[str]]:
+        """How many pieces of each closet (a horse's, or the spares) bear each name."""
+        found: dict[str | None, Counter[str]] = defaultdict(Counter)
         for g in self.barn.garments:
-            key = g.horse, self.kind(g.kind, g.fill_g)
-            found[key] = found.get(key, 0) + 1
+            found[g.horse].update((self.kind(g.kind, g.fill_g), *g.also))
         return found
 
     # ── times ────────────────────────────────────────────────────────────────────────────────────────────────────
@@ -106,6 +118,8 @@ class Voice:
         local = at.astimezone(self.zone)
         if not self.measures.us:
             return f"{local:%H:%M}"
+        if (local.hour, local.minute) in {(0, 0), (12, 0)}:
+            return self.say("noon" if local.hour else "midnight")
         half = "am" if local.hour < 12 else "pm"
         minutes = f":{local.minute:02}" if local.minute else ""
         return f"{local.hour % 12 or 12}{minutes}\u00a0{half}"
@@ -138,6 +152,10 @@ class Voice:
 
     # ── sentences ────────────────────────────────────────────────────────────────────────────────────────────────
 
+    def row(self, names: Iterable[str]) -> str:
+        """Names in a row without an "and": for lists that are looked at more than heard."""
+        return ", ".join(plain(n) for n in names)
+
     def names(self, names: Iterable[str]) -> str:
         """Names in a row: "Maple, Otis and Pip"."""
         row = [plain(n) for n in names]
@@ -168,6 +186,15 @@ class Voice:
             at=None if at is None else self.clock(at),
             garment=garment,
         )
+
+    def learned(self, offset_c: float | None, sd_c: float | None) -> str:
+        """What has been learned of a horse in words, with how sure it is."""
+        offset, sd = known(offset_c) or 0.0, known(sd_c)
+        band = None if sd is None else self.measures.difference(sd, 1)
+        if abs(offset) < WORTH_SAYING_C:
+            return self.say("offset none", sd=band)
+        side = "offset colder" if offset > 0 else "offset warmer"
+        return self.say(side, value=self.measures.difference(abs(offset), 1), sd=band)
 
     def value(self, reason: Reason) -> str | None:
         """A reason's number in the reader's units; differences without their sign, for the code says the side."""

@@ -308,20 +308,10 @@ def horse_lines(scene: Scene, name: str) -> Iterable[str]:
         dress = sheet.windows[scene.current]
         where = tongue.book.places.get(dress.where, plain(dress.where))
         yield tongue.say("horse plan", wear=tongue.outfit(dress.wear, name), where=where)
-        yield learned_line(sheet, tongue)
+        yield tongue.learned(sheet.offset_c, sheet.offset_sd_c)
     for lesson in list(reversed(scene.evidence))[:LESSONS]:
         yield lesson_line(lesson, tongue)
     yield from (line for line in recheck_lines(scene.state, tongue, only=name))
-
-
-def learned_line(horse: HorseSheet, tongue: Voice) -> str:
-    """The offset in words, with how sure it is."""
-    offset, sd = known(horse.offset_c) or 0.0, known(horse.offset_sd_c)
-    band = None if sd is None else tongue.measures.difference(sd, 1)
-    if abs(offset) < 0.25:
-        return tongue.say("offset none", sd=band)
-    line = "offset colder" if offset > 0 else "offset warmer"
-    return tongue.say(line, value=tongue.measures.difference(abs(offset), 1), sd=band)
 
 
 def lesson_line(lesson: Lesson, tongue: Voice) -> str:

@@ -6,13 +6,13 @@ from datetime import datetime, timedelta
 
 from bot.barn import Barn
 from bot.layout import lay_out, wrap
-from bot.sheet import DressSheet, HorseSheet, MissingSheet, Sheet, Window
+from bot.sheet import DressSheet, DryingSheet, HorseSheet, MissingSheet, Sheet, Window
 from bot.skyline import skyline
 from bot.state import State
 from bot.units import known
-from bot.voice import Voice, voice
+from bot.voice import Voice, plain, voice
 
-AT_MOST = 6  # lines of things to dry, mend, check: a post is read in twenty seconds
+AT_MOST = 5  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
 MEND = ("torn", "strap broken", "washing", "missing")
 INDENT = "  "
 
@@ -41,8 +41,7 @@ def round_post(
         "",
         *changes(sheet, tongue),
         *stays(sheet, tongue),
-        *_section(chores(sheet, state, tongue)),
-        *_section(looks(sheet, window, tongue)),
+        *_section([*chores(sheet, state, tongue), *looks(sheet, window, tongue)]),
         "",
         wrap(source_line(sheet, tongue)),
         wrap(tongue.say("guide")),
@@ -84,70 +83,77 @@ def changes(sheet: Sheet, tongue: Voice) -> Iterable[str]:
     yield tongue.say("change head" if groups else "nobody changes")
     for what, names in sorted(groups.items(), key=lambda item: -len(item[1])):
         line = "change off" if what.off else "change"
-        yield wrap(tongue.say(line, names=tongue.names(names), wear=what.wear, off=what.off), INDENT)
+        yield wrap(tongue.say(line, names=tongue.row(names), wear=what.wear, off=what.off), INDENT)
 
 
 def step(horse: HorseSheet, dress: DressSheet, tongue: Voice) -> Step:
-    """The outfit from the skin outward, and what comes off for it where that is known."""
-    gone = [g for g in horse.wears_now or () if g not in dress.wear]
-    return Step(tongue.outfit(dress.wear, horse.horse), " + ".join(tongue.piece(g, horse.horse) for g in gone))
+    """The outfit from the skin outward, and what comes off where another outfit does not say it by itself."""
+    before = horse.wears_now or ()
+    gone = [g for g in before if g not in dress.wear]
+    swapped = bool(dress.wear) and len(gone) == len(before)
+    off = "" if swapped else " + ".join(tongue.piece(g, horse.horse) for g in gone)
+    return Step(tongue.outfit(dress.wear, horse.horse), off)
 
 
 def stays(sheet: Sheet, tongue: Voice) -> Iterable[str]:
-    """Who stays as they are, as short as can be."""
-    groups: dict[str, list[str]] = {}
-    for horse, dress in first_window(sheet):
-        if not dress.change:
-            groups.setdefault(tongue.outfit(dress.wear, horse.horse), []).append(horse.horse)
-    if groups:
+    """Who stays as they are, in one breath: a wrong record is still seen by whoever reads what they should have on."""
+    kept = [h for h, d in first_window(sheet) if not d.change]
+    if kept:
         yield ""
         yield tongue.say("stay head")
-    for wear, names in sorted(groups.items(), key=lambda item: -len(item[1])):
-        yield wrap(tongue.say("stay", names=tongue.names(names), wear=wear), INDENT)
+        yield wrap(alike(kept, 0, tongue))
 
 
-def chores(sheet: Sheet, state: State, tongue: Voice) -> list[str]:
-    """What to dry, mend and buy."""
-    drying = [
-        tongue.say(
-            "drying",
-            piece=tongue.whose(d.garment),
-            state=tongue.state(d.state),
-            ready=None if d.ready_at is None else tongue.when(d.ready_at, sheet.made_at),
-            place=d.where,
-        )
-        for d in sheet.drying
-    ]
+def alike(horses: Iterable[HorseSheet], window: int, tongue: Voice) -> str:
+    """Horses by what they wear in one window, the largest company first: "Clover, Moss: bare; Ned: rain sheet"."""
+    groups: dict[str, list[str]] = {}
+    for horse in horses:
+        groups.setdefault(tongue.brief(horse.windows[window].wear), []).append(horse.horse)
+    largest = sorted(groups.items(), key=lambda item: -len(item[1]))
+    return "; ".join(tongue.say("stay", names=tongue.row(names), wear=wear) for wear, names in largest)
+
+
+def chores(sheet: Sheet, state: State, tongue: Voice) -> Iterable[str]:
+    """What to dry, mend and buy: a line each."""
+    wet = [tongue.say("wet piece", piece=tongue.whose(d.garment), ready=ready(d, sheet, tongue)) for d in sheet.drying]
     mend = [
-        tongue.say("mend", piece=tongue.whose(g), state=tongue.state(now.state))
+        tongue.say("mend piece", piece=tongue.whose(g), state=tongue.state(now.state))
         for g, now in state.garments.items()
         if now.state in MEND
     ]
-    lacks = [
-        tongue.say("missing", horse=m.horse, round=tongue.round(m.round), what=lack(m, tongue)) for m in sheet.missing
-    ]
-    return [*lacks, *drying, *mend]
+    if wet:
+        yield tongue.say("wet", pieces=some(wet))
+    if mend:
+        yield tongue.say("mending", pieces=some(mend))
+    for m in sheet.missing[:AT_MOST]:
+        yield tongue.say("missing", horse=plain(m.horse), round=tongue.round(m.round), what=lack(m, tongue))
 
 
-def looks(sheet: Sheet, window: Window, tongue: Voice) -> list[str]:
+def ready(drying: DryingSheet, sheet: Sheet, tongue: Voice) -> str | None:
+    """When a piece will be dry; None where that is not within the forecast."""
+    return None if drying.ready_at is None else tongue.when(drying.ready_at, sheet.made_at)
+
+
+def some(things: Sequence[str]) -> str:
+    """The first few things in a row, and how many more there are."""
+    more = [f"+ {len(things) - AT_MOST}"] if len(things) > AT_MOST else []
+    return ", ".join([*things[:AT_MOST], *more])
+
+
+def looks(sheet: Sheet, window: Window, tongue: Voice) -> Iterable[str]:
     """Whom to lay a hand on in this window, and why; equal reasons are said together."""
     groups: dict[tuple[datetime, str], list[str]] = {}
     for c in sheet.checks:
         if window.start <= c.at < window.end:
             groups.setdefault((c.at, tongue.reason(c.reason, sheet.sky, c.horse)), []).append(c.horse)
-    return [
-        tongue.say("check", names=tongue.names(names), at=tongue.clock(at), why=why)
-        for (at, why), names in sorted(groups.items(), key=lambda item: item[0][0])
-    ]
+    for (at, why), names in sorted(groups.items())[:AT_MOST]:
+        yield tongue.say("check", names=tongue.row(names), at=tongue.clock(at), why=why)
 
 
 def _section(lines: Sequence[str]) -> Iterable[str]:
     if lines:
         yield ""
-    for line in lines[:AT_MOST]:
-        yield wrap(line, INDENT)
-    if len(lines) > AT_MOST:
-        yield f"{INDENT}+ {len(lines) - AT_MOST}"
+    yield from (wrap(line, INDENT) for line in lines)
 
 
 def source_line(sheet: Sheet, tongue: Voice) -> str:
@@ -179,15 +185,12 @@ def plan_text(sheet: Sheet, barn: Barn, state: State, language: str = "en") -> s
     """The whole plan in the barn's units: the first window's post, then what everybody wears in the later ones."""
     tongue = voice(barn, language, barn.units)
     later = [line for k in range(1, len(sheet.windows)) for line in ("", *_later(sheet, k, tongue))]
-    return lay_out(round_post(sheet, barn, state, language, barn.units), *later)
+    notes = sheet.notes[:AT_MOST]
+    return lay_out(round_post(sheet, barn, state, language, barn.units, notes=notes), *later)
 
 
 def _later(sheet: Sheet, index: int, tongue: Voice) -> Iterable[str]:
     window = sheet.windows[index]
     yield title(sheet, window, tongue)
     yield wrap(skyline(sheet, window, tongue))
-    groups: dict[str, list[str]] = {}
-    for horse in sheet.horses:
-        groups.setdefault(tongue.outfit(horse.windows[index].wear, horse.horse), []).append(horse.horse)
-    for wear, names in sorted(groups.items(), key=lambda item: -len(item[1])):
-        yield wrap(tongue.say("stay", names=tongue.names(names), wear=wear), INDENT)
+    yield wrap(alike(sheet.horses, index, tongue))
