@@ -1,7 +1,7 @@
 """Missing: what no outfit reaches, and the one garment that would reach it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -9,6 +9,7 @@ from rules.decision import Decision
 from rules.dressed import Dressed, cases
 from rules.garment import Garment, Kind
 from rules.heat import balance
+from rules.pricing import as_felt
 from rules.question import Piece, Question
 from rules.weather import Air, Floats, at_horse, scenarios
 
@@ -46,7 +47,7 @@ def missing(question: Question, decisions: Sequence[Decision]) -> tuple[Missing,
     ]
     every = cases(tried, question.site, question.day_of_year)
     felt = np.repeat([d.wearer.offset_c for d in lacking], len(LADDER_G))
-    margins = balance(replace(every, bodies=replace(every.bodies, core=every.bodies.core + felt)), central)
+    margins = balance(as_felt(every, felt), central)
     shape = (len(lacking), len(LADDER_G), -1)
     eased, heat = (margins.cold + margins.tolerance)[:, 0].reshape(shape), margins.heat[:, 0].reshape(shape)
     return tuple(_named(d, eased[i], heat[i]) for i, d in enumerate(lacking))

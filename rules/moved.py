@@ -1,9 +1,9 @@
 """Moved: two plans compared: whom a new forecast or report moves, in which window, and by how much.
 
 A plan does not waver between two like outfits: a change costs `Costs.change`, and departing from what people were told
-(`Wearer.told`) costs `Costs.retell`. That is the whole hysteresis: three cold degree-hours at least must be gained, under
-the new forecast, before a horse is moved. Two margins under two forecasts say nothing of that (a sheet in the rain and
-bare in the dry may come out alike), so every move that is left is told.
+(`Wearer.told`) costs `Costs.retell`. That is the whole hysteresis: so many cold degree-hours must be gained, under the
+new forecast, before a horse is moved. Two margins under two forecasts say nothing of that (a sheet in the rain and bare
+in the dry may come out alike), so every move that is left is told.
 """
 
 from collections.abc import Iterable
