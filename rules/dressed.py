@@ -137,7 +137,6 @@ def _soaking(dressed: Sequence[Dressed], coats: Sequence[Coat], covers: Sequence
         holds=_column(worn, "holds"),
         film=_column(worn, "film"),
         leak=_column(worn, "leak"),
-        shell=_column(worn, "shell"),
         wicking=_column(worn, "wicking"),
         exposed=np.array([float(p.RAIN_ON_OPEN / p.RAIN_ON_BODY) if each.body else 1.0 for each in worn]),
         hair=seen_wet * depth,

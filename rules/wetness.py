@@ -11,7 +11,7 @@ import numpy as np
 
 from rules import parameters as p
 from rules.exchange import Floats, evaporation
-from rules.garment import Garment, Layers, holds_kg
+from rules.garment import Garment, holds_kg
 from rules.question import WaterState
 from rules.weather import Air
 
@@ -31,7 +31,7 @@ class Soaking:
     """What can take up water, axes (case,) and (patch, case).
 
     place: row of the air; depth of hair [mm]; holds, film: most water within the cloth and outside the shell;
-    leak: share of rain that comes through; shell, wicking: 1 or 0; exposed: rain on the open hair, of that on a
+    leak: share of rain that comes through; wicking: 1 or 0; exposed: rain on the open hair, of that on a
     bare horse's; hair, within, outside: water at the start.
     """
 
@@ -40,7 +40,6 @@ class Soaking:
     holds: Floats
     film: Floats
     leak: Floats
-    shell: Floats
     wicking: Floats
     exposed: Floats
     hair: Floats
@@ -52,7 +51,7 @@ class Soaking:
 class Water:
     """Water through the hours: hair (patch, case, scenario, hour), the rest (case, scenario, hour).
 
-    hair, within: at the middle of each hour [kg/m2]; inner, outer: what dries off the cloth at the skin and off
+    hair, within: mean of each hour [kg/m2]; inner, outer: what dries off the cloth at the skin and off
     the outside of the shell [kg/m2/h]. *_end: what is left after the last hour.
     """
 
@@ -66,9 +65,9 @@ class Water:
 
 
 class Step(NamedTuple):
-    """One store of water over one step: its middle and end, what dried [per hour], what ran over."""
+    """One store of water over one step: its mean and end, what dried [per hour], what ran over."""
 
-    middle: Floats
+    mean: Floats
     end: Floats
     dried: Floats
     over: Floats
@@ -92,13 +91,15 @@ def per_hour(heat: float | Floats) -> Floats:
 
 @dataclass(frozen=True)
 class _Rates:
-    """What each place of the air brings and takes, axes (hour, place, scenario) [kg/m2/h]."""
+    """What each place of the air brings and takes, axes (hour, place, scenario) [kg/m2/h].
+
+    Hair that is being rained on does not dry meanwhile, so more wind in the rain never leaves it drier.
+    """
 
     hair_in: Floats
     hair_out: Floats
     cloth_in: Floats
     film_out: Floats
-    raining: Floats
 
     @classmethod
     def of(cls, air: Air) -> "_Rates":
@@ -111,8 +112,7 @@ class _Rates:
             catch(wet, np.nan_to_num(air.wind)) + snow,
             np.where(raining, 0.0, np.nan_to_num(hair_out)),
             p.RAIN_ON_BODY * wet + snow,
-            np.where(raining, 0.0, np.nan_to_num(film_out)),
-            raining.astype(np.float64),
+            np.nan_to_num(film_out),
         )
         return cls(*(np.ascontiguousarray(np.moveaxis(field, 2, 0)) for field in fields))
 
@@ -121,40 +121,42 @@ def follow(soaking: Soaking, air: Air, sweat: Floats, step_h: float = 1.0) -> Wa
     """Water in hair and cloth over all hours and all cases at once.
 
     sweat [kg/m2/h] comes from inside, shape (case, scenario, hour). An hour that the forecast does not know
-    leaves the water as it was. Within a step every rate is constant, so the step is exact.
+    brings no rain and blows nothing dry. Within a step every rate is constant, so the step is exact.
     """
-    rates = _Rates.of(air)
+    rates, place = _Rates.of(air), soaking.place
     cases, ways, hours = sweat.shape
     caught = np.moveaxis(np.nan_to_num(sweat), 2, 0) * (p.SWEAT_HELD / 2)
-    water = Water(
-        np.empty((4, cases, ways, hours)),
-        *(np.empty((cases, ways, hours)) for _ in range(3)),
-        *(np.empty(shape) for shape in ((4, cases, ways), (cases, ways), (cases, ways))),
-    )
     hair = np.repeat(soaking.hair[:, :, None], ways, axis=2)
-    within = np.repeat(soaking.within[:, None], ways, axis=1)
-    outside = np.repeat(soaking.outside[:, None], ways, axis=1)
+    within, outside = (np.repeat(start[:, None], ways, axis=1) for start in (soaking.within, soaking.outside))
+    mean_hair, mean_within = np.empty((4, cases, ways, hours)), np.empty((cases, ways, hours))
+    inner, outer = np.empty_like(mean_within), np.empty_like(mean_within)
     for hour in range(hours):
-        falls, on_cloth = rates.hair_in[hour][soaking.place], rates.cloth_in[hour][soaking.place]
-        film = _step(outside, on_cloth, rates.film_out[hour][soaking.place], soaking.film[:, None], step_h)
-        cloth = _cloth(soaking, within, on_cloth, caught[hour], rates.raining[hour][soaking.place], step_h)
+        film = _film(soaking, outside, rates.cloth_in[hour][place], rates.film_out[hour][place], step_h)
+        cloth = _cloth(soaking, within, rates.cloth_in[hour][place], caught[hour], step_h)
         under = _under(soaking, hair[COVERED], caught[hour] + cloth.over / step_h, step_h)
-        most = p.COAT_MOST_WATER * soaking.depth[OPEN, :, None]
-        bare = _step(hair[OPEN], falls * soaking.exposed[:, None], rates.hair_out[hour][soaking.place], most, step_h)
-        water.hair[COVERED, :, :, hour], water.hair[OPEN, :, :, hour] = under.middle, bare.middle
-        water.within[:, :, hour] = cloth.middle
-        water.inner[:, :, hour], water.outer[:, :, hour] = cloth.dried, film.dried
+        bare = _bare(soaking, hair[OPEN], rates.hair_in[hour][place], rates.hair_out[hour][place], step_h)
+        mean_hair[COVERED, :, :, hour], mean_hair[OPEN, :, :, hour] = under.mean, bare.mean
+        mean_within[:, :, hour], inner[:, :, hour], outer[:, :, hour] = cloth.mean, cloth.dried, film.dried
         hair, within, outside = np.concatenate((under.end, bare.end)), cloth.end, film.end
-    water.hair_end[...], water.within_end[...], water.outside_end[...] = hair, within, outside
-    return water
+    return Water(mean_hair, mean_within, inner, outer, hair, within, outside)
 
 
-def _cloth(soaking: Soaking, within: Floats, rain: Floats, sweat: Floats, raining: Floats, step_h: float) -> Step:
-    """Water within the cloth: through the shell and off the skin; dried by the horse, but not into open rain."""
+def _film(soaking: Soaking, outside: Floats, rain: Floats, goes: Floats, step_h: float) -> Step:
+    """Water outside a shell: rain, blown dry."""
+    return _step(outside, rain, goes, soaking.film[:, None], step_h)
+
+
+def _bare(soaking: Soaking, hair: Floats, rain: Floats, goes: Floats, step_h: float) -> Step:
+    """Open hair: rain, dried by air and warmth; what it cannot hold runs off."""
+    most = p.COAT_MOST_WATER * soaking.depth[OPEN, :, None]
+    return _step(hair, rain * soaking.exposed[:, None], goes, most, step_h)
+
+
+def _cloth(soaking: Soaking, within: Floats, rain: Floats, sweat: Floats, step_h: float) -> Step:
+    """Water within the cloth: through the shell and off the skin; dried by the horse's warmth."""
     worn = soaking.holds[:, None] > 0
-    comes = soaking.leak[:, None] * rain + sweat
-    goes = per_hour(p.CLOTH_DRYING_HEAT) * np.where(soaking.shell[:, None] > 0, 1.0, 1 - raining)
-    return _step(within, np.where(worn, comes, 0.0), goes, soaking.holds[:, None], step_h)
+    comes = np.where(worn, soaking.leak[:, None] * rain + sweat, 0.0)
+    return _step(within, comes, per_hour(p.CLOTH_DRYING_HEAT), soaking.holds[:, None], step_h)
 
 
 def _under(soaking: Soaking, hair: Floats, comes: Floats, step_h: float) -> Step:
@@ -170,7 +172,10 @@ def _step(store: Floats, comes: Floats, goes: Floats, most: Floats, step_h: floa
     end = np.minimum(np.maximum(left, 0.0), most)
     over = np.maximum(left - most, 0.0)
     dried = (store - end - over) / step_h + comes
-    return Step((store + end) / 2, end, dried, over)
+    # straight until it is empty or full, level from then on
+    moved = left - store
+    sloping = np.divide(end - store, moved, out=np.ones_like(moved), where=moved != 0)
+    return Step(end - sloping * (end - store) / 2, end, dried, over)
 
 
 def amount(garment: Garment, water: WaterState, *, leaks: bool = False) -> Amount:
@@ -204,8 +209,3 @@ def dry_after_h(
         return float("inf")
     before = dried[hour - 1] if hour else 0.0
     return float(hour + (held - before) / (dried[hour] - before))
-
-
-def holds_of(layers: Layers) -> Amount:
-    """The most water that clothes worn together take up [kg/m2]."""
-    return Amount(layers.film, layers.holds)
