@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 def main(argv: Sequence[str] | None = None) -> None:
     """Run one command. Exit status 0 good, 1 failed in use, 2 wrong input; never a traceback."""
     try:
-        args = parser().parse_args(argv)
+        args = parsed(list(sys.argv[1:] if argv is None else argv))
         sys.exit(args.run(args) or 0)
     except HaybellError as error:
         print(error, file=sys.stderr)
@@ -40,6 +40,16 @@ def main(argv: Sequence[str] | None = None) -> None:
             file=sys.stderr,
         )
         sys.exit(1)
+
+
+def parsed(argv: list[str]) -> argparse.Namespace:
+    """The words of a command; options may stand anywhere among them, which argparse allows for one command only."""
+    top = parser()
+    commands = next(action.choices for action in top._actions if isinstance(action.choices, dict))
+    if argv and argv[0] in commands:
+        found: argparse.Namespace = commands[argv[0]].parse_intermixed_args(argv[1:])
+        return found
+    return top.parse_args(argv)
 
 
 def parser() -> argparse.ArgumentParser:
