@@ -7,7 +7,7 @@ from pathlib import Path
 
 from bot.barn import Barn, forecast_file
 from bot.forecast import file
-from bot.forecast.age import covers, too_old
+from bot.forecast.age import covers, sound, too_old
 from bot.forecast.asking import place_key
 from bot.forecast.comparing import disagreement
 from bot.forecast.hours import HOUR
@@ -44,11 +44,11 @@ class Forecast:
 
 
 def latest(last_good: LastGood, barn: Barn, now: datetime) -> Forecast | None:
-    """The last good forecast: the newest of those not stale, else the newest; None where there is none at all."""
+    """The forecast in force: of those not stale and whole the newest, else the best there is; None where none is."""
     found = [(source, read) for source in barn.forecast if (read := _read(last_good, barn, source))]
     if not found:
         return None
-    source, best = max(found, key=lambda pair: (not _stale(pair[1], now), pair[1].answer.fetched_at))
+    source, best = max(found, key=lambda pair: _worth(pair[1], now))
     others = [
         (name, read.parsed.hours)
         for name, read in found
@@ -74,6 +74,11 @@ def _read(last_good: LastGood, barn: Barn, source: str) -> Read | None:
     provider = PROVIDERS.get(source)
     read = last_good.read(source, provider.parse if provider else lambda body: file.parse(body)[1])
     return read if read and read.answer.place == place_key(barn.place) else None
+
+
+def _worth(read: Read, now: datetime) -> tuple[bool, bool, datetime]:
+    """Not stale before stale, whole before gappy, newer before older."""
+    return not _stale(read, now), sound(read.parsed, now), read.answer.fetched_at
 
 
 def _stale(read: Read, now: datetime) -> bool:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from bot.barn import Barn, forecast_file
 from bot.forecast import file, wire
-from bot.forecast.age import covers, too_old
+from bot.forecast.age import covers, fault, sound
 from bot.forecast.asking import Asking, place_key
 from bot.forecast.last_good import Answer, LastGood
 from bot.forecast.providers import PROVIDERS
@@ -75,7 +75,7 @@ def _asked(source: str, barn: Barn, last_good: LastGood, now: datetime) -> str:
     if resting and resting.expires and now < resting.expires:
         raise wire.Trouble(f"asked to be left alone until {resting.expires.astimezone(barn.zone):%H:%M}")
     kept, read = last_good.get(source), last_good.read(source, provider.parse)
-    of_use = kept is not None and read is not None and kept.place == place and _fault(read.parsed, now) is None
+    of_use = kept is not None and read is not None and kept.place == place and sound(read.parsed, now)
     if kept and of_use and kept.expires and now < kept.expires:
         return ""
     asking = Asking(provider, barn, last_good, now)
@@ -90,21 +90,13 @@ def _asked(source: str, barn: Barn, last_good: LastGood, now: datetime) -> str:
 
 
 def _keep(last_good: LastGood, source: str, answer: Answer, parsed: Parsed, before: Parsed | None) -> None:
-    """Keep an answer that is of use, also an old one where there is no newer; Trouble where it is not good."""
+    """Keep an answer that is of use, a faulty one only where there is no better; Trouble where it is not good."""
     now = answer.fetched_at
     if not covers(parsed.hours, now):
         raise wire.Trouble("has no hours from now on")
+    wrong = fault(parsed, now)
     older = before and before.issued and parsed.issued and parsed.issued < before.issued
-    if not older:  # a stale copy never replaces a newer run
+    if before is None or not (wrong or older):  # a stale copy never replaces a newer run
         last_good.put(source, answer)
-    if fault := _fault(parsed, now):
-        raise wire.Trouble(fault)
-
-
-def _fault(parsed: Parsed, now: datetime) -> str | None:
-    """Why a forecast is not good now; None where it is."""
-    if not covers(parsed.hours, now):
-        return "has no hours from now on"
-    if parsed.issued and too_old(parsed.issued, now, now):
-        return f"its model run is {(now - parsed.issued) / timedelta(hours=1):.0f} h old"
-    return None
+    if wrong:
+        raise wire.Trouble(wrong)

@@ -68,7 +68,8 @@ BOUNDS = {
     "solar_wm2": Bounds("sun", "W/m²", 0, 1450, 20),
     "rain_probability_pct": Bounds("chance of rain", "%", 0, 100, 5),
 }
-NEEDED = ("temperature_c", "humidity_pct", "wind_ms", "rain_mm", "snow_mm")  # without one of them an hour is not judged
+# without one of them an hour is not judged
+NEEDED = ("temperature_c", "humidity_pct", "wind_ms", "rain_mm", "snow_mm")
 
 
 def gridded(readings: Readings) -> tuple[Hours, tuple[Note, ...]]:
@@ -88,6 +89,8 @@ def gridded(readings: Readings) -> tuple[Hours, tuple[Note, ...]]:
             if first <= at <= last and (found := number(value)) is not None:
                 column[(at - first) // HOUR] = found
         columns[name] = _possible(name, column, first, notes)
+    if np.isnan(columns["temperature_c"]).all():
+        raise Unreadable("none of its temperatures can be")
     notes += _gaps(columns, first)
     return Hours(first, **columns), tuple(notes)
 
