@@ -29,6 +29,7 @@ LOG = logging.getLogger(__name__)
 AT_ONCE = 25  # messages acted on in one commit
 TOKEN_TRIES = 4  # a server may refuse a good token for a moment; a wrong one must be said soon
 DISK_PAUSE_S = 5.0
+SETTLE_S = 0.5  # after the last of a burst: what the reports changed in the plan is worked out and said
 
 Update = dict[str, Any]
 
@@ -45,6 +46,7 @@ class Telegram:
         self.rooms = [Room(self.office, served) for served in barns]
         self.lobby = Lobby(self.office, Mailbox(own), barns)
         self.places: tuple[Place, ...] = (*self.rooms, self.lobby)
+        self._unread: set[Place] = set(self.places)
         self._arrived = asyncio.Event()
         self.stopped = asyncio.Event()
 
@@ -68,11 +70,11 @@ class Telegram:
         finally:
             await self._close([*work, stop])
 
-    def poke(self) -> None:
-        """Something may have been written into an outbox or left in an inbox."""
-        self._arrived.set()
-        for place in self.places:
-            place.courier.poke()
+    def poke(self, served: Served) -> None:
+        """Something may have been written into a barn's outbox."""
+        for room in self.rooms:
+            if room.served is served:
+                room.courier.poke()
 
     async def _greet_server(self) -> None:
         """Learn who we are. Waits as long as the server cannot be reached; gives up on a token it keeps refusing."""
@@ -98,7 +100,7 @@ class Telegram:
             pause = min(30.0, pause * 2)
 
     def _hold(self, updates: list[Update]) -> None:
-        """Commit each update to the inbox of the barn it is for."""
+        """Commit each update to the inbox of the barn it is for, and act on it. Failed where the disk takes nothing."""
         homes: dict[int, tuple[Place, list[tuple[int, str]]]] = {}
         for update in updates:
             place = self._home(update)
@@ -107,7 +109,7 @@ class Telegram:
                 self._acknowledge(update)
         for place, held in homes.values():
             place.mailbox.hold(held)
-        self._arrived.set()
+            self._act(place)
 
     def _acknowledge(self, update: Update) -> None:
         """End the waiting sign on the button at once."""
@@ -134,23 +136,34 @@ class Telegram:
         found = answered or listed
         return found[0] if len(found) == 1 else self.lobby
 
+    def _act(self, place: Place) -> None:
+        """Act on what waits longest at a place; the commit of that also settles what was just held."""
+        waiting = place.mailbox.waiting(AT_ONCE)
+        place.act(waiting)
+        place.courier.poke()
+        if len(waiting) == AT_ONCE:
+            self._unread.add(place)
+            self._arrived.set()
+
     async def _act_for_ever(self) -> None:
+        """Act on what is left over from large batches, from before a start, and from when the disk was full."""
         while True:
             await self._arrived.wait()
             self._arrived.clear()
-            for place in self.places:
-                await self._empty(place)
-
-    async def _empty(self, place: Place) -> None:
-        """Act on everything that waits at one place, some at a time, so that others have their turn."""
-        try:
-            while waiting := place.mailbox.waiting(AT_ONCE):
-                place.act(waiting)
-                place.courier.poke()
+            places, self._unread = self._unread, set()
+            for place in places:
+                try:
+                    self._act(place)
+                except Failed as error:  # what waits stays where it is
+                    LOG.error("%s", error)
+                    self._unread.add(place)
+                    asyncio.get_running_loop().call_later(DISK_PAUSE_S, self._arrived.set)
                 await asyncio.sleep(0)
-        except Failed as error:  # the disk: what waits stays where it is
-            LOG.error("%s", error)
-            asyncio.get_running_loop().call_later(DISK_PAUSE_S, self._arrived.set)
+
+    def _settle(self, room: Room) -> None:
+        """Nobody waits any more: the barn may plan anew. After a burst, one plan serves all its reports."""
+        room.served.tick(datetime.now(UTC))
+        room.courier.poke()
 
     async def _close(self, tasks: Sequence[asyncio.Task[Any]]) -> None:
         for task in tasks:
