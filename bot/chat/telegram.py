@@ -29,7 +29,6 @@ LOG = logging.getLogger(__name__)
 AT_ONCE = 25  # messages acted on in one commit
 TOKEN_TRIES = 4  # a server may refuse a good token for a moment; a wrong one must be said soon
 DISK_PAUSE_S = 5.0
-SETTLE_S = 0.5  # after the last of a burst: what the reports changed in the plan is worked out and said
 
 Update = dict[str, Any]
 
@@ -159,11 +158,6 @@ class Telegram:
                     self._unread.add(place)
                     asyncio.get_running_loop().call_later(DISK_PAUSE_S, self._arrived.set)
                 await asyncio.sleep(0)
-
-    def _settle(self, room: Room) -> None:
-        """Nobody waits any more: the barn may plan anew. After a burst, one plan serves all its reports."""
-        room.served.tick(datetime.now(UTC))
-        room.courier.poke()
 
     async def _close(self, tasks: Sequence[asyncio.Task[Any]]) -> None:
         for task in tasks:
