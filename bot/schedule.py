@@ -35,9 +35,9 @@ ALWAYS: Mapping[str, Any] = {"misfire_grace_time": None, "coalesce": True, "max_
 
 
 class Schedule:
-    """Ticks for all barns. poke: called after ticks, for what they wrote into outboxes."""
+    """Ticks for all barns. poke: called after a barn's tick, for what it wrote into the outbox."""
 
-    def __init__(self, barns: Sequence[Served], pulse: Pulse, poke: Callable[[], None]) -> None:
+    def __init__(self, barns: Sequence[Served], pulse: Pulse, poke: Callable[[Served], None]) -> None:
         self.barns = tuple(barns)
         self.pulse = pulse
         self.poke = poke
@@ -105,7 +105,7 @@ class Schedule:
 
     def _tick(self, served: Served) -> None:
         served.tick(datetime.now(UTC))
-        self.poke()
+        self.poke(served)
 
     async def report(self) -> None:
         """Write each barn's health file."""

@@ -9,7 +9,7 @@ import re
 import sqlite3
 import threading
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
 from functools import cached_property
 from pathlib import Path
@@ -101,47 +101,47 @@ class Store:
 
     @contextmanager
     def transaction(self) -> Iterator[None]:
-        """All writes inside are one commit, or none of them happened. Nests; an inner one can fail by itself."""
+        """All writes inside are one commit, or none of them happened. One within another joins it."""
+        with self._turn:
+            if self.conn.in_transaction:
+                yield
+                return
+            with told(self.path):
+                self.conn.execute("BEGIN IMMEDIATE")
+                try:
+                    yield
+                    self.conn.execute("COMMIT")
+                except BaseException:
+                    self.rollbacks += 1
+                    if self.conn.in_transaction:
+                        self.conn.execute("ROLLBACK")
+                    raise
+
+    @contextmanager
+    def attempt(self) -> Iterator[None]:
+        """A part of a transaction that may fail by itself: its writes are then taken back, the rest stands."""
         with self._turn, told(self.path):
             try:
-                if self.conn.in_transaction:
-                    with self.db.atomic():
-                        yield
-                else:
-                    with self._outermost():
-                        yield
+                with self.db.atomic():
+                    yield
             except BaseException:
                 self.rollbacks += 1
                 raise
 
-    @contextmanager
-    def unhurried(self) -> Iterator[None]:
-        """A transaction that survives a kill at once and a power cut from the next full commit on; costs no sync.
+    def mark(self, statement: str, *rows: Sequence[object]) -> None:
+        """A write, once for each row, that survives a kill at once, and a power cut from the next commit on.
 
-        For marks that only say how far a sending got.
+        It waits for no disk: for marks that only say how far something got, and for what the next commit settles.
         """
-        with self._turn:
+        with self._turn, told(self.path):
             if self.conn.in_transaction:
-                with self.transaction():
-                    yield
+                self.conn.executemany(statement, rows)
                 return
             self.conn.execute("PRAGMA synchronous = NORMAL")
             try:
-                with self.transaction():
-                    yield
+                self.conn.executemany(statement, rows)
             finally:
                 self.conn.execute("PRAGMA synchronous = FULL")
-
-    @contextmanager
-    def _outermost(self) -> Iterator[None]:
-        self.conn.execute("BEGIN IMMEDIATE")
-        try:
-            yield
-            self.conn.execute("COMMIT")
-        except BaseException:
-            if self.conn.in_transaction:
-                self.conn.execute("ROLLBACK")
-            raise
 
     def close(self) -> None:
         """Give the file back."""

@@ -18,8 +18,9 @@ from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, Re
 
 from bot.chat.durable import NotSent, error_line
 from bot.chat.pace import Pace
-from bot.mailbox import Letter, Mailbox
+from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
+from bot.outbox import Letter
 from bot.problems import Failed
 from bot.words.said import phrasebook
 
@@ -158,7 +159,7 @@ class Courier:
             self.mailbox.failed(letter.id, "no chat to send it to")
             return
         if outgoing.kind != "react":  # to react twice changes nothing
-            self.mailbox.sending(letter.id)
+            self.mailbox.sending(letter)
         for number, piece in enumerate(found[letter.parts :], start=letter.parts):
             doubtful = letter.repeat and number == letter.parts
             key = await self._send(self._marked(piece) if doubtful else piece, urgent=outgoing.urgent)

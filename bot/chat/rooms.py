@@ -15,7 +15,8 @@ from bot.chat.courier import Address, Courier, split_key
 from bot.chat.durable import error_line
 from bot.chat.joining import Joining, Presence
 from bot.chat.pace import Pace
-from bot.mailbox import Mailbox, Waiting
+from bot.inbox import Waiting
+from bot.mailbox import Mailbox
 from bot.message import Outgoing
 from bot.problems import Failed
 from bot.served import Served, describe
@@ -71,7 +72,7 @@ class Place:
         with self.mailbox.store.transaction():
             for one in waiting:
                 try:
-                    with self.mailbox.store.transaction():
+                    with self.mailbox.store.attempt():
                         self.understand(words_of.parsed(one.raw))
                         self.mailbox.handled(one.update_id)
                 except Failed:

@@ -89,9 +89,9 @@ class LocalBotApi:
         """Listen on a free port of this machine, or on the same one as before."""
         app = web.Application(client_max_size=20 * 2**20)
         app.router.add_route("*", "/bot{token}/{method}", self._call)
-        self._runner = web.AppRunner(app, access_log=None)
+        self._runner = web.AppRunner(app, access_log=None, shutdown_timeout=0.1)
         await self._runner.setup()
-        site = web.TCPSite(self._runner, "127.0.0.1", self._port, shutdown_timeout=0.1, reuse_address=True)
+        site = web.TCPSite(self._runner, "127.0.0.1", self._port, reuse_address=True)
         await site.start()
         self._port = site._server.sockets[0].getsockname()[1]  # type: ignore[union-attr]
         self.url = f"http://127.0.0.1:{self._port}/bot"
@@ -269,7 +269,6 @@ class LocalBotApi:
 
     def _chat_member(self, data: Json) -> Json:
         return {"status": self.member, "user": BOT}
-
 
     def _sent(self, method: str, data: Json, text: str) -> Json:
         chat = int(data["chat_id"])
