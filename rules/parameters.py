@@ -132,7 +132,7 @@ COOLER_DRYING_HEAT = Parameter(60, 30, 100, "W/m2", "the same under a wicking co
 CLOTH_DRYING_HEAT = Parameter(60, 20, 110, "W/m2", "skin to air through Ret 20 to 40 m2 Pa/W (EN 343)", "derived")
 INNER_HEAT_SHARE = Parameter(0.75, 0.5, 1.0, "1", "of drying at the skin, paid by the horse", "assumed")
 OUTER_HEAT_SHARE = Parameter(0.25, 0.1, 0.4, "1", "of drying outside; wet lambs, Alexander 1962", "transferred")
-SWEAT_HELD = Parameter(0.5, 0.2, 0.9, "1", "of sweat caught under clothes", "assumed")
+SWEAT_INTO_HAIR = Parameter(0.7, 0.4, 0.9, "1", "of sweat under clothes; the rest into them", "assumed")
 
 # ---- air ------------------------------------------------------------------------------------------------------
 STEFAN_BOLTZMANN = Parameter(5.670374e-8, 5.67e-8, 5.671e-8, "W/m2/K4", "CODATA 2018", "measured")

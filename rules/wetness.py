@@ -125,15 +125,15 @@ def follow(soaking: Soaking, air: Air, sweat: Floats, step_h: float = 1.0) -> Wa
     """
     rates, place = _Rates.of(air), soaking.place
     cases, ways, hours = sweat.shape
-    caught = np.moveaxis(np.nan_to_num(sweat), 2, 0) * (p.SWEAT_HELD / 2)
+    sweated = np.moveaxis(np.nan_to_num(sweat), 2, 0)
     hair = np.repeat(soaking.hair[:, :, None], ways, axis=2)
     within, outside = (np.repeat(start[:, None], ways, axis=1) for start in (soaking.within, soaking.outside))
     mean_hair, mean_within = np.empty((4, cases, ways, hours)), np.empty((cases, ways, hours))
     inner, outer = np.empty_like(mean_within), np.empty_like(mean_within)
     for hour in range(hours):
         film = _film(soaking, outside, rates.cloth_in[hour][place], rates.film_out[hour][place], step_h)
-        cloth = _cloth(soaking, within, rates.cloth_in[hour][place], caught[hour], step_h)
-        under = _under(soaking, hair[COVERED], caught[hour] + cloth.over / step_h, step_h)
+        cloth = _cloth(soaking, within, rates.cloth_in[hour][place], sweated[hour], step_h)
+        under = _under(soaking, hair[COVERED], sweated[hour], cloth.over / step_h, step_h)
         bare = _bare(soaking, hair[OPEN], rates.hair_in[hour][place], rates.hair_out[hour][place], step_h)
         mean_hair[COVERED, :, :, hour], mean_hair[OPEN, :, :, hour] = under.mean, bare.mean
         mean_within[:, :, hour], inner[:, :, hour], outer[:, :, hour] = cloth.mean, cloth.dried, film.dried
@@ -155,16 +155,16 @@ def _bare(soaking: Soaking, hair: Floats, rain: Floats, goes: Floats, step_h: fl
 def _cloth(soaking: Soaking, within: Floats, rain: Floats, sweat: Floats, step_h: float) -> Step:
     """Water within the cloth: through the shell and off the skin; dried by the horse's warmth."""
     worn = soaking.holds[:, None] > 0
-    comes = np.where(worn, soaking.leak[:, None] * rain + sweat, 0.0)
+    comes = np.where(worn, soaking.leak[:, None] * rain + (1 - p.SWEAT_INTO_HAIR) * sweat, 0.0)
     return _step(within, comes, per_hour(p.CLOTH_DRYING_HEAT), soaking.holds[:, None], step_h)
 
 
-def _under(soaking: Soaking, hair: Floats, comes: Floats, step_h: float) -> Step:
+def _under(soaking: Soaking, hair: Floats, sweat: Floats, dripping: Floats, step_h: float) -> Step:
     """Hair under clothes: wetted by sweat and by what soaked cloth passes on; dried through the cloth."""
     heat = np.where(soaking.wicking > 0, float(p.COOLER_DRYING_HEAT), float(p.COVERED_DRYING_HEAT))
     most = p.COAT_MOST_WATER * soaking.depth[COVERED, :, None]
-    worn = (soaking.holds > 0)[:, None]
-    return _step(hair, np.where(worn, comes, 0.0), per_hour(heat)[:, None], most, step_h)
+    comes = np.where(soaking.holds[:, None] > 0, p.SWEAT_INTO_HAIR * sweat + dripping, 0.0)
+    return _step(hair, comes, per_hour(heat)[:, None], most, step_h)
 
 
 def _step(store: Floats, comes: Floats, goes: Floats, most: Floats, step_h: float) -> Step:
