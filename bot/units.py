@@ -83,8 +83,8 @@ class Measures:
         return self.fill(low) if round(low) == round(high) else f"{self.number(low)}–{self.fill(high)}"
 
     def size(self, inches: float) -> str:
-        """A rug size, in inches as labels say it everywhere: 69 in."""
-        return f"{self.number(inches, 0 if inches == round(inches) else 1)}{NBSP}in"
+        """A rug size, in whole inches as labels say it everywhere: 69 in."""
+        return f"{self.number(inches)}{NBSP}in"
 
     def percent(self, value: float) -> str:
         """Per cent: 40%, 40 %."""

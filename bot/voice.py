@@ -6,12 +6,12 @@ Everything people read is made of these few; post, answers and board only choose
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from bot.barn import Barn, Garment, Person
-from bot.sheet import SkyHour
+from bot.sheet import SkyHour, Source
 from bot.units import Measures, known
 from bot.words.said import Phrasebook, fill, phrasebook
 from rules.reason import Reason, Unit
@@ -30,6 +30,12 @@ class Voice:
     def say(self, line: str, **values: object) -> str:
         """A sentence of the phrasebook with its values in place."""
         return self.book.say(line, **values)
+
+    @cached_property
+    def examples(self) -> dict[str, str]:
+        """Two of the barn's own horses, for sentences that show how to say something."""
+        names = [plain(h.name) for h in self.barn.horses[:2]]
+        return {"one": names[0] if names else "Maple", "two": names[-1] if names else "Juniper"}
 
     # ── clothes ──────────────────────────────────────────────────────────────────────────────────────────────────
 
@@ -116,7 +122,7 @@ class Voice:
     def clock(self, at: datetime) -> str:
         """A time of day in the barn: 7 am, 4:30 pm; 07:00, 16:30."""
         local = at.astimezone(self.zone)
-        if not self.measures.us:
+        if not (self.measures.us and self.book.twelve_hours):
             return f"{local:%H:%M}"
         if (local.hour, local.minute) in {(0, 0), (12, 0)}:
             return self.say("noon" if local.hour else "midnight")
@@ -127,6 +133,11 @@ class Voice:
     def day(self, day: date) -> str:
         """A date: Thu 26 Nov."""
         return f"{self.book.days[day.weekday()]} {day.day} {self.book.months[day.month - 1]}"
+
+    def about(self, at: datetime, now: datetime) -> str:
+        """A time that is only an estimate: the next half hour."""
+        over = timedelta(minutes=at.minute % 30, seconds=at.second, microseconds=at.microsecond)
+        return self.when(at - over + timedelta(minutes=30) if over else at, now)
 
     def sign(self, sign: str) -> str:
         """What was seen on a horse."""
@@ -155,6 +166,17 @@ class Voice:
     def row(self, names: Iterable[str]) -> str:
         """Names in a row without an "and": for lists that are looked at more than heard."""
         return ", ".join(plain(n) for n in names)
+
+    def source(self, source: Source, age_min: int | None) -> str:
+        """Whose forecast it is and how old."""
+        if source.source is None:
+            return self.say("source none")
+        age = None if age_min is None else self.age(age_min)
+        if source.source.startswith("file"):
+            return self.say("source file", age=age)
+        return self.say(
+            "source stale" if source.stale else "source", source=source.attribution or source.source, age=age
+        )
 
     def names(self, names: Iterable[str]) -> str:
         """Names in a row: "Maple, Otis and Pip"."""

@@ -56,7 +56,7 @@ def joined(barn: Barn, language: str, *, sees_all: bool, may_pin: bool) -> str:
     rounds = tongue.names(f"{tongue.round(r.name)} {r.at:%H:%M}" for r in barn.rounds)
     return lay_out(
         tongue.say("joined", barn=plain(barn.barn), count=len(barn.horses), rounds=rounds),
-        tongue.say("sees all" if sees_all else "sees replies"),
+        tongue.say("sees all", **tongue.examples) if sees_all else tongue.say("sees replies"),
         None if may_pin else tongue.say("may not pin"),
         tongue.say("try it"),
         tongue.say("guide"),

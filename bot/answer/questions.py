@@ -64,7 +64,7 @@ def answer(
     """The answer in the asker's language and units. evidence: what the horse's signs have taught, oldest first."""
     tongue = for_person(barn, person)
     if asked.about == "help":
-        return lay_out(tongue.say("help"))
+        return lay_out(tongue.say("help", **tongue.examples))
     if asked.about in {"why", "today", "forecast"} and (sheet is None or not sheet.windows):
         return lay_out(tongue.say("no plan yet"))
     scene = Scene(asked, sheet or _empty(barn, now), state, tongue, now, evidence)
@@ -107,7 +107,7 @@ def _why_all(scene: Scene) -> Iterable[str]:
         )
     if not changing:
         yield tongue.say("nobody changes")
-    yield tongue.say("ask why")
+    yield tongue.say("ask why", **tongue.examples)
 
 
 def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
@@ -126,7 +126,9 @@ def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
 
 def reasons(dress: DressSheet, sheet: Sheet, horse: str, tongue: Voice, most: int = 4) -> str | None:
     """The reasons in a row, weightiest first; None where there are none."""
-    return "; ".join(dict.fromkeys(tongue.reason(r, sheet.sky, horse) for r in dress.why[:most])) or None
+    return (
+        tongue.say("between").join(dict.fromkeys(tongue.reason(r, sheet.sky, horse) for r in dress.why[:most])) or None
+    )
 
 
 def margins(dress: DressSheet, tongue: Voice) -> Iterable[str]:
@@ -159,7 +161,7 @@ def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
     piece, name = tongue.piece(garment, horse.horse), plain(horse.horse)
     against = [r for r in horse.refused if r.garment == garment]
     if against:
-        told = "; ".join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
+        told = tongue.say("between").join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
         return tongue.say("why not", piece=piece, horse=name, why=told)
     wear = tongue.outfit(dress.wear, horse.horse)
     fills = None
@@ -210,15 +212,10 @@ def forecast(scene: Scene) -> Iterable[str]:
 def source_line(sheet: Sheet, tongue: Voice, now: datetime) -> str:
     """Whose forecast it is and how old at `now`."""
     source = sheet.forecast
-    if source.source is None:
-        return tongue.say("source none")
     age = source.age_min
     if source.fetched_at is not None:
         age = max(0, int((now - source.fetched_at).total_seconds() // 60))
-    shown = None if age is None else tongue.age(age)
-    return tongue.say(
-        "source stale" if source.stale else "source", source=source.attribution or source.source, age=shown
-    )
+    return tongue.source(source, age)
 
 
 # ── left, drying, state ──────────────────────────────────────────────────────────────────────────────────────────
@@ -276,7 +273,7 @@ def mend_lines(sheet: Sheet | None, state: State, tongue: Voice, only: str | Non
         if now.state in OUT:
             yield tongue.say("mend", piece=piece, state=word)
         else:
-            at = None if d is None or d.ready_at is None or sheet is None else tongue.when(d.ready_at, sheet.made_at)
+            at = None if d is None or d.ready_at is None or sheet is None else tongue.about(d.ready_at, sheet.made_at)
             yield tongue.say("drying", piece=piece, state=word, ready=at, place=d.where if d else None)
 
 

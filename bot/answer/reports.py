@@ -92,7 +92,7 @@ def undone(entries: Sequence[Entry], barn: Barn, person: Person | None) -> str:
     told = [t for e in entries if (t := told_again(e.event, tongue))]
     if not told:
         return tongue.say("nothing undone")
-    return lay_out(tongue.say("undone", what="; ".join(told)))
+    return lay_out(tongue.say("undone", what=tongue.say("between").join(told)))
 
 
 def told_again(event: Event, tongue: Voice) -> str | None:

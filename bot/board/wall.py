@@ -9,7 +9,6 @@ from bot.barn import Barn
 from bot.board import weather
 from bot.board.canvas import DAY, NIGHT, Canvas, Inks, beside, png, readable, readable_names
 from bot.board.fence import Fence, Thread, height, post, rails, thread
-from bot.post.day import source_line
 from bot.sheet import DressSheet, HorseSheet, Sheet, Window
 from bot.voice import Voice, plain, voice
 
@@ -42,7 +41,7 @@ def draw(
     """
     tongue, inks = voice(barn, language, units), NIGHT if dark else DAY
     columns = [board(sheet, part, tongue, inks).finished() for part in parted(sheet.horses, COLUMN)]
-    return png(columns[0] if len(columns) == 1 else beside(columns, inks.paper))
+    return png(columns[0] if len(columns) == 1 else beside(columns, inks.paper), inks)
 
 
 def parted(horses: Sequence[HorseSheet], most: int) -> list[Sequence[HorseSheet]]:
@@ -176,7 +175,7 @@ def foot(canvas: Canvas, sheet: Sheet, tongue: Voice, top: float) -> None:
     right = WIDTH - MARGIN
     canvas.text((right, top + 16), tongue.say("board change"), 15, anchor="rs")
     canvas.text((right, top + 64), tongue.say("board ring"), 15, anchor="rs")
-    guide, source = tongue.say("guide"), readable(source_line(sheet, tongue))
+    guide, source = tongue.say("guide"), readable(tongue.source(sheet.forecast, sheet.forecast.age_min))
     canvas.text((MARGIN, top + 102), guide, 16, bold=True)
     room = right - MARGIN - canvas.length(guide, 16, bold=True) - 20
     canvas.text((right, top + 102), canvas.fit(source, room, 14), 14, ink=canvas.inks.soft, anchor="rs")

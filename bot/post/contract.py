@@ -52,13 +52,13 @@ def _dress_json(d: DressSheet, horse: str, sheet: Sheet, tongue: Voice) -> dict[
         "round": d.round,
         "where": d.where,
         "wear": list(d.wear),
-        "fill_g": d.fill_g,
+        "fill_g": _whole(d.fill_g),
         "change": d.change,
         "cold_margin_c": _number(d.cold_margin_c),
         "cold_at": _iso(d.cold_at),
         "heat_margin_c": _number(d.heat_margin_c),
         "heat_at": _iso(d.heat_at),
-        "fill_band_g": None if d.fill_band_g is None else [_number(g, 0) for g in d.fill_band_g],
+        "fill_band_g": None if d.fill_band_g is None else [_whole(g) for g in d.fill_band_g],
         "extra_energy_pct": _number(d.extra_energy_pct),
         "extra_hay_kg": _number(d.extra_hay_kg, 2),
         "unjudged": [_iso(at) for at in d.unjudged],
@@ -70,6 +70,11 @@ def _dress_json(d: DressSheet, horse: str, sheet: Sheet, tongue: Voice) -> dict[
 def _number(value: float | None, digits: int = 1) -> float | None:
     found = known(value)
     return None if found is None else round(found, digits) + 0.0
+
+
+def _whole(value: float) -> int | None:
+    found = known(value)
+    return None if found is None else round(found)
 
 
 def _iso(at: datetime | None) -> str | None:

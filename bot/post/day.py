@@ -43,7 +43,7 @@ def round_post(
         *stays(sheet, tongue),
         *_section([*chores(sheet, state, tongue), *looks(sheet, window, tongue)]),
         "",
-        wrap(source_line(sheet, tongue)),
+        wrap(tongue.source(sheet.forecast, sheet.forecast.age_min)),
         wrap(tongue.say("guide")),
     )
 
@@ -110,7 +110,7 @@ def alike(horses: Iterable[HorseSheet], window: int, tongue: Voice) -> str:
     for horse in horses:
         groups.setdefault(tongue.brief(horse.windows[window].wear), []).append(horse.horse)
     largest = sorted(groups.items(), key=lambda item: -len(item[1]))
-    return "; ".join(tongue.say("stay", names=tongue.row(names), wear=wear) for wear, names in largest)
+    return tongue.say("between").join(tongue.say("stay", names=tongue.row(names), wear=wear) for wear, names in largest)
 
 
 def chores(sheet: Sheet, state: State, tongue: Voice) -> Iterable[str]:
@@ -125,13 +125,21 @@ def chores(sheet: Sheet, state: State, tongue: Voice) -> Iterable[str]:
         yield tongue.say("wet", pieces=some(wet))
     if mend:
         yield tongue.say("mending", pieces=some(mend))
-    for m in sheet.missing[:AT_MOST]:
-        yield tongue.say("missing", horse=plain(m.horse), round=tongue.round(m.round), what=lack(m, tongue))
+    yield from lacks(sheet, tongue)
+
+
+def lacks(sheet: Sheet, tongue: Voice) -> Iterable[str]:
+    """What no outfit reaches, and what would: a line for each horse and garment, whatever the rounds."""
+    rounds: dict[tuple[str, str], list[str]] = {}
+    for m in sheet.missing:
+        rounds.setdefault((m.horse, lack(m, tongue)), []).append(tongue.round(m.round))
+    for (horse, what), named in list(rounds.items())[:AT_MOST]:
+        yield tongue.say("lacks", horse=plain(horse), rounds=", ".join(dict.fromkeys(named)), what=what)
 
 
 def ready(drying: DryingSheet, sheet: Sheet, tongue: Voice) -> str | None:
     """When a piece will be dry; None where that is not within the forecast."""
-    return None if drying.ready_at is None else tongue.when(drying.ready_at, sheet.made_at)
+    return None if drying.ready_at is None else tongue.about(drying.ready_at, sheet.made_at)
 
 
 def some(things: Sequence[str]) -> str:
@@ -154,18 +162,6 @@ def _section(lines: Sequence[str]) -> Iterable[str]:
     if lines:
         yield ""
     yield from (wrap(line, INDENT) for line in lines)
-
-
-def source_line(sheet: Sheet, tongue: Voice) -> str:
-    """Whose forecast it is and how old."""
-    source = sheet.forecast
-    if source.source is None:
-        return tongue.say("source none")
-    return tongue.say(
-        "source stale" if source.stale else "source",
-        source=source.attribution or source.source,
-        age=None if source.age_min is None else tongue.age(source.age_min),
-    )
 
 
 def lack(missing: MissingSheet, tongue: Voice) -> str:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Literal
 from bot.barn import Barn
 from bot.layout import lay_out, wrap
 from bot.message import Button
-from bot.post.day import INDENT, first_window, source_line
+from bot.post.day import INDENT, first_window
 from bot.sheet import Sheet
 from bot.skyline import skyline
 from bot.voice import Voice, plain, voice
@@ -31,7 +31,10 @@ def update(
     sky = wrap(skyline(after, after.windows[0], tongue)) if cause == "forecast" and after.windows else None
     head = wrap(tongue.say(f"update {cause}"))
     return lay_out(
-        head, sky, *(wrap(line, INDENT) for line in moved(moves, after, tongue)), wrap(source_line(after, tongue))
+        head,
+        sky,
+        *(wrap(line, INDENT) for line in moved(moves, after, tongue)),
+        wrap(tongue.source(after.forecast, after.forecast.age_min)),
     )
 
 

@@ -1,4 +1,4 @@
-"""What the bot says: one file a language, each a Phrasebook; names go in as they are written, never as markup.
+"""What the bot says: one folder a language, each a Phrasebook; names go in as they are written, never as markup.
 
 A template holds `{name}` where a value goes, and `[…]` around what is left out when a value inside is not known.
 """
@@ -21,9 +21,10 @@ _FIELD = re.compile(r"\{(\w+)\}")
 class Phrasebook:
     """Everything the bot says in one language.
 
-    reasons: a sentence (without its full stop) for each code; signs, states, styles, places: words for what events
-    say; kinds: a piece of clothing by kind, short_kinds: the same where it only stays on; rounds: usual names of rounds; lines: all other sentences by name;
-    safety: knowledge on request, by topic; days, months: short names.
+    reasons: a sentence (without its full stop) for each code. signs, states, styles, places: words for what events
+    say. kinds: a piece of clothing by kind; short_kinds: the same where it only stays on. rounds: usual names of
+    rounds. lines: all other sentences, by name. safety: knowledge on request, by topic. days, months: short names.
+    decimal, percent: how numbers are written. twelve_hours: am and pm are said, to readers of US units.
     """
 
     language: str
@@ -41,6 +42,7 @@ class Phrasebook:
     months: tuple[str, ...]
     decimal: str = "."
     percent: str = "%"
+    twelve_hours: bool = False
 
     def say(self, line: str, **values: object) -> str:
         """The sentence of this name with its values in place. KeyError where there is no such sentence."""

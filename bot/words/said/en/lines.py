@@ -1,70 +1,4 @@
-"""What the bot says in English."""
-
-from bot.words.said import Phrasebook
-from rules.reason import Code
-
-REASONS = {
-    Code.WARM_ENOUGH_BARE: "warm enough bare[, {value} to spare]",
-    Code.COLD_HOUR: "cold[, {value}][ at {at}]",
-    Code.GUSTS: "gusts[ {value}][ at {at}]",
-    Code.GUSTS_HAY_OUTSIDE: "gusts[ {value}] while hay is outside[, {at}]",
-    Code.RAIN: "rain[, {value}]",
-    Code.RAIN_MAY_COME: "rain may come[, {value}]",
-    Code.COLD_RAIN_AND_WIND: "cold rain and wind[, {value} of rain]",
-    Code.WET_SNOW: "wet snow[, {value}]",
-    Code.CLEAR_NIGHT: "clear night sky draws heat",
-    Code.MILD_LATER: "milder later[, {value}][ at {at}]",
-    Code.CLIPPED: "clipped",
-    Code.THIN_COAT: "thin coat",
-    Code.THIN: "thin[, condition {value}]",
-    Code.OLD: "old[, {value} years]",
-    Code.YOUNG: "young",
-    Code.NO_WINTER_COAT: "grows no winter coat",
-    Code.SICK: "unwell or on the vet's orders",
-    Code.LEARNED_COLDER: "feels the cold more than most[, by {value}]",
-    Code.LEARNED_WARMER: "feels the cold less than most[, by {value}]",
-    Code.NOT_WORTH_A_CHANGE: "not worth a change",
-    Code.STALL_STILL_AIR: "still air in the stall",
-    Code.WISH_KEPT_BARE: "bare, as the owner wishes",
-    Code.WISH_KEPT_CLOTHED: "clothed[ below {value}], as the owner wishes",
-    Code.WISH_KEPT_SHEET: "sheet in rain, as the owner wishes",
-    Code.WISH_KEPT_FILL: "no more than[ {value}] the owner wishes",
-    Code.WISH_BROKEN_BARE: "owner wishes bare: not safe now",
-    Code.WISH_BROKEN_FILL: "more fill than the owner wishes[ ({value})]: needed now",
-    Code.WISH_BROKEN_CLOTHED: "owner wishes clothes[ below {value}]: too warm for that now",
-    Code.WISH_BROKEN_SHEET: "owner wishes a sheet in rain: none is fit to wear",
-    Code.OWN_WET: "[{garment} ]not dry[, {value} to go]",
-    Code.OWN_OUT_OF_SERVICE: "[{garment} ]out of service",
-    Code.BORROWED: "a spare is lent",
-    Code.UNJUDGED: "hours without a forecast[: {value}]",
-    Code.NO_FORECAST: "no forecast",
-    Code.NOT_DRY: "[{garment}: ]not dry[, {value} to go]",
-    Code.OUT_OF_SERVICE: "[{garment}: ]out of service",
-    Code.WRONG_SIZE: "[{garment}: ]wrong size",
-    Code.LINER_ALONE: "[{garment}: ]a liner needs a layer over it",
-    Code.NOT_FOR_WEATHER: "[{garment}: ]not for outdoors",
-    Code.NO_REAR_STRAP: "[{garment}: ]no rear strap for gusts[ of {value}]",
-    Code.TOO_MANY_LAYERS: "[{garment}: ]too many layers",
-    Code.RUBS: "[{garment}: ]rubs this horse",
-    Code.SHARES_NOTHING: "[{garment}: ]skin infection, nothing is shared",
-    Code.COOLER_UNDER_SUPERVISION: "[{garment}: ]a cooler only while somebody watches",
-    Code.BELONGS_TO_ANOTHER: "[{garment}: ]belongs to another horse",
-    Code.ORDER: "[{garment}: ]worn in the wrong order",
-    Code.TOO_WARM: "[{garment}: ]too warm[, by {value}]",
-    Code.TOO_COLD: "[{garment}: ]too cold[, by {value}]",
-    Code.HAND_CHECK_COLD: "may be cold",
-    Code.HAND_CHECK_WARM: "may be too warm",
-    Code.HAND_CHECK_UNSURE: "the estimate is unsure[ (± {value})]",
-    Code.WET_COAT: "do not rug a wet horse: dry it first",
-    Code.STRAPS_IN_WIND: "check the straps before the wind[, {value}][ at {at}]",
-    Code.SLIPPING_LAYERS: "layers may slip: look at them at each round",
-    Code.TAKE_OFF_AT_ROUND: "too warm later[, by {value}]: off at the next round",
-    Code.NOTHING_REACHES: "no dry outfit is warm enough[, {value} short]",
-    Code.MORE_HAY: "more hay helps[, about {value} more energy]",
-    Code.OFFER_WATER: "offer water, check it for ice",
-    Code.DRY_FIRST: "dry the horse first",
-    Code.VET_IF_SHIVERING: "if it shivers: shelter, hay, a dry layer, and call the veterinarian",
-}
+"""Whole sentences, in English."""
 
 LINES = {
     # pieces and names
@@ -74,6 +8,7 @@ LINES = {
     "of": "{name}'s",
     "of vowel": "{name}'s",
     "and": "{first} and {last}",
+    "between": "; ",
     "dry garment": "dry {kind}[, {size}]",
     # the weather's line
     "no weather": "the weather of these hours is not known",
@@ -106,16 +41,17 @@ LINES = {
     "drying": "{piece} is {state}[: dry about {ready}][, {place}]",
     "wet": "Drying: {pieces}",
     "wet piece": "{piece}[ (dry {ready})]",
-    "mending": "Mend: {pieces}",
+    "mending": "Out of use: {pieces}",
     "mend piece": "{piece} ({state})",
     "mend": "{piece}: {state}",
-    "missing": "{horse}, {round}, lacks: {what}",
+    "lacks": "{horse} lacks ({rounds}): {what}",
     "check": "Hand check {at}: {names}, {why}",
     "noon": "noon",
     "midnight": "midnight",
     "hand": "hand under, behind the elbow",
     "source": "{source}[, {age} old].",
     "source stale": "{source}. Old forecast[: {age}].",
+    "source file": "Forecast from a file[, {age} old].",
     "source none": "No forecast.",
     "guide": "Guide only: the horse in front of you overrules.",
     "button all": "All done",
@@ -166,11 +102,11 @@ LINES = {
     "no dry layer": "No dry layer of its own or spare is recorded: borrow any that fits.",
     "or": " or ",
     "look again": "Look again at {at} and say here how it is.",
-    "vet now": "Call your veterinarian at once if it still shivers after half an hour, or with any of: {signs}.",
+    "vet now": "Call your veterinarian now if it still shivers in half an hour, or with any of: {signs}.",
     "vet unwell": "Call your veterinarian and say what you see. At once with any of: {signs}.",
     "vet signs": (
-        "pawing, rolling or looking at the belly; will not eat or drink; no droppings; dull, staggering or down; "
-        "breathing hard at rest"
+        "pawing, rolling, looking at its belly; not eating or drinking; no droppings; dull, staggering or down; "
+        "hard breathing at rest"
     ),
     "tell": "Tell {names}.",
     "hands overrule": "Your eyes and hands overrule this.",
@@ -181,7 +117,7 @@ LINES = {
     "not on plan": "{name} is not on the plan.",
     "why short": "{horse}: {wear}[; {why}]",
     "why head": "{horse}: {wear} until {until}[, because: {why}].",
-    "ask why": "“Why Maple?” with a horse's name tells more.",
+    "ask why": "“Why {one}?” tells more of one horse.",
     "cold spare": "Coldest hour[ {at}]: {value} to spare.",
     "cold short": "Coldest hour[ {at}]: {value} too cold by the estimate.",
     "heat spare": "Warmest hour[ {at}]: {value} before it is too warm.",
@@ -211,12 +147,22 @@ LINES = {
     "recheck due": "{horse}: look again at {at} ({sign}).",
     "help": (
         "Tell me what you see, in a few words:\n"
-        "“Maple sweaty”, “Pip shivering”\n"
-        "“Juniper liner wet”, “Otis strap broken”\n"
-        "“Maple done”, “all done”, “Maple bare”\n"
-        "Ask: “why Maple?”, “who is left?”, “what is drying?”, “how is Maple?”, “forecast”.\n"
+        "“{one} sweaty”, “{two} shivering”\n"
+        "“{two} liner wet”, “{one} strap broken”\n"
+        "“{one} done”, “all done”, “{two} bare”\n"
+        "Ask: “why {one}?”, “who is left?”, “what is drying?”, “how is {two}?”, “forecast”.\n"
         "“undo” takes back your last."
     ),
+    # the week, to an owner
+    "week head": "Your horses, {start} to {end}",
+    "week worn": "Worn: {outfits}",
+    "week times": "{wear} ({count}×)",
+    "week seen": "Seen: {signs}",
+    "week sign": "{day} {sign}",
+    "week nothing": "Nothing was reported.",
+    "week changed": "Changed: {facts}",
+    "week mend": "Out of use or wet: {pieces}",
+    "week lacks": "Would have helped ({count}×): {what}",
     # the board
     "board rain": "rain",
     "board snow": "snow",
@@ -243,7 +189,7 @@ LINES = {
     "several barns": "{name}, you are listed at several barns. Write in a barn's group, or reply to a message.",
     "removed": "I was removed from the group of {barn}. No posts go there until I am added again.",
     "joined": "Haybell for {barn}: {count} horses, rounds {rounds}. Before each I post what everyone wears.",
-    "sees all": "I can read the group, so a plain “Maple sweaty” is enough.",
+    "sees all": "I can read the group, so a plain “{one} sweaty” is enough.",
     "sees replies": (
         "I see only replies to me, buttons and commands here. Reply to a post; "
         "or have the privacy mode turned off, or make me an admin, and plain words will do."
@@ -253,79 +199,3 @@ LINES = {
     "safety topics": "I can tell about: {topics}.",
     "common practice": "Common practice, no study. Local rules and your veterinarian come first.",
 }
-
-BOOK = Phrasebook(
-    language="es",
-    reasons=REASONS,
-    lines=LINES,
-    signs={
-        "sweating": "sweating",
-        "hot": "hot",
-        "shivering": "shivering",
-        "cold": "cold",
-        "comfortable": "comfortable",
-        "wet": "wet",
-        "rubbed": "rubbed",
-        "unwell": "unwell",
-    },
-    states={
-        "dry": "dry",
-        "damp": "damp",
-        "wet": "wet",
-        "soaked": "soaked",
-        "washing": "in the wash",
-        "torn": "torn",
-        "strap broken": "strap broken",
-        "missing": "{horse}, {round}, lacks: {what}",
-        "in service": "back in service",
-    },
-    kinds={
-        "sheet": "rain sheet",
-        "turnout": "[{fill} ]turnout",
-        "liner": "[{fill} ]liner",
-        "stable": "[{fill} ]stable rug",
-        "cooler": "cooler",
-        "neck": "[{fill} ]neck cover",
-    },
-    short_kinds={
-        "sheet": "sheet",
-        "turnout": "[{fill}]",
-        "liner": "[{fill} ]liner",
-        "stable": "[{fill} ]stable",
-        "cooler": "cooler",
-        "neck": "neck",
-    },
-    styles={
-        "none": "not clipped",
-        "bib": "bib clip",
-        "trace": "trace clip",
-        "blanket": "blanket clip",
-        "hunter": "hunter clip",
-        "full": "full clip",
-    },
-    places={"field": "out in the field", "stall": "in the stall"},
-    rounds={},
-    safety={
-        "fastening": (
-            "On: tied or held, stand at the shoulder. Folded rug high on the neck, slide it back with the hair. "
-            "Chest first, then belly straps, then legs or tail, neck cover last.\n"
-            "Off: neck cover, legs or tail, belly, chest last. Fold it back and lift it off."
-        ),
-        "straps": (
-            "Belly straps crossed, a hand's width of room. Leg straps looped through each other, a hand between strap "
-            "and thigh. Clip loose ends up. Never kneel, never stand behind."
-        ),
-        "rubs": (
-            "Look daily at withers, shoulders, chest, hips and where the neck cover ends. Hair gone or skin warm: "
-            "another rug, or bare if the weather allows."
-        ),
-        "daily check": (
-            "Once a day everything off, twice when the weather swings. Hand under the rug, behind the elbow: dry and "
-            "neither hot nor cold is right. Feel the ribs, look at the skin and the legs."
-        ),
-        "layers": "Liner under a waterproof layer, never alone outdoors. Three layers at most; layers slip, so look.",
-        "wet horse": "No rug on a wet or sweating horse, but a cooler while somebody watches. Dry it first.",
-    },
-    days=("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"),
-    months=("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"),
-)
