@@ -14,6 +14,8 @@ from bot.barn.shape import label, shown
 from bot.barn.values import as_birth, as_clock
 from bot.problems import did_you_mean
 
+Used = Iterable[tuple[Way, str]]  # the way within a row → the text there
+LISTED = 20  # names that a fault lists
 OLDEST = 62  # years; the oldest horse on record, Old Billy, is said to have reached 62 (common knowledge, no source)
 
 
@@ -33,7 +35,7 @@ def items(root: Any, section: str) -> Iterator[tuple[Way, dict[str, Any]]]:
             yield (section, k), row
 
 
-def words(row: dict[str, Any], *keys: str) -> Iterator[tuple[tuple[str | int, ...], str]]:
+def words(row: dict[str, Any], *keys: str) -> Iterator[tuple[Way, str]]:
     """The texts under these keys, with their way within the row; a list gives each of its texts."""
     for key in keys:
         value = row.get(key)
@@ -43,8 +45,9 @@ def words(row: dict[str, Any], *keys: str) -> Iterator[tuple[tuple[str | int, ..
             yield from (((key, k), text) for k, text in enumerate(value) if isinstance(text, str))
 
 
-def _names(root: Any, section: str, *keys: str) -> list[str]:
-    return [text for _, row in items(root, section) for _, text in words(row, *keys)]
+def _names(root: Any, section: str, *keys: str) -> dict[str, None]:
+    """The names of a section in the file's order, each once: a dict is an ordered set."""
+    return dict.fromkeys(text for _, row in items(root, section) for _, text in words(row, *keys))
 
 
 def _note(document: Document, way: Way, text: str) -> None:
@@ -81,26 +84,24 @@ def _unique(document: Document, section: str, keys: tuple[str, ...], form: Calla
 def _unknown(document: Document, _today: date) -> None:
     """Names that the file does not have."""
     root = document.root
-    people = _names(root, "people", "name")
-    horses = _names(root, "horses", "name")
+    people, horses = _names(root, "people", "name"), _names(root, "horses", "name")
     garments = _names(root, "garments", "id")
+    rounds, drying = _names(root, "rounds", "name"), _names(root, "drying", "name")
     for way, row in items(root, "horses"):
         _known(document, way, words(row, "owner"), people, "people")
         _known(document, way, words(row, "wearing"), garments, "garments")
         where = row.get("where")
-        rounds = [(("where", key), key) for key in where] if isinstance(where, dict) else []
-        _known(document, way, rounds, _names(root, "rounds", "name"), "rounds")
+        from_rounds = [(("where", key), key) for key in where] if isinstance(where, dict) else []
+        _known(document, way, from_rounds, rounds, "rounds")
     for way, row in items(root, "garments"):
         _known(document, way, words(row, "horse"), horses, "horses")
-        _known(document, way, words(row, "dries"), _names(root, "drying", "name"), "drying")
+        _known(document, way, words(row, "dries"), drying, "drying")
 
 
-def _known(
-    document: Document, way: Way, used: Iterable[tuple[tuple[str | int, ...], str]], names: list[str], section: str
-) -> None:
+def _known(document: Document, way: Way, used: Used, names: dict[str, None], section: str) -> None:
     for inner, text in used:
         if text not in names:
-            listed = ", ".join(names[:20]) + (" …" if len(names) > 20 else "") or "none yet"
+            listed = ", ".join(list(names)[:LISTED]) + (" …" if len(names) > LISTED else "") or "none yet"
             fault = f"found {shown(text)}, not among {section}{did_you_mean(text, names)}; allowed: {listed}"
             _note(document, (*way, *inner), fault)
 

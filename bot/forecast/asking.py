@@ -32,7 +32,8 @@ class Asking:
     def answer(self, kept: Answer | None) -> Answer:
         """The provider's last answer, confirmed or new. kept: the one we have, if it is for this place."""
         deadline = wire.Deadline(PROVIDER_S)
-        with wire.session(_user_agent(self.barn.contact), deadline) as session:
+        host = urlsplit(address(self.provider)).hostname
+        with wire.session(host, _user_agent(self.barn.contact), deadline) as session:
             steps = self.provider.ask(self.barn.place, self.barn.contact)
             request = next(steps)
             while True:

@@ -45,6 +45,7 @@ UNITS = {
 }
 PERIOD = re.compile(r"P(?:(\d{1,4})W)?(?:(\d{1,4})D)?(?:T(?:(\d{1,5})H)?(?:(\d{1,6})M)?(?:\d+S)?)?")
 POINT_GOOD_FOR = timedelta(days=1)  # the grid moves now and then
+PROBLEMS = "https://api.weather.gov/problems/"
 LONGEST = 24 * 16  # hours of one interval; a longer one is a fault
 
 
@@ -66,8 +67,11 @@ def grid_path(point: bytes) -> str:
 
 def recognises(found: dict[str, Any]) -> bool:
     """Whether this object has the shape of an answer."""
-    return "values" in inner(found, "properties", "temperature") or str(found.get("type", "")).endswith(
-        "ForecastGridExpired"
+    properties = inner(found, "properties")
+    return (
+        "values" in inner(properties, "temperature")
+        or "periods" in properties
+        or str(found.get("type")).startswith(PROBLEMS)
     )
 
 
@@ -75,6 +79,8 @@ def parse(body: bytes) -> Parsed:
     """The hours of a grid square's raw values. Unreadable where it is none."""
     found = json_object(body)
     properties = inner(found, "properties")
+    if "periods" in properties:
+        raise Unreadable("an hourly text forecast, without amounts of rain; save the point's forecastGridData instead")
     if not inner(properties, "temperature"):
         raise Unreadable(f"it has no grid values{_problem(found)}")
     notes: list[Note] = []

@@ -68,7 +68,7 @@ def ask(place: Place, contact: str | None) -> Requests:
 
 def recognises(found: dict[str, Any]) -> bool:
     """Whether this object has the shape of an answer."""
-    return "time" in inner(found, "hourly") or {"error", "reason"} <= found.keys()
+    return "hourly" in found or "generationtime_ms" in found or {"error", "reason"} <= found.keys()
 
 
 def parse(body: bytes) -> Parsed:
@@ -79,7 +79,7 @@ def parse(body: bytes) -> Parsed:
     hourly, units = inner(found, "hourly"), inner(found, "hourly_units")
     times = [_time(value, found) for value in rows(hourly.get("time"))]
     if not any(at is not None for at in times):
-        raise Unreadable("it has no hours")
+        raise Unreadable("it has no hours; an answer to hourly=… is wanted")
 
     def column(theirs: str, late: int = HOUR) -> Column:
         given = zip(times, rows(hourly.get(theirs)))

@@ -23,6 +23,7 @@ MAX_REDIRECTS = 4
 UNCHANGED = 304
 RETRIED = (502, 503, 504)
 PAUSES_S = (0.5, 2.0)  # before each further try
+OWN_MACHINE = ("127.0.0.1", "::1", "localhost")
 CHUNK = 64 * 1024
 
 
@@ -79,14 +80,15 @@ class Deadline:
 
 
 @contextmanager
-def session(user_agent: str, deadline: Deadline) -> Iterator[requests.Session]:
-    """A session whose every connection ends at the deadline."""
+def session(host: str | None, user_agent: str, deadline: Deadline) -> Iterator[requests.Session]:
+    """A session whose every connection ends at the deadline. host: who is asked; one's own machine without a proxy."""
     alarm = threading.Timer(deadline.seconds, deadline.cut)
     alarm.daemon = True
     alarm.start()
     try:
         with requests.Session() as made:
             made.headers["User-Agent"] = user_agent
+            made.trust_env = host not in OWN_MACHINE
             for scheme in ("http://", "https://"):
                 made.mount(scheme, _Watched(deadline))
             yield made

@@ -306,6 +306,14 @@ def test_a_server_that_is_not_there(services: dict[str, Server], barn: Barn, mon
     assert fetched.told == tuple(f"{name}: cannot be reached; is the network up?" for name in barn.forecast)
 
 
+def test_a_test_server_is_asked_without_the_proxy(
+    services: dict[str, Server], barn: Barn, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Who puts a server on the same machine in a provider's place means that server."""
+    monkeypatch.setenv("HTTP_PROXY", "http://127.0.0.1:9")
+    assert refresh(barn, LastGood(), NOW).source == "open-meteo"
+
+
 @pytest.mark.parametrize("url", ["nonsense", "ftp://127.0.0.1", "http://", "http://[::1", "http://127.0.0.1:99999"])
 def test_a_wrong_address_is_said(barn: Barn, monkeypatch: pytest.MonkeyPatch, url: str) -> None:
     """A mistyped setting ends in one line too."""
