@@ -25,7 +25,8 @@ def lexicon(language: str) -> Lexicon:
     meanings: dict[tuple[str, ...], set[str]] = {}
     for meaning, row in table.items():
         for phrase in spelled_out(row):
-            meanings.setdefault(words(phrase), set()).add(meaning)
+            for spoken in _shortened(words(phrase)):
+                meanings.setdefault(spoken, set()).add(meaning)
     by_first: dict[str, list[tuple[tuple[str, ...], frozenset[str]]]] = {}
     for phrase_words, means in meanings.items():
         if phrase_words:
@@ -47,6 +48,11 @@ def spelled_out(row: str) -> list[str]:
             spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in endings or ("",)]
         found.extend(spellings)
     return [phrase for phrase in found if phrase]
+
+
+def _shortened(phrase: tuple[str, ...]) -> set[tuple[str, ...]]:
+    """A phrase, and the same with "who's" for "who is"."""
+    return {phrase, tuple("'s" if word == "is" and at else word for at, word in enumerate(phrase))}
 
 
 @cache

@@ -1,9 +1,10 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.barn import Barn, Person
-from bot.events import Event, Undo
+from bot.events import Done, Event, Undo
 from bot.state import State
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut, sentences, soft
@@ -133,11 +134,14 @@ def _correct(clause: Clause, telling: Telling) -> None:
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
         if hasattr(last, "horse"):
-            telling.events[-1] = type(last)(**{**_fields(last), "horse": horses[0].horses[0]})
+            telling.events[-1] = _of_another(last, horses[0].horses[0])
 
 
-def _fields(event: Event) -> dict[str, object]:
-    return {name: getattr(event, name) for name in event.__dataclass_fields__}
+def _of_another(event: Event, horse: str) -> Event:
+    """The same fact of another horse."""
+    if isinstance(event, Done):
+        return Done((horse,))
+    return replace(event, horse=horse)  # type: ignore[call-arg]
 
 
 def _facts(clause: Clause, telling: Telling) -> None:
@@ -160,5 +164,5 @@ def _same(clause: Clause, telling: Telling) -> None:
     if not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
         return
     last = telling.events[-1]
-    if hasattr(last, "horse"):
-        telling.each(horses, lambda name: type(last)(**{**_fields(last), "horse": name}))
+    if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
+        telling.each(horses, lambda name: _of_another(last, name))
