@@ -80,4 +80,9 @@ def windy(hours: Sequence[SkyHour], voice: Voice) -> str | None:
 
 def sentence(text: str) -> str:
     """The text as a sentence: first letter large, a full stop at the end."""
-    return text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else ".")
+    return capital(text) + ("" if text.endswith((".", "!", "?", "…")) else ".")
+
+
+def capital(text: str) -> str:
+    """The text with its first letter large: for what begins a line and is nobody's name."""
+    return text[:1].upper() + text[1:]

@@ -11,7 +11,7 @@ from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from bot.barn import Barn, Garment, Person
-from bot.sheet import SkyHour, Source
+from bot.sheet import MissingSheet, SkyHour, Source
 from bot.units import Measures, known
 from bot.words.said import Phrasebook, fill, phrasebook
 from rules.reason import Reason, Unit
@@ -86,6 +86,14 @@ class Voice:
     def kind_of(self, kind: str, grams: str | None) -> str:
         """A kind of clothing with a fill already in words."""
         return fill(self.book.kinds.get(kind, kind), fill=grams)
+
+    def lack(self, missing: MissingSheet) -> str:
+        """The garment that would do: "dry 200–300 g turnout, 69 in"."""
+        low, high, size = known(missing.fill_low_g), known(missing.fill_high_g), known(missing.size_in)
+        grams = self.measures.fills(low or 0.0, high) if high else None
+        return self.say(
+            "dry garment", kind=self.kind_of(missing.kind, grams), size=self.measures.size(size) if size else None
+        )
 
     def state(self, state: str) -> str:
         """The state of a garment."""
@@ -183,7 +191,8 @@ class Voice:
         row = [plain(n) for n in names]
         if len(row) < 2:
             return "".join(row)
-        return self.say("and", first=", ".join(row[:-1]), last=row[-1])
+        line = "and i" if row[-1].casefold().startswith(("i", "í", "hi")) else "and"
+        return self.say(line, first=", ".join(row[:-1]), last=row[-1])
 
     def of(self, name: str) -> str:
         """Whose: "Juniper's", "de Juniper", "d’Otis"."""

@@ -11,18 +11,18 @@ from bot.voice import Voice, for_person, plain, voice
 DRYISH = frozenset({"dry", "in service"})
 FIT_IN = 3.0  # inches a rug may be off and still be put on in need
 AT_MOST = 2  # layers offered: nobody with a shivering horse reads a list
-WARM = ("turnout", "stable", "liner", "sheet")
+WARM = ("turnout", "stable", "sheet")  # never a liner by itself
 
 
 def alarm(event: Seen, due: datetime, state: State, barn: Barn, person: Person) -> str:
     """What to do at once for a horse that shivers, is unwell, wet or cold; with what is dry and fits."""
     tongue = for_person(barn, person)
-    steps = [tongue.say(f"{event.sign} first"), tongue.say("hay and water") if event.sign != "unwell" else None]
-    steps.append(wet_off(event, state, tongue))
+    steps = [tongue.say(f"{event.sign} first"), wet_off(event, state, tongue)]
     if event.sign != "unwell":
         layers = dry_layers(event.horse, state, barn, wet=event.sign == "wet")
         offered = tongue.say("or").join(tongue.piece(g, event.horse) for g in layers)
         steps.append(tongue.say("dry layer", pieces=offered) if layers else tongue.say("no dry layer"))
+        steps.append(tongue.say("hay and water"))
     return lay_out(
         tongue.say("alarm head", horse=plain(event.horse), sign=tongue.sign(event.sign)),
         *(f"{n}. {step}" for n, step in enumerate((s for s in steps if s), start=1)),

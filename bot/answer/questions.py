@@ -1,14 +1,15 @@
 """Answers to questions, from the plan as posted and the barn as it is."""
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
+from bot.answer.scene import Lesson, Scene
+from bot.answer.why import why
 from bot.barn import Barn, Person
 from bot.events import Asked, RecheckSet
 from bot.layout import lay_out
-from bot.sheet import DressSheet, HorseSheet, Sheet, Window
-from bot.skyline import sentence, skyline
+from bot.sheet import Sheet, Source, Window
+from bot.skyline import capital, skyline
 from bot.state import State
 from bot.units import known
 from bot.voice import Voice, for_person, plain
@@ -16,40 +17,6 @@ from bot.voice import Voice, for_person, plain
 AT_MOST = 8  # lines of one list
 LESSONS = 4  # pieces of evidence told, the latest first
 OUT = ("washing", "torn", "strap broken", "missing")
-
-
-@dataclass(frozen=True)
-class Lesson:
-    """One sign and what it taught: margin_c [K] the horse had then, shift_c [K] it moved the offset by."""
-
-    at: datetime
-    who: str
-    sign: str
-    margin_c: float | None
-    shift_c: float
-
-
-@dataclass(frozen=True)
-class Scene:
-    """What a question is answered from."""
-
-    asked: Asked
-    sheet: Sheet
-    state: State
-    tongue: Voice
-    now: datetime
-    evidence: Sequence[Lesson] = ()
-
-    @property
-    def current(self) -> int:
-        """The window that `now` lies in, else the first to come."""
-        ends = [i for i, w in enumerate(self.sheet.windows) if self.now < w.end]
-        return ends[0] if ends else 0
-
-    def horse(self) -> HorseSheet | None:
-        """The horse asked about, or the one whose garment is asked about."""
-        name = self.asked.horse or self.tongue.owner(self.asked.garment)
-        return next((h for h in self.sheet.horses if h.horse == name), None)
 
 
 def answer(
@@ -72,105 +39,7 @@ def answer(
 
 
 def _empty(barn: Barn, now: datetime) -> Sheet:
-    from bot.sheet import Source
-
     return Sheet(barn.barn, now, Source(None), (), (), ())
-
-
-# ── why ──────────────────────────────────────────────────────────────────────────────────────────────────────────
-
-
-def why(scene: Scene) -> Iterable[str]:
-    """Why a horse wears what it wears; why not another piece; without a horse: what moved the barn."""
-    horse = scene.horse()
-    if horse is None and scene.asked.garment is None:
-        yield from _why_all(scene)
-    elif horse is None:
-        yield scene.tongue.say("not on plan", name=scene.tongue.whose(scene.asked.garment or "?"))
-    elif scene.asked.garment and scene.asked.garment not in horse.windows[scene.current].wear:
-        yield _why_not(scene, horse, scene.asked.garment)
-    else:
-        yield from _why_horse(scene, horse)
-
-
-def _why_all(scene: Scene) -> Iterable[str]:
-    sheet, tongue = scene.sheet, scene.tongue
-    yield skyline(sheet, sheet.windows[scene.current], tongue)
-    changing = [h for h in sheet.horses if h.windows[scene.current].change]
-    for horse in changing[:AT_MOST]:
-        dress = horse.windows[scene.current]
-        yield tongue.say(
-            "why short",
-            horse=plain(horse.horse),
-            wear=tongue.outfit(dress.wear, horse.horse),
-            why=reasons(dress, sheet, horse.horse, tongue, most=2),
-        )
-    if not changing:
-        yield tongue.say("nobody changes")
-    yield tongue.say("ask why", **tongue.examples)
-
-
-def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
-    sheet, tongue = scene.sheet, scene.tongue
-    window, dress = sheet.windows[scene.current], horse.windows[scene.current]
-    yield tongue.say(
-        "why head",
-        horse=plain(horse.horse),
-        wear=tongue.outfit(dress.wear, horse.horse),
-        until=tongue.clock(window.end),
-        why=reasons(dress, sheet, horse.horse, tongue),
-    )
-    yield from margins(dress, tongue)
-    yield from (sentence(tongue.reason(c, sheet.sky, horse.horse)) for c in dress.cautions[:3])
-
-
-def reasons(dress: DressSheet, sheet: Sheet, horse: str, tongue: Voice, most: int = 4) -> str | None:
-    """The reasons in a row, weightiest first; None where there are none."""
-    return (
-        tongue.say("between").join(dict.fromkeys(tongue.reason(r, sheet.sky, horse) for r in dress.why[:most])) or None
-    )
-
-
-def margins(dress: DressSheet, tongue: Voice) -> Iterable[str]:
-    """The worst hours, the fill that would do, and what the cold costs, in words."""
-    cold, heat = known(dress.cold_margin_c), known(dress.heat_margin_c)
-    if cold is None or heat is None:
-        yield tongue.say("margins unknown")
-        return
-    yield tongue.say(
-        "cold spare" if cold >= 0 else "cold short",
-        value=tongue.measures.difference(abs(cold)),
-        at=None if dress.cold_at is None else tongue.clock(dress.cold_at),
-    )
-    yield tongue.say(
-        "heat spare" if heat >= 0 else "heat short",
-        value=tongue.measures.difference(abs(heat)),
-        at=None if dress.heat_at is None else tongue.clock(dress.heat_at),
-    )
-    if dress.fill_band_g:
-        low, high = (known(g) or 0.0 for g in dress.fill_band_g)
-        yield tongue.say("band", fills=tongue.measures.fills(low, high))
-    hay = known(dress.extra_hay_kg)
-    if hay and hay >= 0.5:
-        yield tongue.say("hay", weight=tongue.measures.weight(hay))
-
-
-def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
-    """Why one piece is not in the outfit: refused for a reason, else not needed."""
-    tongue, dress = scene.tongue, horse.windows[scene.current]
-    piece, name = tongue.piece(garment, horse.horse), plain(horse.horse)
-    against = [r for r in horse.refused if r.garment == garment]
-    if against:
-        told = tongue.say("between").join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
-        return tongue.say("why not", piece=piece, horse=name, why=told)
-    wear = tongue.outfit(dress.wear, horse.horse)
-    fills = None
-    if dress.fill_band_g:
-        fills = tongue.measures.fills(*(known(g) or 0.0 for g in dress.fill_band_g))
-    return tongue.say("why not needed", piece=piece, horse=name, wear=wear, fills=fills)
-
-
-# ── today, forecast ──────────────────────────────────────────────────────────────────────────────────────────────
 
 
 def today(scene: Scene) -> Iterable[str]:
@@ -181,7 +50,7 @@ def today(scene: Scene) -> Iterable[str]:
             wear = scene.tongue.outfit(horse.windows[index].wear, horse.horse)
             yield scene.tongue.say("wears", horse=plain(horse.horse), when=_from(window, scene), wear=wear)
         else:
-            yield scene.tongue.say("window head", when=_from(window, scene))
+            yield capital(_from(window, scene))
             yield from _outfits(scene, index)
     if scene.sheet.horses and horse is None and scene.asked.horse:
         yield scene.tongue.say("not on plan", name=plain(scene.asked.horse))
@@ -197,14 +66,14 @@ def _outfits(scene: Scene, index: int) -> Iterable[str]:
     for horse in scene.sheet.horses:
         groups.setdefault(scene.tongue.outfit(horse.windows[index].wear, horse.horse), []).append(horse.horse)
     for wear, names in sorted(groups.items(), key=lambda item: -len(item[1])):
-        yield scene.tongue.say("stay", names=scene.tongue.names(names), wear=wear)
+        yield scene.tongue.say("change", names=scene.tongue.row(names), wear=wear)
 
 
 def forecast(scene: Scene) -> Iterable[str]:
     """The weather of each window still to come, whose it is and how old."""
     for window in scene.sheet.windows[scene.current :]:
         yield scene.tongue.say(
-            "forecast line", when=_from(window, scene), sky=skyline(scene.sheet, window, scene.tongue)
+            "forecast line", when=capital(_from(window, scene)), sky=skyline(scene.sheet, window, scene.tongue)
         )
     yield source_line(scene.sheet, scene.tongue, scene.now)
 
@@ -216,9 +85,6 @@ def source_line(sheet: Sheet, tongue: Voice, now: datetime) -> str:
     if source.fetched_at is not None:
         age = max(0, int((now - source.fetched_at).total_seconds() // 60))
     return tongue.source(source, age)
-
-
-# ── left, drying, state ──────────────────────────────────────────────────────────────────────────────────────────
 
 
 def left(scene: Scene) -> Iterable[str]:
@@ -235,7 +101,7 @@ def left_lines(state: State, sheet: Sheet | None, tongue: Voice) -> Iterable[str
     changing = _changing(sheet, standing.round, standing.start)
     todo = [name for name in standing.wear if name not in standing.done]
     must = [n for n in todo if changing is None or n in changing]
-    round_ = tongue.round(standing.round)
+    round_ = capital(tongue.round(standing.round))
     if not must:
         yield tongue.say("all done", round=round_)
     else:
@@ -258,7 +124,7 @@ def drying(scene: Scene) -> Iterable[str]:
     garment = scene.asked.garment
     lines = list(mend_lines(scene.sheet, scene.state, scene.tongue, only=garment))
     if not lines and garment is not None:
-        return [scene.tongue.say("fact", name=scene.tongue.whose(garment), fact=_state(scene, garment))]
+        return [scene.tongue.say("fact", name=capital(scene.tongue.whose(garment)), fact=_state(scene, garment))]
     return lines[: AT_MOST + 1] or [scene.tongue.say("all dry")]
 
 
@@ -269,7 +135,7 @@ def mend_lines(sheet: Sheet | None, state: State, tongue: Voice, only: str | Non
         if now.state in {"dry", "in service"} or (only is not None and garment != only):
             continue
         d = ready.get(garment)
-        piece, word = tongue.whose(garment), tongue.state(now.state)
+        piece, word = capital(tongue.whose(garment)), tongue.state(now.state)
         if now.state in OUT:
             yield tongue.say("mend", piece=piece, state=word)
         else:

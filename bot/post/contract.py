@@ -4,7 +4,6 @@ from datetime import datetime
 from typing import Any
 
 from bot.barn import Barn
-from bot.post.day import lack
 from bot.sheet import DressSheet, HorseSheet, Sheet
 from bot.skyline import sentence
 from bot.units import NBSP, known
@@ -31,7 +30,7 @@ def plan_json(sheet: Sheet, barn: Barn) -> dict[str, Any]:
             for d in sheet.drying
         ],
         "missing": [
-            {"horse": m.horse, "round": m.round, "what": lack(m, tongue).replace(NBSP, " ")} for m in sheet.missing
+            {"horse": m.horse, "round": m.round, "what": tongue.lack(m).replace(NBSP, " ")} for m in sheet.missing
         ],
         "checks": [{"horse": c.horse, "at": _iso(c.at), "what": tongue.say("hand")} for c in sheet.checks],
         "took_ms": sheet.took_ms,

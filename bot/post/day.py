@@ -6,10 +6,9 @@ from datetime import datetime, timedelta
 
 from bot.barn import Barn
 from bot.layout import lay_out, wrap
-from bot.sheet import DressSheet, DryingSheet, HorseSheet, MissingSheet, Sheet, Window
+from bot.sheet import DressSheet, DryingSheet, HorseSheet, Sheet, Window
 from bot.skyline import skyline
 from bot.state import State
-from bot.units import known
 from bot.voice import Voice, plain, voice
 
 AT_MOST = 5  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
@@ -132,7 +131,7 @@ def lacks(sheet: Sheet, tongue: Voice) -> Iterable[str]:
     """What no outfit reaches, and what would: a line for each horse and garment, whatever the rounds."""
     rounds: dict[tuple[str, str], list[str]] = {}
     for m in sheet.missing:
-        rounds.setdefault((m.horse, lack(m, tongue)), []).append(tongue.round(m.round))
+        rounds.setdefault((m.horse, tongue.lack(m)), []).append(tongue.round(m.round))
     for (horse, what), named in list(rounds.items())[:AT_MOST]:
         yield tongue.say("lacks", horse=plain(horse), rounds=", ".join(dict.fromkeys(named)), what=what)
 
@@ -162,14 +161,6 @@ def _section(lines: Sequence[str]) -> Iterable[str]:
     if lines:
         yield ""
     yield from (wrap(line, INDENT) for line in lines)
-
-
-def lack(missing: MissingSheet, tongue: Voice) -> str:
-    """The garment that would do: "dry 200–300 g turnout, 69 in"."""
-    low, high, size = known(missing.fill_low_g), known(missing.fill_high_g), known(missing.size_in)
-    grams = None if not high else tongue.measures.fills(low or 0.0, high)
-    kind = tongue.kind_of(missing.kind, grams)
-    return tongue.say("dry garment", kind=kind, size=None if not size else tongue.measures.size(size))
 
 
 def first_window(sheet: Sheet) -> Iterable[tuple[HorseSheet, DressSheet]]:

@@ -8,6 +8,7 @@ LINES = {
     "of": "{name}'s",
     "of vowel": "{name}'s",
     "and": "{first} and {last}",
+    "and i": "{first} and {last}",
     "between": "; ",
     "dry garment": "dry {kind}[, {size}]",
     # the weather's line
@@ -128,7 +129,6 @@ LINES = {
     "why not": "Not the {piece} for {horse}: {why}.",
     "why not needed": "{horse} could wear the {piece}; {wear} is enough[ (any fill from {fills} would do)].",
     "wears": "{horse}, {when}: {wear}",
-    "window head": "{when}",
     "span": "{round} ({start} to {end})",
     "forecast line": "{when}: {sky}",
     "left": "{round}, still to do: {names}.",

@@ -8,6 +8,7 @@ LINES = {
     "of": "de {name}",
     "of vowel": "de {name}",
     "and": "{first} y {last}",
+    "and i": "{first} e {last}",
     "between": "; ",
     "dry garment": "{kind} seca[, {size}]",
     # the weather's line
@@ -128,7 +129,6 @@ LINES = {
     "why not": "{piece} no para {horse}: {why}.",
     "why not needed": "{horse} podría llevar {piece}; basta {wear}[ (vale cualquier relleno de {fills})].",
     "wears": "{horse}, {when}: {wear}",
-    "window head": "{when}",
     "span": "{round} ({start} a {end})",
     "forecast line": "{when}: {sky}",
     "left": "{round}, faltan: {names}.",

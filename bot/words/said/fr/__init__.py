@@ -96,8 +96,8 @@ BOOK = Phrasebook(
                 "une autre couverture, ou aucune si le temps le permet."
             ),
             "contrôle du jour": (
-                "Une fois par jour tout ôter, deux si le temps varie. Main sous la couverture, derrière le coude : sec, "
-                "ni chaud ni froid, c'est bien. Sentez les côtes, regardez la peau et les membres."
+                "Une fois par jour tout ôter, deux si le temps varie. Main sous la couverture, derrière le coude : "
+                "sec, ni chaud ni froid, c'est bien. Sentez les côtes, regardez la peau et les membres."
             ),
             "épaisseurs": (
                 "La sous-couverture sous un imperméable, jamais seule dehors. Trois épaisseurs au plus ; "

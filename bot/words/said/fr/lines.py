@@ -8,6 +8,7 @@ LINES = {
     "of": "de {name}",
     "of vowel": "d’{name}",
     "and": "{first} et {last}",
+    "and i": "{first} et {last}",
     "between": " ; ",
     "dry garment": "{kind} sèche[, {size}]",
     # the weather's line
@@ -128,7 +129,6 @@ LINES = {
     "why not": "Pas {piece} pour {horse} : {why}.",
     "why not needed": "{horse} pourrait porter {piece} ; {wear} suffit[ (tout garnissage de {fills} irait)].",
     "wears": "{horse}, {when} : {wear}",
-    "window head": "{when}",
     "span": "{round} ({start} à {end})",
     "forecast line": "{when} : {sky}",
     "left": "{round}, reste à faire : {names}.",

@@ -1,0 +1,44 @@
+"""What a question is answered from."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.events import Asked
+from bot.sheet import HorseSheet, Sheet
+from bot.state import State
+from bot.voice import Voice
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One sign and what it taught: margin_c [K] the horse had then, shift_c [K] it moved the offset by."""
+
+    at: datetime
+    who: str
+    sign: str
+    margin_c: float | None
+    shift_c: float
+
+
+@dataclass(frozen=True)
+class Scene:
+    """What a question is answered from."""
+
+    asked: Asked
+    sheet: Sheet
+    state: State
+    tongue: Voice
+    now: datetime
+    evidence: Sequence[Lesson] = ()
+
+    @property
+    def current(self) -> int:
+        """The window that `now` lies in, else the first to come."""
+        ends = [i for i, w in enumerate(self.sheet.windows) if self.now < w.end]
+        return ends[0] if ends else 0
+
+    def horse(self) -> HorseSheet | None:
+        """The horse asked about, or the one whose garment is asked about."""
+        name = self.asked.horse or self.tongue.owner(self.asked.garment)
+        return next((h for h in self.sheet.horses if h.horse == name), None)

@@ -1,0 +1,101 @@
+"""Why a horse wears what it wears, and why not another piece: from the reasons of the plan as posted."""
+
+from collections.abc import Iterable
+
+from bot.answer.scene import Scene
+from bot.sheet import DressSheet, HorseSheet, Sheet
+from bot.skyline import sentence, skyline
+from bot.units import known
+from bot.voice import Voice, plain
+
+AT_MOST = 8  # horses told of at once
+
+
+def why(scene: Scene) -> Iterable[str]:
+    """Why a horse wears what it wears; why not another piece; without a horse: what moved the barn."""
+    horse = scene.horse()
+    if horse is None and scene.asked.garment is None:
+        yield from _why_all(scene)
+    elif horse is None:
+        yield scene.tongue.say("not on plan", name=scene.tongue.whose(scene.asked.garment or "?"))
+    elif scene.asked.garment and scene.asked.garment not in horse.windows[scene.current].wear:
+        yield _why_not(scene, horse, scene.asked.garment)
+    else:
+        yield from _why_horse(scene, horse)
+
+
+def _why_all(scene: Scene) -> Iterable[str]:
+    sheet, tongue = scene.sheet, scene.tongue
+    yield skyline(sheet, sheet.windows[scene.current], tongue)
+    changing = [h for h in sheet.horses if h.windows[scene.current].change]
+    for horse in changing[:AT_MOST]:
+        dress = horse.windows[scene.current]
+        yield tongue.say(
+            "why short",
+            horse=plain(horse.horse),
+            wear=tongue.outfit(dress.wear, horse.horse),
+            why=reasons(dress, sheet, horse.horse, tongue, most=2),
+        )
+    if not changing:
+        yield tongue.say("nobody changes")
+    yield tongue.say("ask why", **tongue.examples)
+
+
+def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
+    sheet, tongue = scene.sheet, scene.tongue
+    window, dress = sheet.windows[scene.current], horse.windows[scene.current]
+    yield tongue.say(
+        "why head",
+        horse=plain(horse.horse),
+        wear=tongue.outfit(dress.wear, horse.horse),
+        until=tongue.clock(window.end),
+        why=reasons(dress, sheet, horse.horse, tongue),
+    )
+    yield from margins(dress, tongue)
+    yield from (sentence(tongue.reason(c, sheet.sky, horse.horse)) for c in dress.cautions[:3])
+
+
+def reasons(dress: DressSheet, sheet: Sheet, horse: str, tongue: Voice, most: int = 4) -> str | None:
+    """The reasons in a row, weightiest first; None where there are none."""
+    return (
+        tongue.say("between").join(dict.fromkeys(tongue.reason(r, sheet.sky, horse) for r in dress.why[:most])) or None
+    )
+
+
+def margins(dress: DressSheet, tongue: Voice) -> Iterable[str]:
+    """The worst hours, the fill that would do, and what the cold costs, in words."""
+    cold, heat = known(dress.cold_margin_c), known(dress.heat_margin_c)
+    if cold is None or heat is None:
+        yield tongue.say("margins unknown")
+        return
+    yield tongue.say(
+        "cold spare" if cold >= 0 else "cold short",
+        value=tongue.measures.difference(abs(cold)),
+        at=None if dress.cold_at is None else tongue.clock(dress.cold_at),
+    )
+    yield tongue.say(
+        "heat spare" if heat >= 0 else "heat short",
+        value=tongue.measures.difference(abs(heat)),
+        at=None if dress.heat_at is None else tongue.clock(dress.heat_at),
+    )
+    if dress.fill_band_g:
+        low, high = (known(g) or 0.0 for g in dress.fill_band_g)
+        yield tongue.say("band", fills=tongue.measures.fills(low, high))
+    hay = known(dress.extra_hay_kg)
+    if hay and hay >= 0.5:
+        yield tongue.say("hay", weight=tongue.measures.weight(hay))
+
+
+def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
+    """Why one piece is not in the outfit: refused for a reason, else not needed."""
+    tongue, dress = scene.tongue, horse.windows[scene.current]
+    piece, name = tongue.piece(garment, horse.horse), plain(horse.horse)
+    against = [r for r in horse.refused if r.garment == garment]
+    if against:
+        told = tongue.say("between").join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
+        return tongue.say("why not", piece=piece, horse=name, why=told)
+    wear = tongue.outfit(dress.wear, horse.horse)
+    fills = None
+    if dress.fill_band_g:
+        fills = tongue.measures.fills(*(known(g) or 0.0 for g in dress.fill_band_g))
+    return tongue.say("why not needed", piece=piece, horse=name, wear=wear, fills=fills)
