@@ -178,6 +178,7 @@ def _outside(scenarios: Scenarios, hours: Hours, site: Site) -> Air:
     times: Floats = hours.start_s + 3600.0 * (np.arange(len(hours), dtype=np.float64) + 0.5)
     likely = likely_solar(elevation(site.latitude, site.longitude, times), cloud)
     solar = np.where(np.isnan(hours.solar_wm2), likely, hours.solar_wm2)
+    overcast = np.where(scenarios.rain + scenarios.snow > p.RAIN_TRACE, 1.0, cloud)  # whatever a provider says
     like = np.zeros_like(scenarios.temperature)
     return Air(
         temperature=scenarios.temperature,
@@ -186,7 +187,7 @@ def _outside(scenarios: Scenarios, hours: Hours, site: Site) -> Air:
         rain=scenarios.rain + wet * scenarios.snow,
         snow=(1 - wet) * scenarios.snow,
         sun=p.SUN_ON_BODY * solar + like,
-        sky=p.SKY_ON_BODY * sky_loss(scenarios.temperature, cloud),
+        sky=p.SKY_ON_BODY * sky_loss(scenarios.temperature, overcast),
     )
 
 
