@@ -99,7 +99,7 @@ class Costs:
     hot: float = 1.5
     wet_skin: float = 2.0
     change: float = 4.0
-    borrow: float = 1.0
+    borrow: float = 4.0
     retell: float = 3.0
     rug: float = 0.2
     wish: float = 3.0
