@@ -7,8 +7,9 @@ import numpy as np
 
 from rules.outfit import BARE, Outfit
 from rules.outlook import Outlook, Peak
-from rules.pricing import Priced, Stand
+from rules.pricing import Priced
 from rules.question import Piece, Stay, Wearer
+from rules.stand import Stand
 from rules.weather import Floats
 
 
@@ -55,7 +56,7 @@ class Decision:
         return np.inf if self.cold is None else self.cold.value + self.tolerance
 
 
-def decide(priced: Priced, window: int, path: tuple[int, ...], view: Outlook, pieces: tuple[Piece, ...]) -> Decision:
+def decide(priced: Priced, window: int, path: tuple[int, ...], view: Outlook) -> Decision:
     """One window of one horse's way through the windows."""
     wearer, stand = priced.wearer, priced.stands[window]
     outfits, chosen = priced.outfits[window], priced.outfits[window][path[window]]
@@ -84,7 +85,7 @@ def decide(priced: Priced, window: int, path: tuple[int, ...], view: Outlook, pi
         later_heat=_later_heat(priced, window, chosen),
         wet=wearer.wet_hair if window == 0 else int(row[path[window]]) != int(priced.cases[window][0][path[window]]),
         unjudged=tuple(stand.hours[np.isnan(stand.cold[case])].tolist()),
-        absent=tuple(p for p in pieces if p.garment.horse == wearer.horse.name and p.garment.id in _refused(priced)),
+        absent=tuple(p for p in priced.reach if p.garment.horse is not None and p.garment.id in _refused(priced)),
     )
 
 

@@ -41,7 +41,7 @@ class Row:
 
 def rows(question: Question, priced: Priced, path: Sequence[int]) -> list[Row]:
     """Every hour of the chosen outfit, then of each other one, window by window."""
-    draft = Draft(priced.wearer)
+    draft = Draft(priced.wearer, priced.reach)
     found: list[Row] = []
     for window, _, margins in balances(question, [draft], outlooks(question), ready_h(question)):
         came = priced.came(window, path)

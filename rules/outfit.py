@@ -5,7 +5,6 @@ Every rule here is common practice (no source). A rule answers with the Reason w
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
 from itertools import combinations
 
 from rules.garment import Kind
@@ -17,33 +16,32 @@ STRAP_GUST_MS = 14.0  # near gale (50 km/h): the wind gets under a rug that noth
 LAYERS = 3  # more than this slips and twists
 OUTDOOR: frozenset[Kind] = frozenset({"sheet", "turnout"})
 RANK: dict[Kind, int] = {"cooler": 0, "liner": 0, "stable": 1, "turnout": 2, "sheet": 2, "neck": 3}
+NONE: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
 class Outfit:
-    """Pieces worn together, from the skin outward, neck cover last; none is bare."""
+    """Pieces worn together, from the skin outward, neck cover last; none is bare.
+
+    ids: of the garments, skin outward. body: the layers over the back, all but a neck cover. fill_g: over the back, all
+    layers together [g/m²]. spares: ids of the pieces that belong to no horse.
+    """
 
     pieces: tuple[Piece, ...] = ()
+    ids: tuple[str, ...] = field(init=False, compare=False, repr=False)
+    body: tuple[Piece, ...] = field(init=False, compare=False, repr=False)
+    fill_g: float = field(init=False, compare=False, repr=False)
+    spares: frozenset[str] = field(init=False, compare=False, repr=False)
 
-    @cached_property
-    def ids(self) -> tuple[str, ...]:
-        """Garment ids, skin outward."""
-        return tuple(p.garment.id for p in self.pieces)
-
-    @cached_property
-    def body(self) -> tuple[Piece, ...]:
-        """The layers over the back, skin outward: all but a neck cover."""
-        return tuple(p for p in self.pieces if p.garment.kind != "neck")
-
-    @cached_property
-    def fill_g(self) -> float:
-        """Fill over the back [g/m²], all layers together."""
-        return sum(p.garment.fill_g for p in self.body)
-
-    @cached_property
-    def spares(self) -> frozenset[str]:
-        """Ids of the pieces that belong to no horse."""
-        return frozenset(p.garment.id for p in self.pieces if p.garment.horse is None)
+    def __post_init__(self) -> None:
+        """Work out once what is asked of every outfit many times."""
+        garments = [piece.garment for piece in self.pieces]
+        body = tuple(piece for piece in self.pieces if piece.garment.kind != "neck")
+        spares = [g.id for g in garments if g.horse is None]
+        object.__setattr__(self, "ids", tuple([g.id for g in garments]))
+        object.__setattr__(self, "body", body)
+        object.__setattr__(self, "fill_g", sum([piece.garment.fill_g for piece in body]))
+        object.__setattr__(self, "spares", frozenset(spares) if spares else NONE)
 
     @property
     def sheds_rain(self) -> bool:
@@ -189,8 +187,11 @@ OUTFIT_RULES: tuple[Callable[[Outfit, Setting], Reason | None], ...] = (_layers,
 def refused(wearer: Wearer, outfit: Outfit, setting: Setting) -> Reason | None:
     """Why this outfit may not be on this horse in this setting; None: it may."""
     alone = (r for p in outfit.pieces if (r := piece_refused(wearer, p, setting)))
-    together = (r for rule in OUTFIT_RULES if (r := rule(outfit, setting)))
-    return next(alone, None) or next(together, None)
+    return next(alone, None) or _together(outfit, setting)
+
+
+def _together(outfit: Outfit, setting: Setting) -> Reason | None:
+    return next((r for rule in OUTFIT_RULES if (r := rule(outfit, setting))), None)
 
 
 # --- all of them
@@ -212,25 +213,36 @@ def allowed(wearer: Wearer, pieces: Iterable[Piece], setting: Setting) -> tuple[
         else:
             usable.append(piece)
     outfits = [BARE]
-    for body in _bodies(_distinct(wearer, usable)):
-        without = Outfit(body)
-        reason = next((r for rule in OUTFIT_RULES if (r := rule(without, setting))), None)
+    distinct = _distinct(wearer, usable)
+    liners = [p for p in distinct if p.garment.kind == "liner"]
+    for rugs in _rugs(distinct, liners):
+        reason = _together(Outfit(rugs), setting)
         if reason is None:
-            outfits += [without, *_with_neck(without, usable, setting)]
-        elif len(body) == 1:
+            outfits += _under(rugs, liners, usable, setting)
+        elif len(rugs) == 1:
             reasons.append(reason)
     return outfits, reasons
 
 
-def _bodies(usable: Sequence[Piece]) -> Iterable[tuple[Piece, ...]]:
-    """Layers in order: up to LAYERS, liners inside, at most one rug of each other kind outside them."""
-    liners = [p for p in usable if p.garment.kind == "liner"]
-    stables = [p for p in usable if p.garment.kind == "stable"]
-    outers = [p for p in usable if p.garment.kind in OUTDOOR]
-    under = [c for n in range(LAYERS + 1) for c in combinations(liners, n)]
-    over: list[tuple[Piece, ...]] = [(), *((s,) for s in stables), *((o,) for o in outers)]
-    over += [(s, o) for s in stables for o in outers]
-    return (a + b for b in over for a in under if 0 < len(a + b) <= LAYERS)
+def _rugs(distinct: Sequence[Piece], liners: Sequence[Piece]) -> list[tuple[Piece, ...]]:
+    """What may be outermost: each liner, each stable rug and outdoor layer, and the one under the other."""
+    stables = [p for p in distinct if p.garment.kind == "stable"]
+    outers = [p for p in distinct if p.garment.kind in OUTDOOR]
+    single = [(p,) for p in (*liners, *stables, *outers)]
+    return [*single, *((s, o) for s in stables for o in outers)]
+
+
+def _under(
+    rugs: tuple[Piece, ...], liners: Sequence[Piece], usable: Sequence[Piece], setting: Setting
+) -> Iterable[Outfit]:
+    """These rugs alone and over liners, each without and with a neck cover. What is allowed alone is so over liners."""
+    if rugs[0] in liners:  # outermost itself: the liners before it go under it
+        liners = liners[: liners.index(rugs[0])]
+    for count in range(LAYERS - len(rugs) + 1):
+        for under in combinations(liners, count):
+            outfit = Outfit(under + rugs)
+            yield outfit
+            yield from _with_neck(outfit, usable, setting)
 
 
 def _with_neck(outfit: Outfit, usable: Sequence[Piece], setting: Setting) -> list[Outfit]:

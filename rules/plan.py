@@ -15,11 +15,12 @@ from rules.explain import worn as worn
 from rules.missing import Missing as Missing
 from rules.missing import missing
 from rules.outlook import outlooks
-from rules.pricing import Priced, Prices, Stand
+from rules.pricing import Priced, Prices
 from rules.pricing import price as price
 from rules.question import Question, WaterState
 from rules.reason import Code, Reason, Unit
 from rules.sharing import settle
+from rules.stand import Stand
 from rules.weather import Floats
 from rules.why import reasons
 
@@ -91,7 +92,7 @@ def choose(prices: Prices, question: Question) -> Plan:
     found = share_out(prices, question)
     views = outlooks(question)
     decisions = {
-        name: [decide(priced, w, found[name].path, view, question.pieces) for w, view in enumerate(views)]
+        name: [decide(priced, w, found[name].path, view) for w, view in enumerate(views)]
         for name, priced in prices.items()
     }
     every = [decision for own in decisions.values() for decision in own]

@@ -7,9 +7,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from rules.edges import FORBIDDEN
 from rules.outfit import Outfit, Setting, refused
 from rules.plan import choose, explain, plan, price, share_out, worn
-from rules.pricing import FORBIDDEN
 from rules.question import Costs, Piece, Question, Stay, Wearer, Wishes
 from rules.reason import Code
 from tests.stable import FIELD, STALL, ask, joined, liner, sheet, turnout, unknown, wearer, weather
