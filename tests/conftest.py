@@ -8,12 +8,15 @@ from typing import Any
 
 import pytest
 
+from bot.barn import Barn, demo_path, load
+from tests.weather_service import Server, all_three
+
 SAMPLES = Path(__file__).parents[2] / "shared" / "samples"
 LOOPBACK = ("127.", "::1", "localhost")
 
 
 @pytest.fixture(autouse=True)
-def only_loopback(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+def only_loopback(monkeypatch: pytest.MonkeyPatch) -> None:
     """A test that reaches for the network fails by name."""
     connect = socket.socket.connect
 
@@ -24,7 +27,6 @@ def only_loopback(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
         connect(self, address)
 
     monkeypatch.setattr(socket.socket, "connect", guarded)
-    yield
 
 
 @pytest.fixture(autouse=True)
@@ -47,3 +49,16 @@ def samples() -> Path:
 def now() -> datetime:
     """A November morning at a quarter past six in Vermont."""
     return datetime(2026, 11, 26, 11, 15, tzinfo=UTC)
+
+
+@pytest.fixture
+def barn() -> Barn:
+    """The demo barn."""
+    return load(demo_path())
+
+
+@pytest.fixture
+def services(monkeypatch: pytest.MonkeyPatch) -> Iterator[dict[str, Server]]:
+    """A weather service of our own in each provider's place, all of them good."""
+    with all_three(monkeypatch) as made:
+        yield made
