@@ -8,7 +8,7 @@ from bot.voice import Voice
 
 GUSTY_MS = 9.0  # a gust worth a word: straps are looked at
 BREEZE_MS = 5.0  # a mean wind worth a word where no gust is
-DRY_MM = 0.15  # less over a window is not called rain
+DRY_MM = 0.25  # less over a window is not called rain
 MAY_RAIN_PCT = 30.0  # a chance worth a word where no rain is forecast
 
 

@@ -11,7 +11,7 @@ from bot.voice import Voice, for_person, plain, voice
 DRYISH = frozenset({"dry", "in service"})
 FIT_IN = 3.0  # inches a rug may be off and still be put on in need
 AT_MOST = 2  # layers offered: nobody with a shivering horse reads a list
-WARM = ("turnout", "stable", "sheet")  # never a liner by itself
+WARM = ("turnout", "stable")  # never a liner by itself
 
 
 def alarm(event: Seen, due: datetime, state: State, barn: Barn, person: Person) -> str:
@@ -48,14 +48,18 @@ def call_line(barn: Barn, horse: str, person: Person | None, tongue: Voice) -> s
 
 
 def dry_layers(horse: str, state: State, barn: Barn, *, wet: bool = False) -> list[str]:
-    """Ids of dry, in-service pieces that fit this horse and are on nobody: coolers first on a wet horse, own first."""
+    """Ids of dry, in-service pieces that fit this horse and are on nobody, its own first.
+
+    A cooler on a wet horse; else what has most fill; a sheet only where there is nothing else and nothing is on.
+    """
     taken = {g for name, worn in state.wearing().items() for g in worn or () if name != horse}
     taken |= set(state.horses[horse].wear or ()) if horse in state.horses else set()
     fitting = [g for g in barn.garments if g.id not in taken and _dry(g, state) and _fits(g, horse, barn, state)]
-    kinds = ("cooler",) if wet and any(g.kind == "cooler" for g in fitting) else WARM
-    usable = [g for g in fitting if g.kind in kinds]
-    usable.sort(key=lambda g: (g.horse != horse, kinds.index(g.kind) > 1, -g.fill_g))
-    return [g.id for g in usable[:AT_MOST]]
+    coolers = [g for g in fitting if g.kind == "cooler"]
+    warm = sorted((g for g in fitting if g.kind in WARM and g.fill_g), key=lambda g: (g.horse != horse, -g.fill_g))
+    bare = not (state.horses[horse].wear if horse in state.horses else ())
+    sheets = [g for g in fitting if g.kind == "sheet"] if bare else []
+    return [g.id for g in ((coolers if wet else []) or warm or sheets)[:AT_MOST]]
 
 
 def _dry(garment: Garment, state: State) -> bool:

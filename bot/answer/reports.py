@@ -106,7 +106,7 @@ def told_again(event: Event, tongue: Voice) -> str | None:
             return tongue.say("fact", name=plain(event.horse), fact=tongue.outfit(event.wear, event.horse))
         case Done():
             names = tongue.say("everyone") if event.horses == "all" else tongue.names(event.horses)
-            return tongue.say("fact", name=names, fact=tongue.say("done"))
+            return tongue.say("fact done", name=names)
         case Clipped():
             return tongue.say("fact", name=plain(event.horse), fact=tongue.book.styles.get(event.style, event.style))
         case Placed():

@@ -87,15 +87,23 @@ def margins(dress: DressSheet, tongue: Voice) -> Iterable[str]:
 
 
 def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
-    """Why one piece is not in the outfit: refused for a reason, else not needed."""
-    tongue, dress = scene.tongue, horse.windows[scene.current]
-    piece, name = tongue.piece(garment, horse.horse), plain(horse.horse)
-    against = [r for r in horse.refused if r.garment == garment]
+    """Why one piece is not in the outfit: refused, not fit to wear, on another horse, or simply not needed."""
+    tongue, name = scene.tongue, plain(horse.horse)
+    piece = tongue.piece(garment, horse.horse)
+    against = [tongue.bare_reason(r, scene.sheet.sky) for r in horse.refused if r.garment == garment]
+    now = scene.state.garments.get(garment)
+    if not against and now is not None and now.state not in {"dry", "in service"}:
+        against = [tongue.state(now.state)]
     if against:
-        told = tongue.say("between").join(tongue.bare_reason(r, scene.sheet.sky) for r in against[:2])
+        told = tongue.say("between").join(list(dict.fromkeys(against))[:2])
         return tongue.say("why not", piece=piece, horse=name, why=told)
-    wear = tongue.outfit(dress.wear, horse.horse)
-    fills = None
-    if dress.fill_band_g:
-        fills = tongue.measures.fills(*(known(g) or 0.0 for g in dress.fill_band_g))
-    return tongue.say("why not needed", piece=piece, horse=name, wear=wear, fills=fills)
+    wearer = _wearer(scene, garment)
+    if wearer is not None:
+        return tongue.say("why not taken", piece=piece, horse=name, other=plain(wearer))
+    dress = horse.windows[scene.current]
+    return tongue.say("why not needed", piece=piece, horse=name, wear=tongue.outfit(dress.wear, horse.horse))
+
+
+def _wearer(scene: Scene, garment: str) -> str | None:
+    """The horse that a piece goes to in this window."""
+    return next((h.horse for h in scene.sheet.horses if garment in h.windows[scene.current].wear), None)

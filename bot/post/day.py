@@ -12,7 +12,7 @@ from bot.state import State
 from bot.voice import Voice, plain, voice
 
 AT_MOST = 5  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
-MEND = ("torn", "strap broken", "washing", "missing")
+MEND = ("torn", "strap broken")
 INDENT = "  "
 
 
@@ -124,16 +124,25 @@ def chores(sheet: Sheet, state: State, tongue: Voice) -> Iterable[str]:
         yield tongue.say("wet", pieces=some(wet))
     if mend:
         yield tongue.say("mending", pieces=some(mend))
-    yield from lacks(sheet, tongue)
+    wanted = lacks(sheet, tongue)
+    if wanted:
+        yield tongue.say("wanted", pieces=some(wanted, tongue.say("between")))
 
 
-def lacks(sheet: Sheet, tongue: Voice) -> Iterable[str]:
-    """What no outfit reaches, and what would: a line for each horse and garment, whatever the rounds."""
-    rounds: dict[tuple[str, str], list[str]] = {}
-    for m in sheet.missing:
-        rounds.setdefault((m.horse, tongue.lack(m)), []).append(tongue.round(m.round))
-    for (horse, what), named in list(rounds.items())[:AT_MOST]:
-        yield tongue.say("lacks", horse=plain(horse), rounds=", ".join(dict.fromkeys(named)), what=what)
+def lacks(sheet: Sheet, tongue: Voice) -> list[str]:
+    """Horses that nothing reaches and what would do: the next round's want stands for the later ones'."""
+    first = {m.horse: m for m in reversed(sheet.missing)}
+    wanted = [first[h] for h in dict.fromkeys(m.horse for m in sheet.missing)]
+    this = sheet.windows[0].round
+    return [
+        tongue.say(
+            "want",
+            horse=plain(m.horse),
+            round=None if m.round == this else tongue.round(m.round),
+            what=tongue.lack(m),
+        )
+        for m in wanted
+    ]
 
 
 def ready(drying: DryingSheet, sheet: Sheet, tongue: Voice) -> str | None:
@@ -141,10 +150,10 @@ def ready(drying: DryingSheet, sheet: Sheet, tongue: Voice) -> str | None:
     return None if drying.ready_at is None else tongue.about(drying.ready_at, sheet.made_at)
 
 
-def some(things: Sequence[str]) -> str:
+def some(things: Sequence[str], between: str = ", ") -> str:
     """The first few things in a row, and how many more there are."""
     more = [f"+ {len(things) - AT_MOST}"] if len(things) > AT_MOST else []
-    return ", ".join([*things[:AT_MOST], *more])
+    return between.join([*things[:AT_MOST], *more])
 
 
 def looks(sheet: Sheet, window: Window, tongue: Voice) -> Iterable[str]:

@@ -47,11 +47,11 @@ BOOK = Phrasebook(
     },
     styles={
         "none": "sin esquilar",
-        "bib": "esquila de pechera",
-        "trace": "esquila de tiro",
-        "blanket": "esquila de manta",
-        "hunter": "esquila de caza",
-        "full": "esquila completa",
+        "bib": "con esquila de pechera",
+        "trace": "con esquila de tiro",
+        "blanket": "con esquila de manta",
+        "hunter": "con esquila de caza",
+        "full": "con esquila completa",
     },
     places={"field": "afuera", "stall": "adentro"},
     rounds={

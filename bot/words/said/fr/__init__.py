@@ -62,11 +62,11 @@ BOOK = Phrasebook(
     },
     styles={
         "none": "pas de tonte",
-        "bib": "tonte bavette",
-        "trace": "tonte d'attelage",
-        "blanket": "tonte couverture",
-        "hunter": "tonte hunter",
-        "full": "tonte complète",
+        "bib": "avec tonte bavette",
+        "trace": "avec tonte d'attelage",
+        "blanket": "avec tonte couverture",
+        "hunter": "avec tonte hunter",
+        "full": "avec tonte complète",
     },
     places={"field": "dehors", "stall": "au box"},
     rounds={
