@@ -39,6 +39,8 @@ class Code(StrEnum):
     YOUNG = "young"
     NO_WINTER_COAT = "no winter coat"
     SICK = "sick"
+    SEEN_COLD = "seen cold lately"
+    VET_CLOTHES = "clothed by vet's orders"
     LEARNED_COLDER = "feels the cold more"  # value: offset
     LEARNED_WARMER = "feels the cold less"  # value: offset
     NOT_WORTH_A_CHANGE = "not worth a change"

@@ -56,7 +56,8 @@ def _bare(decision: Decision) -> Iterable[Reason]:
     if decision.eased >= 0:
         if decision.before and _much_milder(decision):
             yield _peak(Code.MILD_LATER, decision.outlook.warmest, Unit.CELSIUS)
-        yield _peak(Code.WARM_ENOUGH_BARE, decision.cold, Unit.KELVIN)
+        spare = decision.cold if decision.cold.value >= 0 else None  # within what a hardy horse bears: no number
+        yield _peak(Code.WARM_ENOUGH_BARE, spare, Unit.KELVIN)
     else:
         yield from _absent(decision)
         yield _coldest(decision)
@@ -67,7 +68,11 @@ def _bare(decision: Decision) -> Iterable[Reason]:
 
 
 def _dressed(decision: Decision) -> Iterable[Reason]:
-    """Why these clothes: the weather, the horse, what was learned, what was at hand."""
+    """Why these clothes: what people saw or ordered, the weather, the horse, what was learned, what was at hand."""
+    if decision.wearer.vet_clothes:
+        yield Reason(Code.VET_CLOTHES)
+    if decision.wearer.must_clothe:
+        yield Reason(Code.SEEN_COLD)
     if decision.bare is not None and decision.bare.value >= COLD_BARE_K:
         yield from _kept_on(decision)
     yield from _weather(decision)
