@@ -1,16 +1,29 @@
 """MET Norway's Locationforecast 2.0: worldwide, NLOD and CC BY 4.0; wants a contact and at most four decimals.
 
 Instants at their time, amounts for the hours that follow; hourly for two and a half days, then by six hours. No sun
-and no amount of snow: the symbol says what falls. Gusts and chances only in the Nordic countries.
+and no amount of snow: the symbol says what falls. Gusts, chances and percentiles only in the Nordic countries.
 """
 
+from dataclasses import replace
 from itertools import pairwise
+from math import log
 from typing import Any
 
 from bot.barn import Place
 from bot.forecast.answers import Request, Requests, degrees, inner, json_object, rows
 from bot.forecast.hours import COLUMNS, HOUR
-from bot.forecast.readings import Column, Parsed, Unreadable, gridded, instant, number, rain_or_snow, whole_hour
+from bot.forecast.readings import (
+    Column,
+    Parsed,
+    Unreadable,
+    gridded,
+    instant,
+    number,
+    on_grid,
+    rain_or_snow,
+    whole_hour,
+)
+from rules.weather import Floats, Hours
 
 NAME = "met-norway"
 ATTRIBUTION = "Data from MET Norway (api.met.no, CC BY 4.0)"
@@ -26,6 +39,10 @@ INSTANTS = {
 }
 PERIODS = (("next_1_hours", 1), ("next_6_hours", 6))
 LONGEST_STEP = 6 * HOUR
+P10_TO_P90 = 2 * 1.2816  # standard deviations between these percentiles of a normal distribution
+CALM_MS = 0.5  # below it the ratio of two winds means nothing
+
+Steps = list[tuple[int, dict[str, Any]]]
 
 
 def ask(place: Place, contact: str | None) -> Requests:
@@ -56,7 +73,9 @@ def parse(body: bytes) -> Parsed:
     readings["rain_mm"], readings["snow_mm"] = _parted(total, kinds, readings["temperature_c"])
     readings["rain_probability_pct"] = chance
     readings["temperature_c"] = {at: t for at, t in readings["temperature_c"].items() if at in total}
-    return Parsed(*gridded(readings), issued=instant(inner(properties, "meta").get("updated_at")))
+    hours, notes = gridded(readings)
+    hours = replace(hours, spread_c=_spread_c(steps, hours), spread_wind=_spread_wind(steps, hours))
+    return Parsed(hours, notes, instant(inner(properties, "meta").get("updated_at")))
 
 
 def _time(step: Any) -> int | None:
@@ -74,7 +93,29 @@ def _between(points: list[tuple[int, float | None]]) -> Column:
     return column
 
 
-def _periods(steps: list[tuple[int, dict[str, Any]]]) -> tuple[Column, dict[int, str], Column]:
+def _spread_c(steps: Steps, hours: Hours) -> Floats | None:
+    air = _percentiles(steps, "air_temperature")
+    return on_grid({at: max(0.0, high - low) / P10_TO_P90 for at, (low, high) in air.items()}, hours)
+
+
+def _spread_wind(steps: Steps, hours: Hours) -> Floats | None:
+    wind = _percentiles(steps, "wind_speed")
+    ratios = {at: max(high, CALM_MS) / max(low, CALM_MS) for at, (low, high) in wind.items()}
+    return on_grid({at: log(max(1.0, ratio)) / P10_TO_P90 for at, ratio in ratios.items()}, hours)
+
+
+def _percentiles(steps: Steps, name: str) -> dict[int, tuple[float, float]]:
+    """The ensemble's 10th and 90th percentile by hour, where the answer has them."""
+    found = {}
+    for at, data in steps:
+        details = inner(data, "instant", "details")
+        low, high = number(details.get(f"{name}_percentile_10")), number(details.get(f"{name}_percentile_90"))
+        if low is not None and high is not None:
+            found[at] = low, high
+    return found
+
+
+def _periods(steps: Steps) -> tuple[Column, dict[int, str], Column]:
     """What falls, what it is and its chance, by hour: an hour's own value before a share of six hours'."""
     total: Column = {}
     kinds: dict[int, str] = {}

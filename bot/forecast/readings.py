@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from bot.forecast.hours import COLUMNS, HOUR
-from rules.weather import Hours
+from rules.weather import Floats, Hours
 
 MAX_HOURS = 40 * 366 * 24
 
@@ -95,6 +95,16 @@ def gridded(readings: Readings) -> tuple[Hours, tuple[Note, ...]]:
     return Hours(first, **columns), tuple(notes)
 
 
+def on_grid(column: Column, hours: Hours) -> Floats | None:
+    """One more column on the grid of `hours`, NaN where it has no value; None where it has none at all."""
+    made = np.full(len(hours), np.nan)
+    for at, value in column.items():
+        k, off = divmod(at - hours.start_s, HOUR)
+        if not off and 0 <= k < len(hours) and (found := number(value)) is not None:
+            made[k] = found
+    return None if np.isnan(made).all() else made
+
+
 def number(value: Any) -> float | None:
     """A finite number, else None: text, true, null, infinity and not-a-number are none."""
     if isinstance(value, bool) or not isinstance(value, int | float):
@@ -133,7 +143,7 @@ def rain_or_snow(total: Column, temperature: Column) -> tuple[Column, Column]:
     return rain, snow
 
 
-def _possible(name: str, column: "np.ndarray[Any, np.dtype[np.float64]]", first: int, notes: list[Note]) -> Any:
+def _possible(name: str, column: Floats, first: int, notes: list[Note]) -> Floats:
     bounds = BOUNDS[name]
     with np.errstate(invalid="ignore"):
         absurd = (column < bounds.low - bounds.edge) | (column > bounds.high + bounds.edge)

@@ -199,6 +199,23 @@ def test_an_answer_saved_with_its_headers_is_recognised() -> None:
     assert found.hours.rain_mm[:6].tolist() == found.hours.snow_mm[:6].tolist() == [0.25] * 6
 
 
+def test_met_norways_percentiles_are_its_own_spread() -> None:
+    """In the Nordic countries the answer says how sure it is: 10th to 90th percentile, of the air and of the wind."""
+    details = {"air_temperature": 1.0, "relative_humidity": 80.0, "wind_speed": 5.0}
+    sure = details | {"air_temperature_percentile_10": -0.2816, "air_temperature_percentile_90": 2.2816}
+    sure |= {"wind_speed_percentile_10": 4.0, "wind_speed_percentile_90": 8.0}
+    hour = {"next_1_hours": {"summary": {}, "details": {"precipitation_amount": 0.0}}}
+    steps = [
+        {"time": f"2026-11-26T{k:02}:00:00Z", "data": {"instant": {"details": told}, **hour}}
+        for k, told in enumerate((sure, details))
+    ]
+    _, found = parse(json.dumps({"properties": {"timeseries": steps}}).encode())
+    assert found.hours.spread_c is not None
+    assert found.hours.spread_wind is not None
+    np.testing.assert_allclose(found.hours.spread_c, [1.0, np.nan], atol=1e-4)
+    np.testing.assert_allclose(found.hours.spread_wind, [np.log(2) / 2.5632, np.nan], atol=1e-4)
+
+
 def test_open_meteo_as_saved_in_other_units() -> None:
     """Fahrenheit, miles an hour, inches, local times: by the units the answer names."""
     body = {
