@@ -90,7 +90,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     item = sentence[at]
     if _subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
-    if item.has("except") and any(i.has("everyone", "all", "all horses") for i in current):
+    if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
         return None
     if item.has("if") and current:
         return "if" if _complete(current) and _paused(sentence, at) else None
@@ -113,7 +113,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     if not subjects and not says:
-        return ","
+        return None if current[0].has("no") else ","
     return "," if _complete(current) and not _goes_on(sentence, at) else None
 
 
@@ -129,6 +129,8 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     if not horse:
         return False
+    if items[-1].has("inwards", "outwards"):
+        return True
     alone = ("bare", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked", "clipped")
     if any(i.has(*alone) and not i.has("in") for i in items):
         return True
@@ -144,6 +146,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
     item, before = sentence[at], current[-1]
     if item.piece is not None and not item.piece.owners:
         return False
+    if before.has("sign rubbed") and any(i.piece for i in current):
+        return False  # "the heavy is rubbing Otto"
     if before.mark or before.has(
         "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said", "in", "with",
         "under", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no", "i mean", "rug again", "do not rug",
@@ -157,6 +161,9 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
 def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     """A list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
     before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
+    clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
+    if clip and any(i.kinds("style") for i in rest[:4]) and not any(_subject(i) for i in rest[:4]):
+        return True
     while rest and (rest[0].has("article", "and", "the", "her") and not _subject(rest[0])):
         rest = rest[1:]
     if before is None or not rest:

@@ -33,6 +33,7 @@ class Piece:
     every: bool = False
     spare: bool = False
     rug: bool = False
+    called: frozenset[str] = frozenset()  # weight words, which may stand in its name: "thick liner"
 
     def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
         """Whether the description is true of a garment."""
@@ -42,7 +43,7 @@ class Piece:
             return False
         if self.kinds and garment.kind not in self.kinds:
             return False
-        if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1]:
+        if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
             return False
         return self.words <= bag
 
@@ -94,7 +95,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     if not strong and not (weak and _determined(before) and _ends(after)):
         return None
-    if strong and before is not None and before.has("is") and len(run) == 1 and not run[0].pieces:
+    if strong and before is not None and before.has("is") and before.text != "'s" and len(run) == 1 and not run[0].pieces:
         return None  # "it is cooler today"
     if not strong and all(i.has("one") for i in run):
         return None
@@ -127,7 +128,11 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
         return Piece(said, frozenset(kinds), fill, _bag(run, roster), ids=fitting or ids)
     spare = any(i.has("spare") for i in run)
-    return Piece(said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None)
+    called = frozenset(i.text for i in run if i.kinds("weight"))
+    several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
+    return Piece(
+        said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None, called=called, every=several
+    )  # fmt: skip
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
@@ -205,7 +210,9 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         own = [g for g in fitting if roster.garments[g].horse is None]
     if not own:
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
-        return Meant(options=tuple(kinds or fitting or roster.owned.get(horse, ())))
+        return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
+    called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
+    own = called or own
     on = [g for g in own if g in worn]
     if len(own) > 1 and len(on) == 1 and not piece.every:
         own = on

@@ -5,7 +5,9 @@ from functools import cache
 from importlib import import_module, resources
 
 from bot.words.heard import LANGUAGES
-from bot.words.tokens import words
+from bot.words.tokens import plain, words
+
+VERBS = ("took off", "put on", "worked", "turned out", "brought in", "brought", "swapped", "clipped", "state in service", "state found")
 
 
 @dataclass(frozen=True)
@@ -16,6 +18,7 @@ class Lexicon:
     phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
     everyday: frozenset[str]
     trade: tuple[str, ...]  # longer words of the tables, which a slip of the finger is set right to
+    accented: frozenset[str]  # words that are participles only with their last accent (enlevé, not enlève)
 
 
 @cache
@@ -33,21 +36,32 @@ def lexicon(language: str) -> Lexicon:
             by_first.setdefault(phrase_words[0], []).append((phrase_words, frozenset(means)))
     for rows in by_first.values():
         rows.sort(key=lambda row: -len(row[0]))
+    if language == "en":
+        by_first["'s"] = [(("'s",), frozenset({"is"}))]
     own = {word for phrase in meanings for word in phrase}
     trade = tuple(sorted(word for word in own if len(word) >= 5))
-    return Lexicon(language, {k: tuple(v) for k, v in by_first.items()}, own | common(language), trade)
+    return Lexicon(language, {k: tuple(v) for k, v in by_first.items()}, own | common(language), trade, _accented(table))
+
+
+def _accented(table: dict[str, str]) -> frozenset[str]:
+    words_of_verbs = {word for meaning in VERBS for phrase in spelled_out(table[meaning]) for word in phrase.split()}
+    return frozenset(plain(word) for word in words_of_verbs if word.endswith("é")) if table.get("helper") else frozenset()
 
 
 def spelled_out(row: str) -> list[str]:
-    """The phrases of one row, endings written out: `mojad|o|a` gives mojado and mojada."""
+    """The phrases of one row, endings written out: `mojad|o|a` gives mojado, mojada; `triste|s` both."""
     found = []
     for phrase in row.split(","):
         spellings = [""]
         for word in phrase.split():
             stem, *endings = word.split("|")
-            spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in endings or ("",)]
+            spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in _optional(endings)]
         found.extend(spellings)
     return [phrase for phrase in found if phrase]
+
+
+def _optional(endings: list[str]) -> list[str]:
+    return ["", *endings] if len(endings) < 2 else endings
 
 
 def _shortened(phrase: tuple[str, ...]) -> set[tuple[str, ...]]:
@@ -65,5 +79,10 @@ def common(language: str) -> frozenset[str]:
 @cache
 def any_language() -> frozenset[str]:
     """Every everyday word of all languages, and first names: never bent into the name of a horse."""
-    own = frozenset().union(*(lexicon(language).everyday for language in LANGUAGES))
-    return own | common("names")
+    return words_of_language() | common("names")
+
+
+@cache
+def words_of_language() -> frozenset[str]:
+    """Every everyday word of all languages."""
+    return frozenset().union(*(lexicon(language).everyday for language in LANGUAGES))

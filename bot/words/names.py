@@ -23,6 +23,7 @@ class Roster:
     ids: dict[str, str] = field(default_factory=dict)
     odd: dict[str, str] = field(default_factory=dict)
     spelled: dict[str, str] = field(default_factory=dict)
+    longer: list[tuple[Words, str]] = field(default_factory=list)
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
@@ -114,6 +115,7 @@ def _horse(made: Roster, name: str, horse: str) -> None:
         made.odd[name.casefold()] = horse
     _add(made.horses, phrase, horse)
     if len(phrase) > 1:
+        made.longer.append((phrase, horse))
         _add(made.horses, ("".join(phrase),), horse)
     if len(phrase) == 1:
         made.spelled[phrase[0]] = horse

@@ -22,7 +22,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if marked or not words:
         return marked
     first = words[0]
-    if any(m.startswith("ask ") for m in first.means) and not first.has("in", "wears", "put on", "time", "plan"):
+    if any(m.startswith("ask ") for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
     if not first.has("question"):
         return False

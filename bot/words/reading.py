@@ -150,9 +150,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        placed = read_place(clause, telling)
-        read_work(clause, telling) if not placed or clause.has("worked") else None
-        if not placed and clause.has("too"):
+        if not (clause.has("worked") and read_work(clause, telling)) and not read_place(clause, telling):
             _same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)
@@ -161,7 +159,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
 def _same(clause: Clause, telling: Telling) -> None:
     """ "Maple sweaty, Juniper too"."""
     horses = [i for i in clause.items if i.horses]
-    if not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
+    if not clause.has("too") or not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
         return
     last = telling.events[-1]
     if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):

@@ -53,6 +53,8 @@ def _answers_done(clause: Clause, telling: Telling) -> bool:
 
 
 def _round_word(item: Item) -> bool:
+    if item.has("place stall", "place field", "work", "body", "weather"):
+        return False
     return bool(item.horses) or soft(item) or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i") or item.person
 
 

@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from bot.words.items import Item
-from bot.words.lexicon import Lexicon, any_language
-from bot.words.names import Roster, distance
+from bot.words.lexicon import VERBS, Lexicon, any_language, words_of_language
+from bot.words.names import Roster, budget, distance
 from bot.words.tokens import Token, tokenise
 
 ENDS = frozenset("\n")
@@ -51,10 +51,18 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         if ident in roster.ids:
             return Item(ident, ident, pieces=(roster.ids[ident],)), length
     means, said = _phrase(texts, at, lexicon)
+    means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)
     people, person = _name(texts, at, roster.people)
     taken = max(said, named, nick, person)
+    if taken <= 1 and not horses:
+        slipped = _long_name(texts, at, roster)
+        if slipped is not None:
+            horse, taken = slipped
+            return Item(" ".join(texts[at : at + taken]), token.raw, horses=(horse,), exact=False, capital=token.capital), taken
+        if taken == 0 and token.text not in any_language() and token.text.endswith("s") and token.text[:-1] in roster.spelled:  # "Tuckers sheet"
+            return Item(token.text, token.raw, horses=(roster.spelled[token.text[:-1]],), capital=token.capital), 1
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
     return Item(
@@ -65,9 +73,17 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
-        known=all(t in any_language() for t in texts[at : at + taken]),
+        known=all(t in words_of_language() for t in texts[at : at + taken]),
         capital=token.capital,
     ), taken
+
+
+def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
+    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a"."""
+    if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):
+        return means
+    helped = at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
+    return means if helped else means - set(VERBS)
 
 
 def _phrase(texts: list[str], at: int, lexicon: Lexicon) -> tuple[frozenset[str], int]:
@@ -87,6 +103,18 @@ def _name(texts: list[str], at: int, table: dict[str, list]) -> tuple[list, int]
             longest = len(phrase)
             found.append(named)
     return found, longest
+
+
+def _long_name(texts: list[str], at: int, roster: Roster) -> tuple[str, int] | None:
+    """A name of several words with a slip in one of them: "lady gray"."""
+    for phrase, horse in roster.longer:
+        said = tuple(texts[at : at + len(phrase)])
+        alike = [a for a, b in zip(said, phrase) if a == b]
+        if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:
+            continue
+        if all(a == b or distance(a, b, budget(b)) <= budget(b) for a, b in zip(said, phrase)):
+            return horse, len(phrase)
+    return None
 
 
 def _hyphened(tokens: list[Token], at: int, length: int) -> str:

@@ -9,7 +9,7 @@ from bot.words.items import Item
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays", "rug again", "has", "not", "stopped",
-    "in", "inwards", "outwards", "too", "off", "on",
+    "in", "inwards", "outwards", "too", "off", "on", "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped",
 )  # fmt: skip
 BEFORE_NAME = (
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said", "ask state", "do not rug",
@@ -19,50 +19,81 @@ BEFORE_NAME = (
 
 def settle(items: Sequence[Item]) -> list[Item]:
     """The same items; those that only look like a name lose it, those it must ask about stay unsure."""
-    return [_settled(items, at) for at in range(len(items))]
+    named = [_named(items, at) if item.horses and item.exact else bool(item.horses) for at, item in enumerate(items)]
+    for step in (range(len(items)), range(len(items) - 1, -1, -1)):  # in a list of names, one is evidence for the next
+        for at in step:
+            if not named[at] and items[at].horses and items[at].exact and not _told_apart(items, at):
+                named[at] = any(named[k] for k in _neighbours(items, at))
+    return [_settled(items, at, named=named[at]) for at in range(len(items))]
 
 
-def _settled(items: Sequence[Item], at: int) -> Item:
+def _neighbours(items: Sequence[Item], at: int) -> list[int]:
+    """The places of names joined to this one by commas and "and"."""
+    found = []
+    for step in (1, -1):
+        k = at + step
+        while 0 <= k < len(items) and (items[k].has("and") or items[k].text in ",&+/"):
+            k += step
+        if 0 <= k < len(items) and abs(k - at) > 1 and items[k].horses and (items[k].exact or items[k].sure):
+            found.append(k)
+    return found
+
+
+def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     item = items[at]
     if not item.horses:
         return item
     if not item.exact:
-        if item.known and not _only_a_horse(items, at):
-            return replace(item, horses=())
-        return item if item.sure or item.known else _unless_person(items, at)
-    wordlike = item.known or bool(item.means)
-    if not wordlike or " " in item.text:
+        return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
+    if not _wordlike(item):
         return replace(item, means=frozenset())
-    if _named(items, at):
+    if named:
         return replace(item, means=frozenset(), sure=not _weather_talk(items, at))
     return replace(item, horses=())
 
 
-def _unless_person(items: Sequence[Item], at: int) -> Item:
-    return items[at]
+def _wordlike(item: Item) -> bool:
+    return (item.known or bool(item.means)) and " " not in item.text
+
+
+def _told_apart(items: Sequence[Item], at: int) -> bool:
+    """An article, or a verb, says that the word is no name: "a star", "it is dusty"."""
+    before = items[at - 1] if at else None
+    if before is None or items[at].capital:
+        return False
+    return before.has("article", "her", "very", "a little", "is") and not before.has("all", "both") or before.text in ("of", "every")
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
     """Evidence that a word of the language is a name here."""
     item = items[at]
+    if not _wordlike(item):
+        return True
     before = items[at - 1] if at else None
-    after = next((i for i in items[at + 1 :] if not i.mark or i.text not in ","), None)
-    if before is not None and before.has("article", "of", "her", "very", "a little") and not item.capital:
+    if _told_apart(items, at):
         return False
     if item.capital and not item.has("weekday"):
         return True
     if item.has("weekday") and before is not None and (before.has("on", "hour", "in", "time") or before.text in ("this", "every")):
         return False
-    if len(items) == 1:
+    after = next((i for i in items[at + 1 :] if not _passing(i)), None)
+    if len([i for i in items if not i.mark]) == 1:
         return True
-    beside = (before is not None and before.has("and") and at > 1 and items[at - 2].horses) or (
-        after is not None and after.has("and") and any(i.horses and not i.known for i in items[at + 1 : at + 4])
-    )
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
-    if item.raw[:1].islower() and after is not None and after.kinds("everyday"):
+    if item.raw[:1].islower() and item.has("weather", "weekday") and after is not None and not _sure_sign(items[at + 1 :]):
         follows = False
-    return bool(beside or follows or precedes)
+    return follows or precedes
+
+
+def _passing(item: Item) -> bool:
+    """A word that may stand between a name and what is said of it."""
+    return not predicate(item) and (item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME) or item.text == ",")
+
+
+def _sure_sign(rest: Sequence[Item]) -> bool:
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and (bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said))
 
 
 def _piece(item: Item) -> bool:
@@ -70,11 +101,11 @@ def _piece(item: Item) -> bool:
 
 
 def _weather_talk(items: Sequence[Item], at: int) -> bool:
-    """ "Sunday is wet", "Storm looks cold": the day, or the horse?"""
-    if not items[at].has("weekday", "weather") or items[at].capital:
+    """ "Sunday is wet": the day, or the horse?"""
+    if not items[at].has("weekday"):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
-    return said is not None and bool(said.kinds("everyday") or said.has("wet", "dry", "damp", "soaked"))
+    return said is not None and said.has("everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked")
 
 
 def _only_a_horse(items: Sequence[Item], at: int) -> bool:

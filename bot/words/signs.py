@@ -69,15 +69,12 @@ def _horse(reading: _Reading, at: int) -> None:
     if len(after) == 2 and after[0].text == "'s" and not soft(after[1]) and not predicate(after[1]) and not after[1].means:
         reading.latest, reading.gap = "other", 9
         return
+    for place in reading.waiting:  # "sweaty: Maple, Pip"
+        _emit(reading, place, [item], after=True)
     if not reading.open:
-        reading.horses, reading.denied = [], False
+        reading.horses, reading.denied = [], reading.denied and bool(reading.waiting)
     reading.horses.append(item)
     reading.open, reading.latest, reading.gap, reading.piece = True, "horse", 0, None
-    waiting, reading.waiting = reading.waiting, []
-    for place in waiting:
-        _emit(reading, place, [item], after=True)
-    if waiting:
-        reading.waiting = waiting  # "sweaty: Maple, Pip"
 
 
 def _about_body(before: Sequence[Item]) -> bool:
@@ -113,6 +110,9 @@ def _predicate(reading: _Reading, at: int) -> None:
         _state(reading, at, ahead)
         reading.open = False
         return
+    if items[at].has("sign rubbed") and reading.latest == "piece" and at + 1 < len(items) and items[at + 1].horses:
+        reading.waiting.append(at)
+        return
     if reading.latest == "" and not items[at].kinds("everyday") and _horse_ahead(items, at):
         reading.waiting.append(at)
         return
@@ -138,7 +138,7 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
 
 def _horse_ahead(items: Sequence[Item], at: int) -> bool:
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    while rest and (predicate(rest[0]) or rest[0].has("and", "again", "very", "a little", "too", "article", "link", "of")):
+    while rest and (predicate(rest[0]) or rest[0].has("and", "again", "on",  "very", "a little", "too", "article", "link", "of")):
         rest = rest[1:]
     return bool(rest) and bool(rest[0].horses)
 
@@ -239,7 +239,8 @@ def _meant_by_she(reading: _Reading, at: int) -> Sequence[Item]:
         return ()
     if not telling.begun and items[at].kinds("everyday") and len(telling.who) > 1:
         return ()
-    plain = items[at].kinds("everyday") == ["comfortable"] and telling.begun and not reading.clause.has("she")
+    bare = items[at].kinds("everyday") == ["comfortable"] and telling.begun and not reading.clause.has("she")
+    plain = bare and reading.clause.joined != "but" and not items[0].has("is", "time")
     return () if plain else telling.who
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 # end of line | time of day | number | word with inner apostrophes | any other mark
 PIECE = re.compile(r"\n|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
+APOSTROPHES = tuple("'’`´")
 LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
 
 # what stands before an apostrophe in French; what stands after one in English
@@ -46,7 +47,9 @@ def tokenise(text: str) -> list[Token]:
             kind = "clock" if ":" in raw or "h" in raw else "number"
             tokens.append(Token(raw.replace(",", "."), raw, start, end, kind))
         elif raw[0].isalpha():
-            tokens.extend(Token(word, raw, start, end, "word") for word in _words(raw))
+            elided = plain(raw) in ELIDED and text[end : end + 1] in APOSTROPHES
+            opened = [plain(raw) + "'"] if elided else _words(raw)
+            tokens.extend(Token(word, raw, start, end, "word") for word in opened)
         elif not _inside_word(text, start, raw):
             tokens.append(Token(raw, raw, start, end, "mark"))
     return tokens

@@ -68,7 +68,7 @@ def _change(clause: Clause) -> _Change:
 
 def _strips(items: Sequence[Item]) -> bool:
     """ "Stripped Maple": a verb right before a horse and nothing after."""
-    return any(i.has("took off") and k + 1 < len(items) and items[k + 1].horses for k, i in enumerate(items))
+    return any(i.has("stripped") and k + 1 < len(items) and items[k + 1].horses for k, i in enumerate(items))
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
@@ -105,6 +105,8 @@ def _mode(items: Sequence[Item], at: int) -> str:
     before, after = items[:at], items[at + 1 :]
     following = next((i for i in after if not i.has("link", "article", "very") or i.has("off", "on")), None)
     last = items[at - 1] if at else None
+    if following is not None and following.has("took off", "put on"):
+        return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
         return "off"
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)

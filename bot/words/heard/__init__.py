@@ -1,7 +1,7 @@
 """What the bot hears: a table of phrases a language, and lists of everyday words that are never bent into a name.
 
 A row is `meaning: phrases`, separated by commas; accents and case do not matter. `mojad|o|a|os|as` stands for
-mojado, mojada, mojados, mojadas. To teach the bot a phrase, add it to its row; nothing else is needed.
+mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to its row; nothing else is needed.
 `MEANINGS` says what each row is for; every language has every row.
 """
 
@@ -52,6 +52,7 @@ MEANINGS = {
     # wearing
     "put on": "verbs of putting on, past",
     "took off": "verbs of taking off that need no 'off'",
+    "stripped": "verbs of taking everything off: no piece need be named",
     "took": "verbs of taking off where 'off' follows",
     "wears": "has on",
     "in": "in, also of clothes",
@@ -132,6 +133,7 @@ MEANINGS = {
     "and": "joins",
     "but": "begins another thought",
     "too": "the same of another horse",
+    "helper": "stands before a participle, which without its accent is none (French)",
     "is": "forms of to be, to seem, to come",
     "link": "small words that change nothing",
     "time": "now, today, at nine",

@@ -1,13 +1,13 @@
 """Spanish, as barns in Spain and the Americas speak it."""
 
 PHRASES = {
-    "sign sweating": """sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en sudor,
+    "sign sweating": """sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en sudor,
         chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor, empapad|o|a|os|as en sudor, mojad|o|a|os|as de sudor,
         sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira, transpiran""",
     "sign hot": """tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor, con mucho calor,
         pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente, muy caliente, tenía calor, tiene bastante calor,
         está pasando calor, tiene un poco de calor, tienen demasiado calor""",
-    "sign shivering": """tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando, tiembla de frío, temblando de frío,
+    "sign shivering": """temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando, tiembla de frío, temblando de frío,
         tiritando de frío, tiritona, temblaba, tiritaba, tembloros|o|a|os|as, con escalofríos, escalofríos, tembló""",
     "sign cold": """tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho frío, pasando frío,
         pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío, un poco de frío, aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as,
@@ -60,6 +60,7 @@ PHRASES = {
         les puse, eché, le eché, añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos puesto, coloqué, poniéndole, le puso, le han puesto, le ha puesto, abrigué con, le estoy poniendo""",
     "took off": """quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole,
         les quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré, le retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos""",
+    "stripped": "desnudé, destapé, he destapado, desabrigué, le quité todo",
     "took": "",
     "wears": """lleva, llevan, lleva puest|o|a|os|as, llevan puest|o|a|os|as, lleva puesto, trae, trae puest|o|a|os|as, traen, viste, va con, van con, está con, están con, tiene puest|o|a|os|as, tienen puest|o|a|os|as,
         ahora lleva, se queda con, con, abrigad|o|a con, tapad|o|a con, lleva ahora, cubiert|o|a con, vestid|o|a con, llevando, anda con""",
@@ -156,6 +157,7 @@ PHRASES = {
     "and": "y, e, &, +, con, más, además",
     "but": "pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que, por lo que, conque, entonces, y entonces, que",
     "too": "también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para",
+    "helper": "",
     "is": """está, están, es, son, anda, andan, parece, parecen, sigue, siguen, se ve, se ven, lo veo, la veo, lo noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió, ha vuelto, ha estado, han estado, quedó, se puso, se ha puesto,
         tiene, tienen, ha, han, va, van, estar, se encuentra, se queda, quedado, queda, acabó, ha acabado, se ha quedado, amaneció, ha amanecido, he encontrado a, encontré a, encontramos a, lleva""",
     "link": """ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a, de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda, todos, todas, los dos, las dos, ambos, ambas,

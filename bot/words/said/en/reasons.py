@@ -44,6 +44,7 @@ REASONS = {
     Code.WRONG_SIZE: "[{garment}: ]wrong size",
     Code.LINER_ALONE: "[{garment}: ]a liner needs a layer over it",
     Code.NECK_ALONE: "[{garment}: ]a neck cover needs a rug to hang on",
+    Code.NECK_ALONE: "[{garment}: ]a neck cover needs a rug",
     Code.NOT_FOR_WEATHER: "[{garment}: ]not for outdoors",
     Code.NO_REAR_STRAP: "[{garment}: ]no rear strap for gusts[ of {value}]",
     Code.TOO_MANY_LAYERS: "[{garment}: ]too many layers",

@@ -44,6 +44,7 @@ REASONS = {
     Code.WRONG_SIZE: "[{garment}: ]no es su talla",
     Code.LINER_ALONE: "[{garment}: ]la manta interior lleva otra encima",
     Code.NECK_ALONE: "[{garment}: ]un cubrecuello va sujeto a una manta",
+    Code.NECK_ALONE: "[{garment}: ]la manta de cuello va con otra manta",
     Code.NOT_FOR_WEATHER: "[{garment}: ]no es para afuera",
     Code.NO_REAR_STRAP: "[{garment}: ]sin correa trasera para rachas[ de {value}]",
     Code.TOO_MANY_LAYERS: "[{garment}: ]demasiadas capas",

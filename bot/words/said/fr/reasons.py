@@ -44,6 +44,7 @@ REASONS = {
     Code.WRONG_SIZE: "[{garment} : ]pas à sa taille",
     Code.LINER_ALONE: "[{garment} : ]une sous-couverture se met sous une autre",
     Code.NECK_ALONE: "[{garment} : ]un couvre-cou s'attache à une couverture",
+    Code.NECK_ALONE: "[{garment} : ]l'encolure va avec une couverture",
     Code.NOT_FOR_WEATHER: "[{garment} : ]pas pour dehors",
     Code.NO_REAR_STRAP: "[{garment} : ]pas de sangle arrière pour des rafales[ à {value}]",
     Code.TOO_MANY_LAYERS: "[{garment} : ]trop d'épaisseurs",
