@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, FiniteFloat
 
 from bot.barn.names import plain
-from bot.barn.values import as_birth, as_clock, as_day, as_name, as_switch, as_zone, ascii_line, no_number
+from bot.barn.values import as_birth, as_clock, as_day, as_name, as_rows, as_switch, as_zone, ascii_line, no_number
 from bot.events import GarmentWord, Style, Where
 from rules.garment import Kind, Neck, Rear
 from rules.horse import CoatClass, HayFeed, Species
@@ -201,10 +201,10 @@ class Barn(Part):
     contact: Annotated[Name, AfterValidator(ascii_line)] | None = None
     rounds: Annotated[tuple[Round, ...], Field(min_length=1, max_length=24)]
     posting: Posting = Posting()
-    people: tuple[Person, ...] = ()
-    drying: tuple[DryingPlace, ...] = ()
+    people: Annotated[tuple[Person, ...], BeforeValidator(as_rows)] = ()
+    drying: Annotated[tuple[DryingPlace, ...], BeforeValidator(as_rows)] = ()
     horses: Annotated[tuple[Horse, ...], Field(min_length=1)]
-    garments: tuple[Garment, ...] = ()
+    garments: Annotated[tuple[Garment, ...], BeforeValidator(as_rows)] = ()
     costs: Costs = Costs()
 
     @property

@@ -59,8 +59,8 @@ def shown(value: Any) -> str:
             return str(value).lower()
         case dict():
             return "a group of keys"
-        case tuple() | list():
-            return "a list"
+        case tuple():
+            return "a list" if value else "an empty list"
         case str():
             text = " ".join(value.split())
             return f"'{text if len(text) <= SHOWN else text[: SHOWN - 1] + '…'}'"
@@ -100,7 +100,9 @@ def _allowed(kind: str, context: dict[str, Any], message: str, way: Way) -> tupl
         case "finite_number" | "greater_than_equal" | "greater_than" | "less_than_equal" | "less_than":
             return _range(way), ()
         case "tuple_type":
-            return "a list, as in [one, two]", ()
+            return "a list, an entry a line behind '- '" if way[-1] in SECTIONS else "a list, as in [one, two]", ()
+        case "int_from_float" | "int_type" | "int_parsing" | "int_parsing_size":
+            return "a whole number", ()
         case "model_type" | "model_attributes_type" | "dict_type":
             return "a group of keys", ()
         case "string_type":

@@ -17,6 +17,11 @@ def as_name(value: str) -> str:
     return value
 
 
+def as_rows(value: Any) -> Any:
+    """A section that holds nothing yet is an empty one."""
+    return () if value is None else value
+
+
 def no_number(value: Any) -> Any:
     """Numbers only: true, false and text are none."""
     if isinstance(value, bool | str):

@@ -89,7 +89,7 @@ def parse(body: bytes) -> Parsed:
     given = {ours: column(theirs, late) for theirs, (ours, late) in NAMES.items()}
     showers = given.pop("showers")
     given["rain_mm"] = {at: _sum(value, showers.get(at, 0.0)) for at, value in given["rain_mm"].items()}
-    if not given["rain_mm"]:  # asked for all that falls as one number
+    if not (given["rain_mm"] and given["snow_mm"]):  # asked for all that falls as one number
         given |= _parted(column("precipitation"), given["snow_mm"], given["temperature_c"])
     given["temperature_c"].pop(max(at for at in times if at is not None), None)  # its rain would be in the next hour's
     return Parsed(*gridded(given))

@@ -112,6 +112,10 @@ def warnings(tmp_path: Path, text: str) -> list[Problem]:
         ("{name: Ned}", "{name: Ned, clip: trace}", "12: horse Ned, clip: found 'trace'; allowed: a group of keys"),
         ("{name: Ned}", "{name: Ned, wearing: [maple-sheet]}",
          "12: horse Ned, wearing: 'maple-sheet' is already worn, in line 11"),
+        ("telegram: 1003", "telegram: 10.5", "7: person Ruth, telegram: found 10.5; allowed: a whole number"),
+        ("telegram: 1003", "telegram: -1", "7: person Ruth, telegram: found -1; allowed: 0 to 4,503,599,627,370,496"),
+        ('[{name: morning, at: "07:00"}, {name: evening, at: "16:30"}]', "morning",
+         "4: rounds: found 'morning'; allowed: a list, an entry a line behind '- '"),
         ("{name: Ned}", "{coat: fine}", "12: horse 2, name: this key is missing"),
         ("{name: Ned}", "{name: ''}", "12: horse , name: found ''; allowed: a name on one line, 1 to 100 characters"),
         ("{name: Ned}", "{name: }", "12: horse 2, name: found nothing; allowed: a word"),
@@ -149,6 +153,12 @@ def test_a_fault_says_where_what_is_allowed_and_what_was_meant(tmp_path: Path, g
 def test_the_small_barn_of_these_tests_is_a_good_one(tmp_path: Path) -> None:
     """Each fault above is the only one in its file."""
     assert warnings(tmp_path, SMALL) == []
+
+
+def test_a_section_that_holds_nothing_yet_is_empty(tmp_path: Path) -> None:
+    """Who begins a file writes the heads first."""
+    head = SMALL.partition("drying:")[0]
+    warnings(tmp_path, f"{head}drying:\nhorses: [{{name: Ned}}]\ngarments:\n")
 
 
 def test_an_unknown_key_is_answered_with_the_known_ones(tmp_path: Path) -> None:
