@@ -12,7 +12,7 @@ import numpy as np
 from rules import parameters as p
 from rules.dressed import COVERED_ZONES, PATCH_OF_ZONE, Cases
 from rules.exchange import Floats
-from rules.paths import Around, Cloth, Paths, between, cloth, paths, soaked, surroundings, through, wide
+from rules.paths import Around, Cloth, Paths, between, cloth, hair_left, paths, surroundings, through, wide
 from rules.weather import Air
 from rules.wetness import Water, follow, per_hour
 
@@ -67,7 +67,7 @@ def balance(cases: Cases, air: Air, step_h: float = 1.0) -> Margins:
 def judged(cases: Cases, around: Around, water: Water) -> Margins:
     """The margins of every hour with the water that hair and cloth hold in it."""
     bodies = cases.bodies
-    wet, filled, drying = soaked(cases, water), cloth_share(cases, water), drying_heat(cases, water)
+    wet, filled, drying = hair_left(cases, water), cloth_share(cases, water), drying_heat(cases, water)
     worn = cloth(cases, around, filled)
     shut, opened = (paths(cases, around, wet, between(cases, warm)) for warm in (0.0, 1.0))
     conductance, conductance_warm = through(cases, shut, worn.resistance), through(cases, opened, worn.resistance)

@@ -8,7 +8,7 @@ from typing import NamedTuple
 import numpy as np
 
 from rules import parameters as p
-from rules.dressed import COVERED_ZONES, EXTREMITIES, OPEN_ZONES, PATCH_OF_ZONE, Cases
+from rules.dressed import COVERED_PATCHES, COVERED_ZONES, OPEN_PATCHES, OPEN_TRUNK, OPEN_ZONES, Cases
 from rules.exchange import Floats, Stream, convection, radiation, stream
 from rules.weather import Air
 from rules.wetness import Water
@@ -96,9 +96,9 @@ def between(cases: Cases, warm: Floats | float) -> Posture:
     )
 
 
-def soaked(cases: Cases, water: Water) -> Floats:
-    """By how much its water divides the insulation of hair, (patch, case, scenario, hour); 1 is dry."""
-    return 1 + water.hair / (cases.soaking.depth[:, :, None, None] * p.COAT_HALVING_WATER)
+def hair_left(cases: Cases, water: Water) -> Floats:
+    """What its water leaves of the insulation of hair, (patch, case, scenario, hour); 1 is dry."""
+    return 1 / (1 + water.hair / (cases.soaking.depth[:, :, None, None] * p.COAT_HALVING_WATER))
 
 
 def cloth(cases: Cases, around: Around, filled: Floats) -> Cloth:
@@ -110,25 +110,34 @@ def cloth(cases: Cases, around: Around, filled: Floats) -> Cloth:
     return Cloth(wide(cases.base) * gap, wide(cases.filling) * left, left)
 
 
-def paths(cases: Cases, around: Around, soaked: Floats, posture: Posture) -> Paths:
-    """The ways out but for the clothes."""
+def paths(cases: Cases, around: Around, left: Floats, posture: Posture) -> Paths:
+    """The ways out but for the clothes, through hair of which water has left so much (see hair_left)."""
     hold = wide(cases.hair_wind) * around.wind
     grown = p.COAT_PER_MM * cases.soaking.depth
-    trunk, now, clothed = np.zeros(()), np.zeros(()), np.zeros(())
-    for zone in OPEN_ZONES:
-        patch = PATCH_OF_ZONE[zone]
-        skin = posture.tissue * (posture.extremities if zone in EXTREMITIES else 1.0)
-        hair = posture.hair * wide(grown[patch]) / (1 + hold)
-        resistance = skin + (hair + around.air_layer) / soaked[patch]
-        now = now + wide(cases.share[zone]) / resistance
-        trunk = trunk if zone in EXTREMITIES else now
-        clothed = clothed + wide(cases.share_clothed[zone]) / resistance
+    outer = [
+        (posture.hair * wide(grown[patch]) / (1 + hold) + around.air_layer) * left[patch] for patch in OPEN_PATCHES
+    ]
+    trunk = [1 / (posture.tissue + each) for each in outer]
+    extremity = [1 / (posture.tissue * posture.extremities + each) for each in outer]
     draught = 1 + np.where(wide(cases.shell) > 0, 0.0, float(p.OPEN_WEAVE_HAIR)) * hold
     first, second = (
-        posture.tissue + wide(p.COAT_FLATTENED * grown[patch]) / (draught * soaked[patch]) + around.air_layer
-        for patch in COVERED_ZONES
+        posture.tissue + wide(p.COAT_FLATTENED * grown[patch]) * left[patch] / draught + around.air_layer
+        for patch in COVERED_PATCHES
     )
-    return Paths(trunk, now, clothed, (first, second))
+    return Paths(
+        trunk=_sum(cases.share, OPEN_TRUNK, trunk),
+        open=_sum(cases.share, OPEN_ZONES, trunk + extremity),
+        open_clothed=_sum(cases.share_clothed, OPEN_ZONES, trunk + extremity),
+        beside_clothes=(first, second),
+    )
+
+
+def _sum(share: Floats, zones: tuple[int, ...], conductances: list[Floats]) -> Floats:
+    """Conductance of these zones together."""
+    total = np.zeros(())
+    for zone, conductance in zip(zones, conductances, strict=True):
+        total = total + wide(share[zone]) * conductance
+    return np.asarray(total)
 
 
 def through(cases: Cases, ways: Paths, clothes: Floats) -> Floats:

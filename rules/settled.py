@@ -11,7 +11,7 @@ import numpy as np
 from rules.dressed import COVERED_ZONES, OPEN_TRUNK, Cases
 from rules.exchange import Floats
 from rules.heat import balance, cloth_share, drying_heat
-from rules.paths import Around, Posture, between, cloth, paths, soaked, surroundings, through, wide
+from rules.paths import Around, Posture, between, cloth, hair_left, paths, surroundings, through, wide
 from rules.weather import Air
 from rules.wetness import Water
 
@@ -67,7 +67,7 @@ def account(cases: Cases, air: Air) -> Account:
 
 def _losses(cases: Cases, around: Around, water: Water, posture: Posture) -> tuple[Floats, Floats, Floats]:
     """Heat through clothes, through all open skin, and through that of trunk and neck [W/m2]."""
-    ways = paths(cases, around, soaked(cases, water), posture)
+    ways = paths(cases, around, hair_left(cases, water), posture)
     worn = cloth(cases, around, cloth_share(cases, water)).resistance
     drop = wide(cases.bodies.core) - around.effective
     whole = through(cases, ways, worn)

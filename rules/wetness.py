@@ -16,7 +16,9 @@ from rules.question import WaterState
 from rules.weather import Air
 
 Indices = np.ndarray[tuple[int], np.dtype[np.int_]]
-COVERED, OPEN = slice(0, 2), slice(2, 4)
+# Stores of water: four patches of hair, within the cloth, outside its shell.
+COVERED, OPEN, CLOTHES = slice(0, 2), slice(2, 4), slice(4, 6)
+WITHIN, OUTSIDE, STORES = 4, 5, 6
 
 
 class Amount(NamedTuple):
@@ -64,15 +66,6 @@ class Water:
     outside_end: Floats
 
 
-class Step(NamedTuple):
-    """One store of water over one step: its mean and end, what dried [per hour], what ran over."""
-
-    mean: Floats
-    end: Floats
-    dried: Floats
-    over: Floats
-
-
 def catch(rain: Floats, wind: Floats) -> Floats:
     """Water that bare hair takes from rain [mm/h] in wind [m/s], per square metre of it [kg/m2/h].
 
@@ -89,93 +82,100 @@ def per_hour(heat: float | Floats) -> Floats:
     return np.asarray(heat * 3600 / p.LATENT_HEAT)
 
 
-@dataclass(frozen=True)
-class _Rates:
-    """What each place of the air brings and takes, axes (hour, place, scenario) [kg/m2/h].
-
-    Hair that is being rained on does not dry meanwhile, so more wind in the rain never leaves it drier.
-    """
-
-    hair_in: Floats
-    hair_out: Floats
-    cloth_in: Floats
-    film_out: Floats
-
-    @classmethod
-    def of(cls, air: Air) -> "_Rates":
-        wet = np.nan_to_num(air.rain)
-        raining = wet > p.RAIN_TRACE
-        hair_out = evaporation(air.temperature, air.humidity, air.wind, heat=float(p.HAIR_DRYING_HEAT))
-        film_out = evaporation(air.temperature, air.humidity, air.wind)
-        snow = p.RAIN_ON_BODY * p.DRY_SNOW_WETS * np.nan_to_num(air.snow)
-        fields = (
-            catch(wet, np.nan_to_num(air.wind)) + snow,
-            np.where(raining, 0.0, np.nan_to_num(hair_out)),
-            p.RAIN_ON_BODY * wet + snow,
-            np.nan_to_num(film_out),
-        )
-        return cls(*(np.ascontiguousarray(np.moveaxis(field, 2, 0)) for field in fields))
-
-
 def follow(soaking: Soaking, air: Air, sweat: Floats, step_h: float = 1.0) -> Water:
     """Water in hair and cloth over all hours and all cases at once.
 
     sweat [kg/m2/h] comes from inside, shape (case, scenario, hour). An hour that the forecast does not know
     brings no rain and blows nothing dry. Within a step every rate is constant, so the step is exact.
     """
-    rates, place = _Rates.of(air), soaking.place
-    cases, ways, hours = sweat.shape
-    sweated = np.moveaxis(np.nan_to_num(sweat), 2, 0)
-    hair = np.repeat(soaking.hair[:, :, None], ways, axis=2)
-    within, outside = (np.repeat(start[:, None], ways, axis=1) for start in (soaking.within, soaking.outside))
-    mean_hair, mean_within = np.empty((4, cases, ways, hours)), np.empty((cases, ways, hours))
-    inner, outer = np.empty_like(mean_within), np.empty_like(mean_within)
-    for hour in range(hours):
-        film = _film(soaking, outside, rates.cloth_in[hour][place], rates.film_out[hour][place], step_h)
-        cloth = _cloth(soaking, within, rates.cloth_in[hour][place], sweated[hour], step_h)
-        under = _under(soaking, hair[COVERED], sweated[hour], cloth.over / step_h, step_h)
-        bare = _bare(soaking, hair[OPEN], rates.hair_in[hour][place], rates.hair_out[hour][place], step_h)
-        mean_hair[COVERED, :, :, hour], mean_hair[OPEN, :, :, hour] = under.mean, bare.mean
-        mean_within[:, :, hour], inner[:, :, hour], outer[:, :, hour] = cloth.mean, cloth.dried, film.dried
-        hair, within, outside = np.concatenate((under.end, bare.end)), cloth.end, film.end
-    return Water(mean_hair, mean_within, inner, outer, hair, within, outside)
+    rates, sweated = _Rates.of(soaking, air), np.ascontiguousarray(np.moveaxis(np.nan_to_num(sweat), 2, 0))
+    most = np.concatenate((p.COAT_MOST_WATER * soaking.depth, soaking.holds[None], soaking.film[None]))[:, :, None]
+    start = np.concatenate((soaking.hair, soaking.within[None], soaking.outside[None]))[:, :, None]
+    level = np.repeat(start, sweat.shape[1], axis=2)
+    means, dried = np.empty((len(sweated), *level.shape)), np.empty((len(sweated), 2, *level.shape[1:]))
+    for hour, sweat_now in enumerate(sweated):
+        comes, goes = rates.comes(hour, sweat_now), rates.goes(hour)
+        free = level + (comes - goes) * step_h  # what would be left, were there no bottom and no brim
+        over = np.maximum(free[CLOTHES] - most[CLOTHES], 0.0)
+        free[COVERED] += over[0]  # soaked cloth drips into the hair below
+        end = np.minimum(np.maximum(free, 0.0), most)
+        means[hour] = _mean(level, end, free)
+        dried[hour] = comes[CLOTHES] + (level[CLOTHES] - end[CLOTHES] - over) / step_h
+        level = end
+    return Water(
+        hair=_by_case(means[:, :WITHIN]),
+        within=_by_case(means[:, WITHIN]),
+        inner=_by_case(dried[:, 0]),
+        outer=_by_case(dried[:, 1]),
+        hair_end=level[:WITHIN],
+        within_end=level[WITHIN],
+        outside_end=level[OUTSIDE],
+    )
 
 
-def _film(soaking: Soaking, outside: Floats, rain: Floats, goes: Floats, step_h: float) -> Step:
-    """Water outside a shell: rain, blown dry."""
-    return _step(outside, rain, goes, soaking.film[:, None], step_h)
+@dataclass(frozen=True)
+class _Rates:
+    """What weather brings to each store of water and takes from it, axes (hour, place, scenario) [kg/m2/h].
+
+    Hair that is being rained on does not dry meanwhile, so more wind in the rain never leaves it drier.
+    """
+
+    soaking: Soaking
+    on_hair: Floats
+    on_cloth: Floats
+    off_hair: Floats
+    off_cloth: Floats
+
+    @classmethod
+    def of(cls, soaking: Soaking, air: Air) -> "_Rates":
+        rain, melted = _by_hour(air.rain), p.RAIN_ON_BODY * p.DRY_SNOW_WETS * _by_hour(air.snow)
+        warmed = evaporation(air.temperature, air.humidity, air.wind, heat=float(p.HAIR_DRYING_HEAT))
+        return cls(
+            soaking,
+            on_hair=catch(rain, _by_hour(air.wind)) + melted,
+            on_cloth=p.RAIN_ON_BODY * rain + melted,
+            off_hair=np.where(rain > p.RAIN_TRACE, 0.0, _by_hour(warmed)),
+            off_cloth=_by_hour(evaporation(air.temperature, air.humidity, air.wind)),
+        )
+
+    def comes(self, hour: int, sweat: Floats) -> Floats:
+        """Rain from outside and sweat from inside, (store, case, scenario)."""
+        soaking, on_cloth = self.soaking, self.on_cloth[hour][self.soaking.place]
+        sweat = sweat * (soaking.holds > 0)[:, None]  # a bare horse's dries at once
+        comes = np.empty((STORES, *sweat.shape))
+        comes[COVERED] = p.SWEAT_INTO_HAIR * sweat
+        comes[OPEN] = self.on_hair[hour][soaking.place] * soaking.exposed[:, None]
+        comes[WITHIN] = soaking.leak[:, None] * on_cloth + (1 - p.SWEAT_INTO_HAIR) * sweat
+        comes[OUTSIDE] = on_cloth
+        return comes
+
+    def goes(self, hour: int) -> Floats:
+        """What air and the horse's warmth can dry, (store, case, scenario)."""
+        off_cloth = self.off_cloth[hour][self.soaking.place]
+        goes = np.empty((STORES, *off_cloth.shape))
+        under = np.where(self.soaking.wicking > 0, float(p.COOLER_DRYING_HEAT), float(p.COVERED_DRYING_HEAT))
+        goes[COVERED] = per_hour(under)[:, None]
+        goes[OPEN] = self.off_hair[hour][self.soaking.place]
+        goes[WITHIN] = per_hour(p.CLOTH_DRYING_HEAT)
+        goes[OUTSIDE] = off_cloth
+        return goes
 
 
-def _bare(soaking: Soaking, hair: Floats, rain: Floats, goes: Floats, step_h: float) -> Step:
-    """Open hair: rain, dried by air and warmth; what it cannot hold runs off."""
-    most = p.COAT_MOST_WATER * soaking.depth[OPEN, :, None]
-    return _step(hair, rain * soaking.exposed[:, None], goes, most, step_h)
+def _mean(start: Floats, end: Floats, free: Floats) -> Floats:
+    """Mean of a store over a step: straight until it is empty or full, level from then on."""
+    moved, would_move = end - start, free - start
+    would_move[would_move == 0] = 1.0
+    return np.asarray(end - moved * moved / (2 * would_move))
 
 
-def _cloth(soaking: Soaking, within: Floats, rain: Floats, sweat: Floats, step_h: float) -> Step:
-    """Water within the cloth: through the shell and off the skin; dried by the horse's warmth."""
-    worn = soaking.holds[:, None] > 0
-    comes = np.where(worn, soaking.leak[:, None] * rain + (1 - p.SWEAT_INTO_HAIR) * sweat, 0.0)
-    return _step(within, comes, per_hour(p.CLOTH_DRYING_HEAT), soaking.holds[:, None], step_h)
+def _by_hour(field: Floats) -> Floats:
+    """(place, scenario, hour) as (hour, place, scenario); nothing where nobody knows."""
+    return np.nan_to_num(np.moveaxis(field, -1, 0))
 
 
-def _under(soaking: Soaking, hair: Floats, sweat: Floats, dripping: Floats, step_h: float) -> Step:
-    """Hair under clothes: wetted by sweat and by what soaked cloth passes on; dried through the cloth."""
-    heat = np.where(soaking.wicking > 0, float(p.COOLER_DRYING_HEAT), float(p.COVERED_DRYING_HEAT))
-    most = p.COAT_MOST_WATER * soaking.depth[COVERED, :, None]
-    comes = np.where(soaking.holds[:, None] > 0, p.SWEAT_INTO_HAIR * sweat + dripping, 0.0)
-    return _step(hair, comes, per_hour(heat)[:, None], most, step_h)
-
-
-def _step(store: Floats, comes: Floats, goes: Floats, most: Floats, step_h: float) -> Step:
-    left = store + (comes - goes) * step_h
-    end = np.minimum(np.maximum(left, 0.0), most)
-    over = np.maximum(left - most, 0.0)
-    dried = (store - end - over) / step_h + comes
-    # straight until it is empty or full, level from then on
-    moved = left - store
-    sloping = np.divide(end - store, moved, out=np.ones_like(moved), where=moved != 0)
-    return Step(end - sloping * (end - store) / 2, end, dried, over)
+def _by_case(field: Floats) -> Floats:
+    """(hour, …, case, scenario) as (…, case, scenario, hour)."""
+    return np.ascontiguousarray(np.moveaxis(field, 0, -1))
 
 
 def amount(garment: Garment, water: WaterState, *, leaks: bool = False) -> Amount:

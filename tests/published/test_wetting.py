@@ -9,8 +9,7 @@ from rules.garment import Garment
 from rules.heat import balance
 from rules.horse import body
 from rules.paths import between as posture
-from rules.paths import paths, surroundings
-from rules.paths import soaked as soaking
+from rules.paths import hair_left, paths, surroundings
 from rules.wetness import dry_after_h, per_hour
 from tests.laboratory import HORSE, JULY, air, case, hours, last, soaked
 from tests.published.check import HOLDS, Check, between, each, near
@@ -39,7 +38,7 @@ def heat_of_the_soaked() -> float:
 def halving() -> float:
     """Heat through hair and air with 11 % of its volume water, of that when dry."""
     one, weather = case(), air(hours(0.0, humidity=100, count=1))
-    wet = soaking(one, balance(soaked(one, 0.11), weather).water)
+    wet = hair_left(one, balance(soaked(one, 0.11), weather).water)
     no_tissue = posture(one, 0.0)._replace(tissue=np.zeros((1, 1, 1)))
     dripping, dry = (paths(one, surroundings(one, weather), f, no_tissue) for f in (wet, np.ones((4, 1, 1, 1))))
     return last(dripping.open) / last(dry.open)

@@ -57,7 +57,7 @@ PLAIN: dict[Callable[..., object], Callable[[], object]] = {
     paths.wide: lambda: paths.wide(ONE),
     paths.surroundings: lambda: AROUND.effective,
     paths.between: lambda: COLD.tissue,
-    paths.soaked: lambda: paths.soaked(case(), DONE.water),
+    paths.hair_left: lambda: paths.hair_left(case(), DONE.water),
     paths.cloth: lambda: paths.cloth(case(), AROUND, 0 * DONE.cold).resistance,
     paths.paths: lambda: paths.paths(case(), AROUND, DRY, COLD).open,
     paths.through: lambda: paths.through(case(), paths.paths(case(), AROUND, DRY, COLD), 0 * DONE.cold),
