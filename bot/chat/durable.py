@@ -24,7 +24,7 @@ LOG = logging.getLogger(__name__)
 
 POLL_S = 25  # how long the server may hold an empty answer
 ALLOWED = ("message", "edited_message", "callback_query", "my_chat_member")  # said each time: else the last bot's stays
-YIELDS = 4  # turns of the loop left to those who act on updates and answer, before the server is asked again
+YIELDS = 12  # turns of the loop left to those who act on updates and answer, before the server is asked again
 LONGEST_PAUSE_S = 30.0
 
 Update = dict[str, Any]
