@@ -81,27 +81,17 @@ def gridded(readings: Readings) -> tuple[Hours, tuple[Note, ...]]:
     n = (last - first) // HOUR + 1
     if n > MAX_HOURS:
         raise Unreadable(f"its times run from {_day(first)} to {_day(last)}")
-    notes: list[Note] = []
-    columns = {}
-    for name in COLUMNS:
-        column = np.full(n, np.nan)
-        for at, value in readings.get(name, {}).items():
-            if first <= at <= last and (found := number(value)) is not None:
-                column[(at - first) // HOUR] = found
-        columns[name] = _possible(name, column, first, notes)
+    told = {name: _laid(readings.get(name, {}), first, n) for name in COLUMNS}
+    absurd: list[Note] = []
+    columns = {name: _possible(name, column, first, absurd) for name, column in told.items()}
     if np.isnan(columns["temperature_c"]).all():
         raise Unreadable("none of its temperatures can be")
-    notes += _gaps(columns, first)
-    return Hours(first, **columns), tuple(notes)
+    return Hours(first, **columns), (*absurd, *_gaps(told, first))
 
 
 def on_grid(column: Column, hours: Hours) -> Floats | None:
     """One more column on the grid of `hours`, NaN where it has no value; None where it has none at all."""
-    made = np.full(len(hours), np.nan)
-    for at, value in column.items():
-        k, off = divmod(at - hours.start_s, HOUR)
-        if not off and 0 <= k < len(hours) and (found := number(value)) is not None:
-            made[k] = found
+    made = _laid(column, hours.start_s, len(hours))
     return None if np.isnan(made).all() else made
 
 
@@ -143,6 +133,15 @@ def rain_or_snow(total: Column, temperature: Column) -> tuple[Column, Column]:
     return rain, snow
 
 
+def _laid(column: Column, first: int, n: int) -> Floats:
+    made = np.full(n, np.nan)
+    for at, value in column.items():
+        k = (at - first) // HOUR
+        if 0 <= k < n and (found := number(value)) is not None:
+            made[k] = found
+    return made
+
+
 def _possible(name: str, column: Floats, first: int, notes: list[Note]) -> Floats:
     bounds = BOUNDS[name]
     with np.errstate(invalid="ignore"):
@@ -154,15 +153,13 @@ def _possible(name: str, column: Floats, first: int, notes: list[Note]) -> Float
     return np.where(absurd, np.nan, np.clip(column, bounds.low, bounds.high)) + 0.0  # + 0.0: no negative zero
 
 
-def _gaps(columns: Mapping[str, Any], first: int) -> Iterable[Note]:
-    """The hours that cannot be judged, by what they lack."""
-    lacking: dict[tuple[int, ...], list[str]] = {}
-    for name in NEEDED:
-        unknown = np.isnan(columns[name])
-        if unknown.any():
-            lacking.setdefault(_at(unknown, first), []).append(BOUNDS[name].name)
-    for hours, names in lacking.items():
-        yield Note("no " + ", ".join(names), hours)
+def _gaps(told: Mapping[str, Floats], first: int) -> Iterable[Note]:
+    """The hours that cannot be judged because something was not told, by what it is."""
+    unknown = np.array([np.isnan(told[name]) for name in NEEDED])
+    for lacking in sorted({tuple(column) for column in unknown.T.tolist() if any(column)}, reverse=True):
+        names = [BOUNDS[name].name for name, lacks in zip(NEEDED, lacking) if lacks]
+        hours = _at(np.equal(unknown.T, lacking).all(axis=1), first)
+        yield Note("no values" if all(lacking) else "no " + ", ".join(names), hours)
 
 
 def _at(which: Any, first: int) -> tuple[int, ...]:
