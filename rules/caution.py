@@ -7,15 +7,14 @@ All thresholds are common practice or plain prudence, no source.
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from rules.decision import Decision
+from rules.decision import MATERIAL_K, Decision
 from rules.outfit import STRAP_GUST_MS
 from rules.outlook import Peak
 from rules.reason import Code, Reason, Unit
 
-CHANCE = 0.15  # of being cold, or hot, from which a hand goes under the rug
+CHANCE = 0.25  # of being cold, or hot, from which a hand goes under the rug: more than the harshest scenario alone (1 in 6)
 UNSURE_K = 3.0  # spread of what is known of a horse from which the model is called unsure
 THIN_K = 3.0  # margin within which an unsure model matters
-COLD_K = -1.0  # margin, tolerance included, below which a horse is materially cold
 HAY_PCT = 10.0  # extra heat from which more hay is worth fetching
 SEVERE_PCT = 40.0  # extra heat at which shivering must be looked for
 ICE_C = -2.0  # air at which water freezes over
@@ -53,7 +52,7 @@ def check(decision: Decision) -> Check | None:
 
 
 def _danger(decision: Decision) -> Iterable[Reason]:
-    if decision.cold is not None and decision.eased < COLD_K:
+    if decision.cold is not None and decision.eased < -MATERIAL_K:
         yield _at(Code.NOTHING_REACHES, decision.cold)
     if decision.wearer.must_clothe or decision.extra_pct >= SEVERE_PCT:
         yield Reason(Code.VET_IF_SHIVERING)

@@ -12,6 +12,8 @@ from rules.question import Piece, Stay, Wearer
 from rules.stand import Stand
 from rules.weather import Floats
 
+MATERIAL_K = 2.0  # colder than this beyond tolerance is worth a garment; less, a hand under the rug
+
 
 @dataclass(frozen=True)
 class Decision:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from rules.decision import Decision
+from rules.decision import MATERIAL_K, Decision
 from rules.dressed import Dressed, cases
 from rules.garment import Garment, Kind
 from rules.heat import balance
@@ -13,7 +13,6 @@ from rules.pricing import as_felt
 from rules.question import Piece, Question
 from rules.weather import Air, Floats, at_horse, scenarios
 
-MATERIAL_K = 1.0  # colder than this beyond tolerance is worth a garment
 STEP_G = 50.0
 LADDER_G = tuple(np.arange(0.0, 401.0, STEP_G).tolist())  # fills that are sold
 WIDTH_G = 100.0  # of the range named: people have what they have

@@ -53,8 +53,8 @@ def assign(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:
     if not doubled(cheapest) & disputed:
         return cheapest
     torn = [i for i, own in enumerate(bids) if any(spare in disputed for bid in own for spare, _ in bid.takes)]
-    solved = _solve([bids[i] for i in torn], disputed)
-    return [solved[torn.index(i)] if i in torn else bid for i, bid in enumerate(cheapest)]
+    solved = dict(zip(torn, _solve([bids[i] for i in torn], disputed)))
+    return [solved.get(i, bid) for i, bid in enumerate(cheapest)]
 
 
 def _solve(bids: Sequence[Sequence[B]], disputed: frozenset[str]) -> list[B]:

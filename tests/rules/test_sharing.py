@@ -83,3 +83,10 @@ def test_no_other_sharing_is_cheaper_and_no_spare_is_doubled(barn: list[list[Off
     chosen = settle(cheapest_of_each_use(barn), len(barn))
     assert not doubled(chosen)
     assert abs(total(chosen) - by_trying_everything(barn)) < 1e-6
+
+
+def test_the_solver_says_nothing(capfd):
+    """What a command prints as JSON must stay JSON."""
+    barn = [offers(5.0, spare=2.0), offers(22.0, spare=2.0)]
+    settle(cheapest_of_each_use(barn), 2)
+    assert capfd.readouterr() == ("", "")
