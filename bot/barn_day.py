@@ -13,9 +13,10 @@ from bot.barn import Barn, Person
 from bot.events import Changed, Entry, Event, Posted
 from bot.forecast import Forecast
 from bot.hearing import (
-    ASK_STANDS,
+    FRESH,
     Decision,
     Scene,
+    corrected,
     decide,
     digest,
     meant,
@@ -96,22 +97,35 @@ class BarnDay:
 
     def _carry_out(self, incoming: Incoming, person: Person, decision: Decision) -> None:
         """Record and say what one message led to."""
+        back = self._undo(incoming, person, alone=not decision.events) if decision.undo else []
         entries = self.record(incoming.at, person.name, incoming.key, decision.events, incoming.text)
         numbers = [entry.number for entry in entries]
-        if decision.undo:
-            entries = [*entries, *self._undo(incoming, person)]
         for outgoing in decision.say:
             self.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
-        self.asks.pop(person.name, None)
+        if incoming.tap is not None:
+            self._tick_off(incoming)
+        if entries:
+            self.asks.pop(person.name, None)
         if decision.ask:
             self.asks[person.name] = (decision.ask, incoming.at)
-        if entries:
-            self.reports.append((incoming, person, entries))
+        if entries or back:
+            self.reports.append((incoming, person, [*back, *entries]))
 
-    def _undo(self, incoming: Incoming, person: Person) -> list[Entry]:
-        """Take back what the message replied to did, else the speaker's own last."""
+    def _tick_off(self, incoming: Incoming) -> None:
+        """A tap shows on the post's own buttons: who is done, and who said so."""
+        ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
+        standing = self.state.standing
+        if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
+            buttons = post.ticked(ours.buttons, self.barn, standing.done_by)
+            self.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
+
+    def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:
+        """Take back what the message replied to did, else the speaker's own last.
+
+        alone: nothing else is recorded of this message, so its key is the undo's.
+        """
         numbers = meant(incoming, person, self.ledger.entries(), self._numbers(incoming.reply_to))
-        back = self.ledger.undo(incoming.at, person.name, incoming.key, numbers, incoming.text)
+        back = self.ledger.undo(incoming.at, person.name, incoming.key if alone else "", numbers, incoming.text)
         if back:
             self.state = fold(self.barn, self.ledger.entries())
         text = answer.undone(back, self.barn, person)
@@ -127,7 +141,7 @@ class BarnDay:
 
     def _stranger(self, incoming: Incoming, heard: Heard) -> None:
         """Somebody not listed: told so politely once a day; danger they report goes to the manager."""
-        for outgoing in strangers(incoming, heard, self.barn, self.language, greeted=self._greeted(incoming)):
+        for outgoing in strangers(incoming, heard, self.barn, self.language, greeted=lambda: self._greeted(incoming)):
             self.say(outgoing, incoming.at)
 
     def _greeted(self, incoming: Incoming) -> bool:
@@ -152,10 +166,11 @@ class BarnDay:
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
+        last = corrected(incoming, person, self.ledger.entries(), self._numbers(incoming.reply_to))
         if ours:
-            return reference(ours.about)
+            return replace(reference(ours.about), last=last)
         ask, asked_at = self.asks.get(person.name if person else "", (None, incoming.at))
-        return Reference(ask=ask) if ask and incoming.at - asked_at <= ASK_STANDS else None
+        return Reference(ask=ask if ask and incoming.at - asked_at <= FRESH else None, last=last)
 
     def _rounds(self, now: datetime) -> None:
         for due in rounds.due(self.barn, now, self.state.posted, self.since):

@@ -4,7 +4,7 @@ What a report changes in the plan is not said here: that is worked out when nobo
 """
 
 import hashlib
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
@@ -21,7 +21,7 @@ from bot.sheet import Sheet
 from bot.state import State
 from bot.words import Ask, Heard, Reference, read
 
-ASK_STANDS = timedelta(minutes=10)  # how long "1" or "the blue one" still answers the last question
+FRESH = timedelta(minutes=10)  # how long "1" answers the last question, and "no, Juniper" corrects the last report
 
 
 @dataclass(frozen=True)
@@ -56,6 +56,9 @@ def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
     """A button pressed: `done:*`, `done:<number of the horse>`, `pick:<number of the option>`, `why`, `left`."""
     what, _, which = tap.partition(":")
     horses = scene.barn.horses
+    standing = scene.state.standing
+    if what == "done" and reply and standing and reply.posted not in (None, standing.number):
+        return Heard(tap, events=(Asked("left"),))  # the button of a round that is over: who is left now
     if what == "done":
         named: Any = "all" if which == "*" else tuple(h.name for i, h in enumerate(horses) if str(i) == which)
         return Heard(tap, events=(Done(named),) if named else ())
@@ -75,7 +78,7 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     say += [spoken(incoming, person, text) for text in answers(heard, person, scene, incoming.at)]
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
-    elif events and not say:
+    elif events and not say and incoming.tap is None:  # a tap shows on its own button
         say.append(noticed(incoming, person, events, scene))
     return Decision(
         events=(*events, *(a.recheck for a in alarms)),
@@ -164,10 +167,9 @@ def event_from_json(kept: dict[str, Any]) -> Event:
 
 def reference(about: dict[str, Any]) -> Reference:
     """What an answer to one of our messages is about."""
-    ask = about.get("ask")
-    return Reference(
-        tuple(about.get("horses", ())), tuple(about.get("garments", ())), ask_from_json(ask) if ask else None
-    )
+    ask = ask_from_json(about["ask"]) if about.get("ask") else None
+    horses, garments = tuple(about.get("horses", ())), tuple(about.get("garments", ()))
+    return Reference(horses, garments, ask, posted=about.get("posted"))
 
 
 def speaker(barn: Barn, sender: Sender) -> Person | None:
@@ -193,13 +195,28 @@ def meant(incoming: Incoming, person: Person, entries: Sequence[Entry], replied:
     return [e.number for e in mine if e.key == last]
 
 
-def strangers(incoming: Incoming, heard: Heard, barn: Barn, language: str, *, greeted: bool) -> Iterable[Outgoing]:
-    """What a report by somebody not listed leads to: a polite line, and danger told to the manager."""
+def corrected(
+    incoming: Incoming, person: Person | None, entries: Sequence[Entry], replied: Sequence[int]
+) -> tuple[Event, ...]:
+    """The facts that "no, Juniper" would correct: those an undo would take back, while they are fresh."""
+    if person is None:
+        return ()
+    numbers = meant(incoming, person, entries, replied)
+    return tuple(e.event for e in entries if e.number in numbers and incoming.at - e.at <= FRESH)
+
+
+def strangers(
+    incoming: Incoming, heard: Heard, barn: Barn, language: str, greeted: Callable[[], bool]
+) -> Iterable[Outgoing]:
+    """What a report by somebody not listed leads to: danger told to the manager, else a polite line once a day.
+
+    greeted: whether they had that line lately; asking counts as saying it.
+    """
     refused = heard.refused.event if heard.refused else None
     if any(graves([refused] if refused else [])):
         text = answer.stranger_danger(incoming.sender.name, incoming.text, language)
         yield Outgoing("alert", text, reply_to=incoming.key, urgent=True)
         for manager in (p for p in barn.people if p.role == "manager" and p.telegram is not None):
             yield Outgoing("alert", text, to=manager.name, urgent=True)
-    elif not heard.chatter and not greeted:
+    elif not heard.chatter and not greeted():
         yield Outgoing("answer", answer.stranger(incoming.sender.name, barn, language), reply_to=incoming.key)

@@ -60,6 +60,7 @@ class Outgoing:
     about: dict[str, Any] = field(default_factory=dict)
     urgent: bool = False
     pin: bool = False
+    edits: str | None = None  # the key of a message of ours that gets these buttons in place of its own; nothing else
 
 
 class Door(Protocol):

@@ -82,6 +82,7 @@ class Standing:
     wear: Mapping[str, tuple[str, ...]]
     done: frozenset[str] = frozenset()
     nudged: bool = False
+    done_by: Mapping[str, str] = field(default_factory=dict)  # horse → who said so
 
 
 @dataclass(frozen=True)
@@ -177,7 +178,8 @@ def _done(state: State, entry: Entry, event: Done) -> State:
     for name in named:
         if name in standing.wear:
             state = _horse(state, name, wear=standing.wear[name], wear_at=entry.at)
-    return replace(state, standing=replace(standing, done=standing.done | set(named)))
+    by = {**standing.done_by, **dict.fromkeys(named, entry.who)}
+    return replace(state, standing=replace(standing, done=standing.done | set(named), done_by=by))
 
 
 def _clipped(state: State, entry: Entry, event: Clipped) -> State:

@@ -50,6 +50,7 @@ class Piece:
     reaction: bool = False
     reply_to: int | None = None
     buttons: tuple[tuple[Button, ...], ...] = ()
+    edits: int | None = None
 
 
 class Courier:
@@ -158,7 +159,7 @@ class Courier:
         if not found:
             self.mailbox.failed(letter.id, "no chat to send it to")
             return
-        if outgoing.kind != "react":  # to react twice changes nothing
+        if outgoing.kind != "react" and not outgoing.edits:  # to do these twice changes nothing
             self.mailbox.sending(letter)
         for number, piece in enumerate(found[letter.parts :], start=letter.parts):
             doubtful = letter.repeat and number == letter.parts
@@ -183,6 +184,9 @@ class Courier:
         await self.pace.take(piece.to.chat, urgent=urgent)
         if piece.reaction:
             return await self._react(piece)
+        if piece.edits is not None:
+            await self._edit(piece)
+            return None
         try:
             return await self._put(piece)
         except BadRequest as error:
@@ -211,6 +215,13 @@ class Courier:
             )
         return message.message_id
 
+    async def _edit(self, piece: Piece) -> None:
+        """Other buttons under a message of ours; one that has them already, or is gone, is left as it is."""
+        try:
+            await self.bot.edit_message_reply_markup(piece.to.chat, piece.edits, reply_markup=keyboard(piece.buttons))
+        except (BadRequest, Forbidden, InvalidToken) as error:
+            LOG.info("buttons not changed: %s", error_line(error))
+
     async def _react(self, piece: Piece) -> int | None:
         """A reaction; where the server or the chat does not take it, the same as a short answer."""
         if self.reacts and piece.reply_to:
@@ -231,6 +242,9 @@ def pieces(outgoing: Outgoing, to: Address) -> list[Piece]:
     reply_to = number if chat == to.chat else None
     if outgoing.kind == "react":
         return [Piece(to, outgoing.text, reaction=True, reply_to=reply_to)]
+    if outgoing.edits:
+        there, message = split_key(outgoing.edits)
+        return [Piece(Address(there or to.chat), buttons=outgoing.buttons, edits=message)]
     texts = chunks(outgoing.text)
     found = [Piece(to, text, reply_to=reply_to if n == 0 else None) for n, text in enumerate(texts)]
     if found:

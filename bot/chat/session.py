@@ -60,7 +60,7 @@ def scripted(args: argparse.Namespace) -> int:
     files = FromFiles()
     named = _named(barn, args.forecast)
     if named:
-        files.swap(named, midnight(lines[0].at))
+        files.swap(named, lines[0].at)
     with _opened(barn, args.data) as (store, pictures):
         terminal = Terminal(BarnDay(barn, store, files, since=midnight(lines[0].at)), barn.zone, pictures, args.json)
         play(terminal, lines, until, files.swap)

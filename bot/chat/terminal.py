@@ -47,7 +47,8 @@ class Terminal:
         """Print what waits in the outbox."""
         box = self.day.mailbox
         for number, outgoing in box.unsent(at):
-            self._show(at, number, outgoing)
+            if not outgoing.edits:
+                self._show(at, number, outgoing)
             box.sent(number, f"terminal:out:{number}")
 
     def _show(self, at: datetime, number: int, outgoing: Outgoing) -> None:

@@ -1,6 +1,6 @@
 """What changed after the post, naming only the horses it touches; and the buttons under a post."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, Literal
 
 from bot.barn import Barn
@@ -58,6 +58,21 @@ def buttons(sheet: Sheet, barn: Barn, language: str) -> tuple[tuple[Button, ...]
     rows.append((Button(book.say("button all"), "done:*"), Button(book.say("button left"), "left")))
     rows.append((Button(book.say("button why"), "why"), Button(book.say("button drying"), "drying")))
     return tuple(rows)
+
+
+def ticked(
+    rows: tuple[tuple[Button, ...], ...], barn: Barn, done_by: Mapping[str, str]
+) -> tuple[tuple[Button, ...], ...]:
+    """The same buttons, each done horse's with a tick and the name of who said so."""
+
+    def one(button: Button) -> Button:
+        what, _, which = button.data.partition(":")
+        if what != "done" or not which.isdigit() or int(which) >= len(barn.horses):
+            return button
+        name = barn.horses[int(which)].name
+        return Button(f"✓ {short(name)} · {short(done_by[name])}", button.data) if name in done_by else button
+
+    return tuple(tuple(map(one, row)) for row in rows)
 
 
 def short(name: str) -> str:

@@ -37,6 +37,7 @@ class Reference:
     garments: tuple[str, ...] = ()
     ask: Ask | None = None
     last: tuple[Event, ...] = ()
+    posted: int | None = None  # the ledger number of the round's post
 
 
 @dataclass(frozen=True)
