@@ -18,9 +18,19 @@ heat        the balance: cold and heat margin, needed fill; axes (case, scenario
 settled     the account of an hour: where the heat went, to the last watt
 outfit      which pieces go together on this horse now, and the reason where not
 offset      one horse's offset from all its signs: bounded, fading, explained
-caution     what is unsafe or needs hands, as reasons with numbers
 day         cost of an outfit over a window; best sequence with a price for each change
 sharing     spares across the barn, exactly: no piece on two horses
+drying      when each wet garment is dry on the rail where it hangs
+outlook     what the weather of one window brings, in a few numbers
+wish        what an owner asked for: which outfits keep it, what breaking it costs
+stand       every case of one window summed up
+edges       what it costs to go from one outfit to the next and stand the window in it
+pricing     every outfit of every horse in every window: the heavy part, all cases at once
+decision    one horse, one window and what was chosen, with the numbers around it
+why         the one to three reasons behind a decision
+caution     what is unsafe or needs hands, as reasons with numbers
+missing     what no outfit reaches, and the one garment that would
+explain     the hours behind a decision; margins in what was really worn
 plan        the one door: price(question), then choose(prices, question)
 moved       two plans compared: whom a new forecast or report moves, and by how much
 """

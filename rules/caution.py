@@ -12,7 +12,7 @@ from rules.outfit import STRAP_GUST_MS
 from rules.outlook import Peak
 from rules.reason import Code, Reason, Unit
 
-CHANCE = 0.25  # of being cold, or hot, from which a hand goes under the rug: more than the harshest scenario alone (1 in 6)
+CHANCE = 0.25  # of being cold, or hot, that calls for a hand: more than the harshest scenario alone (one in six)
 UNSURE_K = 3.0  # spread of what is known of a horse from which the model is called unsure
 THIN_K = 3.0  # margin within which an unsure model matters
 HAY_PCT = 10.0  # extra heat from which more hay is worth fetching
