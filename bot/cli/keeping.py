@@ -3,6 +3,7 @@
 import argparse
 import json
 import sys
+from datetime import UTC, datetime
 from pathlib import Path
 
 from bot.cli import given
@@ -25,7 +26,9 @@ def restore(args: argparse.Namespace) -> int:
     from bot.barn import load
     from bot.store import data_path
 
-    print(put_back(args.src, data_path(load(args.barn).barn, args.data)))
+    name = load(args.barn).barn
+    before = put_back(data_path(name, args.data), args.src, name, datetime.now(UTC))
+    print(f"{name}: restored from {args.src}" + (f"; what was there is kept as {before}" if before else ""))
     return 0
 
 
