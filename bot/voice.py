@@ -212,7 +212,7 @@ class Voice:
         hour = reason.hour
         at = sky[hour].at if hour is not None and 0 <= hour < len(sky) else None
         return fill(
-            self.book.reasons[reason.code],
+            self.book.reasons.get(reason.code, reason.code.value),
             value=self.value(reason),
             at=None if at is None else self.clock(at),
             garment=garment,

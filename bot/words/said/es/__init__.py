@@ -38,7 +38,7 @@ BOOK = Phrasebook(
         "neck": "manta de cuello[ {fill}]",
     },
     short_kinds={
-        "sheet": "lluvia",
+        "sheet": "impermeable",
         "turnout": "[{fill}]",
         "liner": "interior[ {fill}]",
         "stable": "cuadra[ {fill}]",

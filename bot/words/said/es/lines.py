@@ -47,7 +47,7 @@ LINES = {
     "mend": "{piece}: {state}",
     "wanted": "Hace falta: {pieces}",
     "want": "{horse}[ ({round})] {what}",
-    "check": "Tocar {at}: {names}, {why}",
+    "check": "Tocar a las {at}: {names}, {why}",
     "noon": "12:00",
     "midnight": "00:00",
     "hand": "mano bajo la manta, detrás del codo",

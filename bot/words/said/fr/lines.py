@@ -47,7 +47,7 @@ LINES = {
     "mend": "{piece} : {state}",
     "wanted": "Il manque : {pieces}",
     "want": "{horse}[ ({round})] {what}",
-    "check": "Toucher {at} : {names}, {why}",
+    "check": "Toucher à {at} : {names}, {why}",
     "noon": "midi",
     "midnight": "minuit",
     "hand": "main sous la couverture, derrière le coude",
