@@ -252,9 +252,9 @@ class BarnDay:
         return self.planner.sheet(self.state, self.forecasts(now), windows, now, told=self.sheet)
 
     def _stand(self, now: datetime, after: Sheet, horses: Sequence[str], cause: str) -> None:
-        """From now on `after` is what people were told."""
+        """From now on `after` is what people were told, where any horse moves."""
         standing = self.state.standing
-        if standing is None:
+        if standing is None or not horses:
             return
         wear = put_on(after, horses, standing.round, standing.start)
         (entry,) = self.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])  # type: ignore[arg-type]
@@ -263,6 +263,7 @@ class BarnDay:
     def _keep(self, entry: Entry, sheet: Sheet) -> None:
         self.ledger.keep_sheet(entry.number, dump(sheet))
         self.sheet = sheet
+        self.watched = sheet.forecast.fetched_at
 
 
 def _to(incoming: Incoming, person: Person) -> str:

@@ -3,7 +3,6 @@
 import argparse
 import json
 import sys
-from datetime import UTC, datetime
 from pathlib import Path
 
 from bot.cli import given
@@ -26,9 +25,7 @@ def restore(args: argparse.Namespace) -> int:
     from bot.barn import load
     from bot.store import data_path
 
-    name = load(args.barn).barn
-    before = put_back(data_path(name, args.data), args.src, name, datetime.now(UTC))
-    print(f"{name}: restored from {args.src}" + (f"; what was there is kept as {before}" if before else ""))
+    print(put_back(args.src, data_path(load(args.barn).barn, args.data)))
     return 0
 
 
