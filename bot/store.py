@@ -61,12 +61,12 @@ class Store:
         as it was.
         """
         with told(path):
-            _private(path)
-            claim = _claim(path)
+            private(path)
+            owner = claim(path)
             try:
-                return cls(_ready(path), path, claim)
+                return cls(_ready(path), path, owner)
             except BaseException:
-                claim.close()
+                owner.close()
                 raise
 
     @classmethod
@@ -178,29 +178,32 @@ def _plainly(said: str) -> str:
     return found or f"{said}; if it stays so, bring back a copy with `haybell restore`"
 
 
-def _private(path: Path) -> None:
-    """Make the folder and the file, readable by this user only."""
+def private(path: Path) -> None:
+    """Make a file and its folder, readable by this user only, where they are not there."""
     path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
     if not path.exists():
         os.close(os.open(path, os.O_CREAT | os.O_WRONLY, 0o600))
 
 
-def _claim(path: Path) -> sqlite3.Connection:
-    """Hold SQLite's own lock on a file beside, on every system the same; the kernel frees it when the process dies."""
+def claim(path: Path) -> sqlite3.Connection:
+    """Own a barn's file until this is closed; Failed where another process does.
+
+    It is SQLite's own lock on a file beside, on every system the same; the kernel frees it when the process dies.
+    """
     beside = path.with_name(path.name + "-owner")
-    _private(beside)
-    claim = sqlite3.connect(beside, timeout=0, isolation_level=None, check_same_thread=False)
+    private(beside)
+    owner = sqlite3.connect(beside, timeout=0, isolation_level=None, check_same_thread=False)
     try:
-        claim.execute("PRAGMA journal_mode = MEMORY")
-        claim.execute("BEGIN EXCLUSIVE")
+        owner.execute("PRAGMA journal_mode = MEMORY")
+        owner.execute("BEGIN EXCLUSIVE")
     except sqlite3.OperationalError as error:
-        claim.close()
+        owner.close()
         if "locked" not in str(error):
             raise
         raise Failed(
             f"{path}: another haybell is already running on this data; stop it first, or use another --data"
         ) from error
-    return claim
+    return owner
 
 
 def _ready(path: Path) -> sqlite3.Connection:
@@ -219,6 +222,7 @@ def _ready(path: Path) -> sqlite3.Connection:
         conn.execute("COMMIT")
         if version < SCHEMA:
             _migrate_safely(conn, path, version)
+        conn.execute("INSERT OR IGNORE INTO kept VALUES ('whose', ?)", (path.name.encode(),))
     except BaseException:
         conn.close()
         raise
@@ -255,7 +259,7 @@ def _migrate_safely(conn: sqlite3.Connection, path: Path, version: int) -> None:
     """Migrate with a copy of the old file beside, kept until the new one is proven and put back if it is not."""
     kept = path.with_name(f"{path.name}-before-{SCHEMA}") if version else None
     if kept:
-        _private(kept)
+        private(kept)
         with closing(sqlite3.connect(kept)) as copy:
             conn.backup(copy)
     try:
