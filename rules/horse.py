@@ -97,10 +97,10 @@ def tissue(weight: float, condition: float) -> float:
 
 
 def hardy(horse: Horse) -> bool:
-    """Whether it may stand a little cold: a fit, hay-fed adult, not thin, not sick, not a donkey."""
+    """Whether it may stand a little cold: a fit, hay-fed adult, not thin, not sick."""
     grown = p.YOUNG <= horse.age_years < p.OLD
     well = horse.condition > p.THIN and not horse.sick and horse.hay_feed != "low"
-    return grown and well and horse.species != "donkey"
+    return grown and well
 
 
 def _heat(horse: Horse, area: float) -> tuple[float, float]:

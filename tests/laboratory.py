@@ -8,6 +8,7 @@ from rules.dressed import Cases, Dressed, cases
 from rules.garment import Garment
 from rules.heat import Margins, balance
 from rules.horse import Horse
+from rules.parameters import WIND_OPEN
 from rules.question import Piece, Stay, WaterState
 from rules.weather import Air, Exposure, Hours, Site, at_horse, scenarios
 
@@ -46,7 +47,7 @@ def hours(
 ) -> Hours:
     """Steady weather: wind [m/s] as it is at the horse's height on an open site, rain and snow [mm/h] certain."""
     one = np.ones(count)
-    at_ten_metres = wind / 0.67 * one
+    at_ten_metres = wind / WIND_OPEN * one
     sure = (100.0 if rain + snow > 0 else 0.0) * one
     return Hours(
         SOLSTICE_NIGHT,

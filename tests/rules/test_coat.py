@@ -49,7 +49,7 @@ def test_the_breed_makes_the_coat() -> None:
 def test_a_donkey_grows_no_winter_coat() -> None:
     """The same depth in every month, whatever the file calls its coat."""
     donkey = Horse("Dot", species="donkey", coat="heavy")
-    assert {depth(donkey, day) for day in range(1, 366, 10)} == {8.0}
+    assert {depth(donkey, day) for day in range(1, 366, 10)} == {10.0}
 
 
 def test_a_clip_takes_what_its_drawing_shows() -> None:
