@@ -1,6 +1,7 @@
 """A forecast as CSV: one row an hour, times with an offset."""
 
 import csv
+from collections import Counter
 from collections.abc import Iterator
 from datetime import datetime
 from io import StringIO
@@ -90,10 +91,10 @@ def _on_the_hour(columns: dict[str, Column]) -> dict[str, Column]:
 
     A row of the odd minutes counts only where no other does: the grid is hourly.
     """
-    minutes = [at % HOUR for at in columns["temperature_c"]]
-    if not any(minutes):
+    past = Counter(at % HOUR for at in columns["temperature_c"])  # seconds past the hour
+    if not any(past):
         return columns
-    usual = max(set(minutes), key=minutes.count)
+    usual = max(past, key=lambda seconds: (past[seconds], -seconds))
     return {name: _shifted(column, usual, greatest=name == "gust_ms") for name, column in columns.items()}
 
 

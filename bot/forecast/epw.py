@@ -50,7 +50,8 @@ def parse(body: bytes) -> Parsed:
             readings[name][end - late] = value if value is None or name != "cloud_pct" else TENTHS * value
         total |= dict(_rain(row, end))
     rain, snow = rain_or_snow(total, readings["temperature_c"])
-    readings["temperature_c"] = {at: t for at, t in readings["temperature_c"].items() if at in total}
+    end = max(total, default=0)  # what falls is not told beyond
+    readings["temperature_c"] = {at: t for at, t in readings["temperature_c"].items() if at <= end}
     hours, notes = gridded(readings | {"rain_mm": rain, "snow_mm": snow})
     note = Note(f"a typical year of {len(years)} years' months, laid out from July {TYPICAL_WINTER}")
     return Parsed(hours, (note, *notes) if glued else notes)

@@ -72,7 +72,8 @@ def parse(body: bytes) -> Parsed:
     total, kinds, chance = _periods(steps)
     readings["rain_mm"], readings["snow_mm"] = _parted(total, kinds, readings["temperature_c"])
     readings["rain_probability_pct"] = chance
-    readings["temperature_c"] = {at: t for at, t in readings["temperature_c"].items() if at in total}
+    end = max(total, default=0)  # what falls is not told beyond
+    readings["temperature_c"] = {at: t for at, t in readings["temperature_c"].items() if at <= end}
     hours, notes = gridded(readings)
     hours = replace(hours, spread_c=_spread_c(steps, hours), spread_wind=_spread_wind(steps, hours))
     return Parsed(hours, notes, instant(inner(properties, "meta").get("updated_at")))

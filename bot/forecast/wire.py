@@ -70,6 +70,12 @@ class Deadline:
         """Whether it is over."""
         return self.left <= 0
 
+    def watch(self, opened: socket.socket) -> None:
+        """Shut this socket at the end too, or now where the end came while it was opened."""
+        self.sockets.append(opened)
+        if self.passed:
+            self.cut()
+
     def cut(self) -> None:
         """Shut every socket; whoever reads from one is told that it ended."""
         for opened in self.sockets:
@@ -190,17 +196,17 @@ class _Watched(HTTPAdapter):
     def init_poolmanager(self, *args: Any, **options: Any) -> None:
         """As usual, with connections of our own."""
         super().init_poolmanager(*args, **options)
-        watched = self.deadline.sockets
+        watch = self.deadline.watch
 
         class Plain(HTTPConnection):
             def connect(self) -> None:
                 super().connect()
-                watched.append(self.sock)
+                watch(self.sock)
 
         class Secure(HTTPSConnection):
             def connect(self) -> None:
                 super().connect()
-                watched.append(self.sock)
+                watch(self.sock)
 
         class PlainPool(HTTPConnectionPool):
             ConnectionCls = Plain

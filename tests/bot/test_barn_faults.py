@@ -141,6 +141,8 @@ def warnings(tmp_path: Path, text: str) -> list[Problem]:
          "1: contact: found 'señor@example.org'; allowed: an address in plain letters, as in barn@example.org"),
         ("barn: Small Barn", "barn: Small Barn\nbarn: Other Barn",
              "2: 'barn' stands here for the second time; the first is in line 1"),
+        ("{name: Ned}", "{name: Ned, <<: heavy}", "12: '<<' wants a group of keys, as in <<: *other"),
+        ("fill_g: 100", "fill_g: true", "15: garment maple-liner, fill_g: found true; allowed: a number"),
         ("{name: Ned}", "{name: Ned, ? [a, b] : 1}", "12: a list or a group cannot be a key"),
     ],
 )  # fmt: skip
@@ -205,6 +207,11 @@ def test_a_few_lines_of_aliases_cannot_mean_billions(tmp_path: Path) -> None:
     assert faults(tmp_path, "\n".join(lines)) == ["6: nested too deep or too often repeated by aliases"]
 
 
+def test_a_file_that_cannot_be_a_barn_file_is_not_read_to_its_end(tmp_path: Path) -> None:
+    """A picture of the barn is no barn file."""
+    assert faults(tmp_path, b"#" * (9 * 2**20)) == ["1: larger than 8 MB; a barn file is text of a few hundred lines"]
+
+
 def test_a_missing_file_and_a_folder_get_one_clear_line(tmp_path: Path) -> None:
     """A mistyped path is the commonest fault of all."""
     for path, said in ((tmp_path, "1: this is a folder"), (tmp_path / "no.yaml", "1: cannot be read: no such file")):
@@ -223,6 +230,7 @@ def test_a_missing_file_and_a_folder_get_one_clear_line(tmp_path: Path) -> None:
              "5: nobody is a manager; a shivering horse that nobody answers for has no one to be told"),
         ("{name: Ned}", "{name: Ned, clip: {style: full, on: 2027-01-05}}",
              "12: horse Ned, clip.on: 2027-01-05 is still to come"),
+        ("barn: Small", "forecast: [file:/no/such.csv]\nbarn: Small", "1: there is no file /no/such.csv yet"),
         ("barn: Small", "forecast: [nws]\nbarn: Small",
              "1: nws asks for a contact; without the key 'contact' it will be passed over"),
     ],

@@ -78,6 +78,17 @@ def test_providers_that_disagree_are_told(services: dict[str, Server], barn: Bar
     assert later.notes == ()
 
 
+def test_a_plan_made_later_tells_the_age_then(services: dict[str, Server], barn: Barn) -> None:
+    """The same forecast is two hours older in a plan two hours later."""
+    kept = LastGood()
+    refresh(barn, kept, NOW)
+    found = latest(kept, barn, NOW)
+    assert found is not None
+    source = found.source_at(NOW + timedelta(hours=2))
+    assert (source.source, source.fetched_at, source.age_min, source.stale) == ("open-meteo", NOW, 120, False)
+    assert found.source_at(NOW + timedelta(hours=13)).stale
+
+
 def test_a_forecast_grows_old(services: dict[str, Server], barn: Barn) -> None:
     """Nothing new for 12 h: stale, with its age; a reply still uses it."""
     kept = LastGood()

@@ -126,6 +126,15 @@ def test_zones_at_half_past_share_each_row_between_two_hours() -> None:
     assert hours.gust_ms.tolist() == [9.0, 9.0]
 
 
+def test_rows_between_the_hours_are_left_out_and_said() -> None:
+    """A table of quarters of an hour is no table of hours: its sums are not an hour's."""
+    start = datetime.fromisoformat("2026-11-26T06:00+00:00")
+    lines = [f"{(start + timedelta(minutes=15 * k)).isoformat()},{k},80,5.0,,0,0,,," for k in range(9)]
+    _, found = parse(table(lines))
+    assert found.hours.temperature_c.tolist() == [0, 4, 8]
+    assert [note.text for note in found.notes] == ["rows between its hours are left out; one row an hour is wanted"]
+
+
 @pytest.mark.parametrize(
     ("body", "said"),
     [
@@ -141,6 +150,9 @@ def test_zones_at_half_past_share_each_row_between_two_hours() -> None:
         (b"\xff\xfet\x00i\x00m\x00e\x00", "it is no CSV text"),
         (b'{"a": 1}', "it is JSON, but of no provider known here: open-meteo, met-norway, nws"),
         (b'{"error": true, "reason": "no such model"}', "it refuses: no such model"),
+        (b'{"properties": {"periods": []}}', "an hourly text forecast, without amounts of rain"),
+        (b'{"generationtime_ms": 1, "daily": {}}', "it has no hours; an answer to hourly=… is wanted"),
+        (b'{"properties": {"timeseries": []}}', "it has no time series"),
         (b"LOCATION,x\n", "its first line is no EPW location with a time zone"),
     ],
 )
@@ -167,6 +179,17 @@ def test_faults_are_told_in_the_barns_own_hours(tmp_path: Path) -> None:
     path.write_bytes(table(lines))
     assert from_file(path, SIX).notes == ("no values: 09:00–11:00, 16:00–17:00, 2026-11-27 12:00–13:00 (4 h)",)
     assert from_file(path, SIX + timedelta(hours=12)).notes[-1].endswith("rain, snow: 12:00–13:00 (1 h)") is False
+
+
+def test_a_whole_file_is_told_of_in_utc_and_in_few_words(tmp_path: Path) -> None:
+    """Without an hour to look from, every hole counts; of many only the first are named."""
+    lines = rows(60)
+    path = tmp_path / "holes.csv"
+    path.write_bytes(table([line for k, line in enumerate(lines) if k % 12]))
+    assert from_file(path).notes == (
+        "no values: 2026-11-26 23:00–2026-11-27 00:00, 2026-11-27 11:00–12:00, 2026-11-27 23:00–2026-11-28 00:00"
+        " and 1 more spells (4 h)",
+    )
 
 
 def test_a_short_file_says_when_it_ends(tmp_path: Path) -> None:
@@ -263,6 +286,16 @@ def test_epw_has_numbers_that_mean_missing() -> None:
     _, found = parse(body)
     assert np.isnan(found.hours.temperature_c[20])
     assert np.isnan(found.hours.humidity_pct[20])
+
+
+def test_epw_rows_that_are_none_are_passed_over() -> None:
+    """A line of rubbish costs its hour."""
+    lines = epw().split(b"\n")
+    lines[20] = lines[20].replace(b"1999,1,1", b"1999,x,1")
+    lines[25] = lines[25].replace(b",80,", b",wet,")
+    _, found = parse(b"\n".join([*lines, b"the end"]))
+    assert np.flatnonzero(np.isnan(found.hours.temperature_c)).tolist() == [12]
+    assert np.flatnonzero(np.isnan(found.hours.humidity_pct)).tolist() == [12, 17]
 
 
 def test_a_typical_year_is_laid_out_as_one_winter() -> None:

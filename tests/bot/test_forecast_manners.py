@@ -58,6 +58,17 @@ def test_who_asks_to_be_left_alone_is(services: dict[str, Server], barn: Barn) -
     assert refresh(barn, kept, NOW + timedelta(minutes=31)).source == "open-meteo"
 
 
+def test_an_hour_to_come_back_is_understood_as_well_as_a_number_of_seconds(
+    services: dict[str, Server], barn: Barn
+) -> None:
+    """Retry-After may be a date; one that has passed asks nothing, and no pause is longer than a day."""
+    asked = {"Fri, 01 Jan 2100 00:00:00 GMT": "; asks to wait 86400 s", "Thu, 01 Jan 1970 00:00:00 GMT": "", "soon": ""}
+    for when, said in asked.items():
+        services["open-meteo"].behave = [answer(b"", 429, Retry_After=when)]
+        fetched = refresh(barn, LastGood(), NOW)
+        assert fetched.told == (f"open-meteo: was asked too often (429){said}",)
+
+
 def test_what_has_not_expired_is_not_asked_for(services: dict[str, Server], barn: Barn) -> None:
     """By the difference of the service's own dates, whatever our clock says."""
     times = {"Date": "Mon, 20 Jul 2020 11:44:31 GMT", "Expires": "Mon, 20 Jul 2020 12:16:23 GMT"}
