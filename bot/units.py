@@ -43,9 +43,11 @@ class Measures:
         text = text.removeprefix("-") if not text.strip("-0.") else text
         return text.replace("-", "−").replace(".", self.decimal)
 
-    def temperature(self, celsius: float) -> str:
+    def temperature(self, celsius: float, digits: int = 0) -> str:
         """A temperature on the scale: 28°F, −2 °C."""
-        return f"{self.degrees(celsius)}F" if self.us else f"{self.number(celsius)}{NBSP}°C"
+        if self.us:
+            return f"{self.number(celsius * F_PER_K + 32, digits)}°F"
+        return f"{self.number(celsius, digits)}{NBSP}°C"
 
     def degrees(self, celsius: float) -> str:
         """A temperature where the scale is plain from the context: 28°."""

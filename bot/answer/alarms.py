@@ -11,6 +11,7 @@ from bot.voice import Voice, for_person, plain, voice
 DRYISH = frozenset({"dry", "in service"})
 FIT_IN = 3.0  # inches a rug may be off and still be put on in need
 AT_MOST = 2  # layers offered: nobody with a shivering horse reads a list
+CALL_BEYOND_C = (37.0, 38.9)
 WARM = ("turnout", "stable")  # never a liner by itself
 
 
@@ -28,9 +29,16 @@ def alarm(event: Seen, due: datetime, state: State, barn: Barn, person: Person) 
         *(f"{n}. {step}" for n, step in enumerate((s for s in steps if s), start=1)),
         tongue.say("look again", at=tongue.clock(due)),
         tongue.say("vet now" if event.sign != "unwell" else "vet unwell", signs=tongue.say("vet signs")),
+        fever(tongue) if event.sign == "unwell" else None,
         call_line(barn, event.horse, person, tongue),
         tongue.say("hands overrule"),
     )
+
+
+def fever(tongue: Voice) -> str:
+    """The body temperatures that mean a call at once (common veterinary advice, no study)."""
+    low, high = (tongue.measures.temperature(t, 1) for t in CALL_BEYOND_C)
+    return tongue.say("vet temperature", low=low, high=high)
 
 
 def wet_off(event: Seen, state: State, tongue: Voice) -> str | None:

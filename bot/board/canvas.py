@@ -186,8 +186,10 @@ def readable(text: str) -> str:
 def readable_names(names: Sequence[str]) -> dict[str, str]:
     """Each name as it can be drawn; where nothing of it can, its number in the row, so that no two look alike."""
     shown: dict[str, str] = {}
+    taken: set[str] = set()
     for number, name in enumerate(names, start=1):
         drawn = readable(name)
         bare = not any(c.isalnum() for c in drawn)
-        shown[name] = f"{drawn or STAND_IN} {number}" if bare or drawn in shown.values() else drawn
+        shown[name] = f"{drawn or STAND_IN} {number}" if bare or drawn in taken else drawn
+        taken.add(shown[name])
     return shown

@@ -84,8 +84,11 @@ def board(sheet: Sheet, horses: Sequence[HorseSheet], tongue: Voice, inks: Inks)
     if sheet.sky:
         weather.head(canvas, sheet.sky, tongue, left, HEAD, hour)
     names = readable_names([plain(h.horse) for h in sheet.horses])
-    for index, horse in enumerate(horses):
-        line(canvas, sheet, horse, names, tongue, Fence(left, top + index * row, top + (index + 1) * row, hour), index)
+    rows = [Fence(left, top + k * row, top + (k + 1) * row, hour) for k in range(len(horses))]
+    for ground in rows[::2]:
+        canvas.box(0, ground.top, WIDTH, ground.bottom - 1, inks.field)
+    for horse, place_of in zip(horses, rows):
+        line(canvas, sheet, horse, names, tongue, place_of)
     foot(canvas, sheet, tongue, top + row * len(horses) + 16)
     return canvas
 
@@ -103,14 +106,10 @@ def title(canvas: Canvas, sheet: Sheet, tongue: Voice) -> None:
         canvas.text((MARGIN, 66), canvas.fit(f"{day} · {rounds}", room, 17), 17, ink=canvas.inks.soft)
 
 
-def line(
-    canvas: Canvas, sheet: Sheet, horse: HorseSheet, names: Mapping[str, str], tongue: Voice, row: Fence, index: int
-) -> None:
+def line(canvas: Canvas, sheet: Sheet, horse: HorseSheet, names: Mapping[str, str], tongue: Voice, row: Fence) -> None:
     """One horse: name, what it wears from each round on, and its thread between the rails."""
-    if index % 2 == 0:
-        canvas.box(0, row.top, WIDTH, row.bottom - 1, canvas.inks.field)
     words = 22
-    fence = Fence(row.left, row.top + words, row.bottom - 3, row.hour)
+    fence = Fence(row.left, row.top + words, row.bottom - 7, row.hour)
     name = names[plain(horse.horse)]
     canvas.text((MARGIN, row.top + 26), canvas.fit(name, NAMES, 21, bold=True), 21, bold=True)
     rails(canvas, fence, 0, len(sheet.sky))

@@ -334,6 +334,13 @@ def test_every_alarm_names_the_veterinarian_in_every_language(
     assert "Ruth" in told
 
 
+def test_an_unwell_horse_gets_the_temperatures_that_mean_a_call(state: State, farm: Barn) -> None:
+    """In the reader's own scale, to a tenth."""
+    told = answer.alarm(Seen("Maple", "unwell"), NINE, state, farm, THEO)
+    assert "under 98.6°F or over 102.0°F means call" in told
+    assert "menos de 37.0 °C o más de 38.9 °C" in answer.alarm(Seen("Maple", "unwell"), NINE, state, farm, INES)
+
+
 def test_a_second_look_is_asked_for_and_then_somebody_is_called_by_name(farm: Barn) -> None:
     """First the group, then the one who must."""
     due = RecheckSet("Maple", "shivering", NINE)

@@ -106,6 +106,7 @@ LINES = {
     "look again": "Mire otra vez a las {at} y diga aquí cómo está.",
     "vet now": "Llame al veterinario ya si en media hora sigue temblando, o si ve algo de esto: {signs}.",
     "vet unwell": "Llame al veterinario y dígale lo que ve. Sin esperar si ve algo de esto: {signs}.",
+    "vet temperature": "Si puede tomarle la temperatura: menos de {low} o más de {high}, llame.",
     "vet signs": (
         "escarba, se revuelca o se mira la panza; no come o no bebe; no hay estiércol; "
         "está apagado, se tambalea o no se levanta; respira fuerte en reposo"

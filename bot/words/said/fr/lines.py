@@ -106,6 +106,7 @@ LINES = {
     "look again": "Regardez encore à {at} et dites ici comment il va.",
     "vet now": "Appelez le vétérinaire s'il tremble encore dans une demi-heure, ou tout de suite si : {signs}.",
     "vet unwell": "Appelez le vétérinaire et dites ce que vous voyez. Sans attendre si : {signs}.",
+    "vet temperature": "Si vous pouvez prendre sa température : sous {low} ou au-dessus de {high}, appelez.",
     "vet signs": (
         "il gratte, se roule ou regarde son ventre ; ne mange ou ne boit pas ; pas de crottins ; "
         "abattu, chancelle ou reste couché ; souffle fort au repos"
