@@ -17,7 +17,7 @@ from rules.dressed import Cases, Dressed, cases
 from rules.drying import ready_h
 from rules.edges import DRY, WET, comes_in, steps
 from rules.heat import Margins, balance
-from rules.outfit import Outfit, Setting, allowed
+from rules.outfit import STRAP_GUST_MS, Outfit, Setting, allowed
 from rules.outlook import Outlook, outlooks
 from rules.question import Piece, Question, Stay, Wearer
 from rules.reason import Reason
@@ -90,6 +90,7 @@ class Draft:
 
     def __init__(self, wearer: Wearer, reach: Sequence[Piece]) -> None:
         self.wearer, self.reach = wearer, reach
+        self.known: dict[tuple[object, ...], tuple[Outfit, ...]] = {}
         self.outfits: list[tuple[Outfit, ...]] = []
         self.cases: list[Indices] = []
         self.stands: list[Stand] = []
@@ -101,11 +102,15 @@ class Draft:
         """What may be worn in this window."""
         place = self.wearer.stays[window].place
         start = float(view.hours[0]) if view.hours else 0.0
-        setting = Setting(place, start, view.gust.value if view.gust else 0.0, ready)
-        outfits, refused = allowed(self.wearer, self.reach, setting)
-        self.outfits.append(tuple(sorted(outfits, key=lightest_first)))
-        for reason in refused:
-            self.refused.setdefault(reason.garment, reason)
+        gust = view.gust.value if view.gust else 0.0
+        dry = frozenset(g for g, hours in ready.items() if hours is not None and hours <= start)
+        like = (place, gust >= STRAP_GUST_MS, dry)  # all that the rules look at in a window
+        if like not in self.known:
+            outfits, refused = allowed(self.wearer, self.reach, Setting(place, start, gust, ready))
+            self.known[like] = tuple(sorted(outfits, key=lightest_first))
+            for reason in refused:
+                self.refused.setdefault(reason.garment, reason)
+        self.outfits.append(self.known[like])
 
     def priced(self, question: Question, views: Sequence[Outlook]) -> Priced:
         """The finished prices."""
