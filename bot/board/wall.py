@@ -10,6 +10,7 @@ from bot.board import weather
 from bot.board.canvas import DAY, NIGHT, Canvas, Inks, beside, png, readable, readable_names
 from bot.board.fence import Fence, Thread, height, post, rails, thread
 from bot.sheet import DressSheet, HorseSheet, Sheet, Window
+from bot.units import known
 from bot.voice import Voice, plain, voice
 
 if TYPE_CHECKING:
@@ -22,6 +23,7 @@ HEAD = 92  # above the weather
 ROW, CLOSE_ROW = 84, 60  # a row's height, and where the barn is large
 MANY = 16  # horses from which rows are close
 FOOT = 132
+WORTH_A_NUMBER_K = 0.5
 PAGE = 1414  # height of a page as wide as the board, in the proportions of A4
 PAGE_HORSES = 14
 COLUMN = 22  # horses in a column of a large barn's board
@@ -146,11 +148,29 @@ def outfit(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, row: Fe
     if dress.change:
         canvas.area([(x, y - 12), (x + 9, y - 6), (x, y)], canvas.inks.ink)
         x += 14
-    room = row.x(end) - x - 4
-    full = readable(tongue.outfit(dress.wear, horse))
-    short = readable(tongue.brief(dress.wear))
-    words = full if canvas.length(full, 16, bold=dress.change) <= room else short
-    canvas.text((x, y), canvas.fit(words, room, 16, bold=dress.change), 16, bold=dress.change)
+    worst = beyond(dress, tongue)
+    canvas.text((row.x(end) - 8, y), worst, 15, ink=canvas.inks.soft, anchor="rs")
+    room = row.x(end) - x - 16 - canvas.length(worst, 15)
+    words, size = fitting(canvas, dress, horse, tongue, room)
+    canvas.text((x, y), canvas.fit(words, room, size, bold=dress.change), size, bold=dress.change)
+
+
+def fitting(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, room: float) -> tuple[str, int]:
+    """The outfit in the largest and fullest words that have room; whose a piece is is dropped last."""
+    full, short = readable(tongue.outfit(dress.wear, horse)), readable(tongue.brief(dress.wear))
+    for words, size in ((full, 16), (full, 13), (short, 16)):
+        if canvas.length(words, size, bold=dress.change) <= room:
+            return words, size
+    return short, 13
+
+
+def beyond(dress: DressSheet, tongue: Voice) -> str:
+    """How far beyond a rail the worst hour lies, for the strip ends before the worst does; nothing where within."""
+    cold, heat = known(dress.cold_margin_c) or 0.0, known(dress.heat_margin_c) or 0.0
+    worst = cold if cold <= heat else -heat
+    if min(cold, heat) > -WORTH_A_NUMBER_K:
+        return ""
+    return ("+" if worst > 0 else "") + tongue.measures.difference(worst)
 
 
 def place(canvas: Canvas, horse: HorseSheet, windows: Sequence[Window], tongue: Voice, row: Fence) -> None:
@@ -173,7 +193,8 @@ def foot(canvas: Canvas, sheet: Sheet, tongue: Voice, top: float) -> None:
         canvas.text((left, top + 16 + 24 * number), tongue.say(words), 15)
     right = WIDTH - MARGIN
     canvas.text((right, top + 16), tongue.say("board change"), 15, anchor="rs")
-    canvas.text((right, top + 64), tongue.say("board ring"), 15, anchor="rs")
+    canvas.text((right, top + 64), tongue.say("board number"), 15, anchor="rs")
+    canvas.text((right, top + 40), tongue.say("board ring"), 15, anchor="rs")
     guide, source = tongue.say("guide"), readable(tongue.source(sheet.forecast, sheet.forecast.age_min))
     canvas.text((MARGIN, top + 102), guide, 16, bold=True)
     room = right - MARGIN - canvas.length(guide, 16, bold=True) - 20
