@@ -11,6 +11,7 @@ from bot.forecast.asking import Asking, place_key
 from bot.forecast.last_good import Answer, LastGood
 from bot.forecast.providers import PROVIDERS
 from bot.forecast.readings import Parsed, Unreadable
+from bot.problems import HaybellError
 
 
 @dataclass(frozen=True)
@@ -52,7 +53,7 @@ def _tried(barn: Barn, source: str, last_good: LastGood, now: datetime) -> Outco
     try:
         path = forecast_file(source)
         said = _from_disk(Path(path), source, barn, last_good, now) if path else _asked(source, barn, last_good, now)
-    except (wire.Trouble, Unreadable) as error:
+    except (wire.Trouble, Unreadable, HaybellError) as error:
         return Outcome(source, good=False, said=str(error))
     except Exception as error:  # whatever a stranger's server makes of us: the next source is tried
         return Outcome(source, good=False, said=f"failed unexpectedly ({type(error).__name__})")

@@ -10,6 +10,7 @@ import pytest
 
 from bot.barn import Barn
 from bot.forecast import PROVIDERS, LastGood, asking, latest, refresh, wire
+from bot.problems import Failed
 from tests.weather_service import (
     NOW,
     Behaviour,
@@ -136,6 +137,17 @@ def test_half_an_answer_is_no_answer(services: dict[str, Server], barn: Barn) ->
 
     services["open-meteo"].behave = [half]
     assert refresh(barn, LastGood(), NOW).source == "met-norway"
+
+
+def test_a_shelf_that_is_full_is_said_too(services: dict[str, Server], barn: Barn) -> None:
+    """What cannot be kept is no forecast for the next reply; nothing is raised."""
+
+    class Full(dict[str, bytes]):
+        def put(self, name: str, value: bytes) -> None:
+            raise Failed("the disk is full")
+
+    fetched = refresh(only(barn, "open-meteo"), LastGood(Full()), NOW)
+    assert one_line(fetched) == "open-meteo: the disk is full"
 
 
 def test_a_server_that_is_not_there(services: dict[str, Server], barn: Barn, monkeypatch: pytest.MonkeyPatch) -> None:
