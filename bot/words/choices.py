@@ -8,6 +8,7 @@ from bot.words.clauses import soft
 from bot.words.items import Item
 from bot.words.meaning import Ask, Heard
 from bot.words.telling import Telling
+from bot.words.tokens import words
 
 
 def answered(text: str, ask: Ask, items: Sequence[Item], telling: Telling) -> Heard | None:
@@ -20,26 +21,31 @@ def answered(text: str, ask: Ask, items: Sequence[Item], telling: Telling) -> He
 
 
 def _chosen(text: str, ask: Ask, items: Sequence[Item], telling: Telling) -> tuple[str, ...] | None:
-    words = [i for i in items if not i.mark and not i.has("polite")]
+    said = [i for i in items if not i.mark and (not i.has("polite") or i.has("yes"))]
     if text.strip() in ask.options:
         return (text.strip(),)
-    if not words or any(not _choosing(i, ask) for i in words):
+    if not said or any(not _choosing(i, ask, telling) for i in said):
         return None
-    if any(i.has("neither") for i in words):
+    if any(i.has("neither") for i in said):
         return ()
-    if any(i.has("both") for i in words) and not any(i.horses or i.piece for i in words):
+    if any(i.has("both") for i in said) and not any(i.horses or i.piece for i in said):
         return ask.options
-    named = [name for i in words for name in _named(i, ask, telling)]
+    named = [name for i in said for name in _named(i, ask, telling)]
     if named:
         return tuple(dict.fromkeys(named))
-    number = _number(words)
+    if len(ask.options) == 1 and any(i.has("yes") for i in said):
+        return ask.options
+    number = _number(said)
     return (ask.options[number - 1],) if number and number <= len(ask.options) else None
 
 
-def _choosing(item: Item, ask: Ask) -> bool:
+def _choosing(item: Item, ask: Ask, telling: Telling) -> bool:
+    """A word that an answer may hold."""
+    if ask.about == "garment" and any(item.text in words(g) for g in ask.options):
+        return True
     sign = ask.about == "sign" and (item.kinds("sign") or item.kinds("everyday") or item.has("wet"))
     return bool(
-        soft(item) or item.horses or item.piece or item.pieces or sign or item.has("first", "second", "third", "neither", "both", "colour", "one")
+        soft(item) or item.horses or item.piece or item.pieces or sign or item.has("first", "second", "third", "neither", "both", "colour", "one", "yes", "my")
     )  # fmt: skip
 
 
@@ -54,15 +60,15 @@ def _named(item: Item, ask: Ask, telling: Telling) -> list[str]:
     elif item.horses:
         fits = [g for g in ask.options if garments[g].horse in item.horses]
     else:
-        fits = [g for g in ask.options if item.text in bags[g]]
+        fits = [g for g in ask.options if item.text in {*bags[g], *words(g)}]
     return fits if len(fits) == 1 else []
 
 
-def _number(words: Sequence[Item]) -> int | None:
-    numbers = [int(i.number) for i in words if i.number is not None and i.number == int(i.number)]
+def _number(said: Sequence[Item]) -> int | None:
+    numbers = [int(i.number) for i in said if i.number is not None and i.number == int(i.number)]
     if numbers:
         return numbers[0]
-    places = [k for i in words for k, m in enumerate(("first", "second", "third"), 1) if i.has(m)]
+    places = [k for i in said for k, m in enumerate(("first", "second", "third"), 1) if i.has(m)]
     return places[0] if places else None
 
 

@@ -129,7 +129,8 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     if not horse:
         return False
-    if items[-1].has("inwards", "outwards"):
+    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
+    if last.has("inwards", "outwards"):
         return True
     alone = ("bare", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked", "clipped")
     if any(i.has(*alone) and not i.has("in") for i in items):
@@ -148,6 +149,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
         return False
     if before.has("sign rubbed") and any(i.piece for i in current):
         return False  # "the heavy is rubbing Otto"
+    if before.has("of", "article") and any(i.has("sign rubbed") for i in current):
+        return False
     if before.mark or before.has(
         "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said", "in", "with",
         "under", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no", "i mean", "rug again", "do not rug",
@@ -164,7 +167,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
     if clip and any(i.kinds("style") for i in rest[:4]) and not any(_subject(i) for i in rest[:4]):
         return True
-    while rest and (rest[0].has("article", "and", "the", "her") and not _subject(rest[0])):
+    while rest and (rest[0].has("article", "and", "of", "her") and not _subject(rest[0])):
         rest = rest[1:]
     if before is None or not rest:
         return False

@@ -20,7 +20,7 @@ class Piece:
 
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
-    every: all such pieces. rug: only called a rug.
+    every: all such pieces. some: no particular one. either: of one of the owners, who knows which. rug: only called a rug.
     """
 
     said: str
@@ -31,6 +31,8 @@ class Piece:
     owners: tuple[str, ...] = ()
     their: bool = False
     every: bool = False
+    some: bool = False
+    either: bool = False
     spare: bool = False
     rug: bool = False
     called: frozenset[str] = frozenset()  # weight words, which may stand in its name: "thick liner"
@@ -57,6 +59,10 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece = _described(items, at, end, roster) if end > at else None
         if piece is None:
             found.append(items[at])
+            at += 1
+            continue
+        if found and found[-1].has("my") and not found[-1].has("my horse") and not mine:
+            found.append(items[at])  # "my sheet": bed linen, for all the barn knows
             at += 1
             continue
         piece, found = _owned(piece, found, mine)
@@ -104,7 +110,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
 
 def _determined(before: Item | None) -> bool:
     return before is not None and (
-        bool(before.horses) or before.has("article", "her", "all", "in", "on", "off", "put on", "and", "wears", "of", "'s")
+        bool(before.horses) or before.has("article", "her", "all", "in", "on", "off", "put on", "and", "wears", "of", "for another", "instead of", "swapped")
         or before.text == "'s" or before.text == ":"
     )  # fmt: skip
 
@@ -150,11 +156,13 @@ def _owned(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Pie
             piece = replace(piece, every=True)
         if kept[-1].has("both"):
             piece = replace(piece, every=True)
+        if kept[-1].has("some"):
+            piece = replace(piece, some=True)
         kept.pop()
     if len(kept) < len(before):
         return piece, kept
-    if kept and kept[-1].has("my horse"):
-        return replace(piece, owners=mine), kept[:-1]
+    if kept and kept[-1].has("my"):
+        return replace(piece, owners=mine, either=len(mine) > 1), kept[:-1]
     if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
         return _of(piece, kept, 2)
     if kept and kept[-1].has("her") and not kept[-1].horses:

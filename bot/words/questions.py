@@ -16,13 +16,16 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
+OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"})
+
+
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
     words = [i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question"))]
     if marked or not words:
         return marked
     first = words[0]
-    if any(m.startswith("ask ") for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
+    if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
     if not first.has("question"):
         return False
@@ -52,6 +55,16 @@ def _garment(items: Sequence[Item], telling: Telling, horse: str | None) -> str 
     piece = next((i.piece for i in items if i.piece), None)
     found = telling.meant(piece, horse).ids if piece else ()
     return found[0] if len(found) == 1 else None
+
+
+def _wh(item: Item) -> bool:
+    """What, which, who: a word that only asks."""
+    return item.has("question") and not item.has("is", "was", "has", "plan", "habit", "link")
+
+
+def _asking(first: Item) -> bool:
+    """The first word asks: "que" at the head of a question, though it links elsewhere."""
+    return first.has("question") and not first.has("is", "was", "has", "plan", "habit")
 
 
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:
@@ -97,7 +110,7 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = next((i for i in items if not i.has("polite")), None)
     if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
         return None
-    if not (opens.has("question") and not opens.has("is", "was", "has", "plan", "habit", "ask why", "ask state") or opens.has("ask today", "ask wearing")):
+    if opens.has("ask why", "ask state") or not (any(_wh(i) or i.has("ask today") for i in items) or _asking(opens)):
         return None
     wearing = any(i.has("ask wearing", "wears", "put on", "in") for i in items) or any(i.piece or i.has("rug") for i in items) or opens.has("ask today")
     if not wearing or not _plainly(items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"):

@@ -34,7 +34,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
     names = roster(barn)
     tokens = tokens_of(text[:LONGEST], names)
     for language in _languages(tokens, names, person):
-        telling = Telling(person, barn, state, names, reply or Reference())
+        telling = Telling(person, barn, state, names, reply or Reference(), text)
         heard = _read(text, tokens, language, telling)
         if not heard.chatter:
             return heard
@@ -53,7 +53,8 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
-    items = find(settle(scan(tokens, lexicon(language), names)), names, telling.mine)
+    scanned = [_own(item, telling.mine) for item in scan(tokens, lexicon(language), names)]
+    items = find(settle(scanned), names, telling.mine)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -68,6 +69,15 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         read_sentence(sentence, telling, marked=marked)
     events = telling.settled()
     return Heard(text, events=events, ask=telling.ask, chatter=not events and telling.ask is None)
+
+
+def _own(item: Item, mine: tuple[str, ...]) -> Item:
+    """ "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
+    if not item.has("my horse"):
+        return item
+    if not mine:
+        return replace(item, means=frozenset({"i"}))
+    return replace(item, means=frozenset(), horses=mine, sure=len(mine) == 1, exact=False, known=False)
 
 
 def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
@@ -150,7 +160,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        if not (clause.has("worked") and read_work(clause, telling)) and not read_place(clause, telling):
+        if not (clause.has("worked", "had") and read_work(clause, telling)) and not read_place(clause, telling):
             _same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)

@@ -53,7 +53,7 @@ def _answers_done(clause: Clause, telling: Telling) -> bool:
 
 
 def _round_word(item: Item) -> bool:
-    if item.has("place stall", "place field", "work", "body", "weather"):
+    if item.has("place stall", "place field", "work", "body", "weather", "visitor"):
         return False
     return bool(item.horses) or soft(item) or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i") or item.person
 
@@ -111,11 +111,11 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     horses = [i for i in clause.items if i.horses]
     if horses:
         return horses
-    if clause.has("my horse") and len(telling.mine) == 1:
-        return named(telling.mine)
     if clause.has("all horses") or (clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")):
         return named(telling.names)
     verb = clause.has("brought", "stays", "brought in", "turned out", "she")
+    if len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1 and not telling.begun:
+        return telling.who if len(telling.who) == 1 else ()
     return telling.who if verb and (telling.begun or len(telling.who) == 1) else ()
 
 
@@ -124,13 +124,13 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     if clause.has("rug again"):
         bare = False
-    elif clause.has("do not rug") or (clause.has("keep") and clause.has("bare")):
+    elif clause.has("do not rug") or (clause.has("keep", "please") and clause.has("bare")):
         bare = True
     else:
         return False
     if clause.has("if", "guess", "idiom", "long ago"):
         return False
-    horses = [i for i in items if i.horses] or (named(telling.mine) if clause.has("my horse") else telling.who)
+    horses = [i for i in items if i.horses] or telling.who
     telling.each(horses, lambda name: Wished(name, bare))
     return bool(horses)
 
@@ -138,16 +138,17 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 def read_work(clause: Clause, telling: Telling) -> bool:
     """ "Rode Maple", "Maple had a lesson"."""
     items = clause.items
-    if not clause.has("worked") or clause.has("not"):
+    had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
+    if not (had or clause.has("worked")) or clause.has("not"):
         return False
-    allowed: Callable[[Item], bool] = lambda i: bool(i.horses) or soft(i) or i.has("worked", "i", "after", "work", "brought", "too", "both", "done") or i.person  # noqa: E731
+    allowed: Callable[[Item], bool] = lambda i: bool(i.horses) or soft(i) or i.has("worked", "had", "i", "after", "work", "brought", "too", "both", "done") or i.person  # noqa: E731
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked"))
+    verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:
         low, high = min(verb, *horses), max(verb, *horses)
         if not all(allowed(i) for i in items[low : high + 1]):
             return False
-    elif not (telling.begun and clause.has("she")):
+    elif not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
         return False
     found = [items[k] for k in horses] or telling.who
     telling.each(found, Worked)

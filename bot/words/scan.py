@@ -45,7 +45,7 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
     if token.kind in ("mark", "clock"):
         means = _phrase(texts, at, lexicon)[0]
-        return Item(token.text, token.raw, means, mark=token.kind == "mark", clock=token.kind == "clock"), 1
+        return Item(token.text, token.raw, means, mark=token.kind == "mark" and not means, clock=token.kind == "clock"), 1
     for length in (5, 4, 3, 2, 1):  # garment ids as the file writes them
         ident = _hyphened(tokens, at, length)
         if ident in roster.ids:
@@ -119,7 +119,7 @@ def _long_name(texts: list[str], at: int, roster: Roster) -> tuple[str, int] | N
 
 def _hyphened(tokens: list[Token], at: int, length: int) -> str:
     run = tokens[at : at + length]
-    joined = all(after.start == before.end + 1 for before, after in zip(run, run[1:])) and len(run) == length
+    joined = len(run) == length and all(token.tied for token in run[1:]) and not run[0].tied
     return "-".join(t.text for t in run) if joined else ""
 
 

@@ -9,7 +9,7 @@ from bot.words.items import Item
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays", "rug again", "has", "not", "stopped",
-    "in", "inwards", "outwards", "too", "off", "on", "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped",
+    "in", "inwards", "outwards", "too", "off", "on", "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan", "had",
 )  # fmt: skip
 BEFORE_NAME = (
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said", "ask state", "do not rug",
@@ -45,10 +45,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         return item
     if not item.exact:
         return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
-    if not _wordlike(item):
-        return replace(item, means=frozenset())
     if named:
-        return replace(item, means=frozenset(), sure=not _weather_talk(items, at))
+        return replace(item, means=frozenset(), sure=not (_wordlike(item) and _weather_talk(items, at)))
     return replace(item, horses=())
 
 
@@ -59,19 +57,21 @@ def _wordlike(item: Item) -> bool:
 def _told_apart(items: Sequence[Item], at: int) -> bool:
     """An article, or a verb, says that the word is no name: "a star", "it is dusty"."""
     before = items[at - 1] if at else None
-    if before is None or items[at].capital:
+    if before is None or items[at].capital or items[at].raw[:1].isupper():
         return False
+    if not _wordlike(items[at]):
+        return before.has("article") and not before.has("all", "both", "of")
     return before.has("article", "her", "very", "a little", "is") and not before.has("all", "both") or before.text in ("of", "every")
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
     """Evidence that a word of the language is a name here."""
     item = items[at]
+    if _told_apart(items, at):
+        return False
     if not _wordlike(item):
         return True
     before = items[at - 1] if at else None
-    if _told_apart(items, at):
-        return False
     if item.capital and not item.has("weekday"):
         return True
     if item.has("weekday") and before is not None and (before.has("on", "hour", "in", "time") or before.text in ("this", "every")):

@@ -65,8 +65,7 @@ def _horse(reading: _Reading, at: int) -> None:
     if before is not None and before.text in ("of", "de", "d'", "del", "du") and at > 1 and not _about_body(items[: at - 1]):
         reading.latest, reading.gap = "other", 1
         return
-    after = items[at + 1 : at + 3]
-    if len(after) == 2 and after[0].text == "'s" and not soft(after[1]) and not predicate(after[1]) and not after[1].means:
+    if _something_of_hers(items[at + 1 : at + 3]):
         reading.latest, reading.gap = "other", 9
         return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
@@ -77,8 +76,18 @@ def _horse(reading: _Reading, at: int) -> None:
     reading.open, reading.latest, reading.gap, reading.piece = True, "horse", 0, None
 
 
+def _something_of_hers(after: Sequence[Item]) -> bool:
+    """ "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
+    if after and after[0].text == "'s":
+        after = after[1:]
+        if after and not soft(after[0]) and not predicate(after[0]) and not after[0].means:
+            return True
+    thing = after[0] if after else None
+    return thing is not None and thing.has("place stall", "place field", "work") and not thing.has("inwards", "outwards", "in")
+
+
 def _about_body(before: Sequence[Item]) -> bool:
-    words = [i for i in before if not soft(i) or i.has("body")]
+    words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
     return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)
 
 
@@ -110,7 +119,7 @@ def _predicate(reading: _Reading, at: int) -> None:
         _state(reading, at, ahead)
         reading.open = False
         return
-    if items[at].has("sign rubbed") and reading.latest == "piece" and at + 1 < len(items) and items[at + 1].horses:
+    if items[at].has("sign rubbed") and reading.latest == "piece" and _horse_ahead(items, at):
         reading.waiting.append(at)
         return
     if reading.latest == "" and not items[at].kinds("everyday") and _horse_ahead(items, at):
@@ -153,9 +162,9 @@ def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = F
     if item.has(*WETNESS) and _about_piece(reading):
         _state(reading, at, reading.piece)
     elif item.kinds("state"):
-        if item.has("state found"):
-            return
-        _state(reading, at, reading.piece)
+        it = reading.latest == "" and reading.clause.has("it")
+        if not item.has("state found") or reading.latest == "piece" or it:
+            _state(reading, at, reading.piece)
     else:
         _sign(reading, at, horses, after=after)
 
@@ -230,9 +239,9 @@ def _signs(item: Item, items: Sequence[Item]) -> list[Sign]:
 def _meant_by_she(reading: _Reading, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last; the speaker's own; else nobody."""
     telling, items = reading.telling, reading.clause.items
-    if reading.clause.has("my horse"):
-        mine = telling.mine
-        return named(mine) if len(mine) == 1 else (Item("my horse", "my horse", horses=mine, sure=False),) if mine else ()
+    several = telling.who[0].horses if len(telling.who) == 1 else ()
+    if reading.clause.has("both") and 1 < len(several) < 4:
+        return named(several)
     if reading.clause.has("all horses") or (reading.clause.has("everyone") and items[at].kinds("sign")):
         return named(telling.names)
     if reading.clause.has("it") and not reading.clause.has("she"):
@@ -253,7 +262,11 @@ def _rest_allows(items: Sequence[Item], at: int) -> bool:
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
     if following is None or following.mark or predicate(following):
         return True
+    if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
+        return False  # "was hot in the lesson"
     if item.has("everyday comfortable"):
+        if following.has("worked", "took off", "put on", "brought"):
+            return False  # "a bien travaillé"
         return all(_harmless(i) for i in rest)
     return _harmless(following) or following.piece is not None
 
@@ -305,6 +318,10 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
 
 def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Sequence[Item]) -> None:
     """A state of the piece meant, of each of these horses; asked about where it may be another."""
+    if piece.either and piece.owners:
+        ids = [g for name in piece.owners for g in telling.meant(piece, name).ids]
+        _tell_found(telling, piece, state, ids if len(ids) == 1 else (), ids)
+        return
     if not owners or piece.spare:
         found = telling.meant(piece, None)
         _tell_found(telling, piece, state, found.ids, found.options)
@@ -329,7 +346,8 @@ def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequenc
 def _state_word(item: Item, clause: Clause, denied: bool, at: int) -> GarmentWord | None:  # noqa: FBT001
     states = [s for s in item.kinds("state") if s != "found"]
     if item.has("state found"):
-        return "in service" if not denied else None
+        some = any(i.piece is not None and i.piece.some for i in clause.items)
+        return None if denied or some else "in service"
     if states:
         return cast("GarmentWord", states[0]) if not denied else None
     word = next((w for w in WETNESS[::-1] if item.has(w)), None)

@@ -27,6 +27,7 @@ class Telling:
     state: State
     roster: Roster
     reply: Reference
+    text: str = ""
     events: list[Event] = field(default_factory=list)
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
@@ -54,7 +55,7 @@ class Telling:
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""
         if self.ask is None and ask.options:
-            self.ask = ask
+            self.ask = ask if ask.word else replace(ask, word=self.text.strip())
 
     def each(self, horses: Sequence[Item], make: Callable[[str], Event]) -> None:
         """A fact of each of these horses; asked about where the name is not sure."""

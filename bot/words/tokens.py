@@ -7,6 +7,7 @@ from dataclasses import dataclass
 # end of line | time of day | number | word with inner apostrophes | any other mark
 PIECE = re.compile(r"\n|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
+HYPHENS = "-‐‑_"
 APOSTROPHES = tuple("'’`´")
 LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
 
@@ -25,6 +26,7 @@ class Token:
     start: int
     end: int
     kind: str  # word | number | clock | mark
+    tied: bool = False  # joined to the word before by a hyphen
 
     @property
     def capital(self) -> bool:
@@ -41,17 +43,19 @@ def plain(text: str) -> str:
 def tokenise(text: str) -> list[Token]:
     """Every word, number and mark in order; contractions opened ("isn't" → is, not), hyphens inside words dropped."""
     tokens: list[Token] = []
+    tied = False
     for found in PIECE.finditer(text):
         raw, start, end = found.group(), found.start(), found.end()
         if raw[0].isdigit():
             kind = "clock" if ":" in raw or "h" in raw else "number"
-            tokens.append(Token(raw.replace(",", "."), raw, start, end, kind))
+            tokens.append(Token(raw.replace(",", "."), raw, start, end, kind, tied))
         elif raw[0].isalpha():
             elided = plain(raw) in ELIDED and text[end : end + 1] in APOSTROPHES
-            opened = [plain(raw) + "'"] if elided else _words(raw)
-            tokens.extend(Token(word, raw, start, end, "word") for word in opened)
+            opened = [(plain(raw) + "'", raw)] if elided else _words(raw)
+            tokens.extend(Token(word, written, start, end, "word", tied) for word, written in opened)
         elif not _inside_word(text, start, raw):
             tokens.append(Token(raw, raw, start, end, "mark"))
+        tied = raw in HYPHENS and _inside_word(text, start, raw)
     return tokens
 
 
@@ -61,20 +65,21 @@ def words(phrase: str) -> tuple[str, ...]:
 
 
 def _inside_word(text: str, at: int, mark: str) -> bool:
-    joins = mark in "-‐‑_" and 0 < at < len(text) - 1
+    joins = mark in HYPHENS and 0 < at < len(text) - 1
     return (joins and text[at - 1].isalnum() and text[at + 1].isalnum()) or mark in "\ufe0f\u200d'’`´"
 
 
-def _words(raw: str) -> list[str]:
-    parts = APOSTROPHE.split(plain(raw))
-    opened: list[str] = []
+def _words(raw: str) -> list[tuple[str, str]]:
+    """The words in one written word, each with what was written for it."""
+    parts, written = APOSTROPHE.split(plain(raw)), APOSTROPHE.split(raw)
+    opened: list[tuple[str, str]] = []
     while len(parts) > 1 and parts[0] in ELIDED:
-        opened.append(parts.pop(0) + "'")
-    if opened == ["aujourd'"]:
-        return ["aujourd'hui"]
+        opened.append((parts.pop(0) + "'", written.pop(0)))
+    if [word for word, _ in opened] == ["aujourd'"]:
+        return [("aujourd'hui", raw)]
     word, *rest = parts
     if rest == ["t"] and word.endswith("n"):
-        return [*opened, NEGATED.get(word, word[:-1]), "not"]
+        return [*opened, (NEGATED.get(word, word[:-1]), raw), ("not", raw)]
     if len(rest) == 1 and rest[0] in SUFFIX:
-        return [*opened, word, SUFFIX[rest[0]]]
-    return [*opened, "".join(parts)]
+        return [*opened, (word, written[0]), (SUFFIX[rest[0]], "'" + written[1])]
+    return [*opened, ("".join(parts), "'".join(written))]

@@ -35,6 +35,10 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         if not (clause.has("in") and any(i.piece for i in clause.items)):
             return False
     change = _change(clause)
+    if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
+        return False
+    if any(i.piece is not None and i.piece.either for i in clause.items):
+        return False
     if change.empty or not _only_that(clause):
         return False
     horses = _wearers(clause, change, telling)
@@ -62,7 +66,10 @@ def _change(clause: Clause) -> _Change:
         change.all_off = clause.has("took off") and _strips(items) and not denied
         return change
     for k, piece in pieces:
-        _place(change, _mode(items, k), piece, denied=denied)
+        mode = _mode(items, k)
+        if mode == "whole" and any(predicate(i) for i in items[:k]):
+            continue  # "sweaty under her rug"
+        _place(change, mode, piece, denied=denied)
     return change
 
 
@@ -129,7 +136,7 @@ def _mode(items: Sequence[Item], at: int) -> str:
 def _in_a_piece(items: Sequence[Item], at: int) -> bool:
     """ "Maple in her heavy and liner": a horse, "in", then pieces."""
     k = at - 1
-    while k >= 0 and (items[k].piece is not None or items[k].has("and", "article", "her") or items[k].text in ",/") and not items[k].has("in"):
+    while k >= 0 and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/") and not items[k].has("in"):
         k -= 1
     if k < 1 or not items[k].has("in") or items[k].has("not"):
         return k > 0 and items[k].mark and items[k].text in ":=-–—" and bool(items[k - 1].horses) and _only_pieces(items, k)
@@ -143,7 +150,7 @@ def _only_pieces(items: Sequence[Item], colon: int) -> bool:
 
 def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     """ "heavy on Maple", "Maple has her heavy on"."""
-    if following is None or not following.has("on"):
+    if following is None or not following.has("on") or (at and predicate(items[at - 1])):
         return ""
     rest = items[at + 2 :]
     horse = any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
@@ -173,8 +180,6 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
     if owners:
         return named(owners)
-    if clause.has("my horse") and len(telling.mine) == 1:
-        return named(telling.mine)
     if clause.has("all horses", "everyone"):
         return named(telling.names)
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off")
