@@ -105,7 +105,7 @@ def _report(through: Course, stories: Mapping[str, Story], source: str, notes: t
     last = (through.windows[-1].end.astimezone(zone) - timedelta(seconds=1)).date()
     one = next(iter(stories.values()))
     day = _day_of(np.concatenate(one.at_s), zone, first)
-    judged = ~np.isnan(one.column("cold")).all(axis=0)
+    judged = ~np.isnan(one.column("cold")).any(axis=0)
     air = np.concatenate([through.cut(int(at[0]), len(at)).temperature_c for at in one.at_s])
     share = np.concatenate(one.share)
     days = (last - first).days + 1

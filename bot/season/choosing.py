@@ -10,7 +10,7 @@ from bot.season.living import Moment, Wear
 from rules.chart import advice, gap_g
 from rules.offset import Learned
 from rules.outfit import Outfit, Setting, allowed
-from rules.plan import choose, price
+from rules.plan import price, share_out
 
 HEAVY = Garment(id="one heavy rug", kind="turnout", fill_g=300, waterproof=True, rear="leg straps", neck="none")
 Learn = Callable[[Moment], Mapping[str, Learned]]
@@ -25,8 +25,9 @@ def haybell(moment: Moment, learned: Learn = nothing_learned) -> dict[str, Wear]
     """The plan's first window, with the recorded hours as its forecast."""
     now, barn = moment.window.start, moment.course.barn
     asked = brief.question(barn, moment.state, moment.course.cut, moment.ahead, now, learned(moment))
-    plan = choose(price(asked), asked)
-    return {name: dresses[0].wear for name, dresses in plan.dresses.items()}
+    prices = price(asked)
+    found = share_out(prices, asked)
+    return {name: priced.outfits[0][found[name].path[0]].ids for name, priced in prices.items()}
 
 
 def bare(moment: Moment) -> dict[str, Wear]:

@@ -19,6 +19,7 @@ from rules.weather import Floats, Hours, Site
 
 Wear = tuple[str, ...]
 HOUR = timedelta(hours=1)
+Sky = tuple[datetime, Hours, Floats]  # first whole hour, the hours of a window, how much of each lies in it
 HORIZON = timedelta(hours=24)
 
 
@@ -105,8 +106,8 @@ def live(through: Course, choose: Choose, told: Callable[[int], None] = lambda k
     return story
 
 
-def hours_of(through: Course, window: Window) -> tuple[datetime, Hours, Floats]:
-    """(first whole hour, the hours of a window, how much of each lies in it)."""
+def hours_of(through: Course, window: Window) -> Sky:
+    """The recorded hours of one window."""
     start = window.start.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
     count = -((start - window.end) // HOUR)
     share = brief.shares([window], window.start, start, count)[0]

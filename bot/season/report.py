@@ -41,7 +41,7 @@ class WayReport:
 class Season:
     """A season. first, last: local days; coldest, warmest: air by day [°C], shape (day,), NaN not known.
 
-    notes: faults of the record, in plain words; unjudged_h: hours that could not be judged, of one horse.
+    notes: faults of the record, in plain words; unjudged_h: hours that could not be judged for every horse.
     """
 
     barn: str
@@ -73,7 +73,11 @@ class Season:
         unit = f"{'':<18}{'h':>10}{'h':>10}{'h':>10}{'a week':>10}{'in use':>10}"
         rows = [_row(way) for way in self.ways]
         title = f"{self.barn}, {self.first:%d %b %Y} to {self.last:%d %b %Y}, {horses} horses"
-        gaps = [f"{self.unjudged_h:.0f} hours of the record could not be judged."] if self.unjudged_h >= 1 else []
+        gaps = (
+            [f"{self.unjudged_h:.0f} hours of the record could not be judged for every horse."]
+            if self.unjudged_h >= 1
+            else []
+        )
         return "\n".join([title, "", head, unit, *rows, "", *gaps, *self.notes, NOTE]) + "\n"
 
     def picture(self) -> bytes:

@@ -13,15 +13,14 @@ from typing import Any
 import numpy as np
 
 from bot import brief
-from bot.barn import Garment as Filed
 from bot.barn import Horse as FiledHorse
-from bot.season.living import Course, Story, hours_of
+from bot.season.living import Course, Sky, Story, hours_of
 from bot.state import as_filed
 from rules.dressed import Dressed
 from rules.garment import Garment, Kind
 from rules.lived import Carried, live
-from rules.outfit import Outfit, Setting, allowed
-from rules.question import Costs, Piece
+from rules.outfit import STRAP_GUST_MS, Outfit, Setting, allowed
+from rules.question import Costs, Piece, Wearer
 from rules.weather import Floats
 
 MAKES: tuple[tuple[Kind, float], ...] = (
@@ -36,7 +35,6 @@ class Strain:
 
     cold_h: float
     hot_h: float
-    used: frozenset[str]
 
 
 @dataclass(frozen=True)
@@ -90,14 +88,12 @@ class Wardrobe:
 def wardrobe(course: Course, story: Story) -> Wardrobe:
     """Advice for every horse of a season. story: how it went by the plan."""
     worn_by = _worn_by(story)
-    advice: list[Advice] = []
-    used: set[str] = {g for by in worn_by.values() for g in by}
-    for filed in course.barn.horses:
-        own = [g for g in course.barn.garments if g.horse == filed.name or _favours(worn_by, g.id, filed.name)]
-        advice += _for_horse(course, filed, own)
-    never = tuple(g.id for g in course.barn.garments if g.id not in used and g.kind not in ("cooler",))
-    found = [a for a in advice if a.hours >= WORTH_H]
-    return Wardrobe(tuple(sorted(found, key=lambda a: -a.hours)), never)
+    stocks = [_stock(course, filed, worn_by) for filed in course.barn.horses]
+    tables = stood(course, stocks)
+    advice = [a for stock, table in zip(stocks, tables) for a in _advice(stock, table) if a.hours >= WORTH_H]
+    used = {g for by in worn_by.values() for g in by}
+    never = tuple(g.id for g in course.barn.garments if g.id not in used and g.kind != "cooler")
+    return Wardrobe(tuple(sorted(advice, key=lambda a: -a.hours)), never)
 
 
 def _worn_by(story: Story) -> dict[str, Counter[str]]:
@@ -114,23 +110,31 @@ def _favours(worn_by: dict[str, Counter[str]], garment: str, horse: str) -> bool
     return most == horse and worn_by[horse][garment] > 0
 
 
-def _for_horse(course: Course, filed: FiledHorse, own: Sequence[Filed]) -> list[Advice]:
-    """What each imagined piece would do for one horse: the best make of each kind only."""
-    have = [Piece(replace(brief.garment(g), horse=filed.name)) for g in own if g.state not in brief.OUT_OF_SERVICE]
-    broken = [Piece(replace(brief.garment(g), horse=filed.name)) for g in own if g.state in brief.OUT_OF_SERVICE]
-    made = [_make(course, filed, kind, fill) for kind, fill in MAKES]
-    ways = _Ways.of(course, filed, [*have, *broken, *made])
-    mine = {p.garment.id for p in have}
-    before = ways.best(mine)
-    found = []
-    for piece in [*broken, *made]:
-        after = ways.best(mine | {piece.garment.id})
-        g = piece.garment
-        do = "mend" if piece in broken else "buy"
-        less = before.cold_h - after.cold_h, before.hot_h - after.hot_h
-        found.append(Advice(do, filed.name, g.id, g.kind, g.fill_g, *less))
-    bought = sorted((a for a in found if a.do == "buy"), key=lambda a: -a.hours)[:1]
-    return [*(a for a in found if a.do == "mend"), *bought]
+@dataclass(frozen=True)
+class Stock:
+    """What one horse has, what of its own is out of service, and what it might be given."""
+
+    filed: FiledHorse
+    have: tuple[Piece, ...]
+    broken: tuple[Piece, ...]
+    imagined: tuple[Piece, ...]
+
+    @property
+    def all(self) -> tuple[Piece, ...]:
+        """Every piece, real or not."""
+        return self.have + self.broken + self.imagined
+
+
+def _stock(course: Course, filed: FiledHorse, worn_by: dict[str, Counter[str]]) -> Stock:
+    own = [g for g in course.barn.garments if g.horse == filed.name or _favours(worn_by, g.id, filed.name)]
+    pieces = {g.id: Piece(replace(brief.garment(g), horse=filed.name)) for g in own}
+    out = {g.id for g in own if g.state in brief.OUT_OF_SERVICE}
+    return Stock(
+        filed,
+        tuple(p for name, p in pieces.items() if name not in out),
+        tuple(p for name, p in pieces.items() if name in out),
+        tuple(_make(course, filed, kind, fill) for kind, fill in MAKES),
+    )
 
 
 def _make(course: Course, filed: FiledHorse, kind: Kind, fill: float) -> Piece:
@@ -139,8 +143,22 @@ def _make(course: Course, filed: FiledHorse, kind: Kind, fill: float) -> Piece:
     return Piece(Garment(name, kind, fill, size, kind != "liner", "none", "leg straps", filed.name))
 
 
+def _advice(stock: Stock, table: "Table") -> list[Advice]:
+    """What each broken piece would do again, and the best of the imagined ones."""
+    mine = {p.garment.id for p in stock.have}
+    before = table.best(mine)
+
+    def worth(do: str, piece: Piece) -> Advice:
+        after, g = table.best(mine | {piece.garment.id}), piece.garment
+        less = before.cold_h - after.cold_h, before.hot_h - after.hot_h
+        return Advice(do, stock.filed.name, g.id, g.kind, g.fill_g, *less)
+
+    bought = max((worth("buy", piece) for piece in stock.imagined), key=lambda a: a.hours)
+    return [*(worth("mend", piece) for piece in stock.broken), bought]
+
+
 @dataclass(frozen=True)
-class _Ways:
+class Table:
     """One horse in every outfit through every window: hours too cold and too warm, and what that costs.
 
     cold_h, hot_h, cost: axes (window, outfit); cost is inf where the outfit may not be worn.
@@ -152,31 +170,6 @@ class _Ways:
     cost: Floats
     change: float
 
-    @classmethod
-    def of(cls, course: Course, filed: FiledHorse, pieces: Sequence[Piece]) -> "_Ways":
-        costs = Costs(**course.barn.costs.model_dump(exclude_none=True))
-        state = as_filed(course.barn)
-        wearers = [brief.wearer(filed, state, [w], w.start, None) for w in course.windows]
-        hours = [hours_of(course, w) for w in course.windows]
-        settings = [
-            Setting(w.stays[0].place, gust_ms=float(np.nanmax(h.gust_ms, initial=0.0)))
-            for w, (_, h, _) in zip(wearers, hours)
-        ]
-        may = [{o.ids: o for o in allowed(w, pieces, s)[0]} for w, s in zip(wearers, settings)]
-        outfits = tuple({ids: o for each in may for ids, o in each.items()}.values())
-        cold_h, hot_h, cost = (np.zeros((len(may), len(outfits))) for _ in range(3))
-        carried: Carried | None = None
-        for k, (wearer, (start, sky, share)) in enumerate(zip(wearers, hours)):
-            dressed = [Dressed(wearer.horse, o.pieces) for o in outfits]
-            day = float(start.timetuple().tm_yday)
-            lived = live(dressed, wearer.stays, sky, course.site, day, carried, [True] * len(dressed))
-            carried = lived.carried
-            cold, hot = np.fmax(-(lived.cold + lived.tolerance), 0.0), np.fmax(-lived.heat, 0.0)
-            cold_h[k], hot_h[k] = (cold > 0) @ share, (hot > 0) @ share
-            cost[k] = (costs.cold * cold + costs.hot * hot + costs.wet_skin * lived.wet * (lived.cold < 0)) @ share
-            cost[k, [o.ids not in may[k] for o in outfits]] = np.inf
-        return cls(outfits, cold_h, hot_h, np.nan_to_num(cost, posinf=np.inf), costs.change)
-
     def best(self, ids: set[str]) -> Strain:
         """The best sequence with these pieces only, a price on each change (dynamic programming, exact)."""
         mine = np.flatnonzero([set(o.ids) <= ids for o in self.outfits])
@@ -187,7 +180,49 @@ class _Ways:
         path: list[int] = []
         for ahead in reversed(to_go):
             path.append(int(np.argmin(ahead + (moves[path[-1]] if path else 0.0))))
-        at = mine[path]
-        steps = np.arange(len(at))
-        used = frozenset(g for k in set(at.tolist()) for g in self.outfits[k].ids)
-        return Strain(float(self.cold_h[steps, at].sum()), float(self.hot_h[steps, at].sum()), used)
+        at, steps = mine[path], np.arange(len(path))
+        return Strain(float(self.cold_h[steps, at].sum()), float(self.hot_h[steps, at].sum()))
+
+
+def stood(course: Course, stocks: Sequence[Stock]) -> list[Table]:
+    """Every horse in every outfit that its stock allows, through the weather that came; water is carried on."""
+    costs = Costs(**course.barn.costs.model_dump(exclude_none=True))
+    state = as_filed(course.barn)
+    skies = [hours_of(course, w) for w in course.windows]
+    wearers = [[brief.wearer(s.filed, state, [w], w.start, None) for s in stocks] for w in course.windows]
+    may = _may_wear(stocks, wearers, skies)
+    outfits = [tuple({o: None for each in may for o in each[k]}) for k in range(len(stocks))]
+    cold_h, hot_h, cost = (np.zeros((len(may), sum(map(len, outfits)))) for _ in range(3))
+    carried: Carried | None = None
+    for k, (start, sky, share) in enumerate(skies):
+        dressed = [Dressed(w.horse, o.pieces, j) for j, w in enumerate(wearers[k]) for o in outfits[j]]
+        stays = [w.stays[0] for w in wearers[k]]
+        day = float(start.timetuple().tm_yday)
+        lived = live(dressed, stays, sky, course.site, day, carried, [True] * len(dressed))
+        carried = lived.carried
+        cold, hot = np.fmax(-(lived.cold + lived.tolerance), 0.0), np.fmax(-lived.heat, 0.0)
+        cold_h[k], hot_h[k] = (cold > 0) @ share, (hot > 0) @ share
+        cost[k] = np.nan_to_num(costs.cold * cold + costs.hot * hot + costs.wet_skin * lived.wet) @ share
+        cost[k, [o not in may[k][j] for j in range(len(stocks)) for o in outfits[j]]] = np.inf
+    ends = np.cumsum([len(own) for own in outfits])[:-1]
+    cut = (np.split(each, ends, axis=1) for each in (cold_h, hot_h, cost))
+    return [Table(own, c, h, all_, costs.change) for own, c, h, all_ in zip(outfits, *cut)]
+
+
+def _may_wear(
+    stocks: Sequence[Stock], wearers: Sequence[Sequence[Wearer]], skies: Sequence[Sky]
+) -> list[list[dict[Outfit, None]]]:
+    """The outfits each horse may wear, by window and horse."""
+    known: dict[tuple[int, str, bool], dict[Outfit, None]] = {}
+    found = []
+    for own, (_, sky, _) in zip(wearers, skies):
+        gust = float(np.nanmax(sky.gust_ms, initial=0.0))
+        row = []
+        for k, wearer in enumerate(own):
+            setting = Setting(wearer.stays[0].place, gust_ms=gust)
+            key = (k, setting.place, gust >= STRAP_GUST_MS)
+            if key not in known:
+                known[key] = dict.fromkeys(allowed(wearer, stocks[k].all, setting)[0])
+            row.append(known[key])
+        found.append(row)
+    return found
