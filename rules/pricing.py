@@ -3,7 +3,7 @@
 Each window is balanced by itself over its own hours, from the water that the horse brings into it: dry under clothes
 that shed rain, or wet as a horse is that stood bare in the weather of the windows before (mean of the scenarios).
 Clothes put on are dry within, or as reported in the first window. So a sequence needs two prices an outfit, not one
-for each history; what a sound rug gathers over several windows (little) is left out.
+for each history. Left out is what a sound rug gathers over several windows: about half a degree after a day of rain.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
@@ -25,7 +25,6 @@ from rules.stand import Indices, Stand, Stood, summed_up
 from rules.weather import Air, Floats, at_horse, scenarios
 
 BATCH = 64  # horses balanced at once: arrays that fit a cache, and memory that does not grow with the barn
-WET_SHARE = 1 - float(p.BODY_SHARE)  # of the skin lies outside a rug: what is wet of a horse that comes in under one
 NOTICED_WATER = 0.005  # of the hair's volume: less makes no second price
 
 
@@ -76,16 +75,16 @@ def balances(
             draft.open(window, view, ready)
         every = _cases(question, window, drafts, stays)
         margins = balance(every, _slice(air, np.flatnonzero(question.share[window] > 0)))
+        left = margins.water.hair_end @ worlds.weight / every.soaking.depth
         for draft in drafts:
-            bare = int(draft.cases[-1][WET, 0])
-            draft.water = margins.water.hair_end[2:4, bare] @ worlds.weight / every.soaking.depth[2:4, bare]
+            draft.carry(left)
         yield window, every, margins
 
 
 class Draft:
     """One horse's prices while they are being made, window after window.
 
-    water: what a bare horse carries on [share of hair volume].
+    water: what it brings into the next window, axes (comes out DRY or WET, patch of hair) [share of hair volume].
     """
 
     def __init__(self, wearer: Wearer, reach: Sequence[Piece]) -> None:
@@ -95,7 +94,7 @@ class Draft:
         self.cases: list[Indices] = []
         self.stands: list[Stand] = []
         self.refused: dict[str | None, Reason] = {}
-        self.water = np.zeros(2)
+        self.water = np.zeros((2, 4))
         self.offset, self.spread = wearer.offset_c, wearer.offset_sd_c
 
     def open(self, window: int, view: Outlook, ready: Mapping[str, float | None]) -> None:
@@ -111,6 +110,13 @@ class Draft:
             for reason in refused:
                 self.refused.setdefault(reason.garment, reason)
         self.outfits.append(self.known[like])
+
+    def carry(self, left: Floats) -> None:
+        """Keep what hair holds at the window's end, by (patch, case): under clothes that shed rain, and bare."""
+        outfits, index = self.outfits[-1], self.cases[-1]
+        covered = next((left[:, c] for o, c in zip(outfits, index[DRY]) if o.sheds_rain), np.zeros(4))
+        bare = left[2:, index[WET, 0]]
+        self.water = np.stack([covered, np.concatenate([bare, bare])])
 
     def priced(self, question: Question, views: Sequence[Outlook]) -> Priced:
         """The finished prices."""
@@ -142,13 +148,13 @@ def within_reach(question: Question) -> Callable[[Wearer], list[Piece]]:
 def _cases(question: Question, window: int, drafts: Sequence["Draft"], stays: Sequence[Stay]) -> Cases:
     """Every case of one window; each draft is given the indices of its own."""
     dressed: list[Dressed] = []
-    hair: list[tuple[Floats, Floats]] = []
+    hair: list[Floats] = []
     for draft in drafts:
         draft.cases.append(_list_cases(draft, window, stays.index(draft.wearer.stays[window]), dressed, hair))
     every = as_felt(cases(dressed, question.site, question.day_of_year), _each(drafts, "offset"))
     if window == 0:
         return every
-    brought = np.array(hair).reshape(len(every), 4).T * every.soaking.depth
+    brought = np.stack(hair, axis=1) * every.soaking.depth
     return replace(every, soaking=replace(every.soaking, hair=brought))
 
 
@@ -158,12 +164,10 @@ def _each(drafts: Sequence["Draft"], name: str) -> Floats:
     return np.repeat([float(getattr(d, name)) for d in drafts], counts)
 
 
-def _list_cases(
-    draft: Draft, window: int, place: int, dressed: list[Dressed], hair: list[tuple[Floats, Floats]]
-) -> Indices:
+def _list_cases(draft: Draft, window: int, place: int, dressed: list[Dressed], hair: list[Floats]) -> Indices:
     """Append this horse's cases; shape (came in DRY or WET, outfit). Outfits that feel alike share a case."""
     wearer, outfits = draft.wearer, draft.outfits[window]
-    wet = window > 0 and bool(draft.water.max() > NOTICED_WATER)
+    wet = window > 0 and bool(draft.water[WET].max() > NOTICED_WATER)
     worn = [o.pieces if window == 0 else tuple(map(_dried, o.pieces)) for o in outfits]
     feels = [tuple(map(_feel, pieces)) for pieces in worn]
     rows = []
@@ -173,7 +177,7 @@ def _list_cases(
             if feel not in known:
                 known[feel] = len(dressed)
                 dressed.append(Dressed(wearer.horse, pieces, place, wearer.wet_hair and window == 0))
-                hair.append(_hair(draft.water, came, bare=not pieces))
+                hair.append(_hair(draft.water[came], bare=not pieces))
         rows.append([known[feel] for feel in feels])
     return np.array(rows if wet else rows * 2, dtype=np.int_)
 
@@ -188,12 +192,12 @@ def _feel(piece: Piece) -> tuple[object, ...]:
     return (g.kind, g.fill_g, g.waterproof, g.neck, piece.leaks, piece.water)
 
 
-def _hair(water: Floats, came: int, *, bare: bool) -> tuple[Floats, Floats]:
-    """Water [share of volume] in hair that clothes will cover, and in open hair, at the window's beginning."""
-    under = water if came == WET else 0 * water
-    if came == DRY and bare:
-        return under, WET_SHARE * water
-    return under, water
+def _hair(water: Floats, *, bare: bool) -> Floats:
+    """Water [share of volume] by patch, in what is worn now: a bare horse's open hair is all that was covered too."""
+    if not bare:
+        return water
+    trunk = float(p.BODY_SHARE)
+    return np.concatenate([water[:2], trunk * water[:2] + (1 - trunk) * water[2:]])
 
 
 def as_felt(every: Cases, offset: Floats) -> Cases:
