@@ -24,10 +24,10 @@ from rules.weather import Floats
 # Standing of every number here: assumed, no published trial of owners' reports on rugged horses was found.
 BOUND_C = 6.0  # an individual's lower critical temperature is quoted ± 5 K; no horse is let further out
 PRIOR_SD_C = 2.0  # K; two horses in three within ± 2 K of the model
-NOISE_C = 1.5  # K, logistic scale of what people see against what the balance says at that hour
+NOISE_C = 2.0  # K, logistic scale of what people see, and of the balance itself, at one hour
 HOT_C = 2.0  # K of heat margin left when a hand under the rug says hot; sweating begins at none
 SHIVERING_C = 3.0  # K below the lower critical temperature at which shivering is seen; cold is said at none
-WRONG = 0.10  # share of reports that have nothing to do with the horse's warmth (another horse, a joke, a gallop)
+WRONG = 0.02  # share of reports that have nothing to do with the horse's warmth (another horse, a joke, a gallop)
 BIAS_SD_C = 0.8  # K, how far one person's idea of warm differs from the barn's
 ASTRAY = 0.2  # share of people whose word on one horse is out of line altogether,
 ASTRAY_SD_C = 5.0  # K, by about so much
