@@ -48,7 +48,7 @@ def really(first: Outfit, second: Outfit, sky: Hours, stay=FIELD) -> np.ndarray:
     ids=["stays bare", "dressed after a wet day", "keeps its turnout", "a liner under the sheet"],
 )
 def test_a_window_priced_by_itself_is_near_the_whole_story(first, second, came):
-    """The two ways of coming in stand for every history: within three quarters of a degree, after twelve hours of rain."""
+    """Two ways of coming in stand for every history: within three quarters of a degree after twelve wet hours."""
     sky = joined(WET_DAY, weather(-3.0, 3.0, hours=12))
     priced = cold(ask(sky, [wearer()], WARDROBE), 1, came, second.ids)
     assert np.abs(priced - really(first, second, sky)).max() < 0.75
