@@ -124,7 +124,7 @@ def drying(scene: Scene) -> Iterable[str]:
     garment = scene.asked.garment
     lines = list(mend_lines(scene.sheet, scene.state, scene.tongue, only=garment))
     if not lines and garment is not None:
-        return [scene.tongue.say("fact", name=capital(scene.tongue.whose(garment)), fact=_state(scene, garment))]
+        return [scene.tongue.say("mend", piece=capital(scene.tongue.whose(garment)), state=_state(scene, garment))]
     return lines[: AT_MOST + 1] or [scene.tongue.say("all dry")]
 
 

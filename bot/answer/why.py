@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from bot.answer.scene import Scene
 from bot.sheet import DressSheet, HorseSheet, Sheet
-from bot.skyline import sentence, skyline
+from bot.skyline import capital, sentence, skyline
 from bot.units import known
 from bot.voice import Voice, plain
 
@@ -14,10 +14,12 @@ AT_MOST = 8  # horses told of at once
 def why(scene: Scene) -> Iterable[str]:
     """Why a horse wears what it wears; why not another piece; without a horse: what moved the barn."""
     horse = scene.horse()
-    if horse is None and scene.asked.garment is None:
-        yield from _why_all(scene)
+    if horse is None and scene.asked.horse is not None:
+        yield scene.tongue.say("not on plan", name=plain(scene.asked.horse))
+    elif horse is None and scene.asked.garment is not None:
+        yield _spare(scene, scene.asked.garment)
     elif horse is None:
-        yield scene.tongue.say("not on plan", name=scene.tongue.whose(scene.asked.garment or "?"))
+        yield from _why_all(scene)
     elif scene.asked.garment and scene.asked.garment not in horse.windows[scene.current].wear:
         yield _why_not(scene, horse, scene.asked.garment)
     else:
@@ -102,6 +104,14 @@ def _why_not(scene: Scene, horse: HorseSheet, garment: str) -> str:
         return tongue.say("why not taken", piece=piece, horse=name, other=plain(wearer))
     dress = horse.windows[scene.current]
     return tongue.say("why not needed", piece=piece, horse=name, wear=tongue.outfit(dress.wear, horse.horse))
+
+
+def _spare(scene: Scene, garment: str) -> str:
+    """Whom a spare goes to; that nobody needs it where it goes to nobody."""
+    tongue, wearer = scene.tongue, _wearer(scene, garment)
+    if wearer is None:
+        return tongue.say("spare unused", piece=capital(tongue.whose(garment)))
+    return tongue.say("spare used", piece=capital(tongue.whose(garment)), other=plain(wearer))
 
 
 def _wearer(scene: Scene, garment: str) -> str | None:

@@ -10,6 +10,7 @@ from bot.sheet import DressSheet, DryingSheet, HorseSheet, Sheet, Window
 from bot.skyline import skyline
 from bot.state import State
 from bot.voice import Voice, plain, voice
+from rules.reason import Code
 
 AT_MOST = 5  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
 MEND = ("torn", "strap broken")
@@ -39,6 +40,7 @@ def round_post(
         *judged(sheet, window, tongue),
         "",
         *changes(sheet, tongue),
+        *dry_first(sheet, tongue),
         *stays(sheet, tongue),
         *_section([*chores(sheet, state, tongue), *looks(sheet, window, tongue)]),
         "",
@@ -59,6 +61,9 @@ def judged(sheet: Sheet, window: Window, tongue: Voice) -> Iterable[str]:
     if sheet.forecast.source is None:
         yield wrap(tongue.say("no forecast"))
         return
+    if sheet.forecast.stale:
+        age = sheet.forecast.age_min
+        yield wrap(tongue.say("stale", age=None if age is None else tongue.age(age)))
     hours = sorted({at for h in sheet.horses for d in h.windows[:1] for at in d.unjudged})
     if hours:
         end = tongue.clock(min(hours[-1] + timedelta(hours=1), max(window.end, hours[-1])))
@@ -92,6 +97,13 @@ def step(horse: HorseSheet, dress: DressSheet, tongue: Voice) -> Step:
     swapped = bool(dress.wear) and len(gone) == len(before)
     off = "" if swapped else " + ".join(tongue.piece(g, horse.horse) for g in gone)
     return Step(tongue.outfit(dress.wear, horse.horse), off)
+
+
+def dry_first(sheet: Sheet, tongue: Voice) -> Iterable[str]:
+    """The horses that are to be dried before anything goes on."""
+    wet = [h.horse for h, d in first_window(sheet) if any(c.code is Code.DRY_FIRST for c in d.cautions)]
+    if wet:
+        yield wrap(tongue.say("dry first", names=tongue.row(wet)), INDENT)
 
 
 def stays(sheet: Sheet, tongue: Voice) -> Iterable[str]:

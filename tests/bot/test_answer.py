@@ -90,6 +90,13 @@ def test_a_piece_that_is_worn_is_explained_by_its_horse(ask: Callable[..., str])
     assert ask("why", None, "maple-sheet").startswith("Maple: 100 g liner + rain sheet")
 
 
+def test_a_spare_is_told_by_whom_it_goes_to(ask: Callable[..., str]) -> None:
+    """Without a horse named, a spare answers for itself; an unknown horse is said to be unknown."""
+    assert ask("why", None, "spare-medium") == "Spare 200 g turnout goes to Juniper this round."
+    assert ask("why", None, "spare-sheet") == "Spare rain sheet goes to nobody this round."
+    assert ask("why", "Nobody") == "Nobody is not on the plan."
+
+
 def test_in_the_evening_why_is_about_the_evening(sheet: Sheet, state: State, farm: Barn) -> None:
     """The window that now lies in, not the first of the sheet."""
     night = sheet.windows[1].start + timedelta(hours=1)
@@ -119,7 +126,7 @@ def test_drying_tells_when_and_where_and_what_is_torn(ask: Callable[..., str]) -
         "Juniper's 150 g liner is wet: dry about 1 pm, heated tack room",
         "Biscuit's rain sheet (biscuit-old): torn",
     ]
-    assert ask("drying", None, "maple-liner") == "Maple's 100 g liner dry"
+    assert ask("drying", None, "maple-liner") == "Maple's 100 g liner: dry"
 
 
 def test_how_is_maple_tells_what_was_learned_and_from_what(ask: Callable[..., str]) -> None:

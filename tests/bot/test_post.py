@@ -174,7 +174,15 @@ def test_an_old_forecast_and_hours_without_one_are_said(sheet: Sheet, farm: Barn
     old = replace(sheet, horses=(maple, *sheet.horses[1:]), forecast=Source("met-norway", None, 840, stale=True))
     text = " ".join(round_post(old, farm, state, "en", "us").split())
     assert "Not judged, no forecast: 2 h between 10 am and noon." in text
-    assert "Old forecast: 14 h." in text
+    assert "Old forecast, 14 h: look at the sky yourself." in text
+
+
+def test_a_wet_horse_is_dried_before_anything_goes_on(sheet: Sheet, farm: Barn, state: State) -> None:
+    """Said with the changes, not hidden behind a question."""
+    maple = sheet.horses[0]
+    wet = replace(maple.windows[0], cautions=(Reason(Code.DRY_FIRST),))
+    text = round_post(replace(sheet, horses=(replace(maple, windows=(wet,)),)), farm, state, "en", "us")
+    assert "Maple: 100 g liner + rain sheet\nDry first, rug after: Maple" in text
 
 
 def test_two_pieces_of_one_kind_are_told_apart_by_nickname_else_by_id(
