@@ -63,7 +63,7 @@ def _row(
     chosen: bool,  # noqa: FBT001
 ) -> Row:
     def of(values: Floats) -> float:
-        return float(values[case, 0, at])
+        return float(values[case, 0, at]) + 0.0  # no minus zero
 
     return Row(
         window,
