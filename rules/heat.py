@@ -6,8 +6,10 @@ with vessels open and hair laid flat.
 """
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
+from numpy.typing import NDArray
 
 from rules import parameters as p
 from rules.dressed import COVERED_ZONES, PATCH_OF_ZONE, Cases
@@ -15,6 +17,8 @@ from rules.exchange import Floats
 from rules.paths import Around, Cloth, Paths, between, cloth, hair_left, paths, surroundings, through, wide
 from rules.weather import Air
 from rules.wetness import Water, follow, per_hour
+
+Flags = NDArray[np.bool_]
 
 
 @dataclass(frozen=True)
@@ -66,35 +70,30 @@ def balance(cases: Cases, air: Air, step_h: float = 1.0) -> Margins:
 
 def judged(cases: Cases, around: Around, water: Water) -> Margins:
     """The margins of every hour with the water that hair and cloth hold in it."""
-    bodies = cases.bodies
-    wet, filled, drying = hair_left(cases, water), cloth_share(cases, water), drying_heat(cases, water)
-    worn = cloth(cases, around, filled)
-    shut, opened = (paths(cases, around, wet, between(cases, warm)) for warm in (0.0, 1.0))
-    conductance, conductance_warm = through(cases, shut, worn.resistance), through(cases, opened, worn.resistance)
+    bodies, filled, drying = cases.bodies, cloth_share(cases, water), drying_heat(cases, water)
+    left, worn = hair_left(cases, water), cloth(cases, around, filled)
+    shut, opened = (_end(cases, around, left, worn, drying, warm) for warm in (0.0, 1.0))
     drop = wide(bodies.core) - around.effective
-    must_leave = wide(bodies.heat - bodies.evaporation) - drying
-    must_leave_warm = wide(bodies.heat - bodies.evaporation_warm) - drying
-    cold, heat = must_leave / conductance - drop, drop - must_leave_warm / conductance_warm
-    low = _fill(cases, worn, _needed(cases, shut, must_leave, drop))
-    high = _fill(cases, worn, _needed(cases, opened, must_leave_warm, drop))
+    cold = shut.must_leave / shut.conductance - drop
+    heat = drop - opened.must_leave / opened.conductance
+    lacking = np.maximum(0.0, shut.conductance * drop - shut.must_leave)
+    least, most = (_fill(cases, worn, _needed(cases, end, drop)) for end in (shut, opened))
     bare = wide(cases.clothed) == 0
-    lacking = np.maximum(0.0, conductance * drop - must_leave)
     return Margins(
         cold=cold,
         heat=heat,
-        fill_low=np.where(bare & (cold >= 0), 0.0, np.maximum(low, 0.0)),
-        fill_high=np.where(bare & (heat >= 0), np.maximum(high, 0.0), np.where(bare | (high < 0), -np.inf, high))
-        + 0 * drop,
-        tolerance=wide(bodies.tolerance * bodies.heat) / conductance,
+        fill_low=np.where(bare & (cold >= 0), 0.0, np.maximum(least, 0.0)),
+        fill_high=_most_fill(bare, heat, most),
+        tolerance=wide(bodies.tolerance * bodies.heat) / shut.conductance,
         temperature=around.temperature,
         wind=around.wind,
         rain=around.rain,
         effective=around.effective,
-        conductance=conductance,
-        conductance_warm=conductance_warm,
+        conductance=shut.conductance,
+        conductance_warm=opened.conductance,
         air_layer=around.air_layer,
         clothes=np.where(bare, 0.0, worn.resistance),
-        flow=conductance * drop,
+        flow=shut.conductance * drop,
         made=wide(bodies.heat) + lacking,
         extra=100 * lacking / wide(bodies.maintenance),
         hair=_hair_share(cases, water),
@@ -102,6 +101,27 @@ def judged(cases: Cases, around: Around, water: Water) -> Margins:
         drying=drying,
         water=water,
     )
+
+
+class _End(NamedTuple):
+    """One end of what an animal can do: its ways out, the conductance of its skin, the heat that must leave."""
+
+    ways: Paths
+    conductance: Floats
+    must_leave: Floats
+
+
+def _end(cases: Cases, around: Around, left: Floats, worn: Cloth, drying: Floats, warm: float) -> _End:
+    posture = between(cases, warm)
+    ways = paths(cases, around, left, posture)
+    must_leave = wide(cases.bodies.heat) - posture.evaporation - drying
+    return _End(ways, through(cases, ways, worn.resistance), must_leave)
+
+
+def _most_fill(bare: Flags, heat: Floats, most: Floats) -> Floats:
+    """A bare horse that is well may wear what a plain turnout's warmth allows, at least none."""
+    too_warm = np.where(bare, heat < 0, most < 0)
+    return np.where(too_warm, -np.inf, np.maximum(most, 0.0)) + 0 * heat
 
 
 def surplus(cases: Cases, around: Around) -> Floats:
@@ -140,15 +160,15 @@ def _hair_share(cases: Cases, water: Water) -> Floats:
     return np.asarray(held / wide(depth.sum(axis=0)))
 
 
-def _needed(cases: Cases, ways: Paths, must_leave: Floats, drop: Floats) -> Floats:
+def _needed(cases: Cases, end: _End, drop: Floats) -> Floats:
     """Resistance of the clothes [m2 K/W] with which just so much heat leaves: the greater root of a quadratic.
 
     inf where open skin alone gives off more; −inf where no warmth of clothes is little enough.
     """
     share, other = (wide(cases.share_clothed[zone]) for zone in COVERED_ZONES)
-    first, second = ways.beside_clothes
+    first, second = end.ways.beside_clothes
     with np.errstate(divide="ignore", invalid="ignore"):
-        leaving = must_leave / drop - ways.open_clothed
+        leaving = end.must_leave / drop - end.ways.open_clothed
         half = (first + second - (share + other) / leaving) / 2
         root = np.sqrt(half**2 - first * second + (share * second + other * first) / leaving) - half
     return np.where(drop <= 0, -np.inf, np.where(leaving <= 0, np.inf, root))

@@ -4,11 +4,12 @@ import pytest
 
 from rules.exchange import convection, radiation
 from rules.horse import Horse
-from tests.laboratory import HORSE, JANUARY, JULY, margins
+from tests.laboratory import HORSE, JANUARY, JULY, cold, margins
 from tests.published.check import HOLDS, Check, between, each, near
 
 CLIPPED = Horse("Clip", clip="full", clip_age_days=1)
 FOAL = Horse("Foal", weight_kg=25, age_years=0.01)
+ICELANDIC = Horse("Ice", coat="heavy", weight_kg=380, hay_feed="ad lib")
 SICK_FOAL = Horse("Foal", weight_kg=25, age_years=0.01, sick=True)
 WEANLING = Horse("Wren", weight_kg=250, age_years=0.6, hay_feed="ad lib")
 YEARLING = Horse("Year", weight_kg=320, age_years=1.5)
@@ -166,9 +167,18 @@ CHECKS = [
         "heavy coats, hay ad lib, may stand at −31 °C",
         "independent",
         between(0, 50),
-        lambda: hardy_margin(Horse("Ice", coat="heavy", weight_kg=380, hay_feed="ad lib"), -31),
+        lambda: hardy_margin(ICELANDIC, -31),
         "Mejdell and Bøe 2005, Icelandic horses with shelter and feed",
         "K",
+    ),
+    Check(
+        "rain at 5 °C is harder on them than −15 °C dry",
+        "ordering",
+        HOLDS,
+        lambda: (
+            cold(ICELANDIC, temperature=5.0, wind=4.0, rain=3.0, humidity=95.0) < cold(ICELANDIC, temperature=-15.0)
+        ),
+        "Mejdell and Bøe 2005: shivering seen once, in rain at 5 °C",
     ),
     Check(
         "no rug before −15 °C for a fit horse",
