@@ -27,13 +27,13 @@ def hours_csv(rows: Sequence[Row], barn: Barn, start_s: int) -> str:
     return out.getvalue()
 
 
-def hours_text(rows: Sequence[Row], barn: Barn, start_s: int) -> str:
-    """The same as tables 50 columns wide, the chosen outfit of each window first."""
+def hours_text(rows: Sequence[Row], barn: Barn, start_s: int, rounds: Sequence[str]) -> str:
+    """The same as tables 50 columns wide, the chosen outfit of each window first. rounds: the windows' names."""
     lines = []
     for (window, wear), group in groupby(rows, key=lambda row: (row.window, row.wear)):
         found = list(group)
         mark = "chosen" if found[0].chosen else "instead"
-        lines += ["", f"{barn.rounds[window % len(barn.rounds)].name} · {mark}: {' + '.join(wear) or 'bare'}", HEAD]
+        lines += ["", f"{rounds[window]} · {mark}: {' + '.join(wear) or 'bare'}", HEAD]
         lines += [_line(row, barn, start_s) for row in found]
     note = "air, felt °C; wind m/s at the horse; rain mm on it; cold, heat: margins in °C. Calibrated, not validated."
     return "\n".join([*lines[1:], "", note, ""])

@@ -46,9 +46,11 @@ def plan(args: argparse.Namespace) -> int:
         from bot.explain import hours_csv, hours_text, known_horse
         from rules.plan import explain
 
-        asked = planner.question(state, forecast, windows(barn, at), at)
-        rows = explain(asked, known_horse(barn, args.explain))
-        print((hours_csv if args.csv else hours_text)(rows, barn, asked.hours.start_s), end="")
+        ahead = windows(barn, at)
+        asked = planner.question(state, forecast, ahead, at)
+        rows, start_s = explain(asked, known_horse(barn, args.explain)), asked.hours.start_s
+        rounds = [window.round for window in ahead]
+        print(hours_csv(rows, barn, start_s) if args.csv else hours_text(rows, barn, start_s, rounds), end="")
         return 0
     sheet = planner.sheet(state, forecast, windows(barn, at), at)
     print(json.dumps(plan_json(sheet, barn), ensure_ascii=False) if args.json else plan_text(sheet, barn, state))
