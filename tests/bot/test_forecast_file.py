@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.barn import demo_path
+import bot
 from bot.forecast import Unreadable, from_file
 from bot.forecast.file import parse
 from bot.problems import WrongInput
@@ -308,7 +308,7 @@ def test_a_typical_year_is_laid_out_as_one_winter() -> None:
 
 def test_the_demo_forecasts_are_a_cold_wet_windy_day_that_turns_worse() -> None:
     """What the demo plays on: rain and gusts on a ridge, frost at night; later sleet, colder and stronger."""
-    folder = demo_path().parent / "bot" / "demo"
+    folder = Path(bot.__file__).parent / "demo"
     morning, worse = (parse((folder / f"{name}.csv").read_bytes())[1] for name in ("morning", "worse"))
     assert morning.notes == worse.notes == ()
     at_seven = (SIX_S + 3600 - morning.hours.start_s) // 3600
