@@ -17,7 +17,7 @@ def skyline(sheet: Sheet, window: Window, voice: Voice) -> str:
     hours = [h for h in sheet.sky if window.start <= h.at < window.end]
     said = [s for s in (temperature(hours, voice), wet(hours, voice), windy(hours, voice)) if s]
     if not said:
-        return voice.say("no weather")
+        return sentence(voice.say("no weather"))
     return sentence(", ".join(said))
 
 

@@ -88,8 +88,9 @@ def source_line(sheet: Sheet, tongue: Voice, now: datetime) -> str:
 
 
 def left(scene: Scene) -> Iterable[str]:
-    """Who has not been said to be done this round."""
-    return left_lines(scene.state, scene.sheet, scene.tongue)
+    """Who has not been said to be done this round, and who is to be looked at again."""
+    yield from left_lines(scene.state, scene.sheet, scene.tongue)
+    yield from recheck_lines(scene.state, scene.tongue)
 
 
 def left_lines(state: State, sheet: Sheet | None, tongue: Voice) -> Iterable[str]:
@@ -155,7 +156,7 @@ def state(scene: Scene) -> Iterable[str]:
         return horse_lines(scene, name)
     if garment is not None:
         return drying(scene)
-    lines = [*recheck_lines(scene.state, scene.tongue), *left(scene)]
+    lines = list(left(scene))
     return [*lines, *mend_lines(scene.sheet, scene.state, scene.tongue)][: 2 * AT_MOST]
 
 

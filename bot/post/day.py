@@ -12,7 +12,7 @@ from bot.state import State
 from bot.voice import Voice, plain, voice
 from rules.reason import Code
 
-AT_MOST = 5  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
+AT_MOST = 4  # things of one sort to dry, mend, buy or check: a post is read in twenty seconds
 MEND = ("torn", "strap broken")
 INDENT = "  "
 
