@@ -14,9 +14,10 @@ from bot.brief import garment, horse, site
 from bot.events import Entry, Seen
 from bot.forecast import from_air
 from bot.state import HorseNow, State
+from rules.dressed import Dressed
+from rules.lived import live
 from rules.offset import Evidence, Learned, learn
-from rules.plan import worn
-from rules.question import Piece, Question, Stay, Wearer
+from rules.question import Piece, Stay
 
 Known = dict[int, Evidence | None]  # ledger number → what it taught; a cache that an undo never needs to clear
 
@@ -57,7 +58,7 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry) -> Evidenc
     event = entry.event
     if not isinstance(event, Seen) or event.air is None or event.wore is None:
         return None
-    cold, heat = margins(barn, filed, now, event)
+    cold, heat, bears = margins(barn, filed, now, event)
     if not np.isfinite(cold) or not np.isfinite(heat):
         return None
     return Evidence(
@@ -67,29 +68,20 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry) -> Evidenc
         heat_margin_c=heat,
         explained=entry.number in now.explained,
         who=entry.who,
+        bears_c=bears,
     )
 
 
-def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> tuple[float, float]:
-    """Cold and heat margin [K], offset left out, of the last hour of the sign's air in what was worn."""
+def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> tuple[float, float, float]:
+    """Cold and heat margin [K], offset left out, of the last hour of the sign's air in what was worn; and what the
+    horse may lack and still be fine.
+    """
     assert event.air is not None
     assert event.wore is not None
-    hours = from_air(event.air)
-    start = event.air.start
-    place = event.where or "field"
-    worn_pieces = tuple(Piece(garment(g)) for g in barn.garments if g.id in event.wore)
-    asked = Question(
-        hours=hours,
-        site=site(barn),
-        share=np.ones((1, len(hours))),
-        wearers=(
-            Wearer(
-                horse=horse(filed, now, start + timedelta(hours=len(hours))),
-                stays=(Stay(place, filed.shelter, filed.hay),),
-                wears=tuple(g for g in event.wore if any(p.garment.id == g for p in worn_pieces)),
-            ),
-        ),
-        pieces=worn_pieces,
-    )
-    cold, heat = worn(asked)[filed.name]
-    return float(cold[-1]), float(heat[-1])
+    hours, start = from_air(event.air), event.air.start
+    pieces = {g.id: Piece(garment(g)) for g in barn.garments if g.id in event.wore}
+    then = horse(filed, now, start + timedelta(hours=len(hours)))
+    dressed = Dressed(then, tuple(pieces[g] for g in event.wore if g in pieces))
+    stay = Stay(event.where or "field", filed.shelter, filed.hay)
+    lived = live([dressed], [stay], hours, site(barn), start.timetuple().tm_yday)
+    return float(lived.cold[0, -1]), float(lived.heat[0, -1]), float(lived.tolerance[0, -1])

@@ -3,7 +3,7 @@
 The offset says how much more (positive) or less (negative) a horse feels the cold than the model says. A sign is
 ordered evidence about it: with margins c (cold) and h (heat) at the hour seen, the horse is felt to be
 
-    sweating below −h, hot below 2 − h, comfortable between, cold above c, shivering above c + 3
+    sweating below −h, hot below ½ − h, comfortable between, cold above c, shivering above c + 3
 
 where "felt" is offset + the speaker's bias + noise. So a sign teaches much where the model did not expect it and next
 to nothing where it did, and no cold word ever lowers the offset ("cold" does not say "not shivering"). The posterior
@@ -25,14 +25,14 @@ from rules.weather import Floats
 BOUND_C = 6.0  # an individual's lower critical temperature is quoted ± 5 K; no horse is let further out
 PRIOR_SD_C = 2.0  # K; two horses in three within ± 2 K of the model
 NOISE_C = 2.0  # K, logistic scale of what people see, and of the balance itself, at one hour
-HOT_C = 2.0  # K of heat margin left when a hand under the rug says hot; sweating begins at none
+HOT_C = 0.5  # K of heat margin left when a hand under the rug says hot; sweating begins at none
 SHIVERING_C = 3.0  # K below the lower critical temperature at which shivering is seen; cold is said at none
 WRONG = 0.02  # share of reports that have nothing to do with the horse's warmth (another horse, a joke, a gallop)
 BIAS_SD_C = 0.8  # K, how far one person's idea of warm differs from the barn's
-ASTRAY = 0.2  # share of people whose word on one horse is out of line altogether,
+ASTRAY = 0.1  # share of people whose word on one horse is out of line altogether,
 ASTRAY_SD_C = 5.0  # K, by about so much
 REPEAT_S = 12 * 3600  # reports of one person closer than this share one report's weight, in proportion
-HALF_LIFE_S = 60 * 86400  # after so long a report counts half
+HALF_LIFE_S = 90 * 86400  # after so long a report counts half
 KEPT_AFTER_CHANGE = 0.3  # what a report from before a clip or an illness still counts
 
 _STEP = 0.5
@@ -61,6 +61,8 @@ class Evidence:
     at_s: POSIX seconds. sign: one of the barn's sign words; wet, rubbed and unwell teach nothing about warmth.
     explained: something else explains it (after work, soaked garment, ill). who: whose word it is.
     weight: 1 for a sign somebody reported, less for weaker word (a round ticked done without a remark).
+    bears_c: what a hardy horse may lack and still be called fine [K]; the plan lets it, so the learning must too, or a
+    horse found cold within it would never be dressed warmer.
     """
 
     at_s: int
@@ -70,6 +72,7 @@ class Evidence:
     explained: bool = False
     who: str = ""
     weight: float = 1.0
+    bears_c: float = 0.0
 
     @property
     def teaches(self) -> bool:
@@ -112,7 +115,7 @@ def learn(evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = 
 
 
 def _place(one: Evidence) -> tuple[int, str, str, float, float, float]:
-    return one.at_s, one.who, one.sign, one.cold_margin_c, one.heat_margin_c, one.weight
+    return one.at_s, one.who, one.sign, one.cold_margin_c + one.bears_c, one.heat_margin_c, one.weight
 
 
 def _log_posteriors(used: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int]) -> Floats:
@@ -138,7 +141,7 @@ def _log_posteriors(used: Sequence[Evidence], now_s: int, widen_at_s: Sequence[i
 
 def _chance(used: Sequence[Evidence]) -> Floats:
     """Chance of hearing each sign for each felt offset; axes (evidence, felt)."""
-    cold = np.array([one.cold_margin_c for one in used])
+    cold = np.array([one.cold_margin_c + one.bears_c for one in used])
     heat = np.array([one.heat_margin_c for one in used])
     rank = np.array([_RANK[one.sign] for one in used])
     crossed = np.maximum(HOT_C - heat - cold, 0.0) / 2  # where too hot and too cold meet, comfort is one point

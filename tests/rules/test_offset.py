@@ -173,3 +173,10 @@ def test_honest_reports_from_several_people_find_a_horse_that_feels_the_cold():
         sign = str(rng.choice((*WARM, "comfortable", *COLD))) if rng.random() < 0.1 else truth
         reports.append(seen(sign, day=60 + k, cold=cold, heat=15 - cold, who=("Inés", "Theo", "Ruth")[k % 3]))
     assert learn(reports, NOW).mean_c == pytest.approx(3, abs=1.2)
+
+
+def test_a_hardy_horse_found_cold_within_what_the_plan_lets_it_bear_is_learned_from():
+    """The plan calls a small lack fine; people who find it cold there must move it as if it had been called warm."""
+    lacking = seen("cold", cold=-3)
+    borne = replace(lacking, bears_c=5)
+    assert learn([borne], NOW).mean_c > 2 * learn([lacking], NOW).mean_c
