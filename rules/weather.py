@@ -5,6 +5,7 @@ from dataclasses import dataclass, fields
 from typing import Literal, Protocol
 
 import numpy as np
+from numpy.typing import NDArray
 
 from rules import parameters as p
 from rules.exchange import KELVIN
@@ -163,7 +164,7 @@ def at_horse(scenarios: Scenarios, hours: Hours, site: Site, stays: Sequence[Whe
     return Air(*(np.stack([getattr(air, f.name) for air in each]) for f in fields(Air)))
 
 
-def along(air: Air, routine: "np.ndarray[tuple[int, int], np.dtype[np.int_]]") -> Air:
+def along(air: Air, routine: NDArray[np.int_]) -> Air:
     """The air of horses that move: routine (horse, hour) names the place of `air` it is in, hour by hour."""
     hour = np.arange(routine.shape[1])
     return Air(*(np.moveaxis(getattr(air, f.name)[routine, :, hour], 2, 1).copy() for f in fields(Air)))

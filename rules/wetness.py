@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 import numpy as np
+from numpy.typing import NDArray
 
 from rules import parameters as p
 from rules.exchange import Floats, evaporation
@@ -15,7 +16,7 @@ from rules.garment import Garment, holds_kg
 from rules.question import WaterState
 from rules.weather import Air
 
-Indices = np.ndarray[tuple[int], np.dtype[np.int_]]
+Indices = NDArray[np.int_]
 # Stores of water: four patches of hair, within the cloth, outside its shell.
 COVERED, OPEN, CLOTHES = slice(0, 2), slice(2, 4), slice(4, 6)
 WITHIN, OUTSIDE, STORES = 4, 5, 6

@@ -58,6 +58,7 @@ def test_a_neck_piece_covers_the_neck() -> None:
     worn = layers([TURNOUT, NECK])
     assert worn.neck == 1.0
     assert worn.fill == 200
+    assert layers([TURNOUT, Garment("hood", "neck")]).neck == 1.0  # though its own neck is not said
 
 
 def test_thicker_clothes_hold_more_water() -> None:

@@ -77,6 +77,15 @@ def test_soaked_cloth_drips_into_the_hair() -> None:
     assert found.hair[0, 0, 0, -1] > 0.3
 
 
+def test_a_cooler_dries_a_wet_horse_sooner_than_a_turnout() -> None:
+    """It wicks; a turnout shuts the water in."""
+    cooler, rug = (
+        balance(soaked(case(HORSE, piece), 0.05), air(hours(8.0, 0.3, count=8))).water.hair_end[0, 0, 0]
+        for piece in (Garment("cooler", "cooler", 50), turnout(50))
+    )
+    assert cooler < 0.7 * rug
+
+
 def test_wet_snow_wets_and_dry_snow_hardly() -> None:
     """The same water as snow at −8 °C leaves hair nearly dry, at +0.5 °C it is rain."""
     dry, wet = (margins(temperature=t, wind=2.0, snow=1.0, count=6).water.hair[2, 0, 0, -1] for t in (-8.0, 0.5))
