@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 Point = tuple[float, float]
 
 SCALE = 2
+SMALL, WORDS, NAME, TITLE = 18, 22, 26, 34  # sizes of type: a phone shows a third of a board's pixels
 STAND_IN = "◆"  # for what the fonts have no glyph of: an emoji, a script they do not know
 INVISIBLE = {"Mn", "Me", "Cf", "Cc", "Cs", "Co", "Cn"}
 

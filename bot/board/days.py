@@ -5,17 +5,17 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from bot.barn import Barn
-from bot.board.canvas import DAY, NIGHT, Canvas, Inks, readable
+from bot.board.canvas import DAY, NIGHT, SMALL, TITLE, Canvas, Inks, readable
 from bot.board.fence import Fence, Thread, rails, thread
 from bot.events import Entry, Seen
 from bot.sheet import DressSheet, HorseSheet, Sheet
 from bot.voice import Voice, plain, voice
 
 WIDTH = 1000
-MARGIN = 24
-DATES = 112
-HEAD = 116
-STRIP = 92
+MARGIN = 20
+DATES = 128
+HEAD = 124
+STRIP = 100
 FOOT = 44
 MOST_DAYS = 14
 HOUR = timedelta(hours=1)
@@ -56,17 +56,17 @@ def strips(name: str, sheets: Sequence[Sheet], signs: Sequence[Entry], tongue: V
     title(canvas, name, latest, tongue)
     scale = (WIDTH - 2 * MARGIN - DATES) / 24
     if not days:
-        canvas.text((MARGIN, HEAD + 40), tongue.say("board no days"), 18)
+        canvas.text((MARGIN, HEAD + 40), tongue.say("board no days"), SMALL)
     for index, day in enumerate(days):
         top = HEAD + index * STRIP
-        fence = Fence(MARGIN + DATES, top + 24, top + STRIP - 4, scale)
+        fence = Fence(MARGIN + DATES, top + 30, top + STRIP - 4, scale)
         sd = latest.offset_sd_c if latest else 0.0
         strip(canvas, day, hours, fence, tongue, sd)
         for at, words in worn.items():
             outfit(canvas, at, words, day, fence, tongue)
         for entry in signs:
             sign(canvas, entry, name, day, fence, tongue)
-    canvas.text((MARGIN, canvas.height - 18), tongue.say("guide"), 16, bold=True)
+    canvas.text((MARGIN, canvas.height - 16), tongue.say("guide"), SMALL, bold=True)
     return canvas
 
 
@@ -101,20 +101,20 @@ def _latest(name: str, sheets: Sequence[Sheet]) -> HorseSheet | None:
 def title(canvas: Canvas, name: str, latest: HorseSheet | None, tongue: Voice) -> None:
     """The name, and what has been learned with its band."""
     shown = readable(plain(name))
-    canvas.text((MARGIN, 44), canvas.fit(shown, WIDTH - 2 * MARGIN, 30, bold=True), 30, bold=True)
+    canvas.text((MARGIN, 44), canvas.fit(shown, WIDTH - 2 * MARGIN, TITLE, bold=True), TITLE, bold=True)
     if latest is not None:
         learned = tongue.learned(latest.offset_c, latest.offset_sd_c)
-        canvas.text((MARGIN, 72), canvas.fit(learned, WIDTH - 2 * MARGIN, 17), 17, ink=canvas.inks.soft)
+        canvas.text((MARGIN, 76), canvas.fit(learned, WIDTH - 2 * MARGIN, SMALL), SMALL, ink=canvas.inks.soft)
     scale = (WIDTH - 2 * MARGIN - DATES) / 24
     for hour in range(0, 24, 3):
         at = datetime(2001, 1, 1, hour, tzinfo=tongue.zone)
         place = (MARGIN + DATES + hour * scale, HEAD - 8)
-        canvas.text(place, tongue.clock(at), 14, ink=canvas.inks.soft, anchor="ls")
+        canvas.text(place, tongue.clock(at), SMALL, ink=canvas.inks.soft, anchor="ls")
 
 
 def strip(canvas: Canvas, day: date, hours: dict[datetime, Lived], fence: Fence, tongue: Voice, sd: float) -> None:
     """One day's rails and thread; a clock change leaves a gap or lays two hours on one."""
-    canvas.text((MARGIN, fence.top + 24), tongue.day(day), 16, bold=True)
+    canvas.text((MARGIN, fence.top + 24), tongue.day(day), SMALL, bold=True)
     rails(canvas, fence, 0, 24)
     slots: list[Lived | None] = [None] * 24
     for at, margins in hours.items():
@@ -131,9 +131,9 @@ def outfit(canvas: Canvas, at: datetime, wear: tuple[str, ...], day: date, fence
     local = at.astimezone(tongue.zone)
     if local.date() == day:
         x = fence.x(local.hour + local.minute / 60)
-        words = canvas.fit(readable(tongue.brief(wear)), max(40, min(300, WIDTH - MARGIN - x)), 14)
-        canvas.line([(x, fence.top - 18), (x, fence.bottom)], canvas.inks.line, 1)
-        canvas.text((x + 4, fence.top - 6), words, 14)
+        words = canvas.fit(readable(tongue.brief(wear)), max(40, min(300, WIDTH - MARGIN - x)), SMALL)
+        canvas.line([(x, fence.top - 24), (x, fence.bottom)], canvas.inks.line, 1)
+        canvas.text((x + 4, fence.top - 6), words, SMALL)
 
 
 def sign(canvas: Canvas, entry: Entry, name: str, day: date, fence: Fence, tongue: Voice) -> None:
@@ -143,8 +143,8 @@ def sign(canvas: Canvas, entry: Entry, name: str, day: date, fence: Fence, tongu
     if not isinstance(event, Seen) or event.horse != name or local.date() != day or entry.undone_by is not None:
         return
     x, words = fence.x(local.hour + local.minute / 60), tongue.sign(event.sign)
-    width = canvas.length(words, 14, bold=True) + 10
+    width = canvas.length(words, SMALL, bold=True) + 10
     x = min(x, WIDTH - MARGIN - width)
     middle = (fence.upper + fence.lower) / 2
-    canvas.box(x, middle - 11, x + width, middle + 9, canvas.inks.ink)
-    canvas.text((x + 5, middle + 4), words, 14, bold=True, ink=canvas.inks.paper)
+    canvas.box(x, middle - 13, x + width, middle + 10, canvas.inks.ink)
+    canvas.text((x + 5, middle + 5), words, SMALL, bold=True, ink=canvas.inks.paper)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from bot.barn import Barn
 from bot.board import weather
-from bot.board.canvas import DAY, NIGHT, Canvas, Inks, beside, png, readable, readable_names
+from bot.board.canvas import DAY, NAME, NIGHT, SMALL, TITLE, WORDS, Canvas, Inks, beside, png, readable, readable_names
 from bot.board.fence import Fence, Thread, height, post, rails, thread
 from bot.sheet import DressSheet, HorseSheet, Sheet, Window
 from bot.units import known
@@ -17,12 +17,13 @@ if TYPE_CHECKING:
     from PIL import Image
 
 WIDTH = 1000
-MARGIN = 24
-NAMES = 168  # room for the names
-HEAD = 92  # above the weather
-ROW, CLOSE_ROW = 84, 60  # a row's height, and where the barn is large
+MARGIN = 20
+NAMES = 162  # room for the names
+HEAD = 102  # above the weather
+ROW, CLOSE_ROW = 94, 70  # a row's height, and where the barn is large
 MANY = 16  # horses from which rows are close
-FOOT = 132
+FOOT = 148
+LEGEND, FINE = 17, 15
 WORTH_A_NUMBER_K = 0.5
 PAGE = 1414  # height of a page as wide as the board, in the proportions of A4
 PAGE_HORSES = 14
@@ -98,22 +99,21 @@ def board(sheet: Sheet, horses: Sequence[HorseSheet], tongue: Voice, inks: Inks)
 def title(canvas: Canvas, sheet: Sheet, tongue: Voice) -> None:
     """Farm and rounds at the left, when it was made at the right."""
     made = tongue.say("board made", at=tongue.clock(sheet.made_at))
-    room = WIDTH - 2 * MARGIN - canvas.length(made, 16) - 20
+    room = WIDTH - 2 * MARGIN - canvas.length(made, SMALL) - 20
     barn = readable(plain(sheet.barn))
-    canvas.text((MARGIN, 42), canvas.fit(barn, room, 30, bold=True), 30, bold=True)
-    canvas.text((WIDTH - MARGIN, 42), made, 16, ink=canvas.inks.soft, anchor="rs")
+    canvas.text((MARGIN, 44), canvas.fit(barn, room, TITLE, bold=True), TITLE, bold=True)
+    canvas.text((WIDTH - MARGIN, 44), made, SMALL, ink=canvas.inks.soft, anchor="rs")
     if sheet.windows:
         day = tongue.day(sheet.windows[0].start.astimezone(tongue.zone).date())
         rounds = ", ".join(f"{readable(tongue.round(w.round))} {tongue.clock(w.start)}" for w in sheet.windows)
-        canvas.text((MARGIN, 66), canvas.fit(f"{day} · {rounds}", room, 17), 17, ink=canvas.inks.soft)
+        canvas.text((MARGIN, 70), canvas.fit(f"{day} · {rounds}", room, SMALL), SMALL, ink=canvas.inks.soft)
 
 
 def line(canvas: Canvas, sheet: Sheet, horse: HorseSheet, names: Mapping[str, str], tongue: Voice, row: Fence) -> None:
     """One horse: name, what it wears from each round on, and its thread between the rails."""
-    words = 22
+    words = 30
     fence = Fence(row.left, row.top + words, row.bottom - 7, row.hour)
-    name = names[plain(horse.horse)]
-    canvas.text((MARGIN, row.top + 26), canvas.fit(name, NAMES, 21, bold=True), 21, bold=True)
+    called(canvas, names[plain(horse.horse)], row)
     rails(canvas, fence, 0, len(sheet.sky))
     for number, (window, dress) in enumerate(zip(sheet.windows, horse.windows)):
         start, end = (min(max(0.0, hours_in(sheet, at)), len(sheet.sky)) for at in (window.start, window.end))
@@ -126,6 +126,12 @@ def line(canvas: Canvas, sheet: Sheet, horse: HorseSheet, names: Mapping[str, st
             post(canvas, fence, start, round_here=True)
         outfit(canvas, dress, horse.horse, tongue, row, start, end)
     place(canvas, horse, sheet.windows, tongue, row)
+
+
+def called(canvas: Canvas, name: str, row: Fence) -> None:
+    """The name, in smaller type before any of it is cut."""
+    size = next((s for s in (NAME, WORDS, SMALL) if canvas.length(name, s, bold=True) <= NAMES), SMALL)
+    canvas.text((MARGIN, row.top + 32), canvas.fit(name, NAMES, size, bold=True), size, bold=True)
 
 
 def ring(canvas: Canvas, fence: Fence, drawn: Thread, hour: float) -> None:
@@ -144,13 +150,13 @@ def hours_in(sheet: Sheet, at: datetime) -> float:
 
 def outfit(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, row: Fence, start: float, end: float) -> None:
     """What is worn from this round on: bold behind a pointer where it is a change."""
-    x, y = row.x(start) + 6, row.top + 18
+    x, y = row.x(start) + 8, row.top + 24
     if dress.change:
-        canvas.area([(x, y - 12), (x + 9, y - 6), (x, y)], canvas.inks.ink)
-        x += 14
+        canvas.area([(x, y - 16), (x + 12, y - 8), (x, y)], canvas.inks.ink)
+        x += 18
     worst = beyond(dress, tongue)
-    canvas.text((row.x(end) - 8, y), worst, 15, ink=canvas.inks.soft, anchor="rs")
-    room = row.x(end) - x - 16 - canvas.length(worst, 15)
+    canvas.text((row.x(end) - 8, y), worst, SMALL, ink=canvas.inks.soft, anchor="rs")
+    room = row.x(end) - x - 16 - canvas.length(worst, SMALL)
     words, size = fitting(canvas, dress, horse, tongue, room)
     canvas.text((x, y), canvas.fit(words, room, size, bold=dress.change), size, bold=dress.change)
 
@@ -158,10 +164,10 @@ def outfit(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, row: Fe
 def fitting(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, room: float) -> tuple[str, int]:
     """The outfit in the largest and fullest words that have room; whose a piece is is dropped last."""
     full, short = readable(tongue.outfit(dress.wear, horse)), readable(tongue.brief(dress.wear))
-    for words, size in ((full, 16), (full, 13), (short, 16)):
+    for words, size in ((full, WORDS), (full, SMALL), (short, WORDS), (short, SMALL)):
         if canvas.length(words, size, bold=dress.change) <= room:
             return words, size
-    return short, 13
+    return short, FINE
 
 
 def beyond(dress: DressSheet, tongue: Voice) -> str:
@@ -179,23 +185,23 @@ def place(canvas: Canvas, horse: HorseSheet, windows: Sequence[Window], tongue: 
         return
     places = list(dict.fromkeys(d.where for d, _ in zip(horse.windows, windows)))
     words = ", ".join(tongue.say(f"board {p}") if p in {"field", "stall"} else plain(p) for p in places)
-    canvas.text((MARGIN, row.top + 48), canvas.fit(readable(words), NAMES, 14), 14, ink=canvas.inks.soft)
+    canvas.text((MARGIN, row.top + 60), canvas.fit(readable(words), NAMES, SMALL), SMALL, ink=canvas.inks.soft)
 
 
 def foot(canvas: Canvas, sheet: Sheet, tongue: Voice, top: float) -> None:
     """How to read it, by an example; whose forecast; that it is a guide only."""
-    fence = Fence(MARGIN, top, top + 70, 21)
+    fence = Fence(MARGIN, top, top + 78, 20)
     rails(canvas, fence, 0, 8)
     cold = (-4.0, -1.0, 2.0, 5.0, 7.0, 9.0, 11.0, 13.0)
     thread(canvas, fence, Thread(cold, tuple(10.0 - c for c in cold), 1.0))
     left = fence.x(8) + 16
     for number, words in enumerate(("board warm", "board ease", "board cold")):
-        canvas.text((left, top + 16 + 24 * number), tongue.say(words), 15)
+        canvas.text((left, top + 18 + 28 * number), tongue.say(words), LEGEND)
     right = WIDTH - MARGIN
-    canvas.text((right, top + 16), tongue.say("board change"), 15, anchor="rs")
-    canvas.text((right, top + 64), tongue.say("board number"), 15, anchor="rs")
-    canvas.text((right, top + 40), tongue.say("board ring"), 15, anchor="rs")
+    canvas.text((right, top + 18), tongue.say("board change"), LEGEND, anchor="rs")
+    canvas.text((right, top + 74), tongue.say("board number"), LEGEND, anchor="rs")
+    canvas.text((right, top + 46), tongue.say("board ring"), LEGEND, anchor="rs")
     guide, source = tongue.say("guide"), readable(tongue.source(sheet.forecast, sheet.forecast.age_min))
-    canvas.text((MARGIN, top + 102), guide, 16, bold=True)
-    room = right - MARGIN - canvas.length(guide, 16, bold=True) - 20
-    canvas.text((right, top + 102), canvas.fit(source, room, 14), 14, ink=canvas.inks.soft, anchor="rs")
+    canvas.text((MARGIN, top + 116), guide, LEGEND, bold=True)
+    room = right - MARGIN - canvas.length(guide, LEGEND, bold=True) - 20
+    canvas.text((right, top + 116), canvas.fit(source, room, 15), 15, ink=canvas.inks.soft, anchor="rs")

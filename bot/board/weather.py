@@ -2,14 +2,14 @@
 
 from collections.abc import Sequence
 
-from bot.board.canvas import Canvas
+from bot.board.canvas import SMALL, Canvas
 from bot.sheet import SkyHour
 from bot.skyline import DRY_MM, GUSTY_MS
 from bot.units import known
 from bot.voice import Voice
 
 EVERY = 3  # hours between numbers
-HEIGHT = 122
+HEIGHT = 138
 HEAD_BASE = HEIGHT - 12
 
 
@@ -17,18 +17,18 @@ def head(canvas: Canvas, sky: Sequence[SkyHour], tongue: Voice, left: float, top
     """Hours and temperatures as numbers, rain and snow as what hangs from a line, gusts as pennants."""
     middle = [left + (k + 0.5) * hour for k in range(len(sky))]
     for x, h in list(zip(middle, sky))[::EVERY]:
-        canvas.text((x, top), tongue.clock(h.at), 15, ink=canvas.inks.soft, anchor="ms")
+        canvas.text((x, top), tongue.clock(h.at), SMALL, ink=canvas.inks.soft, anchor="ms")
         celsius = known(h.temperature_c)
         shown = "?" if celsius is None else tongue.measures.degrees(celsius)
-        canvas.text((x, top + 27), shown, 21, bold=True, anchor="ms")
-    falling(canvas, sky, tongue, middle, top + 40, hour)
+        canvas.text((x, top + 31), shown, 25, bold=True, anchor="ms")
+    falling(canvas, sky, tongue, middle, top + 46, hour)
     aside = left - 14
     for y, words in (
-        (top + 27, tongue.measures.scale),
-        (top + 58, tongue.say("board falls")),
+        (top + 31, tongue.measures.scale),
+        (top + 66, tongue.say("board falls")),
         (top + HEAD_BASE, tongue.say("board gusts")),
     ):
-        canvas.text((aside, y), words, 15, ink=canvas.inks.soft, anchor="rs")
+        canvas.text((aside, y), words, SMALL, ink=canvas.inks.soft, anchor="rs")
     gusts(canvas, sky, tongue, middle, top + HEAD_BASE)
 
 
@@ -51,9 +51,9 @@ def falling(
     if total >= DRY_MM and wet:
         word = tongue.say("board snow" if sum(s for _, s in amounts) > total / 2 else "board rain")
         words = f"{word} {tongue.measures.water(total)}"
-        after = wet[-1] + hour / 2 + 8 + canvas.length(words, 15) < middle[-1]
-        place = (wet[-1] + hour / 2 + 8, top + 20) if after else (wet[0] - hour / 2 - 8, top + 20)
-        canvas.text(place, words, 15, ink=canvas.inks.cold, anchor="ls" if after else "rs")
+        after = wet[-1] + hour / 2 + 8 + canvas.length(words, SMALL) < middle[-1]
+        place = (wet[-1] + hour / 2 + 8, top + 22) if after else (wet[0] - hour / 2 - 8, top + 22)
+        canvas.text(place, words, SMALL, ink=canvas.inks.cold, anchor="ls" if after else "rs")
 
 
 def gusts(canvas: Canvas, sky: Sequence[SkyHour], tongue: Voice, middle: Sequence[float], base: float) -> None:
@@ -69,4 +69,4 @@ def gusts(canvas: Canvas, sky: Sequence[SkyHour], tongue: Voice, middle: Sequenc
         words = tongue.say("board gust", value=tongue.measures.wind(speeds[worst]))
         end = worst < len(sky) * 0.7
         place = (middle[worst] - 10, base - 20)
-        canvas.text(place, words, 15, ink=canvas.inks.ink, anchor="ls" if end else "rs")
+        canvas.text(place, words, SMALL, ink=canvas.inks.ink, anchor="ls" if end else "rs")
