@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache, cached_property
 
 from bot.words.items import Item
 
@@ -10,11 +11,12 @@ PAUSES = frozenset(",:-–—()/|=→>*•")
 
 WETNESS = ("dry", "damp", "wet", "soaked")
 VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
-SOFT = (
+SOFT = frozenset((
     "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and", "but", "not", "stopped",
     "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly", "all", "both", "after", "work", "no", "i mean",
     "place stall", "place field", "weather", "everyone",
-)  # fmt: skip
+))  # fmt: skip
+LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
 BLOCKS = ("plan", "habit", "long ago", "guess", "if", "idiom")
 
 
@@ -27,7 +29,12 @@ class Clause:
 
     def has(self, *meanings: str) -> bool:
         """Any item with any of these meanings."""
-        return any(item.has(*meanings) for item in self.items)
+        return not self.means.isdisjoint(meanings)
+
+    @cached_property
+    def means(self) -> frozenset[str]:
+        """Every meaning of every item."""
+        return frozenset().union(*(item.means for item in self.items))
 
     @property
     def blocked(self) -> bool:
@@ -39,12 +46,17 @@ class Clause:
 
 def predicate(item: Item) -> bool:
     """Says how a horse or a piece is."""
-    return bool(item.kinds("sign") or item.kinds("everyday") or item.kinds("state") or item.has(*WETNESS))
+    return bool(item.means) and _says_how(item.means)
+
+
+@cache
+def _says_how(means: frozenset[str]) -> bool:
+    return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)
 
 
 def soft(item: Item) -> bool:
     """Changes nothing about whose fact it is."""
-    return item.mark or item.clock or item.number is not None or item.has(*SOFT)
+    return item.mark or item.clock or item.number is not None or not item.means.isdisjoint(SOFT)
 
 
 def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
@@ -52,11 +64,11 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
     sentence: list[Item] = []
     opened = False
     for item in items:
-        if item.mark and item.text in STOPS:
+        if (item.mark and item.text in STOPS) or len(sentence) >= LONGEST_SENTENCE:
             if sentence:
                 yield sentence, item.text == "?" or opened
             opened = item.text == "¿" or (item.text == "?" and False)
-            sentence = []
+            sentence = [] if item.mark and item.text in STOPS else [item]
         else:
             sentence.append(item)
     if sentence:
@@ -122,7 +134,10 @@ def _subject(item: Item) -> bool:
 
 
 def _complete(items: Sequence[Item]) -> bool:
-    horse = any(i.horses or i.has("she", "everyone", "all horses") or (i.piece and (i.piece.owners or i.piece.their)) for i in items)
+    horse = any(
+        i.horses or i.has("she", "everyone", "all horses") or (i.piece and (i.piece.owners or i.piece.their))
+        for i in items
+    )
     subject = horse or any(i.piece for i in items)
     piece = any(i.piece for i in items)
     if subject and any(predicate(i) or i.has("done", "broken") for i in items):
@@ -132,7 +147,17 @@ def _complete(items: Sequence[Item]) -> bool:
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
-    alone = ("bare", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked", "clipped")
+    alone = (
+        "bare",
+        "inwards",
+        "outwards",
+        "place stall",
+        "place field",
+        "brought in",
+        "turned out",
+        "worked",
+        "clipped",
+    )
     if any(i.has(*alone) and not i.has("in") for i in items):
         return True
     return piece and any(i.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off") for i in items)
@@ -172,7 +197,11 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     if before is None or not rest:
         return False
     following = rest[1] if len(rest) > 1 else None
-    ends = following is None or following.mark or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+    ends = (
+        following is None
+        or following.mark
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+    )
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))
     return bool(rest[0].piece and before.piece and ends)

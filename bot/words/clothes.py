@@ -11,6 +11,7 @@ from bot.words.names import Roster
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
 RUGS = frozenset({"sheet", "turnout", "stable"})
+LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
@@ -77,13 +78,18 @@ def _member(item: Item, roster: Roster) -> bool:
         return False
     named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is")
     return bool(
-        item.pieces or item.number is not None or item.kinds("kind") or item.kinds("weight") or item.has(*INNER) or named
+        item.pieces
+        or item.number is not None
+        or item.kinds("kind")
+        or item.kinds("weight")
+        or item.has(*INNER)
+        or named
     )
 
 
 def _run(items: Sequence[Item], at: int, roster: Roster) -> int:
     end = at
-    while end < len(items):
+    while end < min(len(items), at + LONGEST_RUN):
         joins = items[end].has("of") and end > at and end + 1 < len(items) and items[end + 1].number is not None
         if not joins and not _member(items[end], roster):
             break
@@ -101,7 +107,14 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     if not strong and not (weak and _determined(before) and _ends(after)):
         return None
-    if strong and before is not None and before.has("is") and before.text != "'s" and len(run) == 1 and not run[0].pieces:
+    if (
+        strong
+        and before is not None
+        and before.has("is")
+        and before.text != "'s"
+        and len(run) == 1
+        and not run[0].pieces
+    ):
         return None  # "it is cooler today"
     if not strong and all(i.has("one") for i in run):
         return None

@@ -1,10 +1,16 @@
 """Items: what the words of a message may stand for, before anybody knows what it says."""
 
 from dataclasses import dataclass, field
+from functools import cache
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from bot.words.clothes import Piece
+
+
+@cache
+def _kinds(means: frozenset[str], group: str) -> list[str]:
+    return sorted(m[len(group) + 1 :] for m in means if m.startswith(group + " "))
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +43,7 @@ class Item:
 
     def kinds(self, group: str) -> list[str]:
         """The second words of its meanings in a group: kinds("sign") of "sign hot" → ["hot"]."""
-        return sorted(m[len(group) + 1 :] for m in self.means if m.startswith(group + " "))
+        return _kinds(self.means, group) if self.means else []
 
     @property
     def horse(self) -> bool:

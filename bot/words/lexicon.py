@@ -7,7 +7,18 @@ from importlib import import_module, resources
 from bot.words.heard import LANGUAGES
 from bot.words.tokens import plain, words
 
-VERBS = ("took off", "put on", "worked", "turned out", "brought in", "brought", "swapped", "clipped", "state in service", "state found")
+VERBS = (
+    "took off",
+    "put on",
+    "worked",
+    "turned out",
+    "brought in",
+    "brought",
+    "swapped",
+    "clipped",
+    "state in service",
+    "state found",
+)
 
 
 @dataclass(frozen=True)
@@ -17,7 +28,9 @@ class Lexicon:
     language: str
     phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
     everyday: frozenset[str]
-    trade: tuple[str, ...]  # longer words of the tables, which a slip of the finger is set right to
+    trade: dict[
+        tuple[str, int], tuple[str, ...]
+    ]  # by first letter and length: longer words of the tables, which a slip of the finger is set right to
     accented: frozenset[str]  # words that are participles only with their last accent (enlevé, not enlève)
 
 
@@ -39,13 +52,23 @@ def lexicon(language: str) -> Lexicon:
     if language == "en":
         by_first["'s"] = [(("'s",), frozenset({"is"}))]
     own = {word for phrase in meanings for word in phrase}
-    trade = tuple(sorted(word for word in own if len(word) >= 5))
-    return Lexicon(language, {k: tuple(v) for k, v in by_first.items()}, own | common(language), trade, _accented(table))
+    trade: dict[tuple[str, int], list[str]] = {}
+    for word in sorted(word for word in own if len(word) >= 5):
+        trade.setdefault((word[0], len(word)), []).append(word)
+    return Lexicon(
+        language,
+        {k: tuple(v) for k, v in by_first.items()},
+        own | common(language),
+        {k: tuple(v) for k, v in trade.items()},
+        _accented(table),
+    )
 
 
 def _accented(table: dict[str, str]) -> frozenset[str]:
     words_of_verbs = {word for meaning in VERBS for phrase in spelled_out(table[meaning]) for word in phrase.split()}
-    return frozenset(plain(word) for word in words_of_verbs if word.endswith("é")) if table.get("helper") else frozenset()
+    return (
+        frozenset(plain(word) for word in words_of_verbs if word.endswith("é")) if table.get("helper") else frozenset()
+    )
 
 
 def spelled_out(row: str) -> list[str]:

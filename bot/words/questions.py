@@ -31,7 +31,12 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    return len(words) > 1 and bool(words[1].horses or words[1].has("she", "it", "i", "article", "her", "everyone") or words[1].piece or words[1].person)
+    return len(words) > 1 and bool(
+        words[1].horses
+        or words[1].has("she", "it", "i", "article", "her", "everyone")
+        or words[1].piece
+        or words[1].person
+    )
 
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
@@ -83,8 +88,27 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     if horse is None and not any(i.piece for i in items):
         return Asked("why") if about and len(items) <= 2 else None
     rest = [i for i in items if not i.has("ask why")]
-    clothing = any(i.piece for i in items) or any(i.has("bare", "wears", "ask wearing", "off", "on") for i in rest) or len(rest) <= 2
-    if not clothing or not _plainly(rest, "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "not", "everyone", "has", "without", "nothing", "ask tonight"):
+    clothing = (
+        any(i.piece for i in items)
+        or any(i.has("bare", "wears", "ask wearing", "off", "on") for i in rest)
+        or len(rest) <= 2
+    )
+    if not clothing or not _plainly(
+        rest,
+        "ask wearing",
+        "bare",
+        "wears",
+        "plan",
+        "habit",
+        "off",
+        "put on",
+        "not",
+        "everyone",
+        "has",
+        "without",
+        "nothing",
+        "ask tonight",
+    ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
@@ -112,8 +136,14 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None
     if opens.has("ask why", "ask state") or not (any(_wh(i) or i.has("ask today") for i in items) or _asking(opens)):
         return None
-    wearing = any(i.has("ask wearing", "wears", "put on", "in") for i in items) or any(i.piece or i.has("rug") for i in items) or opens.has("ask today")
-    if not wearing or not _plainly(items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"):
+    wearing = (
+        any(i.has("ask wearing", "wears", "put on", "in") for i in items)
+        or any(i.piece or i.has("rug") for i in items)
+        or opens.has("ask today")
+    )
+    if not wearing or not _plainly(
+        items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"
+    ):
         return None
     tonight = any(i.has("ask tonight") for i in items[1:]) or opens.has("ask today")
     return Asked("today" if tonight else "state", horse=horse)
@@ -125,7 +155,9 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None
     if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
         return None
-    if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
+    if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(
+        items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"
+    ):
         return None
     garment = _garment(items, telling, _horse(items, telling))
     return Asked("drying", garment=garment) if garment else None
@@ -138,9 +170,13 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if at is None:
             continue
         rest = [i for k, i in enumerate(items) if k != at]
-        small: Callable[[Item], bool] = lambda i: soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone")  # noqa: E731
+        small: Callable[[Item], bool] = lambda i: (
+            soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone")
+        )  # noqa: E731
         short = len(items[at].text.split()) == 1
-        if (short and any(not i.has("polite", "time", "article", "ask tonight") for i in rest)) or not all(map(small, rest)):
+        if (short and any(not i.has("polite", "time", "article", "ask tonight") for i in rest)) or not all(
+            map(small, rest)
+        ):
             continue
         if short and about == "help" and rest:
             continue

@@ -48,13 +48,16 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
     order = [speaker, *(x for x in LANGUAGES if x != speaker)]
     known = {x: sum(word in lexicon(x).everyday for word in words) for x in order}
     best = max(known.values())
+    if best == 0:
+        return list(dict.fromkeys((speaker, "en")))
     return [x for x in order if known[x] == best]
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
-    scanned = [_own(item, telling.mine) for item in scan(tokens, lexicon(language), names)]
-    items = find(settle(scanned), names, telling.mine)
+    mine = telling.mine
+    scanned = [_own(item, mine) for item in scan(tokens, lexicon(language), names)]
+    items = find(settle(scanned), names, mine)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -111,7 +114,9 @@ def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     for clause in clauses:
-        if clause.joined in ("when", "if") or (clause.items and clause.items[0].has("when", "if") and not clause.has("was")):
+        if clause.joined in ("when", "if") or (
+            clause.items and clause.items[0].has("when", "if") and not clause.has("was")
+        ):
             hanging = True
             continue
         if read_wish(clause, telling):

@@ -55,14 +55,23 @@ def _answers_done(clause: Clause, telling: Telling) -> bool:
 def _round_word(item: Item) -> bool:
     if item.has("place stall", "place field", "work", "body", "weather", "visitor"):
         return False
-    return bool(item.horses) or soft(item) or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i") or item.person
+    return (
+        bool(item.horses)
+        or soft(item)
+        or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i")
+        or item.person
+    )
 
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
     """ "Full clip on Maple", "Maple was trace clipped today"."""
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
-    if not styles or clause.has("not") or not (clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles):
+    if (
+        not styles
+        or clause.has("not")
+        or not (clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles)
+    ):
         return False
     horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
@@ -111,10 +120,15 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     horses = [i for i in clause.items if i.horses]
     if horses:
         return horses
-    if clause.has("all horses") or (clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")):
+    if clause.has("all horses") or (
+        clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")
+    ):
         return named(telling.names)
     verb = clause.has("brought", "stays", "brought in", "turned out", "she")
-    if len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1 and not telling.begun:
+    if (
+        len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
+        and not telling.begun
+    ):
         return telling.who if len(telling.who) == 1 else ()
     return telling.who if verb and (telling.begun or len(telling.who) == 1) else ()
 
@@ -141,7 +155,12 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
     if not (had or clause.has("worked")) or clause.has("not"):
         return False
-    allowed: Callable[[Item], bool] = lambda i: bool(i.horses) or soft(i) or i.has("worked", "had", "i", "after", "work", "brought", "too", "both", "done") or i.person  # noqa: E731
+    allowed: Callable[[Item], bool] = lambda i: (
+        bool(i.horses)
+        or soft(i)
+        or i.has("worked", "had", "i", "after", "work", "brought", "too", "both", "done")
+        or i.person
+    )  # noqa: E731
     horses = [k for k, i in enumerate(items) if i.horses]
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:

@@ -7,8 +7,6 @@ from bot.words.lexicon import VERBS, Lexicon, any_language, words_of_language
 from bot.words.names import Roster, budget, distance
 from bot.words.tokens import Token, tokenise
 
-ENDS = frozenset("\n")
-
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
     """The words of a message; names with marks in them ("<b>Bo</b>") stay whole."""
@@ -34,7 +32,7 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     while at < len(tokens):
         item, taken = _longest(tokens, texts, at, lexicon, roster)
         first = at == 0 or tokens[at - 1].text in ".!?\n"
-        items.append(replace(item, capital=item.capital and not first and not shouted))
+        items.append(replace(item, capital=False) if item.capital and (first or shouted) else item)
         at += taken
     return items
 
@@ -45,8 +43,11 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
     if token.kind in ("mark", "clock"):
         means = _phrase(texts, at, lexicon)[0]
-        return Item(token.text, token.raw, means, mark=token.kind == "mark" and not means, clock=token.kind == "clock"), 1
-    for length in (5, 4, 3, 2, 1):  # garment ids as the file writes them
+        return Item(
+            token.text, token.raw, means, mark=token.kind == "mark" and not means, clock=token.kind == "clock"
+        ), 1
+    tied = at + 1 < len(tokens) and tokens[at + 1].tied
+    for length in (6, 5, 4, 3, 2) if tied else (1,):  # garment ids as the file writes them
         ident = _hyphened(tokens, at, length)
         if ident in roster.ids:
             return Item(ident, ident, pieces=(roster.ids[ident],)), length
@@ -60,8 +61,15 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         slipped = _long_name(texts, at, roster)
         if slipped is not None:
             horse, taken = slipped
-            return Item(" ".join(texts[at : at + taken]), token.raw, horses=(horse,), exact=False, capital=token.capital), taken
-        if taken == 0 and token.text not in any_language() and token.text.endswith("s") and token.text[:-1] in roster.spelled:  # "Tuckers sheet"
+            return Item(
+                " ".join(texts[at : at + taken]), token.raw, horses=(horse,), exact=False, capital=token.capital
+            ), taken
+        if (
+            taken == 0
+            and token.text not in any_language()
+            and token.text.endswith("s")
+            and token.text[:-1] in roster.spelled
+        ):  # "Tuckers sheet"
             return Item(token.text, token.raw, horses=(roster.spelled[token.text[:-1]],), capital=token.capital), 1
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
@@ -150,8 +158,8 @@ def _trade_word(word: str, lexicon: Lexicon, limit: int) -> str | None:
     allowed = min(limit, 1 if len(word) < 8 else 2)
     near = [
         (apart, other)
-        for other in lexicon.trade
-        if abs(len(other) - len(word)) <= allowed and other[0] == word[0]
+        for length in range(len(word) - allowed, len(word) + allowed + 1)
+        for other in lexicon.trade.get((word[0], length), ())
         if (apart := distance(word, other, allowed)) <= allowed
     ]
     return min(near)[1] if near and allowed else None

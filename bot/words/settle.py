@@ -16,6 +16,8 @@ BEFORE_NAME = (
     "brought in", "turned out", "without", "bare", "rug again", "i mean", "ask why", "done",
 )  # fmt: skip
 
+LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
+
 
 def settle(items: Sequence[Item]) -> list[Item]:
     """The same items; those that only look like a name lose it, those it must ask about stay unsure."""
@@ -32,7 +34,7 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
     found = []
     for step in (1, -1):
         k = at + step
-        while 0 <= k < len(items) and (items[k].has("and") or items[k].text in ",&+/"):
+        while 0 <= k < len(items) and abs(k - at) < LIST_GAP and (items[k].has("and") or items[k].text in ",&+/"):
             k += step
         if 0 <= k < len(items) and abs(k - at) > 1 and items[k].horses and (items[k].exact or items[k].sure):
             found.append(k)
@@ -61,7 +63,11 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return False
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
-    return before.has("article", "her", "very", "a little", "is") and not before.has("all", "both") or before.text in ("of", "every")
+    return (
+        before.has("article", "her", "very", "a little", "is")
+        and not before.has("all", "both")
+        or before.text in ("of", "every")
+    )
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
@@ -74,21 +80,32 @@ def _named(items: Sequence[Item], at: int) -> bool:
     before = items[at - 1] if at else None
     if item.capital and not item.has("weekday"):
         return True
-    if item.has("weekday") and before is not None and (before.has("on", "hour", "in", "time") or before.text in ("this", "every")):
+    if (
+        item.has("weekday")
+        and before is not None
+        and (before.has("on", "hour", "in", "time") or before.text in ("this", "every"))
+    ):
         return False
     after = next((i for i in items[at + 1 :] if not _passing(i)), None)
     if len([i for i in items if not i.mark]) == 1:
         return True
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
-    if item.raw[:1].islower() and item.has("weather", "weekday") and after is not None and not _sure_sign(items[at + 1 :]):
+    if (
+        item.raw[:1].islower()
+        and item.has("weather", "weekday")
+        and after is not None
+        and not _sure_sign(items[at + 1 :])
+    ):
         follows = False
     return follows or precedes
 
 
 def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
-    return not predicate(item) and (item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME) or item.text == ",")
+    return not predicate(item) and (
+        item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME) or item.text == ","
+    )
 
 
 def _sure_sign(rest: Sequence[Item]) -> bool:
@@ -105,7 +122,9 @@ def _weather_talk(items: Sequence[Item], at: int) -> bool:
     if not items[at].has("weekday"):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
-    return said is not None and said.has("everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked")
+    return said is not None and said.has(
+        "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
+    )
 
 
 def _only_a_horse(items: Sequence[Item], at: int) -> bool:

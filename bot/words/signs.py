@@ -62,7 +62,12 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
 def _horse(reading: _Reading, at: int) -> None:
     items = reading.clause.items
     item, before = items[at], items[at - 1] if at else None
-    if before is not None and before.text in ("of", "de", "d'", "del", "du") and at > 1 and not _about_body(items[: at - 1]):
+    if (
+        before is not None
+        and before.text in ("of", "de", "d'", "del", "du")
+        and at > 1
+        and not _about_body(items[: at - 1])
+    ):
         reading.latest, reading.gap = "other", 1
         return
     if _something_of_hers(items[at + 1 : at + 3]):
@@ -83,7 +88,11 @@ def _something_of_hers(after: Sequence[Item]) -> bool:
         if after and not soft(after[0]) and not predicate(after[0]) and not after[0].means:
             return True
     thing = after[0] if after else None
-    return thing is not None and thing.has("place stall", "place field", "work") and not thing.has("inwards", "outwards", "in")
+    return (
+        thing is not None
+        and thing.has("place stall", "place field", "work")
+        and not thing.has("inwards", "outwards", "in")
+    )
 
 
 def _about_body(before: Sequence[Item]) -> bool:
@@ -147,7 +156,9 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
 
 def _horse_ahead(items: Sequence[Item], at: int) -> bool:
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    while rest and (predicate(rest[0]) or rest[0].has("and", "again", "on",  "very", "a little", "too", "article", "link", "of")):
+    while rest and (
+        predicate(rest[0]) or rest[0].has("and", "again", "on", "very", "a little", "too", "article", "link", "of")
+    ):
         rest = rest[1:]
     return bool(rest) and bool(rest[0].horses)
 
@@ -199,7 +210,9 @@ def _sign(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool) ->
         return
     if not signs:
         telling.each([h for h in horses if h.sure and False], lambda name: Seen(name, "hot"))
-        pending: tuple[Event, ...] = tuple(Seen(n, cast("Sign", ""), _setting(reading.clause)) for h in horses if h.sure for n in h.horses)
+        pending: tuple[Event, ...] = tuple(
+            Seen(n, cast("Sign", ""), _setting(reading.clause)) for h in horses if h.sure for n in h.horses
+        )
         telling.wonder(Ask("sign", item.raw, ("hot", "comfortable"), pending))
         return
     setting, denied = _setting(reading.clause), reading.denied
@@ -372,7 +385,9 @@ def _strap(reading: _Reading) -> None:
     if not pieces:
         horses = [i for i in clause.items if i.horses] or list(telling.who)
         if horses:
-            tell_piece(telling, Piece("strap", frozenset({"sheet", "turnout", "stable"}), rug=True), "strap broken", horses)
+            tell_piece(
+                telling, Piece("strap", frozenset({"sheet", "turnout", "stable"}), rug=True), "strap broken", horses
+            )
         return
     torn = [k for k, e in enumerate(telling.events) if isinstance(e, GarmentIs) and e.state in ("torn", "missing")]
     for k in reversed(torn):

@@ -91,12 +91,12 @@ class Telling:
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
-        return tuple(
-            replace(e, setting="after work") if isinstance(e, Seen) and e.horse in worked else e for e in kept
-        )
+        return tuple(replace(e, setting="after work") if isinstance(e, Seen) and e.horse in worked else e for e in kept)
 
     def _outdone(self, at: int, event: Seen) -> bool:
-        others = [(k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse]
+        others = [
+            (k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse
+        ]
         if at in self.denied and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)

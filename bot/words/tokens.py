@@ -7,6 +7,7 @@ from dataclasses import dataclass
 # end of line | time of day | number | word with inner apostrophes | any other mark
 PIECE = re.compile(r"\n|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
+PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
 HYPHENS = "-‐‑_"
 APOSTROPHES = tuple("'’`´")
 LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
@@ -36,6 +37,8 @@ class Token:
 
 def plain(text: str) -> str:
     """Lower case, without accents or compatibility forms."""
+    if text.isascii():
+        return text.lower()
     spread = unicodedata.normalize("NFKD", text.casefold().translate(LETTERS))
     return "".join(c for c in spread if not unicodedata.combining(c)).translate(LETTERS)
 
@@ -46,7 +49,7 @@ def tokenise(text: str) -> list[Token]:
     tied = False
     for found in PIECE.finditer(text):
         raw, start, end = found.group(), found.start(), found.end()
-        if raw[0].isdigit():
+        if raw[0].isdecimal():
             kind = "clock" if ":" in raw or "h" in raw else "number"
             tokens.append(Token(raw.replace(",", "."), raw, start, end, kind, tied))
         elif raw[0].isalpha():
@@ -61,6 +64,8 @@ def tokenise(text: str) -> list[Token]:
 
 def words(phrase: str) -> tuple[str, ...]:
     """A phrase as the plain words and numbers a message would show for it."""
+    if PLAIN_PHRASE(phrase):
+        return tuple(phrase.split())
     return tuple(t.text for t in tokenise(phrase) if t.kind != "mark" or t.raw in "&+" or not t.raw.isascii())
 
 

@@ -11,7 +11,22 @@ from bot.words.meaning import Ask
 from bot.words.telling import Telling, named
 
 OUTER = RUGS | {"cooler"}
-SAYS = ("put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of", "over", "nothing", "without")
+SAYS = (
+    "put on",
+    "took off",
+    "took",
+    "wears",
+    "off",
+    "on",
+    "in",
+    "has",
+    "swapped",
+    "for another",
+    "instead of",
+    "over",
+    "nothing",
+    "without",
+)
 
 
 @dataclass
@@ -31,7 +46,9 @@ class _Change:
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if clause.has("keep", "do not rug", "rug again", "place stall", "place field") and not clause.has("took off", "took", "wears"):
+    if clause.has("keep", "do not rug", "rug again", "place stall", "place field") and not clause.has(
+        "took off", "took", "wears"
+    ):
         if not (clause.has("in") and any(i.piece for i in clause.items)):
             return False
     change = _change(clause)
@@ -136,16 +153,28 @@ def _mode(items: Sequence[Item], at: int) -> str:
 def _in_a_piece(items: Sequence[Item], at: int) -> bool:
     """ "Maple in her heavy and liner": a horse, "in", then pieces."""
     k = at - 1
-    while k >= 0 and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/") and not items[k].has("in"):
+    while (
+        k >= 0
+        and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/")
+        and not items[k].has("in")
+    ):
         k -= 1
     if k < 1 or not items[k].has("in") or items[k].has("not"):
-        return k > 0 and items[k].mark and items[k].text in ":=-–—" and bool(items[k - 1].horses) and _only_pieces(items, k)
+        return (
+            k > 0
+            and items[k].mark
+            and items[k].text in ":=-–—"
+            and bool(items[k - 1].horses)
+            and _only_pieces(items, k)
+        )
     before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 
 
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:
-    return all(i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :])
+    return all(
+        i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :]
+    )
 
 
 def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
@@ -153,7 +182,9 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     if following is None or not following.has("on") or (at and predicate(items[at - 1])):
         return ""
     rest = items[at + 2 :]
-    horse = any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
+    horse = (
+        any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
+    )
     if any(i.has("has") for i in items[:at]):
         return "whole"
     return "on" if horse else ""
@@ -162,9 +193,31 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
 def _only_that(clause: Clause) -> bool:
     """No word that could make it about something else ("put the liner on the rack")."""
     for k, i in enumerate(clause.items):
-        if i.horses or i.piece is not None or soft(i) or predicate(i) or i.has(*SAYS) or i.has("i", "bare", "done", "brought", "stays"):
+        if (
+            i.horses
+            or i.piece is not None
+            or soft(i)
+            or predicate(i)
+            or i.has(*SAYS)
+            or i.has("i", "bare", "done", "brought", "stays")
+        ):
             continue
-        if i.has("after", "work", "worked", "hour", "strap", "too", "turned out", "brought in", "inwards", "outwards", "clipped") or i.person:
+        if (
+            i.has(
+                "after",
+                "work",
+                "worked",
+                "hour",
+                "strap",
+                "too",
+                "turned out",
+                "brought in",
+                "inwards",
+                "outwards",
+                "clipped",
+            )
+            or i.person
+        ):
             continue
         if k == 0 and not i.means:
             continue
