@@ -5,7 +5,7 @@ Pure and without arrays. Undo is a fold without the undone entry, so its order n
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from functools import reduce
 from typing import Any
 
@@ -33,6 +33,7 @@ from bot.events import (
 
 DANGER = frozenset({"shivering", "unwell", "cold", "wet"})  # signs that open a recheck and forbid bare
 WORK_LASTS = timedelta(hours=3)
+WORK_TOLD_AFTER = timedelta(hours=1)  # "sweaty", and a while later "she was just ridden"
 ILLNESS_LASTS = timedelta(hours=48)
 CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
 
@@ -47,6 +48,7 @@ class HorseNow:
     placed_at: datetime | None = None
     clip: Style = "none"
     clip_on: date | None = None
+    clips: tuple[tuple[datetime, Style], ...] = ()  # each clip and from when on, oldest first
     keep_bare: bool = False
     signs: tuple[Entry, ...] = ()
     explained: frozenset[int] = frozenset()  # numbers of signs that something else than clothes explains
@@ -60,6 +62,13 @@ class HorseNow:
             if isinstance(event, Seen) and (not signs or event.sign in signs):
                 return entry
         return None
+
+    def clipped_at(self, at: datetime) -> "HorseNow":
+        """The same horse with the clip it had at an instant."""
+        past = [(style, on.date()) for on, style in self.clips if on <= at]
+        if past:
+            return replace(self, clip=past[-1][0], clip_on=past[-1][1])
+        return replace(self, clip="none", clip_on=None) if self.clips else self
 
 
 @dataclass(frozen=True)
@@ -83,6 +92,7 @@ class Standing:
     done: frozenset[str] = frozenset()
     nudged: bool = False
     done_by: Mapping[str, str] = field(default_factory=dict)  # horse → who said so
+    at: datetime | None = None  # when it was posted
 
 
 @dataclass(frozen=True)
@@ -94,6 +104,7 @@ class State:
     standing: Standing | None = None
     posted: frozenset[tuple[str, date]] = frozenset()
     rubs: Mapping[str, frozenset[str]] = field(default_factory=dict)  # garment id → horses it rubs
+    zone: tzinfo = UTC  # the barn's own: what is said at nine in the evening counts for that day
 
     def wearing(self) -> dict[str, tuple[str, ...] | None]:
         """What each horse is recorded as wearing."""
@@ -113,11 +124,15 @@ def as_filed(barn: Barn) -> State:
     """The barn as its file has it, before anybody said anything."""
     horses = {
         horse.name: HorseNow(
-            wear=horse.wearing, clip=horse.clip.style, clip_on=horse.clip.on, keep_bare=horse.keep_bare
+            wear=horse.wearing,
+            clip=horse.clip.style,
+            clip_on=horse.clip.on,
+            clips=() if horse.clip.on is None else ((noon(horse.clip.on, barn.zone), horse.clip.style),),
+            keep_bare=horse.keep_bare,
         )
         for horse in barn.horses
     }
-    return State(horses=horses, garments={g.id: GarmentNow(g.state) for g in barn.garments})
+    return State(horses=horses, garments={g.id: GarmentNow(g.state) for g in barn.garments}, zone=barn.zone)
 
 
 def fold(barn: Barn, entries: Iterable[Entry]) -> State:
@@ -183,11 +198,15 @@ def _done(state: State, entry: Entry, event: Done) -> State:
 
 
 def _clipped(state: State, entry: Entry, event: Clipped) -> State:
-    now = state.horses.get(event.horse)
-    on = entry.at.date()
+    return _clip(state, event.horse, event.style, entry.at.astimezone(state.zone))
+
+
+def _clip(state: State, name: str, style: Style, at: datetime) -> State:
+    """A clip from then on; one of an earlier day than the last known changes nothing."""
+    now, on = state.horses.get(name), at.date()
     if now is None or (now.clip_on is not None and now.clip_on > on):
         return state
-    return _horse(state, event.horse, clip=event.style, clip_on=on)
+    return _horse(state, name, clip=style, clip_on=on, clips=(*now.clips, (at, style)))
 
 
 def _placed(state: State, entry: Entry, event: Placed) -> State:
@@ -199,11 +218,16 @@ def _wished(state: State, entry: Entry, event: Wished) -> State:
 
 
 def _worked(state: State, entry: Entry, event: Worked) -> State:
-    return _horse(state, event.horse, worked_at=entry.at)
+    """Work explains the sweat that follows, and what was seen shortly before somebody mentioned it."""
+    now = state.horses.get(event.horse)
+    if now is None:
+        return state
+    just = {e.number for e in now.signs if timedelta(0) <= entry.at - e.at <= WORK_TOLD_AFTER}
+    return _horse(state, event.horse, worked_at=entry.at, explained=now.explained | just)
 
 
 def _posted(state: State, entry: Entry, event: Posted) -> State:
-    standing = Standing(entry.number, event.round, event.day, event.start, event.end, event.wear)
+    standing = Standing(entry.number, event.round, event.day, event.start, event.end, event.wear, at=entry.at)
     return replace(state, standing=standing, posted=state.posted | {(event.round, event.day)})
 
 
@@ -216,6 +240,10 @@ def _changed(state: State, entry: Entry, event: Changed) -> State:
 
 
 def _recheck(state: State, entry: Entry, event: RecheckSet) -> State:
+    """A second look; a further call only while one is open, for its sign may have been taken back."""
+    now = state.horses.get(event.horse)
+    if event.step and (now is None or now.recheck is None):
+        return state
     return _horse(state, event.horse, recheck=entry)
 
 
@@ -227,11 +255,8 @@ def _nudged(state: State, entry: Entry, event: Nudged) -> State:
 def _file_says(state: State, entry: Entry, event: FileSays) -> State:
     match event.about:
         case "clip":
-            on = event.on or entry.at.date()
-            now = state.horses.get(event.name)
-            if now is None or (now.clip_on and now.clip_on > on):
-                return state
-            return _horse(state, event.name, clip=event.value, clip_on=on)
+            on = noon(event.on, state.zone) if event.on else entry.at.astimezone(state.zone)
+            return _clip(state, event.name, event.value, on)
         case "keep_bare":
             return _horse(state, event.name, keep_bare=event.value)
         case "wearing":
@@ -260,6 +285,6 @@ CHANGES: dict[type[Event], Callable[[State, Entry, Any], State]] = {
 }
 
 
-def midnight(day: date) -> datetime:
-    """The first instant of a day, UTC: the date of a file fact that carries no hour."""
-    return datetime.combine(day, time(), UTC)
+def noon(day: date, zone: tzinfo) -> datetime:
+    """The middle of a day: the instant of a fact that carries no hour."""
+    return datetime.combine(day, time(12), zone)
