@@ -87,7 +87,7 @@ def decide(priced: Priced, window: int, path: tuple[int, ...], view: Outlook) ->
         later_heat=_later_heat(priced, window, chosen),
         wet=wearer.wet_hair if window == 0 else int(row[path[window]]) != int(priced.cases[window][0][path[window]]),
         unjudged=tuple(stand.hours[np.isnan(stand.cold[case])].tolist()),
-        absent=tuple(p for p in priced.reach if p.garment.horse is not None and p.garment.id in _refused(priced)),
+        absent=_absent(priced, window),
     )
 
 
@@ -138,5 +138,6 @@ def _later_heat(priced: Priced, window: int, outfit: Outfit) -> Peak | None:
     return worst(stand.heat[priced.cases[window + 1][0][same[0]]], stand) if same else None
 
 
-def _refused(priced: Priced) -> set[str | None]:
-    return {reason.garment for reason in priced.refused}
+def _absent(priced: Priced, window: int) -> tuple[Piece, ...]:
+    refused = {reason.garment for reason in priced.refused[window]}
+    return tuple(p for p in priced.reach if p.garment.horse is not None and p.garment.id in refused)

@@ -198,7 +198,7 @@ def _together(outfit: Outfit, setting: Setting) -> Reason | None:
 
 
 def allowed(wearer: Wearer, pieces: Iterable[Piece], setting: Setting) -> tuple[list[Outfit], list[Reason]]:
-    """Every outfit that may be worn, bare first, and for each piece that may not the reason why.
+    """Every outfit that may be worn, bare first, and for each piece that has no place in any the reason why.
 
     Of weatherproof pieces that nothing tells apart one stands for all (what the horse wears, then its own, then the
     best fit): the others could never be the better choice. Pieces of other horses are not named.
@@ -216,12 +216,11 @@ def allowed(wearer: Wearer, pieces: Iterable[Piece], setting: Setting) -> tuple[
     distinct = _distinct(wearer, usable)
     liners = [p for p in distinct if p.garment.kind == "liner"]
     for rugs in _rugs(distinct, liners):
-        reason = _together(Outfit(rugs), setting)
-        if reason is None:
+        if _together(Outfit(rugs), setting) is None:
             outfits += _under(rugs, liners, usable, setting)
-        elif len(rugs) == 1:
-            reasons.append(reason)
-    return outfits, reasons
+    has_a_place = {garment for outfit in outfits for garment in outfit.ids}
+    idle = (Outfit((piece,)) for piece in usable if piece.garment.id not in has_a_place)
+    return outfits, reasons + [reason for outfit in idle if (reason := _together(outfit, setting))]
 
 
 def _rugs(distinct: Sequence[Piece], liners: Sequence[Piece]) -> list[tuple[Piece, ...]]:

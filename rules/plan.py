@@ -72,7 +72,8 @@ class Drying:
 class Plan:
     """One outfit a horse and window: dresses[horse name] has one Dress a window, in the question's order.
 
-    refused: for each horse, each single outfit or piece that may not be worn, with the reason ("why not the heavy?").
+    refused: for each horse, each piece that it is not to wear in the first window, with the reason: why it may not be
+    worn, or what its best outfit lacks ("why not the heavy?").
     """
 
     dresses: dict[str, tuple[Dress, ...]]
@@ -170,21 +171,24 @@ def _by_hour(stand: Stand, margin: Floats, total: int) -> Floats:
 
 
 def _refused(priced: Priced, path: Sequence[int]) -> tuple[Reason, ...]:
-    """Why not the others: what may not be worn, and of what may, each other piece of the first window."""
+    """Why not the others, in the first window: what may not be worn, and of what may, what its best outfit lacks."""
     if not priced.stands:
-        return priced.refused
-    worn, stand = set(priced.outfits[0][path[0]].ids), priced.stands[0]
-    named = {reason.garment for reason in priced.refused} | worn
-    found = list(priced.refused)
-    for outfit, case in zip(priced.outfits[0], priced.cases[0][0]):
-        piece = outfit.ids[-1] if len(outfit.body) == 1 and len(outfit.pieces) == 1 else None
-        if piece is None or piece in named:
-            continue
-        heat, cold = worst(stand.heat[case], stand), worst(stand.cold[case], stand)
-        if heat is not None and heat.value < 0:
-            found.append(Reason(Code.TOO_WARM, heat.hour, heat.value, Unit.KELVIN, piece))
-        elif cold is not None and cold.value < 0:
-            found.append(Reason(Code.TOO_COLD, cold.hour, cold.value, Unit.KELVIN, piece))
-        else:
-            found.append(Reason(Code.NOT_WORTH_A_CHANGE, garment=piece))
+        return ()
+    outfits, cost = priced.outfits[0], priced.steps.edges[0][0]
+    named = {reason.garment for reason in priced.refused[0]} | set(outfits[path[0]].ids)
+    found = list(priced.refused[0])
+    for at in np.argsort(cost, kind="stable").tolist():
+        for garment in outfits[at].ids:
+            if garment not in named:
+                named.add(garment)
+                found.append(_lacks(priced.stands[0], int(priced.cases[0][0, at]), garment))
     return tuple(found)
+
+
+def _lacks(stand: Stand, case: int, garment: str) -> Reason:
+    heat, cold = worst(stand.heat[case], stand), worst(stand.cold[case], stand)
+    if heat is not None and heat.value < 0:
+        return Reason(Code.TOO_WARM, heat.hour, heat.value, Unit.KELVIN, garment)
+    if cold is not None and cold.value < 0:
+        return Reason(Code.TOO_COLD, cold.hour, cold.value, Unit.KELVIN, garment)
+    return Reason(Code.NOT_WORTH_A_CHANGE, garment=garment)

@@ -30,10 +30,10 @@ NOTICED_WATER = 0.005  # of the hair's volume: less makes no second price
 
 @dataclass(frozen=True)
 class Priced(Stood):
-    """One horse with its way's edges. refused: pieces that it may not wear, with the reason."""
+    """One horse with its way's edges. refused[window]: pieces that have no place in any outfit, with the reason."""
 
     steps: Steps
-    refused: tuple[Reason, ...]
+    refused: tuple[tuple[Reason, ...], ...]
     total_hours: int
 
     def came(self, window: int, path: Sequence[int]) -> int:
@@ -89,11 +89,11 @@ class Draft:
 
     def __init__(self, wearer: Wearer, reach: Sequence[Piece]) -> None:
         self.wearer, self.reach = wearer, reach
-        self.known: dict[tuple[object, ...], tuple[Outfit, ...]] = {}
+        self.known: dict[tuple[object, ...], tuple[tuple[Outfit, ...], tuple[Reason, ...]]] = {}
         self.outfits: list[tuple[Outfit, ...]] = []
         self.cases: list[Indices] = []
         self.stands: list[Stand] = []
-        self.refused: dict[str | None, Reason] = {}
+        self.refused: list[tuple[Reason, ...]] = []
         self.water = np.zeros((2, 4))
         self.offset, self.spread = wearer.offset_c, wearer.offset_sd_c
 
@@ -106,10 +106,9 @@ class Draft:
         like = (place, gust >= STRAP_GUST_MS, dry)  # all that the rules look at in a window
         if like not in self.known:
             outfits, refused = allowed(self.wearer, self.reach, Setting(place, start, gust, ready))
-            self.known[like] = tuple(sorted(outfits, key=lightest_first))
-            for reason in refused:
-                self.refused.setdefault(reason.garment, reason)
-        self.outfits.append(self.known[like])
+            self.known[like] = tuple(sorted(outfits, key=lightest_first)), tuple(refused)
+        self.outfits.append(self.known[like][0])
+        self.refused.append(self.known[like][1])
 
     def carry(self, left: Floats) -> None:
         """Keep what hair holds at the window's end, by (patch, case): under clothes that shed rain, and bare."""
@@ -122,7 +121,7 @@ class Draft:
         """The finished prices."""
         stood = Stood(self.wearer, tuple(self.outfits), tuple(self.cases), tuple(self.stands), tuple(self.reach))
         way = steps(stood, question, views)
-        return Priced(**vars(stood), steps=way, refused=tuple(self.refused.values()), total_hours=len(question.hours))
+        return Priced(**vars(stood), steps=way, refused=tuple(self.refused), total_hours=len(question.hours))
 
 
 def lightest_first(outfit: Outfit) -> tuple[int, float]:

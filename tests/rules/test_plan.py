@@ -169,6 +169,12 @@ def test_why_not_the_heavy_has_an_answer():
     assert reasons["maple-liner"].code is Code.NOT_DRY
 
 
+def test_why_not_the_liner_is_answered_for_the_liner_under_its_best_layer():
+    """Not "a liner needs a layer over it": it has one, and is too warm all the same."""
+    told = plan(ask(weather(8.0, 1.0), [wearer()], [sheet(), liner(300)]))
+    assert {r.garment: r.code for r in told.refused["Maple"]}["maple-liner"] is Code.TOO_WARM
+
+
 def test_what_no_outfit_reaches_is_missing_and_what_would_reach_it_is_named():
     horse = wearer("Maple", FIELD, FIELD, clip="full", size_in=69)
     told = plan(ask(weather(-4.0, 3.0), [horse], [sheet(size_in=69)]))
