@@ -65,7 +65,9 @@ class Joining:
         if member.status == "member":
             with box.store.transaction():
                 box.set("said replies", datetime.now(UTC).isoformat(timespec="seconds"))
-                box.put(Outgoing("answer", book.say("sees replies")), datetime.now(UTC))
+                box.put(
+                    Outgoing("answer", book.say("sees replies", one=self.served.barn.horses[0].name)), datetime.now(UTC)
+                )
 
     async def _name_commands(self) -> None:
         try:
@@ -109,9 +111,10 @@ class Joining:
         rounds = ", ".join(f"{r.name} {r.at:%H:%M}" for r in barn.rounds)
         sees_all = place.status == "administrator" or bool(me and me.can_read_all_group_messages)
         self.served.mailbox.set("said replies", "" if sees_all else "joined")
+        one = barn.horses[0].name
         lines = [
             book.say("joined", barn=barn.barn, count=len(barn.horses), rounds=rounds),
-            book.say("sees all" if sees_all else "sees replies"),
+            book.say("sees all" if sees_all else "sees replies", one=one),
             *([] if place.status == "administrator" else [book.say("may not pin")]),
             book.say("try it"),
         ]

@@ -8,11 +8,9 @@ from datetime import UTC, datetime
 from typing import Any
 
 from telegram import Bot, User
-from telegram.error import TelegramError
 
 from bot.chat import incoming as words_of
 from bot.chat.courier import Address, Courier, split_key
-from bot.chat.durable import error_line
 from bot.chat.joining import Joining, Presence
 from bot.chat.pace import Pace
 from bot.inbox import Waiting
@@ -46,8 +44,8 @@ class Office:
         async def quietly() -> None:
             try:
                 await what
-            except TelegramError as error:
-                LOG.info("in passing: %s", error_line(error))
+            except Exception as error:
+                LOG.info("in passing: %s", describe(error))
 
         task = asyncio.create_task(quietly())
         self._errands.add(task)
@@ -174,6 +172,11 @@ class Room(Place):
     def _settled(self) -> None:
         self._settle = self._settle_by = None
         self.served.tick(datetime.now(UTC))
+        self.courier.poke()
+
+    async def look_around(self) -> None:
+        """At a start: see what the group is like."""
+        await self.joining.look_around()
         self.courier.poke()
 
     async def close(self) -> None:

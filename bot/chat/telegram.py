@@ -7,7 +7,7 @@ The inbox is the only queue: what is waiting there is acted on, whether it came 
 
 import asyncio
 import logging
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
@@ -60,7 +60,7 @@ class Telegram:
         self._arrived.set()
         work = [asyncio.create_task(poll(self.bot, self.pulse)), asyncio.create_task(self._act_for_ever())]
         for room in self.rooms:
-            self.office.errand(room.joining.look_around())
+            self.office.errand(room.look_around())
         try:
             stop = asyncio.create_task(self.stopped.wait())
             done, _ = await asyncio.wait([*work, stop], return_when=asyncio.FIRST_COMPLETED)
@@ -100,14 +100,19 @@ class Telegram:
 
     def _hold(self, updates: list[Update]) -> None:
         """Commit each update to the inbox of the barn it is for, and act on it. Failed where the disk takes nothing."""
-        homes: dict[int, tuple[Place, list[tuple[int, str]]]] = {}
+        held: dict[Place, list[tuple[int, str]]] = {}
         for update in updates:
-            place = self._home(update)
-            homes.setdefault(id(place), (place, []))[1].append((update["update_id"], words_of.raw(update)))
+            held.setdefault(self._home(update), []).append((update["update_id"], words_of.raw(update)))
             if "callback_query" in update:
                 self._acknowledge(update)
-        for place, held in homes.values():
-            place.mailbox.hold(held)
+            if _moves(update):  # what comes after it is to be looked for in the new group
+                self._keep(held)
+                held = {}
+        self._keep(held)
+
+    def _keep(self, held: Mapping[Place, list[tuple[int, str]]]) -> None:
+        for place, updates in held.items():
+            place.mailbox.hold(updates)
             self._act(place)
 
     def _acknowledge(self, update: Update) -> None:
@@ -166,3 +171,8 @@ class Telegram:
         await asyncio.gather(*(place.close() for place in self.places))
         await self.office.close()
         await asyncio.gather(*(request.shutdown() for request in self._requests))
+
+
+def _moves(update: Update) -> bool:
+    message = update.get("message")
+    return isinstance(message, dict) and ("migrate_to_chat_id" in message or "migrate_from_chat_id" in message)

@@ -1,10 +1,21 @@
 """A local Bot API server for every test that carries messages."""
 
-from collections.abc import AsyncIterator
+import asyncio
+from collections.abc import AsyncIterator, Callable
+from contextlib import AbstractAsyncContextManager, ExitStack, asynccontextmanager, closing
+from datetime import UTC, datetime
+from pathlib import Path
 
 import pytest
 
-from tests.whole.local_bot_api import LocalBotApi
+from bot.barn import Barn
+from bot.chat.telegram import Telegram
+from bot.pulse import Pulse
+from bot.store import Store, data_path
+from tests.whole.local_bot_api import TOKEN, LocalBotApi
+from tests.whole.stand_in import served
+
+Serving = Callable[..., AbstractAsyncContextManager[Telegram]]
 
 
 @pytest.fixture
@@ -12,3 +23,26 @@ async def api() -> AsyncIterator[LocalBotApi]:
     """A Bot API server on this machine."""
     async with LocalBotApi() as server:
         yield server
+
+
+@asynccontextmanager
+async def in_telegram(api: LocalBotApi, folder: Path, *barns: Barn) -> AsyncIterator[Telegram]:
+    """These barns with their stand-in days, served until the end of the block; their files stay."""
+    with ExitStack() as files:
+        stores = [files.enter_context(closing(Store.open(data_path(barn.barn, folder)))) for barn in barns]
+        own = files.enter_context(closing(Store.open(data_path("telegram", folder))))
+        days = [served(barn, store) for barn, store in zip(barns, stores, strict=True)]
+        telegram = Telegram(days, TOKEN, api.url, own, Pulse(datetime.now(UTC)))
+        running = asyncio.create_task(telegram.run())
+        try:
+            yield telegram
+        finally:
+            telegram.stopped.set()
+            await running
+
+
+@pytest.fixture
+def serving(monkeypatch: pytest.MonkeyPatch) -> Serving:
+    """Serve barns in this process, with sending limits lifted."""
+    monkeypatch.setenv("HAYBELL_RATE", "off")
+    return in_telegram
