@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from bot import answer, board, care, post, rounds
 from bot.barn import Barn, Person
 from bot.events import Changed, Entry, Event, Posted
+from bot.evidence import Lesson
 from bot.forecast import Forecast
 from bot.hearing import (
     FRESH,
@@ -154,7 +155,10 @@ class BarnDay:
         return False
 
     def _scene(self, at: datetime) -> Scene:
-        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.language)
+        def lessons(horse: str) -> Sequence[Lesson]:
+            return self.planner.lessons(self.state, horse, at)
+
+        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.language, lessons)
 
     def _numbers(self, key: str | None) -> list[int]:
         """The ledger numbers of what a message did, or of what our answer was about."""

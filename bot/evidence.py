@@ -4,14 +4,15 @@ Facts come from the ledger (wear, weather); the margins are today's model's, so 
 """
 
 from collections.abc import Iterable
-from datetime import UTC, timedelta
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
 
 import numpy as np
 
 from bot.barn import Barn
 from bot.barn import Horse as FiledHorse
 from bot.brief import garment, horse, site
-from bot.events import Entry, Seen
+from bot.events import Entry, Seen, Style
 from bot.forecast import from_air
 from bot.state import HorseNow, State
 from rules.dressed import Dressed
@@ -19,7 +20,31 @@ from rules.lived import live
 from rules.offset import Evidence, Learned, learn
 from rules.question import Piece, Stay
 
-Known = dict[int, Evidence | None]  # ledger number → what it taught; a cache that an undo never needs to clear
+WARM = frozenset({"sweating", "hot"})
+
+Margins = tuple[float, float, float]
+Known = dict[tuple[int, Style, date | None], Margins]  # a sign and the clip of that hour → its margins: only a cache
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One sign and what it taught: the margin [K] on the side the sign speaks of, the shift [K] of the offset."""
+
+    at: datetime
+    who: str
+    sign: str
+    margin_c: float
+    shift_c: float
+
+
+def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> list[Lesson]:
+    """What each of a horse's signs taught, oldest first."""
+    found = list(evidence(barn, filed, state.horses[filed.name], known))
+    shifts = learned(barn, state, filed, now_s, known).shifts
+    return [
+        Lesson(entry.at, entry.who, one.sign, one.heat_margin_c if one.sign in WARM else one.cold_margin_c, shift)
+        for (entry, one), shift in zip(found, shifts, strict=True)
+    ]
 
 
 def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> Learned:
@@ -31,34 +56,27 @@ def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Know
 def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iterable[tuple[Entry, Evidence]]:
     """Each sign that could be weighed, oldest first, with what it was worth."""
     for entry in now.signs:
-        if entry.number not in known:
-            known[entry.number] = weigh(barn, filed, now, entry)
-        found = known[entry.number]
+        found = weigh(barn, filed, now, entry, known)
         if found is not None:
             yield entry, found
 
 
 def widening(now: HorseNow) -> list[int]:
-    """Instants (POSIX s) from which earlier evidence says less: the clip, an illness."""
-    days = [] if now.clip_on is None or now.clip == "none" else [now.clip_on]
-    clips = [int(_noon(day)) for day in days]
+    """Instants (POSIX s) from which earlier evidence says less: clips, an illness."""
+    clips = [int(at.timestamp()) for at, style in now.clips if style != "none"]
     ill = [int(e.at.timestamp()) for e in now.signs if isinstance(e.event, Seen) and e.event.sign == "unwell"]
     return sorted(clips + ill)
 
 
-def _noon(day: object) -> float:
-    from datetime import date, datetime, time
-
-    assert isinstance(day, date)
-    return datetime.combine(day, time(12), UTC).timestamp()
-
-
-def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry) -> Evidence | None:
+def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Known) -> Evidence | None:
     """One sign as evidence; None where the weather or the clothes of that hour are not known."""
-    event = entry.event
+    event, then = entry.event, now.clipped_at(entry.at)
     if not isinstance(event, Seen) or event.air is None or event.wore is None:
         return None
-    cold, heat, bears = margins(barn, filed, now, event)
+    key = entry.number, then.clip, then.clip_on
+    if key not in known:
+        known[key] = margins(barn, filed, then, event)
+    cold, heat, bears = known[key]
     if not np.isfinite(cold) or not np.isfinite(heat):
         return None
     return Evidence(
@@ -72,7 +90,7 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry) -> Evidenc
     )
 
 
-def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> tuple[float, float, float]:
+def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margins:
     """Cold and heat margin [K], offset left out, of the last hour of the sign's air in what was worn; and what the
     horse may lack and still be fine.
     """

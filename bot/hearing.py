@@ -14,6 +14,7 @@ from bot.barn import Barn, Person
 from bot.brief import where_now
 from bot.care import DANGER, alarm
 from bot.events import KINDS, Asked, Done, Entry, Event, Seen, Undo
+from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
 from bot.message import Button, Incoming, Outgoing, Sender
 from bot.roles import judge
@@ -33,6 +34,7 @@ class Scene:
     sheet: Sheet | None
     forecast: Forecast | None
     language: str  # what the group is addressed in
+    lessons: Callable[[str], Sequence[Lesson]] = lambda horse: ()  # what a horse's signs have taught
 
 
 @dataclass(frozen=True)
@@ -97,7 +99,8 @@ def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterabl
     """The answers to questions, and to what this person may not report."""
     for event in heard.events:
         if isinstance(event, Asked):
-            yield answer.answer(event, scene.sheet, scene.state, scene.barn, person, at)
+            taught = scene.lessons(event.horse) if event.horse and event.about == "state" else ()
+            yield answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught)
     if heard.refused:
         yield answer.refused(heard.refused, scene.barn, person)
 
@@ -139,7 +142,7 @@ def wore(state: State, horse: str, at: datetime) -> tuple[str, ...] | None:
     now, standing = state.horses[horse], state.standing
     if standing is None or standing.start > at or horse not in standing.wear:
         return now.wear
-    said_since = now.wear_at is not None and now.wear_at >= standing.start
+    said_since = now.wear_at is not None and now.wear_at >= (standing.at or standing.start)
     return now.wear if said_since or horse in standing.done else standing.wear[horse]
 
 

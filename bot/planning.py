@@ -8,7 +8,7 @@ from datetime import datetime
 from bot.barn import Barn
 from bot.brief import Cut, question
 from bot.draft import sheet
-from bot.evidence import Known, learned
+from bot.evidence import Known, Lesson, learned, lessons
 from bot.forecast import Forecast, unknown_hours, window
 from bot.sheet import Sheet, Source, Window
 from bot.state import State
@@ -67,6 +67,10 @@ class Planner:
     def plan(self, asked: Question) -> Plan:
         """The plan itself."""
         return choose(price(asked), asked)
+
+    def lessons(self, state: State, horse: str, now: datetime) -> list[Lesson]:
+        """What each of a horse's signs taught."""
+        return lessons(self.barn, state, self.barn.horse(horse), int(now.timestamp()), self.known)
 
     def learned(self, state: State, now: datetime) -> dict[str, Learned]:
         """What has been learned of each horse."""

@@ -5,11 +5,9 @@ from typing import Any
 
 from bot.barn import Barn, plain
 from bot.brief import Cut, garment_ready, where_now
-from bot.events import Entry, Seen
-from bot.evidence import evidence, learned
+from bot.evidence import Known, Lesson, learned, lessons
 from bot.problems import WrongInput
 from bot.state import State
-from rules.offset import Evidence
 
 
 def show_json(barn: Barn, state: State, at: datetime, name: str | None, cut: Cut) -> dict[str, Any]:
@@ -40,9 +38,9 @@ def horse_json(barn: Barn, state: State, at: datetime, name: str) -> dict[str, A
     """One horse as it is at `at`."""
     now = state.horses[name]
     filed = barn.horse(name)
-    known: dict[int, Evidence | None] = {}
-    found = list(evidence(barn, filed, now, known))
-    what = learned(barn, state, filed, int(at.timestamp()), known)
+    known: Known = {}
+    now_s = int(at.timestamp())
+    what = learned(barn, state, filed, now_s, known)
     return {
         "horse": name,
         "where": where_now(barn, state, name, at),
@@ -51,22 +49,18 @@ def horse_json(barn: Barn, state: State, at: datetime, name: str) -> dict[str, A
         "keep_bare": now.keep_bare,
         "offset_c": round(what.mean_c, 2),
         "offset_sd_c": round(what.sd_c, 2),
-        "evidence": [
-            evidence_json(barn, entry, one, shift) for (entry, one), shift in zip(found, what.shifts, strict=True)
-        ],
+        "evidence": [lesson_json(barn, one) for one in lessons(barn, state, filed, now_s, known)],
     }
 
 
-def evidence_json(barn: Barn, entry: Entry, one: Evidence, shift: float) -> dict[str, Any]:
+def lesson_json(barn: Barn, one: Lesson) -> dict[str, Any]:
     """One sign, the margin the horse had on the side the sign speaks of, and how far it moved the offset."""
-    assert isinstance(entry.event, Seen)
-    warm = entry.event.sign in {"sweating", "hot"}
     return {
-        "at": entry.at.astimezone(barn.zone).isoformat(),
-        "who": entry.who,
-        "sign": entry.event.sign,
-        "margin_c": round(one.heat_margin_c if warm else one.cold_margin_c, 1),
-        "shift_c": round(shift, 2),
+        "at": one.at.astimezone(barn.zone).isoformat(),
+        "who": one.who,
+        "sign": one.sign,
+        "margin_c": round(one.margin_c, 1),
+        "shift_c": round(one.shift_c, 2),
     }
 
 

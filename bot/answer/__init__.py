@@ -14,11 +14,9 @@ from bot.answer.alarms import alarm, dry_layers, escalate, recheck
 from bot.answer.manners import handover, joined, missed, nudge, safety, stranger, stranger_danger, unknown_group
 from bot.answer.questions import answer
 from bot.answer.reports import ask, changed, noted, options, refused, undone
-from bot.answer.scene import Lesson
 from bot.answer.week import week
 
 __all__ = [
-    "Lesson",
     "alarm",
     "answer",
     "ask",

@@ -3,10 +3,11 @@
 from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 
-from bot.answer.scene import Lesson, Scene
+from bot.answer.scene import Scene
 from bot.answer.why import why
 from bot.barn import Barn, Person
 from bot.events import Asked, RecheckSet
+from bot.evidence import Lesson
 from bot.layout import lay_out
 from bot.sheet import Sheet, Source, Window
 from bot.skyline import capital, skyline

@@ -5,20 +5,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from bot.events import Asked
+from bot.evidence import Lesson
 from bot.sheet import HorseSheet, Sheet
 from bot.state import State
 from bot.voice import Voice
-
-
-@dataclass(frozen=True)
-class Lesson:
-    """One sign and what it taught: margin_c [K] the horse had then, shift_c [K] it moved the offset by."""
-
-    at: datetime
-    who: str
-    sign: str
-    margin_c: float | None
-    shift_c: float
 
 
 @dataclass(frozen=True)

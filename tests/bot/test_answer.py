@@ -27,6 +27,7 @@ from bot.events import (
     Wished,
     Worked,
 )
+from bot.evidence import Lesson
 from bot.moves import Move
 from bot.sheet import Sheet
 from bot.state import GarmentNow, HorseNow, State
@@ -132,8 +133,8 @@ def test_drying_tells_when_and_where_and_what_is_torn(ask: Callable[..., str]) -
 def test_how_is_maple_tells_what_was_learned_and_from_what(ask: Callable[..., str]) -> None:
     """Every change of the offset is explainable: who saw what, when, and what it moved."""
     lessons = [
-        answer.Lesson(NINE - timedelta(days=1), "Theo", "comfortable", 2.0, 0.0),
-        answer.Lesson(NINE, "Inés", "sweating", 6.1, -0.8),
+        Lesson(NINE - timedelta(days=1), "Theo", "comfortable", 2.0, 0.0),
+        Lesson(NINE, "Inés", "sweating", 6.1, -0.8),
     ]
     assert ask("state", "Maple", evidence=lessons).splitlines() == [
         "Maple wears now: nobody has said.",
