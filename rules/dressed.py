@@ -20,7 +20,6 @@ from rules.wetness import Soaking, amount
 PATCH_OF_ZONE = (0, 1, 2, 3, 2, 3)
 COVERED_PATCHES, OPEN_PATCHES = (0, 1), (2, 3)
 COVERED_ZONES, OPEN_TRUNK, EXTREMITIES = (0, 1), (2, 3), (4, 5)
-OPEN_ZONES = OPEN_TRUNK + EXTREMITIES
 SHADE = {"light": float(p.SUN_LIGHT), "mid": float(p.SUN_MID), "dark": float(p.SUN_DARK)}
 PLAIN_TURNOUT = Layers(
     fill=0.0,

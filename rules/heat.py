@@ -14,11 +14,15 @@ from numpy.typing import NDArray
 from rules import parameters as p
 from rules.dressed import COVERED_ZONES, PATCH_OF_ZONE, Cases
 from rules.exchange import Floats
-from rules.paths import Around, Cloth, Paths, between, cloth, hair_left, paths, surroundings, through, wide
+from rules.paths import Around, Cloth, Paths, between, cloth, hair_left, open_skin, paths, surroundings, through, wide
 from rules.weather import Air
 from rules.wetness import Water, follow, per_hour
 
 Flags = NDArray[np.bool_]
+
+# A C library hands freed memory back above twice the largest block it has seen freed, so a balance would fetch its
+# arrays anew, page by page, every time: half its cost. One larger block (never touched, so never real) ends that.
+np.empty(31 * 2**20, np.uint8)
 
 
 @dataclass(frozen=True)
@@ -168,7 +172,7 @@ def _needed(cases: Cases, end: _End, drop: Floats) -> Floats:
     share, other = (wide(cases.share_clothed[zone]) for zone in COVERED_ZONES)
     first, second = end.ways.beside_clothes
     with np.errstate(divide="ignore", invalid="ignore"):
-        leaving = end.must_leave / drop - end.ways.open_clothed
+        leaving = end.must_leave / drop - open_skin(cases.share_clothed, end.ways)
         half = (first + second - (share + other) / leaving) / 2
         root = np.sqrt(half**2 - first * second + (share * second + other * first) / leaving) - half
     return np.where(drop <= 0, -np.inf, np.where(leaving <= 0, np.inf, root))

@@ -8,7 +8,7 @@ from typing import NamedTuple
 import numpy as np
 
 from rules import parameters as p
-from rules.dressed import COVERED_PATCHES, COVERED_ZONES, OPEN_PATCHES, OPEN_TRUNK, OPEN_ZONES, Cases
+from rules.dressed import COVERED_PATCHES, COVERED_ZONES, EXTREMITIES, OPEN_PATCHES, OPEN_TRUNK, Cases
 from rules.exchange import Floats, Stream, convection, radiation, stream
 from rules.weather import Air
 from rules.wetness import Water
@@ -53,13 +53,12 @@ class Cloth(NamedTuple):
 
 
 class Paths(NamedTuple):
-    """Conductance of the open skin of trunk and neck; of all open skin, as it is and as it would be if clothed; and
-    the resistance that lies below and above the clothes in each of the two covered zones.
+    """Ways out, each with grown and with clipped hair: conductance of a square metre of open trunk and neck, of legs
+    and head; and the resistance that lies below and above the clothes.
     """
 
-    trunk: Floats
-    open: Floats
-    open_clothed: Floats
+    trunk: tuple[Floats, Floats]
+    extremities: tuple[Floats, Floats]
     beside_clothes: tuple[Floats, Floats]
 
 
@@ -117,32 +116,35 @@ def paths(cases: Cases, around: Around, left: Floats, posture: Posture) -> Paths
     outer = [
         (posture.hair * wide(grown[patch]) / (1 + hold) + around.air_layer) * left[patch] for patch in OPEN_PATCHES
     ]
-    trunk = [1 / (posture.tissue + each) for each in outer]
-    extremity = [1 / (posture.tissue * posture.extremities + each) for each in outer]
+    far = posture.tissue * posture.extremities
     draught = 1 + np.where(wide(cases.shell) > 0, 0.0, float(p.OPEN_WEAVE_HAIR)) * hold
-    first, second = (
-        posture.tissue + wide(p.COAT_FLATTENED * grown[patch]) * left[patch] / draught + around.air_layer
-        for patch in COVERED_PATCHES
-    )
+    flat = [wide(p.COAT_FLATTENED * grown[patch]) * left[patch] / draught for patch in COVERED_PATCHES]
+    near = posture.tissue + around.air_layer
     return Paths(
-        trunk=_sum(cases.share, OPEN_TRUNK, trunk),
-        open=_sum(cases.share, OPEN_ZONES, trunk + extremity),
-        open_clothed=_sum(cases.share_clothed, OPEN_ZONES, trunk + extremity),
-        beside_clothes=(first, second),
+        trunk=(1 / (posture.tissue + outer[0]), 1 / (posture.tissue + outer[1])),
+        extremities=(1 / (far + outer[0]), 1 / (far + outer[1])),
+        beside_clothes=(near + flat[0], near + flat[1]),
     )
 
 
-def _sum(share: Floats, zones: tuple[int, ...], conductances: list[Floats]) -> Floats:
-    """Conductance of these zones together."""
-    total = np.zeros(())
-    for zone, conductance in zip(zones, conductances, strict=True):
-        total = total + wide(share[zone]) * conductance
-    return np.asarray(total)
+def open_skin(share: Floats, ways: Paths) -> Floats:
+    """Conductance of all open skin, where its zones have that share, (zone, case), of the whole."""
+    return trunk_skin(share, ways) + _sum(share, EXTREMITIES, ways.extremities)
+
+
+def trunk_skin(share: Floats, ways: Paths) -> Floats:
+    """The same of open trunk and neck alone."""
+    return _sum(share, OPEN_TRUNK, ways.trunk)
+
+
+def _sum(share: Floats, zones: tuple[int, int], conductances: tuple[Floats, Floats]) -> Floats:
+    first, second = zones
+    return np.asarray(wide(share[first]) * conductances[0] + wide(share[second]) * conductances[1])
 
 
 def through(cases: Cases, ways: Paths, clothes: Floats) -> Floats:
     """Conductance of the whole skin under clothes of that resistance."""
-    total = ways.open
+    total = open_skin(cases.share, ways)
     for zone in COVERED_ZONES:
         total = total + wide(cases.share[zone]) / (ways.beside_clothes[zone] + clothes)
     return total

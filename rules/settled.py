@@ -11,7 +11,19 @@ import numpy as np
 from rules.dressed import COVERED_ZONES, OPEN_TRUNK, Cases
 from rules.exchange import Floats
 from rules.heat import balance, cloth_share, drying_heat
-from rules.paths import Around, Posture, between, cloth, hair_left, paths, surroundings, through, wide
+from rules.paths import (
+    Around,
+    Posture,
+    between,
+    cloth,
+    hair_left,
+    open_skin,
+    paths,
+    surroundings,
+    through,
+    trunk_skin,
+    wide,
+)
 from rules.weather import Air
 from rules.wetness import Water
 
@@ -71,7 +83,8 @@ def _losses(cases: Cases, around: Around, water: Water, posture: Posture) -> tup
     worn = cloth(cases, around, cloth_share(cases, water)).resistance
     drop = wide(cases.bodies.core) - around.effective
     whole = through(cases, ways, worn)
-    return (whole - ways.open) * drop, ways.open * drop, ways.trunk * drop
+    bare = open_skin(cases.share, ways)
+    return (whole - bare) * drop, bare * drop, trunk_skin(cases.share, ways) * drop
 
 
 def _leaving(cases: Cases, around: Around, water: Water, posture: Posture) -> Floats:

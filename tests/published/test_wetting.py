@@ -9,7 +9,7 @@ from rules.garment import Garment
 from rules.heat import balance
 from rules.horse import body
 from rules.paths import between as posture
-from rules.paths import hair_left, paths, surroundings
+from rules.paths import hair_left, open_skin, paths, surroundings
 from rules.wetness import dry_after_h, per_hour
 from tests.laboratory import HORSE, JULY, air, case, hours, last, soaked
 from tests.published.check import HOLDS, Check, between, each, near
@@ -41,7 +41,7 @@ def halving() -> float:
     wet = hair_left(one, balance(soaked(one, 0.11), weather).water)
     no_tissue = posture(one, 0.0)._replace(tissue=np.zeros((1, 1, 1)))
     dripping, dry = (paths(one, surroundings(one, weather), f, no_tissue) for f in (wet, np.ones((4, 1, 1, 1))))
-    return last(dripping.open) / last(dry.open)
+    return last(open_skin(one.share, dripping)) / last(open_skin(one.share, dry))
 
 
 def worse_together() -> float:
