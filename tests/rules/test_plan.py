@@ -70,6 +70,25 @@ def test_nothing_is_changed_for_a_little():
     assert not night.change
 
 
+def test_a_midday_round_is_used_where_it_pays_and_only_where_there_is_one():
+    """A bitter morning, a spring noon: with a round at noon the rug comes off, without one a middle way is worn."""
+    dawn, noon = weather(-12.0, 4.0, hours=6), weather(14.0, 1.0, hours=6)
+    pieces = [turnout(300), turnout(100)]
+    with_round = plan(ask(joined(dawn, noon), [wearer("Maple", FIELD, FIELD, clip="trace")], pieces)).dresses["Maple"]
+    (without,) = plan(ask(joined(dawn, noon), [wearer("Maple", FIELD, clip="trace")], pieces)).dresses["Maple"]
+    assert with_round[0].fill_g == 300
+    assert with_round[1].fill_g < without.fill_g <= 300 or with_round[1].wear == ()
+    assert with_round[1].change
+
+
+def test_a_spare_may_go_to_one_horse_by_day_and_to_another_by_night():
+    """Pip is out by day and Ned by night; each is in its stall, and warm, in the other window."""
+    horses = [wearer("Pip", FIELD, STALL, clip="full"), wearer("Ned", STALL, FIELD, clip="full")]
+    told = plan(ask(weather(-2.0, 5.0), horses, [turnout(350, None), turnout(50, "Pip"), turnout(50, "Ned")]))
+    assert [("spare-350" in d.wear) for d in told.dresses["Pip"]] == [True, False]
+    assert [("spare-350" in d.wear) for d in told.dresses["Ned"]] == [False, True]
+
+
 def test_a_warm_spell_takes_the_rug_off():
     horse = wearer(wears=("maple-200",))
     chosen = dress(ask(weather(14.0, 1.0), [horse], WARDROBE))
