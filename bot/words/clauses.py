@@ -14,7 +14,7 @@ VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "
 SOFT = frozenset((
     "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and", "but", "not", "stopped",
     "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly", "all", "both", "after", "work", "no", "i mean",
-    "place stall", "place field", "weather", "everyone",
+    "place stall", "place field", "weather", "everyone", "all horses",
 ))  # fmt: skip
 LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
 BLOCKS = ("plan", "habit", "long ago", "guess", "if", "idiom")

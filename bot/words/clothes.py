@@ -67,6 +67,10 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             at += 1
             continue
         piece, found = _owned(piece, found, mine)
+        if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
+            before_it = found[-2].piece  # "Maple's liner and sheet"
+            if not (piece.owners or piece.their or piece.spare):
+                piece = replace(piece, owners=before_it.owners, their=before_it.their)
         piece, at = _owned_after(piece, items, end)
         raw = piece.said
         found.append(Item(piece.said, raw, piece=piece))

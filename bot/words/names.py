@@ -55,7 +55,9 @@ def distance(one: str, other: str, limit: int) -> int:
 
 
 def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
-    best, found = 3, []
+    best: int = 3
+    found: list[str] = []
+    names: list[str] = []
     for name, horse in spelled.items():
         allowed = min(budget(name), best)
         if allowed == 0 or abs(len(name) - len(word)) > allowed:
@@ -63,8 +65,15 @@ def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
         apart = distance(word, name, allowed)
         if apart <= allowed and (apart < best or horse not in found):
             found = [horse] if apart < best else [*found, horse]
+            names = [name] if apart < best else [*names, name]
             best = apart
-    return (tuple(found), best) if found else ((), 0)
+    twins = [spelled[other] for name in names for other in _twins(name, spelled)]
+    return (tuple(dict.fromkeys([*found, *twins])), best) if found else ((), 0)
+
+
+def _twins(name: str, spelled: dict[str, str]) -> list[str]:
+    """Names one letter from this one: a slip in either may be meant as the other."""
+    return [other for other in spelled if abs(len(other) - len(name)) <= 1 and distance(name, other, 1) == 1]
 
 
 _rosters: dict[int, tuple[weakref.ref[Barn], Roster]] = {}

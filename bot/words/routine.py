@@ -82,7 +82,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     """ "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
     where = _where(items)
-    if where is None or clause.has("not", "stopped") or any(i.piece is not None for i in items):
+    told = clause.has("brought", "turned out", "brought in", "stays")
+    if where is None or (clause.has("was") and not told) or clause.has("not", "stopped") or any(i.piece is not None for i in items):
         return False
     if not all(_place_word(i) for i in items):
         return False

@@ -103,9 +103,10 @@ def _named(items: Sequence[Item], at: int) -> bool:
 
 def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
-    return not predicate(item) and (
-        item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME) or item.text == ","
-    )
+    if item.mark:
+        return item.text in ",:-–—"
+    between = item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME)
+    return between and not predicate(item)
 
 
 def _sure_sign(rest: Sequence[Item]) -> bool:

@@ -4,81 +4,80 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.events import Event, GarmentIs, GarmentWord, Seen, Setting, Sign
+from bot.events import Event, GarmentIs, Seen, Setting, Sign
 from bot.words.clauses import WETNESS, Clause, predicate, soft
 from bot.words.clothes import Piece
 from bot.words.items import Item
 from bot.words.meaning import Ask
+from bot.words.states import read_strap, state_word, tell_piece
 from bot.words.telling import Telling, named
 
-BAD = ("sweating", "hot", "shivering", "cold", "wet", "rubbed")  # whose opposite is comfortable
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
-NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
+ALIEN = 9  # other people, other things: too far for any sign
+OF_HORSE = ("of", "de", "d'", "del", "du")
 
 
 @dataclass
 class _Reading:
-    """A clause while its signs are read: the subjects met so far and what lies between."""
+    """A clause while its signs are read: the subjects met so far and what lies between.
+
+    latest: what the last subject was: "horse", "piece", "other", "" for none. gap: unknown words since.
+    open: the list of horses still grows. waiting: places of signs said before any horse.
+    """
 
     clause: Clause
     telling: Telling
     horses: list[Item] = field(default_factory=list)
-    piece: Piece | None = None
-    latest: str = ""  # horse | piece | other
+    pieces: list[Piece] = field(default_factory=list)
+    latest: str = ""
     gap: int = 0
     denied: bool = False
-    open: bool = False  # the list of horses still grows
-    waiting: list[int] = field(default_factory=list)  # signs said before any horse
-    said: bool = False
+    open: bool = False
+    waiting: list[int] = field(default_factory=list)
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        return self.clause.items
 
 
 def read_signs(clause: Clause, telling: Telling) -> bool:
     """Every sign and state of a clause; whether any was told."""
-    reading = _Reading(clause, telling)
     before = (len(telling.events), telling.ask)
-    items = clause.items
-    for at, item in enumerate(items):
+    reading = _Reading(clause, telling)
+    strapped = read_strap(clause, telling)
+    for at, item in enumerate(clause.items):
         if item.horses:
             _horse(reading, at)
         elif item.piece is not None:
             _piece(reading, at)
         elif predicate(item):
-            _predicate(reading, at)
-        elif item.has("not", "stopped"):
-            reading.denied = True
-        elif item.has("i") or item.person:
-            _other(reading, at)
-        elif not soft(item):
-            reading.gap += 1
-            reading.latest = reading.latest or "other"
-        if item.mark and item.text in "/":
-            continue
-    _strap(reading)
+            if not (strapped and item.kinds("state")):
+                _predicate(reading, at)
+        else:
+            _other_word(reading, at)
+    _ended(reading)
     _remember(reading)
     return (len(telling.events), telling.ask) != before
 
 
 def _horse(reading: _Reading, at: int) -> None:
-    items = reading.clause.items
+    items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if (
-        before is not None
-        and before.text in ("of", "de", "d'", "del", "du")
-        and at > 1
-        and not _about_body(items[: at - 1])
-    ):
+    if before is not None and before.text in OF_HORSE and at > 1 and not _about_body(items[: at - 1]):
         reading.latest, reading.gap = "other", 1
         return
     if _something_of_hers(items[at + 1 : at + 3]):
-        reading.latest, reading.gap = "other", 9
+        reading.latest, reading.gap = "other", ALIEN
+        return
+    if _excepted(items, at):
         return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [item], after=True)
     if not reading.open:
         reading.horses, reading.denied = [], reading.denied and bool(reading.waiting)
     reading.horses.append(item)
-    reading.open, reading.latest, reading.gap, reading.piece = True, "horse", 0, None
+    reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
 
 
 def _something_of_hers(after: Sequence[Item]) -> bool:
@@ -96,49 +95,79 @@ def _something_of_hers(after: Sequence[Item]) -> bool:
 
 
 def _about_body(before: Sequence[Item]) -> bool:
+    """ "Las orejas de Canela": a part of the horse, not something of its own."""
     words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
     return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)
 
 
+def _excepted(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse is among those left out: "all fine except Maple and Pip"."""
+    if not any(i.has("everyone", "all horses") for i in items):
+        return False
+    for item in reversed(items[:at]):
+        if item.has("except"):
+            return True
+        if not (item.horses or item.has("and") or item.text == ","):
+            return False
+    return False
+
+
 def _piece(reading: _Reading, at: int) -> None:
-    items = reading.clause.items
+    items = reading.items
     before = items[at - 1] if at else None
     if reading.latest == "horse" and before is not None and before.has("under", "in", "with", "has", "wears"):
         return
-    reading.piece = items[at].piece
+    piece = cast("Piece", items[at].piece)
+    joined = reading.latest == "piece" and before is not None and (before.has("and") or before.text == ",")
+    reading.pieces = [*reading.pieces, piece] if joined else [piece]
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
         reading.denied = False
 
 
-def _other(reading: _Reading, at: int) -> None:
-    items = reading.clause.items
-    tells = at + 1 < len(items) and items[at + 1].has("said", "guess")
-    if tells:
-        return
-    if reading.latest in ("", "other"):
-        reading.latest = "other"
-    reading.gap += 9
+def _other_word(reading: _Reading, at: int) -> None:
+    items = reading.items
+    item, before = items[at], items[at - 1] if at else None
+    if item.has("not", "stopped"):
+        reading.denied = True
+    elif item.has("i") or item.person:
+        if at + 1 < len(items) and items[at + 1].has("said", "guess"):
+            return
+        reading.latest = "other" if reading.latest in ("", "other") else reading.latest
+        reading.gap += ALIEN
+    elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
+        owners = [name for piece in reading.pieces for name in piece.owners]
+        reading.horses = list(named(owners)) or list(reading.telling.who)
+        reading.latest, reading.gap, reading.open = "horse", 0, False
+    elif not soft(item):
+        reading.gap += 1
+        reading.latest = reading.latest or "other"
 
 
 def _predicate(reading: _Reading, at: int) -> None:
-    items = reading.clause.items
+    items, item = reading.items, reading.items[at]
     ahead = _piece_ahead(items, at)
-    if ahead is not None and (items[at].has(*WETNESS) or items[at].kinds("state")):
-        _state(reading, at, ahead)
-        reading.open = False
-        return
-    if items[at].has("sign rubbed") and reading.latest == "piece" and _horse_ahead(items, at):
+    if ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
+        _state(reading, at, [ahead])
+    elif _before_its_horse(reading, at):
         reading.waiting.append(at)
         return
-    if reading.latest == "" and not items[at].kinds("everyday") and _horse_ahead(items, at):
-        reading.waiting.append(at)
-        return
-    if reading.latest == "" and items[at].kinds("everyday") and _colon_ahead(items, at):
-        reading.waiting.append(at)
-        return
-    _emit(reading, at, reading.horses)
+    else:
+        _emit(reading, at, reading.horses)
     reading.open = False
+
+
+def _before_its_horse(reading: _Reading, at: int) -> bool:
+    """ "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
+    items, item = reading.items, reading.items[at]
+    if item.has("sign rubbed") and reading.latest == "piece":
+        return _horse_ahead(items, at)
+    if reading.latest or _excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
+        return False
+    if item.kinds("everyday"):
+        after = items[at + 1 : at + 2]
+        return bool(after) and after[0].mark and after[0].text in ":-–—" and _horse_ahead(items, at)
+    return _horse_ahead(items, at)
 
 
 def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
@@ -156,249 +185,171 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
 
 def _horse_ahead(items: Sequence[Item], at: int) -> bool:
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    while rest and (
-        predicate(rest[0]) or rest[0].has("and", "again", "on", "very", "a little", "too", "article", "link", "of")
-    ):
+    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of")
+    while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         rest = rest[1:]
     return bool(rest) and bool(rest[0].horses)
 
 
-def _colon_ahead(items: Sequence[Item], at: int) -> bool:
-    after = items[at + 1 : at + 2]
-    return bool(after) and after[0].mark and after[0].text in ":-–—" and _horse_ahead(items, at)
-
-
 def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
-    item = reading.clause.items[at]
+    item = reading.items[at]
     if item.has(*WETNESS) and _about_piece(reading):
-        _state(reading, at, reading.piece)
+        _state(reading, at, reading.pieces)
     elif item.kinds("state"):
         it = reading.latest == "" and reading.clause.has("it")
         if not item.has("state found") or reading.latest == "piece" or it:
-            _state(reading, at, reading.piece)
+            _state(reading, at, reading.pieces)
     else:
         _sign(reading, at, horses, after=after)
 
 
 def _about_piece(reading: _Reading) -> bool:
-    if reading.latest == "piece":
-        return True
-    if reading.latest in ("horse", "other"):
-        return False
+    if reading.latest:
+        return reading.latest == "piece"
     telling = reading.telling
     if reading.clause.has("she"):
         return False
-    if reading.clause.has("it"):
-        return bool(telling.piece)
-    return telling.last == "piece" and bool(telling.piece)
+    return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece")
 
 
 def _sign(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool) -> None:
-    item, telling = reading.clause.items[at], reading.telling
+    item = reading.items[at]
     strong = bool(item.kinds("sign"))
-    if not horses and reading.latest == "piece" and item.has("sign rubbed") and reading.piece and reading.piece.owners:
-        horses = named(reading.piece.owners)
+    owners = [name for piece in reading.pieces for name in piece.owners]
+    if not horses and reading.latest == "piece" and item.has("sign rubbed"):
+        horses = named(owners)
     elif not horses or (reading.latest == "other" and not after):
-        horses = () if reading.latest else _meant_by_she(reading, at)
+        horses = () if reading.latest else _unnamed(reading, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:
         return
-    if not horses or not _rest_allows(reading.clause.items, at):
+    if not strong and any(h.known and not h.exact and not h.sure for h in horses):
         return
-    signs = _signs(item, reading.clause.items)
-    unsure = [h for h in horses if not h.sure]
-    if unsure and not strong and any(h.known and not h.exact for h in unsure):
-        return
-    if not signs:
-        telling.each([h for h in horses if h.sure and False], lambda name: Seen(name, "hot"))
+    if horses and _rest_allows(reading.items, at):
+        _tell(reading, horses, at)
+
+
+def _tell(reading: _Reading, horses: Sequence[Item], at: int) -> None:
+    telling, setting = reading.telling, _setting(reading.clause)
+    sign = _sign_of(reading.items[at])
+    if sign is None or (reading.denied and sign == "comfortable"):
+        word, options = (reading.items[at].raw, ("hot", "comfortable")) if sign is None else NOT_COMFORTABLE
         pending: tuple[Event, ...] = tuple(
-            Seen(n, cast("Sign", ""), _setting(reading.clause)) for h in horses if h.sure for n in h.horses
+            Seen(n, cast("Sign", ""), setting) for h in horses if h.sure for n in h.horses
         )
-        telling.wonder(Ask("sign", item.raw, ("hot", "comfortable"), pending))
+        telling.wonder(Ask("sign", word, options, pending))
         return
-    setting, denied = _setting(reading.clause), reading.denied
-    for sign in signs:
-        _tell(reading, horses, sign, setting, denied=denied)
-
-
-def _tell(reading: _Reading, horses: Sequence[Item], sign: Sign, setting: Setting, *, denied: bool) -> None:
-    telling = reading.telling
-    if denied and sign == "comfortable":
-        pending = tuple(Seen(n, cast("Sign", ""), setting) for h in horses if h.sure for n in h.horses)
-        telling.wonder(Ask("sign", "not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"), pending))
+    if reading.denied and sign == "unwell":
         return
-    if denied and sign == "unwell":
-        return
-    first = len(telling.events)
-    said: Sign = "comfortable" if denied else sign
+    first, said = len(telling.events), cast("Sign", "comfortable") if reading.denied else sign
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
-    if denied:
-        telling.denied.update(told)
-    if reading.clause.has("was"):
-        telling.past.update(told)
+    telling.denied.update(told if reading.denied else ())
+    telling.past.update(told if reading.clause.has("was") else ())
+    telling.sign = sign
 
 
-def _signs(item: Item, items: Sequence[Item]) -> list[Sign]:
-    """What a word says of a horse; [] where it may be either of two."""
-    wetness = next((w for w in WETNESS if item.has(w)), None)
+NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
+
+
+def _sign_of(item: Item) -> Sign | None:
+    """What a word says of a horse; None where it may be either of two."""
     signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
+    wetness = next((w for w in WETNESS if item.has(w)), None)
     if signs:
-        return [cast("Sign", signs[0])]
-    if wetness:
-        return [WET_SIGN[wetness]]
-    return []
+        return cast("Sign", signs[0])
+    return WET_SIGN[wetness] if wetness else None
 
 
-def _meant_by_she(reading: _Reading, at: int) -> Sequence[Item]:
-    """Whom a sign without a name is about: the horse spoken of last; the speaker's own; else nobody."""
-    telling, items = reading.telling, reading.clause.items
+def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
+    """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
+    telling, clause, items = reading.telling, reading.clause, reading.items
+    everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
-    if reading.clause.has("both") and 1 < len(several) < 4:
+    if clause.has("both") and 1 < len(several) < 4:
         return named(several)
-    if reading.clause.has("all horses") or (reading.clause.has("everyone") and items[at].kinds("sign")):
-        return named(telling.names)
-    if reading.clause.has("it") and not reading.clause.has("she"):
+    left = {name for k, i in enumerate(items) if i.horses and _excepted(items, k) for name in i.horses}
+    if clause.has("all horses") or (clause.has("everyone") and not clause.has("she") and (left or not everyday)):
+        return named([name for name in telling.names if name not in left])
+    if clause.has("it") and not clause.has("she"):
         return ()
-    if not telling.begun and items[at].kinds("everyday") and len(telling.who) > 1:
+    if not telling.begun and everyday and len(telling.who) > 1:
         return ()
-    bare = items[at].kinds("everyday") == ["comfortable"] and telling.begun and not reading.clause.has("she")
-    plain = bare and reading.clause.joined != "but" and not items[0].has("is", "time")
-    return () if plain else telling.who
+    bare = everyday == ["comfortable"] and telling.begun and not clause.has("she")
+    return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
 
 
 def _rest_allows(items: Sequence[Item], at: int) -> bool:
     """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
-    item = items[at]
+    item, rest = items[at], items[at + 1 :]
+    if item.has("sign rubbed"):
+        return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
     if item.kinds("sign"):
         return True
-    rest = items[at + 1 :]
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
     if following is None or following.mark or predicate(following):
         return True
     if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable"):
-        if following.has("worked", "took off", "put on", "brought"):
-            return False  # "a bien travaillé"
-        return all(_harmless(i) for i in rest)
+        return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
     return _harmless(following) or following.piece is not None
 
 
 def _harmless(item: Item) -> bool:
-    return soft(item) or predicate(item) or bool(item.horses) or item.piece is not None or item.has("when", "worked", "took", "put on", "took off", "swapped", "brought", "done", "bare")  # fmt: skip
+    more = ("when", "worked", "took", "put on", "took off", "swapped", "brought", "done", "bare", "except", "all horses")
+    return soft(item) or predicate(item) or bool(item.horses) or item.piece is not None or item.has(*more)
 
 
 def _setting(clause: Clause) -> Setting:
     items = clause.items
     for at, item in enumerate(items):
-        if item.has("worked"):
-            return "after work"
-        if item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4]):
+        if item.has("worked") or (item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
             return "after work"
     return "stall" if clause.has("place stall") else "turnout"
 
 
-def _state(reading: _Reading, at: int, piece: Piece | None) -> None:
-    clause, telling = reading.clause, reading.telling
-    item = clause.items[at]
-    state = _state_word(item, clause, reading.denied, at)
-    if state is None:
-        return
-    if item.has(*WETNESS) and not item.kinds("state") and not _rest_allows(clause.items, at):
+def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
+    clause, telling, item = reading.clause, reading.telling, reading.items[at]
+    state = state_word(clause, at, denied=reading.denied)
+    if state is None or (item.has(*WETNESS) and not _rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
-    if piece is None:
-        if reading.latest or not telling.piece:
-            return
+    if not pieces and not reading.latest:
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
-        return
-    tell_piece(telling, piece, state, _owners(reading, piece))
+    for piece in pieces:
+        tell_piece(telling, piece, state, _owners(reading, piece))
 
 
 def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
     """Whose piece it is: as said, or the horses of the clause, or the one spoken of before."""
-    said = list(named(piece.owners))
     if piece.owners:
-        joint = [h for h in reading.horses if reading.open]
-        return [*joint, *said]
-    if reading.horses:
-        return reading.horses
-    later = [i for i in reading.clause.items if i.horses]
-    return later or reading.telling.who
+        return [*(reading.horses if reading.open else ()), *named(piece.owners)]
+    return reading.horses or [i for i in reading.items if i.horses] or reading.telling.who
 
 
-def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Sequence[Item]) -> None:
-    """A state of the piece meant, of each of these horses; asked about where it may be another."""
-    if piece.either and piece.owners:
-        ids = [g for name in piece.owners for g in telling.meant(piece, name).ids]
-        _tell_found(telling, piece, state, ids if len(ids) == 1 else (), ids)
-        return
-    if not owners or piece.spare:
-        found = telling.meant(piece, None)
-        _tell_found(telling, piece, state, found.ids, found.options)
-        return
-    for owner in owners:
-        if not owner.sure:
-            telling.wonder(Ask("horse", owner.raw, owner.horses, (GarmentIs("", state),)))
-            continue
-        found = telling.meant(piece, owner.horses[0])
-        _tell_found(telling, piece, state, found.ids, found.options)
-
-
-def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequence[str], options: Sequence[str]) -> None:
-    for garment in ids:
-        telling.say(GarmentIs(garment, state))
-    if ids:
-        telling.piece, telling.last = tuple(ids), "piece"
-    elif options:
-        telling.wonder(Ask("garment", piece.said, tuple(options), (GarmentIs("", state),)))
-
-
-def _state_word(item: Item, clause: Clause, denied: bool, at: int) -> GarmentWord | None:  # noqa: FBT001
-    states = [s for s in item.kinds("state") if s != "found"]
-    if item.has("state found"):
-        some = any(i.piece is not None and i.piece.some for i in clause.items)
-        return None if denied or some else "in service"
-    if states:
-        return cast("GarmentWord", states[0]) if not denied else None
-    word = next((w for w in WETNESS[::-1] if item.has(w)), None)
-    if word is None:
-        return None
-    before = clause.items[max(0, at - 3) : at]
-    if denied:
-        return NOT_WET[word]
-    if word == "dry" and any(i.has("nearly") for i in before):
-        return "damp"
-    if word == "wet" and any(i.has("a little") for i in before):
-        return "damp"
-    return cast("GarmentWord", word)
-
-
-def _strap(reading: _Reading) -> None:
-    """A broken strap, in whatever order it is told."""
+def _ended(reading: _Reading) -> None:
+    """ "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
     clause, telling = reading.clause, reading.telling
-    if not (clause.has("strap") and clause.has("broken", "state torn", "state missing")) or reading.denied:
+    if telling.sign is None or not clause.joined or any(predicate(i) for i in clause.items):
         return
-    pieces = [i.piece for i in clause.items if i.piece is not None]
-    if not pieces:
-        horses = [i for i in clause.items if i.horses] or list(telling.who)
-        if horses:
-            tell_piece(
-                telling, Piece("strap", frozenset({"sheet", "turnout", "stable"}), rug=True), "strap broken", horses
-            )
+    if not all(soft(i) or i.horses for i in clause.items) or any(i.piece for i in clause.items):
         return
-    torn = [k for k, e in enumerate(telling.events) if isinstance(e, GarmentIs) and e.state in ("torn", "missing")]
-    for k in reversed(torn):
-        del telling.events[k]
-    tell_piece(telling, pieces[0], "strap broken", _owners(reading, pieces[0]))
+    stopped = clause.has("stopped") and not any(i.horses for i in clause.items)
+    closing = clause.items[-1].has("is", "not", "not any more")
+    if not (stopped or (closing and clause.has("is") and reading.horses)):
+        return
+    horses = reading.horses or telling.who
+    sign: Sign = "comfortable" if reading.denied else telling.sign
+    if not (reading.denied and telling.sign in ("comfortable", "unwell")):
+        telling.each(horses, lambda name: Seen(name, sign, "turnout"))
 
 
 def _remember(reading: _Reading) -> None:
     telling = reading.telling
-    horses = [i for i in reading.clause.items if i.horses]
-    owned = [n for i in reading.clause.items if i.piece for n in i.piece.owners]
+    horses = [i for i in reading.items if i.horses]
+    owned = [n for i in reading.items if i.piece for n in i.piece.owners]
     if horses or owned:
         telling.who = tuple(horses) or named(owned)
         telling.begun = True

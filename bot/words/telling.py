@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
-from bot.events import Event, Seen, Wearing, Worked
+from bot.events import Event, Seen, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.clothes import Meant, Piece, meant
 from bot.words.items import Item
@@ -34,6 +34,7 @@ class Telling:
     piece: tuple[str, ...] = ()
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
+    sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
 

@@ -241,23 +241,28 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
 
 def _wearing(item: Item, change: _Change, telling: Telling) -> None:
     if not item.sure:
-        if change.all_off:
-            telling.wonder(Ask("horse", item.raw, item.horses, (Wearing("", ()),)))
-        else:
-            telling.wonder(Ask("horse", item.raw, item.horses))
+        pending = Wearing("", ()) if change.all_off else _outfit(item.horses[0], change, telling, ask=False)
+        only = change.all_off or len(item.horses) == 1
+        telling.wonder(Ask("horse", item.raw, item.horses, (pending,) if pending and only else ()))
         return
-    horse = item.horses[0]
+    outfit = _outfit(item.horses[0], change, telling, ask=True)
+    if outfit is not None:
+        telling.say(outfit)
+
+
+def _outfit(horse: str, change: _Change, telling: Telling, *, ask: bool) -> Wearing | None:
+    """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
     worn = [] if change.all_off or change.whole else list(telling.wear(horse) or ())
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
     for piece in (*change.whole, *change.add):
         found = telling.meant(piece, horse, lend=True)
         if not found.ids:
-            if found.options:
+            if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
-            return
+            return None
         worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
-    telling.say(Wearing(horse, ordered(worn, telling.roster)))
+    return Wearing(horse, ordered(worn, telling.roster))
 
 
 def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:

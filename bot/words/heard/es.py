@@ -133,7 +133,7 @@ PHRASES = {
     "very": "muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda, realmente, mazo, bien, mucha, tod|o|a, re",
     "if": "si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto, por si acaso",
     "when": "cuando, mientras, hasta que, hasta, antes de, aunque, donde",
-    "was": "estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba",
+    "was": """estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado, han estado""",
     "plan": """va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos, habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes, podéis, pueden,
         quiero, quiere, queremos, querría, necesito, necesita, necesitamos, por favor, porfa, porfi, pls, acordaos, acuérdate, recordad, recuerda, no olvidéis, no olvides, ojalá, espero, esperemos, quizá, quizás, a lo mejor, tal vez,
         igual, seguramente, probablemente, la próxima, próximo, próxima, la semana que viene, este finde, fin de semana, previst|o|a, pendiente, toca, cita, pensando en, seguro que, cuidado, ojo, parece que va, se vende, vendo, compro, comprar,

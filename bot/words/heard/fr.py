@@ -115,7 +115,7 @@ PHRASES = {
     "very": "très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement, carrément, hyper, drôlement, sacrément, entièrement",
     "if": "si, s', au cas où, sauf si, à moins, à condition, tant que, dès que, pourvu que, en cas de",
     "when": "quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où",
-    "was": "était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été",
+    "was": """était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, a été, ont été""",
     "plan": """va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut, faudrait, devrait, devrais, devrions, devra, doit, dois, devons, peut, peux, pouvez, pourrait, pourrais, pourriez, voulez, veux, veut, vouloir, besoin, s'il te plaît, s'il vous plaît, stp, svp, merci de, pensez à, pense à,
         n'oubliez pas, n'oublie pas, j'espère, espérons, peut être, sans doute, sûrement, probablement, prochain||e, prochaine fois, la semaine prochaine, ce week end, week end, rendez vous, rdv, prévu||e, à vendre, vends, acheter, achète, commander, commandé||e, on devrait, ce serait, serait, aimerait, aimerais, voudrait,
         voudrais, risque, attention à, gare, méfiez, sera, seront, aura, auront, mettra, mettrai, mettrons, après demain, pourvu, essayer, essaie, imagine, quelqu'un, quelqu'une, personne, faire, tondra, tondrons, rentrera, rentrerai, sortira, sortirai, j'aimerais, mettrez, vendu||e, on mettra, bientôt, on va, que ce soit, rentrez, sortez, mettez""",

@@ -1,0 +1,80 @@
+"""States of clothing: which word says which, and whose piece it is told of."""
+
+from collections.abc import Sequence
+from typing import cast
+
+from bot.events import GarmentIs, GarmentWord
+from bot.words.clauses import WETNESS, Clause
+from bot.words.clothes import RUGS, Piece
+from bot.words.items import Item
+from bot.words.meaning import Ask
+from bot.words.telling import Telling, named
+
+NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
+
+
+def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
+    """The state that the word at this place says, denied or softened by the words before it; None: none."""
+    item, before = clause.items[at], clause.items[max(0, at - 3) : at]
+    if item.has("state found"):
+        some = any(i.piece is not None and i.piece.some for i in clause.items)
+        return None if denied or some else "in service"
+    states = [s for s in item.kinds("state") if s != "found"]
+    if states:
+        return None if denied else cast("GarmentWord", states[0])
+    word = next((w for w in reversed(WETNESS) if item.has(w)), None)
+    if word is None:
+        return None
+    if denied:
+        return NOT_WET[word]
+    if (word == "dry" and any(i.has("nearly") for i in before)) or (word == "wet" and any(i.has("a little") for i in before)):
+        return "damp"
+    return cast("GarmentWord", word)
+
+
+def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Sequence[Item]) -> None:
+    """A state of the piece meant, of each of these horses; asked about where it may be another."""
+    if piece.either and piece.owners:
+        ids = [g for name in piece.owners for g in telling.meant(piece, name).ids]
+        _tell_found(telling, piece, state, ids if len(ids) == 1 else (), ids)
+        return
+    if not owners or piece.spare:
+        found = telling.meant(piece, None)
+        _tell_found(telling, piece, state, found.ids, found.options)
+        return
+    for owner in owners:
+        if not owner.sure:
+            telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))
+            continue
+        found = telling.meant(piece, owner.horses[0])
+        _tell_found(telling, piece, state, found.ids, found.options)
+
+
+def _of_the_only(telling: Telling, piece: Piece, state: GarmentWord, owner: Item) -> tuple[GarmentIs, ...]:
+    """What is told once the only horse it may be is confirmed."""
+    found = telling.meant(piece, owner.horses[0]).ids if len(owner.horses) == 1 else ()
+    return tuple(GarmentIs(garment, state) for garment in found)
+
+
+def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequence[str], options: Sequence[str]) -> None:
+    for garment in ids:
+        telling.say(GarmentIs(garment, state))
+    if ids:
+        telling.piece, telling.last = tuple(ids), "piece"
+    elif options:
+        telling.wonder(Ask("garment", piece.said, tuple(options), (GarmentIs("", state),)))
+
+
+def read_strap(clause: Clause, telling: Telling) -> bool:
+    """A broken strap, or a mended one, in whatever order it is told."""
+    broken = clause.has("broken", "state torn", "state missing")
+    if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
+        return False
+    pieces = [i.piece for i in clause.items if i.piece is not None]
+    horses = [i for i in clause.items if i.horses] or list(telling.who)
+    if not pieces and not (broken and horses):
+        return False
+    piece = pieces[0] if pieces else Piece("strap", RUGS, rug=True)
+    owners = list(named(piece.owners)) if piece.owners else horses
+    tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
+    return True
