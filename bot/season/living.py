@@ -94,7 +94,7 @@ def live(through: Course, choose: Choose, told: Callable[[int], None] = lambda k
     for k, window in enumerate(through.windows):
         wear = dict(choose(Moment(through, state, k)))
         same = [wear[horse.name] == state.horses[horse.name].wear for horse in through.barn.horses]
-        state = _dressed(state, wear, window.start)
+        state = dressed(state, wear, window.start)
         start, hours, share = hours_of(through, window)
         lived = _through(through, state, window, hours, carried, same)
         story.worn.append(wear)
@@ -133,7 +133,7 @@ def _through(
     return live_window(dressed, stays, hours, through.site, float(day), carried, same)
 
 
-def _dressed(state: State, wear: Mapping[str, Wear], at: datetime) -> State:
+def dressed(state: State, wear: Mapping[str, Wear], at: datetime) -> State:
     """The state once everybody wears this; what comes off the rail is dry, for nothing else was to be chosen."""
     worn = {g for now in state.horses.values() for g in now.wear or ()}
     dry = {g: GarmentNow("dry", at) for own in wear.values() for g in own if g not in worn}

