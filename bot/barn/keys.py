@@ -187,6 +187,10 @@ class Costs(Part):
     wet_skin: Price | None = None
     change: Price | None = None
     borrow: Price | None = None
+    retell: Price | None = None
+    rug: Price | None = None
+    wish: Price | None = None
+    wish_bare: Price | None = None
 
 
 class Barn(Part):
