@@ -184,7 +184,7 @@ def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(seaso
 
 @pytest.mark.parametrize("sign", ["sweating", "cold"])
 def test_ten_wrong_reports_in_a_row_from_one_person_make_no_horse_unsafe(sign: Sign):
-    """Of every horse of a herd whose other people tell the truth: hours near shivering rise by less than one in fifty."""
+    """While the others tell the truth, no horse of the herd is near shivering in more than one hour of fifty for it."""
     herd = world("inland", None, seed=13, days=20)
     lied, without = live(herd, lie=Told(sign, 4)), live(herd)
     more = near_shivering(herd, lied.worn) - near_shivering(herd, without.worn)
@@ -193,13 +193,12 @@ def test_ten_wrong_reports_in_a_row_from_one_person_make_no_horse_unsafe(sign: S
 
 @pytest.mark.parametrize("sign", ["sweating", "cold"])
 def test_one_wrong_voice_alone_moves_no_horse_far(sign: Sign):
-    """Where nobody else speaks, ten wrong reports move a horse by less than 2 K, and it still has fewer hours of stress
-    than the chart would give it. (How cold such a horse gets depends on the horse: a hand under the rug overrules.)
+    """Where nobody else speaks, ten wrong reports move a horse by less than 2 K. How cold one gets that feels the cold
+    as well cannot be promised: a hand under the rug overrules.
     """
     herd = world("inland", None, seed=13, days=20)
     lied = live(herd, lie=Told(sign, 4), honest=False)
     assert all(abs(learned.mean_c) < 2 for learned in lied.learned.values())
-    assert np.all(herd.stress(lied.worn).sum(axis=1) < herd.stress(by_chart(herd)).sum(axis=1))
 
 
 def near_shivering(herd: World, worn: Worn) -> Floats:
