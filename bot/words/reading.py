@@ -8,7 +8,7 @@ from bot.events import Done, Event, Undo
 from bot.state import State
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut, sentences, soft
-from bot.words.clothes import find
+from bot.words.clothes import Piece, find
 from bot.words.heard import LANGUAGES
 from bot.words.items import Item
 from bot.words.lexicon import lexicon
@@ -71,7 +71,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     for sentence, marked in sentences(items):
         read_sentence(sentence, telling, marked=marked)
     events = telling.settled()
-    return Heard(text, events=events, ask=telling.ask, chatter=not events and telling.ask is None)
+    ask = telling.settled_ask()
+    return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:
@@ -128,6 +129,15 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         _correct(clause, telling)
         _facts(clause, telling)
+        telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+
+
+def _whose(item: Item, telling: Telling) -> Piece | None:
+    """A piece with its owner, as far as the message has told."""
+    piece = item.piece
+    if piece is None or piece.owners or piece.spare:
+        return piece
+    return replace(piece, owners=tuple(n for i in telling.who if i.sure for n in i.horses))
 
 
 def _told(clause: Clause) -> bool:

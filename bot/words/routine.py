@@ -113,14 +113,21 @@ def _where(items: Sequence[Item]) -> Where | None:
 
 def _place_word(item: Item) -> bool:
     known = ("brought", "stays", "brought in", "turned out", "inwards", "outwards", "place stall", "place field", "all horses", "everyone",
-             "i", "too", "both", "worked", "after", "work", "done")  # fmt: skip
+             "i", "too", "both", "worked", "after", "work", "done", "except")  # fmt: skip
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     horses = [i for i in clause.items if i.horses]
+    everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
+    if clause.has("except") and horses and everyone:
+        left = {name for i in horses for name in i.horses}
+        return named([name for name in telling.names if name not in left])
     if horses:
         return horses
+    by_name = any(i.has("everyone") and not i.has("link") for i in clause.items)
+    if by_name and len([i for i in clause.items if not i.mark]) <= 3 and not clause.has("done"):
+        return named(telling.names)
     if clause.has("all horses") or (
         clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")
     ):

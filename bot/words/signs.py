@@ -140,7 +140,7 @@ def _other_word(reading: _Reading, at: int) -> None:
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False
     elif not soft(item):
-        reading.gap += 1
+        reading.gap, reading.open = reading.gap + 1, False
         reading.latest = reading.latest or "other"
 
 

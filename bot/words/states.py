@@ -74,6 +74,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     horses = [i for i in clause.items if i.horses] or list(telling.who)
     if not pieces and not (broken and horses):
         return False
+    if not pieces and telling.spoken is not None:
+        pieces = [telling.spoken]
     piece = pieces[0] if pieces else Piece("strap", RUGS, rug=True)
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)

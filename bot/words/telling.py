@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
-from bot.events import Event, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, Seen, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.clothes import Meant, Piece, meant
 from bot.words.items import Item
@@ -34,6 +34,7 @@ class Telling:
     piece: tuple[str, ...] = ()
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
+    spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
@@ -89,10 +90,20 @@ class Telling:
             if isinstance(event, Seen) and self._outdone(at, event):
                 continue
             events.append(event)
+        events = _one_done(events)
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
         return tuple(replace(e, setting="after work") if isinstance(e, Seen) and e.horse in worked else e for e in kept)
+
+    def settled_ask(self) -> Ask | None:
+        """What is to be asked; not about a horse's sign where a clear one was told as well."""
+        ask = self.ask
+        if ask is not None and ask.about == "sign":
+            signed = {e.horse for e in self.events if isinstance(e, Seen)}
+            left = tuple(e for e in ask.pending if not (isinstance(e, Seen) and e.horse in signed))
+            return replace(ask, pending=left) if left else None
+        return ask
 
     def _outdone(self, at: int, event: Seen) -> bool:
         others = [
@@ -101,6 +112,18 @@ class Telling:
         if at in self.denied and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)
+
+
+def _one_done(events: list[Event]) -> list[Event]:
+    """All the horses said to be done in one fact: "Maple done, Juniper done"."""
+    dones = [e for e in events if isinstance(e, Done)]
+    if len(dones) < 2:
+        return events
+    every = any(e.horses == "all" for e in dones)
+    names = tuple(dict.fromkeys(name for e in dones if e.horses != "all" for name in e.horses))
+    merged = Done("all" if every else names)
+    first = events.index(dones[0])
+    return [merged if k == first else e for k, e in enumerate(events) if k == first or not isinstance(e, Done)]
 
 
 def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:

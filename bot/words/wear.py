@@ -52,6 +52,10 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         if not (clause.has("in") and any(i.piece for i in clause.items)):
             return False
     change = _change(clause)
+    if change.empty and telling.events and isinstance(telling.events[-1], Wearing) and _only_names(clause):
+        change.whole = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
+    if change.empty and telling.spoken is not None and clause.has("it"):
+        _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
         return False
     if any(i.piece is not None and i.piece.either for i in clause.items):
@@ -64,6 +68,17 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
     return bool(horses)
+
+
+def _only_names(clause: Clause) -> bool:
+    return any(i.horses for i in clause.items) and all(i.horses or i.piece or i.has("and") or i.mark for i in clause.items)
+
+
+def _it(clause: Clause) -> str:
+    """What happened to "it": put on, taken off, or nothing."""
+    if clause.has("took off") or (clause.has("took") and clause.has("off")):
+        return "off"
+    return "on" if clause.has("put on") and clause.has("on") else ""
 
 
 def _change(clause: Clause) -> _Change:
@@ -92,7 +107,7 @@ def _change(clause: Clause) -> _Change:
 
 def _strips(items: Sequence[Item]) -> bool:
     """ "Stripped Maple": a verb right before a horse and nothing after."""
-    return any(i.has("stripped") and k + 1 < len(items) and items[k + 1].horses for k, i in enumerate(items))
+    return any(i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses")) for k, i in enumerate(items))
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
@@ -127,7 +142,7 @@ def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
 def _mode(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
     before, after = items[:at], items[at + 1 :]
-    following = next((i for i in after if not i.has("link", "article", "very") or i.has("off", "on")), None)
+    following = next((i for i in after if not i.has("link", "article", "very", "is") or i.has("off", "on")), None)
     last = items[at - 1] if at else None
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
