@@ -128,8 +128,8 @@ def scenarios(hours: Hours, site: Site) -> Scenarios:
         temperature=np.stack([row[1] for row in rows]),
         wind=hours.wind_ms * factor,
         gust=hours.gust_ms * factor,
-        rain=falls * _if_any(hours.rain_mm, hours.snow_mm),
-        snow=falls * hours.snow_mm,
+        rain=falls * (hours.rain_mm + np.where(hours.temperature_c > p.WET_SNOW_ALL, _little(hours), 0.0)),
+        snow=falls * (hours.snow_mm + np.where(hours.temperature_c > p.WET_SNOW_ALL, 0.0, _little(hours))),
     )
 
 
@@ -141,7 +141,9 @@ def _rain_worlds(hours: Hours) -> list[tuple[float, Floats]]:
     """(weight, (hour,) 1 where something falls) of the worlds, the likelier first."""
     amount = hours.rain_mm + hours.snow_mm
     told = np.where(amount > p.RAIN_TRACE, 1.0, 0.0)
-    chance = np.where(np.isnan(hours.rain_probability_pct), told, hours.rain_probability_pct / 100)
+    given = hours.rain_probability_pct / 100
+    contradicts = np.isnan(given) | ((told > 0) & (given < p.RAIN_UNLIKELY))  # then the amount is believed
+    chance = np.where(contradicts, told, given)
     doubtful = (chance >= p.RAIN_UNLIKELY) & (chance < p.RAIN_SURE)
     surely = np.where(chance >= p.RAIN_SURE, 1.0, 0.0)
     if not doubtful.any():
@@ -152,9 +154,9 @@ def _rain_worlds(hours: Hours) -> list[tuple[float, Floats]]:
     return sorted(worlds, key=lambda world: -world[0])
 
 
-def _if_any(rain: Floats, snow: Floats) -> Floats:
-    """Rain of an hour in a world where something falls: the forecast's, or a little where it has no amount."""
-    return np.where(rain + snow > p.RAIN_TRACE, rain, np.where(np.isnan(rain + snow), rain, p.RAIN_IF_ANY))
+def _little(hours: Hours) -> Floats:
+    """What falls in an hour of which the forecast says that something may, and no amount [mm]."""
+    return np.where(hours.rain_mm + hours.snow_mm <= p.RAIN_TRACE, float(p.RAIN_IF_ANY), 0.0)
 
 
 def at_horse(scenarios: Scenarios, hours: Hours, site: Site, stays: Sequence[Whereabouts]) -> Air:

@@ -55,15 +55,28 @@ def test_rain_comes_with_its_chance(chance: float) -> None:
 
 
 def test_certain_rain_is_in_every_way_and_a_remote_chance_in_none() -> None:
-    """99 % is rain; 3 % is not."""
+    """99 % is rain; 3 % without an amount is not."""
     assert (scenarios(maybe_rain(99), site()).rain > 0).all()
-    assert (scenarios(maybe_rain(3), site()).rain == 0).all()
+    assert (scenarios(maybe_rain(3, 0.0), site()).rain == 0).all()
 
 
 def test_rain_without_an_amount_is_a_little() -> None:
     """A provider that says 60 % and 0.0 mm means that something may fall."""
     ways = scenarios(maybe_rain(60, 0.0), site())
     assert ways.rain.max() == pytest.approx(0.3)
+    assert ways.snow.max() == 0
+
+
+def test_what_may_fall_in_frost_is_snow() -> None:
+    """A chance without an amount at −8 °C wets nobody with rain."""
+    ways = scenarios(replace(maybe_rain(60, 0.0), temperature_c=np.full(4, -8.0)), site())
+    assert ways.rain.max() == 0
+    assert ways.snow.max() == pytest.approx(0.3)
+
+
+def test_an_amount_is_believed_against_a_chance_of_nought() -> None:
+    """A file that says 2 mm and 0 % means rain: dry is the mistake that makes a horse suffer."""
+    assert (scenarios(maybe_rain(0, 2.0), site()).rain == 2.0).all()
 
 
 def test_a_provider_without_chances_is_taken_at_its_word() -> None:
