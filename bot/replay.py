@@ -2,6 +2,7 @@
 
 import sys
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -16,6 +17,7 @@ from bot.season import choosing
 from bot.season.living import Choose, Course, Story, course, live
 from bot.season.report import Season, WayReport
 from bot.season.tally import tally
+from bot.season.wardrobe import wardrobe
 from rules.weather import Floats, Hours
 
 WAYS: Mapping[str, Choose] = {
@@ -34,7 +36,7 @@ def run(
 ) -> Season:
     """The season that a file of recorded hours (EPW or CSV) holds, or the part of it between two local days.
 
-    told: is called with the share that is done, 0 to 1; without it a bar is drawn on standard error where that is a
+    told is called with the share that is done, 0 to 1; without it a bar is drawn on standard error where that is a
     terminal. WrongInput where the file cannot be read or has no hours of those days.
     """
     try:
@@ -44,7 +46,7 @@ def run(
     except Unreadable as error:
         raise WrongInput(f"{weather}: {error}") from None
     first, last = _span(barn, parsed.hours, weather, start, end)
-    return replay(barn, parsed.hours, first, last, weather.name, _plainly(parsed.notes), told or bar)
+    return replay(barn, parsed.hours, first, last, weather.name, _plainly(parsed.notes, first, last), told or bar)
 
 
 def replay(
@@ -66,7 +68,8 @@ def replay(
     for k, (name, choose) in enumerate(ways.items()):
         where = through if choose is choosing.heavy else without
         stories[name] = live(where, choose, _part(told, k, len(ways), len(through.windows)))
-    return _report(without, stories, source, notes)
+    advice = wardrobe(without, stories["Haybell"]) if "Haybell" in stories else None
+    return replace(_report(without, stories, source, notes), wardrobe=advice)
 
 
 def _part(told: Told, k: int, ways: int, windows: int) -> Callable[[int], None]:
@@ -88,13 +91,14 @@ def _span(barn: Barn, hours: Hours, weather: Path, start: date | None, end: date
     return first, last
 
 
-def _plainly(notes: tuple[Note, ...]) -> tuple[str, ...]:
-    """The record's faults, the greatest first, one line each."""
+def _plainly(notes: tuple[Note, ...], first: datetime, last: datetime) -> tuple[str, ...]:
+    """What is wrong with the record between two instants, the greatest fault first, one line each."""
     lines = []
     for note in sorted(notes, key=lambda n: -len(n.hours)):
-        first = f", first {datetime.fromtimestamp(note.hours[0], UTC):%Y-%m-%d %H:%M} UTC" if note.hours else ""
-        hours = f" ({len(note.hours)} h{first})" if note.hours else ""
-        lines.append(f"{note.text}{hours}")
+        hours = [at for at in note.hours if first.timestamp() <= at < last.timestamp()]
+        since = f" ({len(hours)} h, first {datetime.fromtimestamp(hours[0], UTC):%Y-%m-%d %H:%M} UTC)" if hours else ""
+        if hours or not note.hours:
+            lines.append(f"{note.text}{since}")
     more = [f"and {len(lines) - TOLD_NOTES} more faults of the record"] if len(lines) > TOLD_NOTES else []
     return (*lines[:TOLD_NOTES], *more)
 

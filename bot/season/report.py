@@ -3,11 +3,14 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
+from textwrap import wrap
 from typing import Any, Literal
 
 from bot.season.tally import Tally, together
+from bot.season.wardrobe import Wardrobe
 from rules.weather import Floats
 
+COLUMNS = 78
 NOTE = (
     "Every way is judged by the same balance that the plan uses, with the recorded hours as its forecast: "
     "it shows what the choice is worth, not that the balance is right."
@@ -54,6 +57,7 @@ class Season:
     source: str = ""
     notes: tuple[str, ...] = ()
     unjudged_h: float = 0.0
+    wardrobe: Wardrobe | None = None
 
     def as_json(self) -> dict[str, Any]:
         """Everything but the days, as plain values."""
@@ -63,11 +67,12 @@ class Season:
             "to": self.last.isoformat(),
             "weather": {"source": self.source, "unjudged_hours": round(self.unjudged_h, 1), "notes": list(self.notes)},
             "ways": [way.as_json() for way in self.ways],
+            "wardrobe": self.wardrobe and self.wardrobe.as_json(),
             "note": NOTE,
         }
 
     def table(self) -> str:
-        """The season as text, 78 columns wide."""
+        """The season as text, COLUMNS wide where names allow."""
         horses = max(len(way.by_horse) for way in self.ways)
         head = f"{'':<18}{'too cold':>10}{'too warm':>10}{'wet skin':>10}{'changes':>10}{'garments':>10}"
         unit = f"{'':<18}{'h':>10}{'h':>10}{'h':>10}{'a week':>10}{'in use':>10}"
@@ -78,7 +83,8 @@ class Season:
             if self.unjudged_h >= 1
             else []
         )
-        return "\n".join([title, "", head, unit, *rows, "", *gaps, *self.notes, NOTE]) + "\n"
+        advice = ["What would help most:", self.wardrobe.text()] if self.wardrobe else []
+        return "\n".join([title, "", head, unit, *rows, "", *advice, *gaps, *self.notes, *wrap(NOTE, COLUMNS)]) + "\n"
 
     def picture(self) -> bytes:
         """The season as a PNG."""

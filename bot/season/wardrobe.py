@@ -8,6 +8,7 @@ that wore them most; a piece that is out of service is imagined mended.
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from textwrap import wrap
 from typing import Any
 
 import numpy as np
@@ -26,6 +27,7 @@ from rules.weather import Floats
 MAKES: tuple[tuple[Kind, float], ...] = (
     ("sheet", 0), ("turnout", 100), ("turnout", 200), ("turnout", 300), ("liner", 100), ("liner", 200),
 )  # fmt: skip
+COLUMNS = 78
 WORTH_H = 8.0  # hours a season that a new garment must take away to be spoken of
 
 
@@ -55,8 +57,12 @@ class Advice:
         return self.cold_h + self.hot_h
 
     def __str__(self) -> str:
-        what = f"mend {self.garment}" if self.do == "mend" else f"a {self.garment}"
-        return f"{self.horse}: {what} would take away {self.cold_h:.0f} h too cold and {self.hot_h:.0f} h too warm"
+        what = f"{self.garment}, mended," if self.do == "mend" else f"a {self.garment},"
+        parts = [f"{h:.0f} h too {word}" for h, word in ((self.cold_h, "cold"), (self.hot_h, "warm")) if h >= 0.5]
+        price = [
+            f"for {-h:.0f} h more too {word}" for h, word in ((self.cold_h, "cold"), (self.hot_h, "warm")) if h <= -0.5
+        ]
+        return " ".join([f"{self.horse}: {what} takes away", " and ".join(parts), *price]).rstrip()
 
 
 @dataclass(frozen=True)
@@ -81,7 +87,7 @@ class Wardrobe:
         """In plain words."""
         lines = [f"{k}. {a}" for k, a in enumerate(self.advice[:most], 1)] or ["No single garment would help much."]
         if self.never_needed:
-            lines.append("Never needed: " + ", ".join(self.never_needed))
+            lines += wrap("Never needed: " + ", ".join(self.never_needed), COLUMNS)
         return "\n".join(lines) + "\n"
 
 

@@ -101,6 +101,7 @@ def test_the_json_is_plain_and_whole(a_week: Season):
     assert told["from"] == "2025-12-01"
     assert {"cold_hours", "hot_hours", "wet_skin_hours", "changes_per_week", "garments_in_use"} <= set(told["ways"][0])
     assert set(told["ways"][0]["horses"]) == set(a_week.ways[0].by_horse)
+    assert set(told["wardrobe"]) == {"advice", "never_needed"}
     assert "not that the balance is right" in told["note"]
 
 
