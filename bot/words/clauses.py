@@ -112,7 +112,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return _at_pause(sentence, at, current)
     if item.has("but") and not item.has("and"):
         return "but" if current else None
-    if item.has("and"):
+    if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
 

@@ -62,6 +62,10 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             found.append(items[at])
             at += 1
             continue
+        if len(found) > 1 and found[-1].text == "'s" and found[-2].person:
+            found.append(items[at])  # "Ruth's blanket"
+            at += 1
+            continue
         if found and found[-1].has("my") and not found[-1].has("my horse") and not mine:
             found.append(items[at])  # "my sheet": bed linen, for all the barn knows
             at += 1

@@ -68,8 +68,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.who = named(reply.horses) if len(reply.horses) <= 1 else _any_of(reply.horses)
     telling.piece = reply.garments if len(reply.garments) == 1 else ()
     telling.last = "piece" if telling.piece else "horse"
+    command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(sentence, telling, marked=marked)
+        read_sentence(sentence, telling, marked=marked or command)
     events = telling.settled()
     ask = telling.settled_ask()
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)

@@ -256,7 +256,7 @@ def _sign_of(item: Item) -> Sign | None:
     signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
     wetness = next((w for w in WETNESS if item.has(w)), None)
     if signs:
-        return cast("Sign", signs[0])
+        return cast("Sign", "comfortable" if signs[0] == "good" else signs[0])
     return WET_SIGN[wetness] if wetness else None
 
 
@@ -274,7 +274,9 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
         return ()
-    bare = everyday == ["comfortable"] and telling.begun and not clause.has("she")
+    if everyday and telling.crowded:
+        return ()
+    bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
     return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
 
 
@@ -286,11 +288,13 @@ def _rest_allows(items: Sequence[Item], at: int) -> bool:
     if item.kinds("sign"):
         return True
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
+    if item.has("everyday good") and any(i.has("was") for i in items[:at]):
+        return False  # "was good today": well-behaved
     if following is None or following.mark or predicate(following):
         return True
     if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
-    if item.has("everyday comfortable"):
+    if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
     return _harmless(following) or following.piece is not None
 
@@ -346,6 +350,16 @@ def _ended(reading: _Reading) -> None:
         telling.each(horses, lambda name: Seen(name, sign, "turnout"))
 
 
+def _crowded(items: Sequence[Item]) -> bool:
+    """ "The kid fell off Pip": who is "she" in what follows?"""
+    for item in items:
+        if item.horses or item.piece is not None:
+            return False
+        if item.person or (not soft(item) and not item.means):
+            return True
+    return False
+
+
 def _remember(reading: _Reading) -> None:
     telling = reading.telling
     horses = [i for i in reading.items if i.horses]
@@ -353,4 +367,5 @@ def _remember(reading: _Reading) -> None:
     if horses or owned:
         telling.who = tuple(horses) or named(owned)
         telling.begun = True
+        telling.crowded = _crowded(reading.items)
         telling.last = "piece" if reading.latest == "piece" and telling.last == "piece" else "horse"

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
-from bot.words.clauses import WETNESS, Clause
+from bot.words.clauses import WETNESS, Clause, soft
 from bot.words.clothes import RUGS, Piece
 from bot.words.items import Item
 from bot.words.meaning import Ask
@@ -70,9 +70,11 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     broken = clause.has("broken", "state torn", "state missing")
     if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
+    if any(i.has("strap") and k and not soft(clause.items[k - 1]) and not clause.items[k - 1].means for k, i in enumerate(clause.items)):
+        return False  # "the halter strap"
     pieces = [i.piece for i in clause.items if i.piece is not None]
     horses = [i for i in clause.items if i.horses] or list(telling.who)
-    if not pieces and not (broken and horses):
+    if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]

@@ -19,6 +19,7 @@ MEANINGS = {
     "everyday hot": "hot, also of weather and tea",
     "everyday cold": "cold, also of weather and tea",
     "everyday comfortable": "fine, also of plans and people",
+    "everyday good": "fine, or well-behaved: only of now",
     "everyday warm": "warm: too warm or just right, so it is asked about",
     # wetness, of a horse or of clothing
     "dry": "dry",

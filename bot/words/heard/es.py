@@ -23,6 +23,7 @@ PHRASES = {
         con dolor, dolorid|o|a, no prueba bocado, no tiene apetito, inapetente|s, muy apagad|o|a, apagad|o|a""",
     "everyday hot": "caliente|s, calor",
     "everyday cold": "frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a",
+    "everyday good": "",
     "everyday comfortable": "bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo bien, fenomenal",
     "everyday warm": "templad|o|a|os|as, tibi|o|a|os|as",
     "dry": "sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya sec|o|a",

@@ -16,6 +16,7 @@ PHRASES = {
         n'a pas l'air bien, n'a plus d'appétit, n'a pas d'appétit, sans appétit, éteint||e, se roule de douleur, pas très bien, ne va pas très bien, pas trop bien, ne se sent pas bien, patraque""",
     "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s",
     "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet",
+    "everyday good": "",
     "everyday comfortable": "bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s, va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien",
     "everyday warm": "tiède|s, tiédasse",
     "dry": "sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de nouveau sèche, sèche à nouveau",
