@@ -4,17 +4,19 @@ Event, answer and inbox mark are one commit. A reply never fetches and never re-
 worked out at the next tick, which the door calls as soon as nobody is waiting.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime
 
-from bot import answer, board, care, post, rounds
+from bot import answer, board, care, filed, post, rounds
+from bot.asks import Asks
 from bot.barn import Barn, Person
-from bot.events import Changed, Entry, Event, Posted
+from bot.daybook import DayBook
+from bot.events import Changed, Entry, Posted
 from bot.evidence import Lesson
 from bot.forecast import Forecast
 from bot.hearing import (
-    FRESH,
     Decision,
     Scene,
     corrected,
@@ -26,15 +28,14 @@ from bot.hearing import (
     strangers,
     understood,
 )
-from bot.ledger import Ledger
-from bot.mailbox import Mailbox
 from bot.message import Incoming, Outgoing
-from bot.moves import moved, put_on
+from bot.moves import Move, moved, put_on
 from bot.planning import Planner
+from bot.post.news import Cause
 from bot.sheet import Sheet, dump, load
-from bot.state import apply, fold
+from bot.state import State
 from bot.store import Store
-from bot.words import Ask, Heard, Reference
+from bot.words import Heard, Reference
 
 Forecasts = Callable[[datetime], Forecast | None]
 
@@ -51,64 +52,73 @@ class BarnDay:
         self.store = store
         self.forecasts = forecasts
         self.since = since
-        self.ledger = Ledger(store)
-        self.mailbox = Mailbox(store)
+        self.book = DayBook(barn, store)
+        self.ledger, self.mailbox = self.book.ledger, self.book.mailbox
         self.planner = Planner(barn)
-        self.state = fold(barn, self.ledger.entries())
         kept = self.ledger.latest_sheet()
         self.sheet: Sheet | None = load(kept) if kept else None
         self.watched = self.sheet.forecast.fetched_at if self.sheet else None
+        self.weather: Forecast | None = None  # what `sheet` was made from; None after a start
         self.reports: list[tuple[Incoming, Person, list[Entry]]] = []  # told, but not yet planned anew
-        self.asks: dict[str, tuple[Ask, datetime]] = {}  # the open question to each person
+        self.owed = self.book.unplanned()
+        self.filed = False  # whether the file has been looked at since the start
+        self.asks = Asks(self.mailbox)
 
     def tick(self, now: datetime) -> None:
-        """Whatever is due: what reports changed, rounds' posts, rechecks, the nudge, the forecast watch."""
-        for step in (self._settle, self._rounds, self._care, self._watch):
+        """Whatever is due: what file and reports changed, rounds' posts, rechecks, the nudge, the forecast watch."""
+        for step in (self._file, self._settle, self._rounds, self._care, self._watch):
             step(now)
 
     def hear(self, incoming: Incoming) -> None:
         """One message or tap: its facts and its answer are committed together, once."""
-        with self.store.transaction():
+        with self._all_or_nothing():
             if self.mailbox.heard(incoming.key, digest(incoming)):
                 return
-            if incoming.edited:
-                self._take_back(incoming)
+            back = self.book.take_back(incoming) if incoming.edited else []
             person = speaker(self.barn, incoming.sender)
             heard = understood(incoming, person, self._scene(incoming.at), self._reference(incoming, person))
             if person is None:
                 self._stranger(incoming, heard)
             else:
-                self._carry_out(incoming, person, decide(incoming, person, heard, self._scene(incoming.at)))
+                self._carry_out(incoming, person, decide(incoming, person, heard, self._scene(incoming.at)), back)
 
-    def record(self, at: datetime, who: str, key: str, events: Sequence[Event], text: str = "") -> list[Entry]:
-        """Events into the ledger and the state; inside the caller's transaction where there is one."""
-        entries = self.ledger.append(at, who, key, events, text)
-        for entry in entries:
-            self.state = apply(self.state, entry)
-        return entries
+    @contextmanager
+    def _all_or_nothing(self) -> Iterator[None]:
+        """One commit; where it fails, nothing of it is remembered."""
+        kept = self.sheet, self.watched, self.weather, self.owed, list(self.reports)
+        try:
+            with self.book.together():
+                yield
+        except BaseException:
+            self.sheet, self.watched, self.weather, self.owed, self.reports = kept
+            raise
 
-    def say(self, outgoing: Outgoing, at: datetime) -> None:
-        """One message into the outbox."""
-        self.mailbox.put(outgoing, at)
+    @property
+    def state(self) -> State:
+        """The barn as it is now."""
+        return self.book.state
 
     @property
     def language(self) -> str:
         """What the group is addressed in: the manager's language."""
         return next((p.language for p in self.barn.people if p.role == "manager"), "en")
 
-    def _carry_out(self, incoming: Incoming, person: Person, decision: Decision) -> None:
-        """Record and say what one message led to."""
-        back = self._undo(incoming, person, alone=not decision.events) if decision.undo else []
-        entries = self.record(incoming.at, person.name, incoming.key, decision.events, incoming.text)
+    def _carry_out(self, incoming: Incoming, person: Person, decision: Decision, back: list[Entry]) -> None:
+        """Record and say what one message led to. back: what its first version had done."""
+        if decision.undo:
+            back = [*back, *self._undo(incoming, person, alone=not decision.events)]
+        elif back and not decision.events and not decision.say:
+            self._say_undone(incoming, person, back)
+        entries = self.book.record(incoming.at, person.name, incoming.key, decision.events, incoming.text)
         numbers = [entry.number for entry in entries]
         for outgoing in decision.say:
-            self.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
+            self.book.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
         if incoming.tap is not None:
             self._tick_off(incoming)
-        if entries:
-            self.asks.pop(person.name, None)
         if decision.ask:
-            self.asks[person.name] = (decision.ask, incoming.at)
+            self.asks.put(person.name, decision.ask, incoming.at)
+        elif entries:
+            self.asks.settle(person.name)
         if entries or back:
             self.reports.append((incoming, person, [*back, *entries]))
 
@@ -118,41 +128,31 @@ class BarnDay:
         standing = self.state.standing
         if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
             buttons = post.ticked(ours.buttons, self.barn, standing.done_by)
-            self.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
+            self.book.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
 
     def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:
         """Take back what the message replied to did, else the speaker's own last.
 
         alone: nothing else is recorded of this message, so its key is the undo's.
         """
-        numbers = meant(incoming, person, self.ledger.entries(), self._numbers(incoming.reply_to))
-        back = self.ledger.undo(incoming.at, person.name, incoming.key if alone else "", numbers, incoming.text)
-        if back:
-            self.state = fold(self.barn, self.ledger.entries())
-        text = answer.undone(back, self.barn, person)
-        self.say(Outgoing("answer", text, to=_to(incoming, person), reply_to=incoming.key), incoming.at)
+        numbers = meant(incoming, person, self.ledger.entries(), self.book.numbers(incoming.reply_to))
+        back = self.book.undo(incoming.at, person.name, incoming.key if alone else "", numbers, incoming.text)
+        self._say_undone(incoming, person, back)
         return back
 
-    def _take_back(self, incoming: Incoming) -> None:
-        """An edited message: what its first version did no longer stands."""
-        numbers = [entry.number for entry in self.ledger.by_key(incoming.key) if entry.undone_by is None]
-        if numbers:
-            self.ledger.undo(incoming.at, "haybell", "", numbers, "edited")
-            self.state = fold(self.barn, self.ledger.entries())
+    def _say_undone(self, incoming: Incoming, person: Person, back: Sequence[Entry]) -> None:
+        text = answer.undone(back, self.barn, person)
+        self.book.say(Outgoing("answer", text, to=_to(incoming, person), reply_to=incoming.key), incoming.at)
 
     def _stranger(self, incoming: Incoming, heard: Heard) -> None:
         """Somebody not listed: told so politely once a day; danger they report goes to the manager."""
-        for outgoing in strangers(incoming, heard, self.barn, self.language, greeted=lambda: self._greeted(incoming)):
-            self.say(outgoing, incoming.at)
+        sender = incoming.sender
 
-    def _greeted(self, incoming: Incoming) -> bool:
-        """Whether this stranger was spoken to within a day; from now on they have been."""
-        name = f"stranger:{incoming.sender.id or incoming.sender.name}"
-        before = self.mailbox.setting(name)
-        if before and incoming.at - datetime.fromisoformat(before) < timedelta(days=1):
-            return True
-        self.mailbox.set(name, incoming.at.isoformat())
-        return False
+        def greeted() -> bool:
+            return self.book.lately(f"stranger:{sender.id or sender.name}", incoming.at)
+
+        for outgoing in strangers(incoming, heard, self.barn, self.language, greeted):
+            self.book.say(outgoing, incoming.at)
 
     def _scene(self, at: datetime) -> Scene:
         def lessons(horse: str) -> Sequence[Lesson]:
@@ -160,78 +160,103 @@ class BarnDay:
 
         return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.language, lessons)
 
-    def _numbers(self, key: str | None) -> list[int]:
-        """The ledger numbers of what a message did, or of what our answer was about."""
-        if key is None:
-            return []
-        ours = self.mailbox.message(key)
-        return list(ours.about.get("numbers", ())) if ours else [e.number for e in self.ledger.by_key(key)]
-
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
-        last = corrected(incoming, person, self.ledger.entries(), self._numbers(incoming.reply_to))
+        last = corrected(incoming, person, self.ledger.entries(), self.book.numbers(incoming.reply_to))
         if ours:
             return replace(reference(ours.about), last=last)
-        ask, asked_at = self.asks.get(person.name if person else "", (None, incoming.at))
-        return Reference(ask=ask if ask and incoming.at - asked_at <= FRESH else None, last=last)
+        return Reference(ask=self.asks.open(person.name, incoming.at) if person else None, last=last)
+
+    def _file(self, now: datetime) -> None:
+        """Once a start: what was edited in the barn file since the last one counts from now on."""
+        if self.filed:
+            return
+        before, says = self.mailbox.setting("filed"), filed.facts(self.barn)
+        edits = filed.edits(before, says)
+        if before != says:
+            with self._all_or_nothing():
+                self.mailbox.set("filed", says)
+                self.book.record(now, "haybell", "", edits)
+        self.owed = self.owed or bool(edits)
+        self.filed = True
 
     def _rounds(self, now: datetime) -> None:
-        for due in rounds.due(self.barn, now, self.state.posted, self.since):
-            if due.standing == "missed":
-                self._missed(due, now)
-            else:
-                self._post(due, now)
+        due = rounds.due(self.barn, now, self.state.posted, self.since)
+        missed = [d for d in due if d.standing == "missed"]
+        if missed and not rounds.quiet(self.barn, now):
+            self._missed(missed, now)
+        for one in due:
+            if one.standing != "missed":
+                self._post(one, now)
 
-    def _missed(self, due: rounds.DuePost, now: datetime) -> None:
-        """Too late to be of use: one line says so; a barn that never had a post has missed nothing."""
+    def _missed(self, due: Sequence[rounds.DuePost], now: datetime) -> None:
+        """Too late to be of use: one message says so; a barn that never had a post has missed nothing."""
         first = not self.state.posted
-        with self.store.transaction():
-            self.record(now, "haybell", "", [Posted(due.window.round, due.day, due.window.start, due.window.end)])
+        events = [Posted(d.window.round, d.day, d.window.start, d.window.end) for d in due]
+        with self._all_or_nothing():
+            self.book.record(now, "haybell", "", events)
             if not first:
-                self.say(Outgoing("update", answer.missed(due.window, self.barn, self.language)), now)
+                lines = [answer.missed(d.window, self.barn, self.language) for d in due]
+                self.book.say(Outgoing("update", "\n".join(lines)), now)
 
     def _post(self, due: rounds.DuePost, now: datetime) -> None:
         windows = rounds.windows(self.barn, due.window.start)
-        sheet = self.planner.sheet(self.state, self.forecasts(now), windows, now)
+        forecast = self.forecasts(now)
+        sheet = self.planner.sheet(self.state, forecast, windows, now)
         language, units, late = self.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
         picture = board.draw(sheet, self.barn, units, language)
         wear = {h.horse: h.windows[0].wear for h in sheet.horses}
         event = Posted(due.window.round, due.day, due.window.start, due.window.end, wear)
-        with self.store.transaction():
-            (entry,) = self.record(now, "haybell", "", [event])
-            self._keep(entry, sheet)
+        with self._all_or_nothing():
+            (entry,) = self.book.record(now, "haybell", "", [event])
+            self._keep(entry, sheet, forecast)
             buttons = post.buttons(sheet, self.barn, language)
             about = {"round": due.window.round, "posted": entry.number}
-            self.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
+            self.book.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
 
     def _care(self, now: datetime) -> None:
         """Second looks that are due, and the round's one reminder."""
         acts = list(care.rechecks(self.barn, self.state, self.language, now))
         nudge = care.nudge(self.barn, self.state, self.sheet, self.language, now)
         for act in [*acts, *([nudge] if nudge else [])]:
-            with self.store.transaction():
-                self.record(now, "haybell", "", act.events)
+            with self._all_or_nothing():
+                self.book.record(now, "haybell", "", act.events)
                 for outgoing in act.say:
-                    self.say(outgoing, now)
+                    self.book.say(outgoing, now)
 
     def _settle(self, now: datetime) -> None:
-        """Plan anew for what was reported since the last tick, and say what it changes."""
-        reports, self.reports = self.reports, []
-        if not reports or self.sheet is None:
+        """Plan anew for what was reported since the last tick, and say what it changes.
+
+        On the weather that people were told of: a newer forecast is the watch's business.
+        """
+        if self.sheet is None or not (self.reports or (self.owed and not rounds.quiet(self.barn, now))):
             return
-        before, after = self.sheet, self._again(now)
+        weather = self.weather or self.forecasts(now)
+        before, after = self.sheet, self._again(weather, now)
         moves = moved(before, after)
-        with self.store.transaction():
-            self._stand(now, after, [m.horse for m in moves], "report")
-            told: set[str] = set()
-            for incoming, person, entries in reports:
-                mine = [m for m in moves if m.horse not in told]
-                text = answer.changed(entries, mine, before, after, self.barn, person)
-                if text:
-                    told |= {m.horse for m in mine}
-                    self.say(Outgoing("answer", text, reply_to=incoming.key, to=_to(incoming, person)), now)
+        with self._all_or_nothing():
+            self._stand(now, after, [m.horse for m in moves], "report", weather)
+            if self.reports:
+                self._tell(moves, after, now)
+            elif moves:
+                self._update(before, after, moves, "report", now)
+            self.reports, self.owed = [], False
+
+    def _tell(self, moves: Sequence[Move], after: Sheet, now: datetime) -> None:
+        """Answer the first report of each horse that moves, else the first report."""
+        assert self.sheet is not None
+        told: set[str] = set()
+        for incoming, person, entries in self.reports:
+            mine = [m for m in moves if m.horse not in told]
+            text = answer.changed(entries, mine, self.sheet, after, self.barn, person)
+            if text:
+                told |= {m.horse for m in mine}
+                about = {"numbers": [e.number for e in entries], "horses": [m.horse for m in mine]}
+                self.book.say(
+                    Outgoing("answer", text, reply_to=incoming.key, to=_to(incoming, person), about=about), now
+                )
 
     def _watch(self, now: datetime) -> None:
         """A newer forecast: one update that names only the horses it moves; never in quiet hours."""
@@ -240,33 +265,38 @@ class BarnDay:
             return
         if rounds.quiet(self.barn, now):
             return
-        before, after = self.sheet, self._again(now)
+        before, after = self.sheet, self._again(forecast, now)
         moves = moved(before, after)
-        self.watched = forecast.fetched_at
-        with self.store.transaction():
-            self._stand(now, after, [m.horse for m in moves], "forecast")
+        with self._all_or_nothing():
+            self.watched, self.weather = forecast.fetched_at, forecast
+            self._stand(now, after, [m.horse for m in moves], "forecast", forecast)
             if moves:
-                text = post.update(before, after, moves, self.barn, self.language, self.barn.units)
-                self.say(Outgoing("update", text, about={"horses": [m.horse for m in moves]}), now)
+                self._update(before, after, moves, "forecast", now)
 
-    def _again(self, now: datetime) -> Sheet:
+    def _update(self, before: Sheet, after: Sheet, moves: Sequence[Move], cause: Cause, now: datetime) -> None:
+        text = post.update(before, after, moves, self.barn, self.language, self.barn.units, cause)
+        self.book.say(Outgoing("update", text, about={"horses": [m.horse for m in moves]}), now)
+
+    def _again(self, forecast: Forecast | None, now: datetime) -> Sheet:
         """The standing windows planned anew from now on."""
         assert self.sheet is not None
         windows = [w for w in self.sheet.windows if w.end > now] or rounds.windows(self.barn, now)
-        return self.planner.sheet(self.state, self.forecasts(now), windows, now, told=self.sheet)
+        return self.planner.sheet(self.state, forecast, windows, now, told=self.sheet)
 
-    def _stand(self, now: datetime, after: Sheet, horses: Sequence[str], cause: str) -> None:
+    def _stand(
+        self, now: datetime, after: Sheet, horses: Sequence[str], cause: Cause, weather: Forecast | None
+    ) -> None:
         """From now on `after` is what people were told, where any horse moves."""
         standing = self.state.standing
         if standing is None or not horses:
             return
-        wear = put_on(after, horses, standing.round, standing.start)
-        (entry,) = self.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])  # type: ignore[arg-type]
-        self._keep(entry, after)
+        wear = put_on(after, horses, standing)
+        (entry,) = self.book.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])
+        self._keep(entry, after, weather)
 
-    def _keep(self, entry: Entry, sheet: Sheet) -> None:
+    def _keep(self, entry: Entry, sheet: Sheet, weather: Forecast | None) -> None:
         self.ledger.keep_sheet(entry.number, dump(sheet))
-        self.sheet = sheet
+        self.sheet, self.weather = sheet, weather
         self.watched = sheet.forecast.fetched_at
 
 

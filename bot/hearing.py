@@ -6,14 +6,15 @@ What a report changes in the plan is not said here: that is worked out when nobo
 import hashlib
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 from bot import answer
+from bot.asks import FRESH, ask_from_json, ask_to_json
 from bot.barn import Barn, Person
 from bot.brief import where_now
 from bot.care import DANGER, alarm
-from bot.events import KINDS, Asked, Done, Entry, Event, Seen, Undo
+from bot.events import Asked, Done, Entry, Event, Seen, Undo
 from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
 from bot.message import Button, Incoming, Outgoing, Sender
@@ -21,8 +22,6 @@ from bot.roles import judge
 from bot.sheet import Sheet
 from bot.state import State
 from bot.words import Ask, Heard, Reference, read
-
-FRESH = timedelta(minutes=10)  # how long "1" answers the last question, and "no, Juniper" corrects the last report
 
 
 @dataclass(frozen=True)
@@ -80,8 +79,9 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     say += [spoken(incoming, person, text) for text in answers(heard, person, scene, incoming.at)]
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
-    elif events and not say and incoming.tap is None:  # a tap shows on its own button
-        say.append(noticed(incoming, person, events, scene))
+    if events and incoming.tap is None:  # a tap shows on its own button
+        note = noticed(incoming, person, events, scene)
+        say += [note] if note.kind != "react" or not say else []
     return Decision(
         events=(*events, *(a.recheck for a in alarms)),
         undo=any(isinstance(e, Undo) for e in heard.events),
@@ -144,28 +144,6 @@ def wore(state: State, horse: str, at: datetime) -> tuple[str, ...] | None:
         return now.wear
     said_since = now.wear_at is not None and now.wear_at >= (standing.at or standing.start)
     return now.wear if said_since or horse in standing.done else standing.wear[horse]
-
-
-def ask_to_json(ask: Ask) -> dict[str, Any]:
-    """An open question as plain values, for the outbox; `ask_from_json` reads it."""
-    return {
-        "about": ask.about,
-        "word": ask.word,
-        "options": list(ask.options),
-        "pending": [event.as_json() for event in ask.pending],
-    }
-
-
-def ask_from_json(kept: dict[str, Any]) -> Ask:
-    """The open question back from the outbox."""
-    pending = tuple(event_from_json(event) for event in kept["pending"])
-    return Ask(kept["about"], kept["word"], tuple(kept["options"]), pending)
-
-
-def event_from_json(kept: dict[str, Any]) -> Event:
-    """An event as `read` gives it, back as a value."""
-    facts = {name: tuple(value) if isinstance(value, list) else value for name, value in kept.items() if name != "kind"}
-    return KINDS[kept["kind"]](**facts)
 
 
 def reference(about: dict[str, Any]) -> Reference:

@@ -4,9 +4,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from rules.moved import matters
-
 from bot.sheet import DressSheet, Sheet
+from bot.state import Standing
+from rules.moved import matters
 
 
 @dataclass(frozen=True)
@@ -38,9 +38,13 @@ def _moves(before: Sheet, after: Sheet) -> Iterable[Move]:
                 break
 
 
-def put_on(sheet: Sheet, horses: Sequence[str], round_name: str, start: datetime) -> dict[str, tuple[str, ...]]:
-    """What these horses are to wear in the window that begins at `start`; empty where the sheet has no such window."""
+def put_on(sheet: Sheet, horses: Sequence[str], standing: Standing) -> dict[str, tuple[str, ...]]:
+    """What these horses now wear in the standing round's window, where that is not what it was.
+
+    A horse that only a later window moves stays as it is, and done where it was done.
+    """
     for index, window in enumerate(sheet.windows):
-        if window.round == round_name and window.start == start:
-            return {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
+        if window.round == standing.round and window.start == standing.start:
+            wear = {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
+            return {name: worn for name, worn in wear.items() if set(worn) != set(standing.wear.get(name, ()))}
     return {}

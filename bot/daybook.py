@@ -1,0 +1,82 @@
+"""What a barn has on record and what it says about it, written together: ledger, state, outbox."""
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from datetime import datetime, timedelta
+
+from bot.barn import Barn
+from bot.events import Changed, Entry, Event, Posted
+from bot.ledger import Ledger
+from bot.mailbox import Mailbox
+from bot.message import Incoming, Outgoing
+from bot.state import apply, fold
+from bot.store import Store
+
+
+class DayBook:
+    """One barn's ledger and mailbox; `state` is always the fold of what stands."""
+
+    def __init__(self, barn: Barn, store: Store) -> None:
+        self.barn = barn
+        self.store = store
+        self.ledger = Ledger(store)
+        self.mailbox = Mailbox(store)
+        self.state = fold(barn, self.ledger.entries())
+
+    @contextmanager
+    def together(self) -> Iterator[None]:
+        """One commit; where it fails, what the store took back is not remembered either."""
+        kept = self.state
+        try:
+            with self.store.transaction():
+                yield
+        except BaseException:
+            self.state = kept
+            raise
+
+    def record(self, at: datetime, who: str, key: str, events: Sequence[Event], text: str = "") -> list[Entry]:
+        """Events into the ledger and the state; inside the caller's transaction where there is one."""
+        entries = self.ledger.append(at, who, key, events, text)
+        for entry in entries:
+            self.state = apply(self.state, entry)
+        return entries
+
+    def undo(self, at: datetime, who: str, key: str, numbers: Sequence[int], text: str) -> list[Entry]:
+        """Take back entries; gives those that stood until now."""
+        back = self.ledger.undo(at, who, key, numbers, text)
+        if back:
+            self.state = fold(self.barn, self.ledger.entries())
+        return back
+
+    def take_back(self, incoming: Incoming) -> list[Entry]:
+        """An edited message: what its first version did no longer stands."""
+        numbers = [entry.number for entry in self.ledger.by_key(incoming.key) if entry.undone_by is None]
+        return self.undo(incoming.at, "haybell", "", numbers, "edited")
+
+    def numbers(self, key: str | None) -> list[int]:
+        """The ledger numbers of what a message did, or of what our answer was about."""
+        if key is None:
+            return []
+        ours = self.mailbox.message(key)
+        return list(ours.about.get("numbers", ())) if ours else [e.number for e in self.ledger.by_key(key)]
+
+    def say(self, outgoing: Outgoing, at: datetime) -> None:
+        """One message into the outbox."""
+        self.mailbox.put(outgoing, at)
+
+    def lately(self, name: str, at: datetime) -> bool:
+        """Whether something that is said once a day was said within a day; from now on it was."""
+        before = self.mailbox.setting(name)
+        if before and at - datetime.fromisoformat(before) < timedelta(days=1):
+            return True
+        self.mailbox.set(name, at.isoformat())
+        return False
+
+    def unplanned(self) -> bool:
+        """Whether anybody reported something after a plan was last written down."""
+        for entry in reversed(self.ledger.entries()):
+            if isinstance(entry.event, Posted | Changed):
+                return False
+            if entry.key:
+                return True
+        return False
