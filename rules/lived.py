@@ -16,8 +16,6 @@ from rules.question import Piece, Stay, WaterState
 from rules.weather import Floats, Hours, Scenarios, Site, at_horse
 from rules.wetness import COVERED, OPEN, Soaking, Water
 
-SOAKED = 0.9  # of what cloth holds; a hand cannot tell it from full (assumed)
-
 Flags = np.ndarray[tuple[int], np.dtype[np.bool_]]
 
 
@@ -117,7 +115,7 @@ def _seen_wet(asked: Cases, water: Water) -> Floats:
 def _found(outfit: Sequence[Piece], within: float, outside: float) -> tuple[WaterState, ...]:
     """What a hand finds of each piece: a sound shell may be wet outside only. within: of what they hold, 0 to 1."""
     inside: WaterState = (
-        "soaked" if within > SOAKED else "wet" if within > p.WET else "damp" if within > p.DAMP else "dry"
+        "soaked" if within > p.SOAKED else "wet" if within > p.WET else "damp" if within > p.DAMP else "dry"
     )
     film: WaterState = "wet" if outside > p.WET * p.SHELL_FILM else "dry"
     return tuple(film if inside == "dry" and piece.garment.waterproof else inside for piece in outfit)

@@ -19,33 +19,21 @@ from math import isfinite
 
 import numpy as np
 
+from rules import parameters as p
 from rules.weather import Floats
 
-# Standing of every number here: assumed, no published trial of owners' reports on rugged horses was found.
-BOUND_C = 6.0  # an individual's lower critical temperature is quoted ± 5 K; no horse is let further out
-PRIOR_SD_C = 2.0  # K; two horses in three within ± 2 K of the model
-NOISE_C = 2.0  # K, logistic scale of what people see, and of the balance itself, at one hour
-HOT_C = 0.5  # K of heat margin left when a hand under the rug says hot; sweating begins at none
-SHIVERING_C = 3.0  # K below the lower critical temperature at which shivering is seen; cold is said at none
-WRONG = 0.02  # share of reports that have nothing to do with the horse's warmth (another horse, a joke, a gallop)
-BIAS_SD_C = 0.8  # K, how far one person's idea of warm differs from the barn's
-ASTRAY = 0.1  # share of people whose word on one horse is out of line altogether,
-ASTRAY_SD_C = 5.0  # K, by about so much
-REPEAT_S = 12 * 3600  # reports of one person closer than this share one report's weight, in proportion
-HALF_LIFE_S = 90 * 86400  # after so long a report counts half
-KEPT_AFTER_CHANGE = 0.3  # what a report from before a clip or an illness still counts
-
+HOUR_S, DAY_S = 3600, 86_400
 _STEP = 0.5
-_OFFSET: Floats = np.arange(-BOUND_C, BOUND_C + _STEP / 2, _STEP)  # (offset,)
-_FELT: Floats = np.arange(-BOUND_C - 4, BOUND_C + 4 + _STEP / 2, _STEP)  # (felt,): offset + bias
-_LOG_PRIOR: Floats = -0.5 * (_OFFSET / PRIOR_SD_C) ** 2
+_OFFSET: Floats = np.arange(-p.OFFSET_MOST, p.OFFSET_MOST + _STEP / 2, _STEP)  # (offset,)
+_FELT: Floats = np.arange(-p.OFFSET_MOST - 4, p.OFFSET_MOST + 4 + _STEP / 2, _STEP)  # (felt,): offset + bias
+_LOG_PRIOR: Floats = -0.5 * (_OFFSET / p.OFFSET_PRIOR) ** 2
 
 
 def _bias() -> Floats:
     """Chance of each felt offset for each true one through the speaker's own bias; axes (felt, offset)."""
     apart = _FELT[:, None] - _OFFSET
-    close, astray = (np.exp(-0.5 * (apart / sd) ** 2) for sd in (BIAS_SD_C, ASTRAY_SD_C))
-    spread: Floats = (1 - ASTRAY) * close / close.sum(axis=0) + ASTRAY * astray / astray.sum(axis=0)
+    close, astray = (np.exp(-0.5 * (apart / sd) ** 2) for sd in (p.OWN_MEASURE, p.ASTRAY_BY))
+    spread: Floats = (1 - p.ASTRAY) * close / close.sum(axis=0) + p.ASTRAY * astray / astray.sum(axis=0)
     return spread
 
 
@@ -89,7 +77,7 @@ class Learned:
     """
 
     mean_c: float = 0.0
-    sd_c: float = PRIOR_SD_C
+    sd_c: float = float(p.OFFSET_PRIOR)
     shifts: tuple[float, ...] = ()
 
 
@@ -97,7 +85,7 @@ def learn(evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = 
     """The offset after all evidence up to now.
 
     now_s, widen_at_s: POSIX seconds; the latter the instants after which older evidence counts less (a clip, an
-    illness, a new season). Evidence from after now_s is left out. Mean within ± BOUND_C.
+    illness, a new season). Evidence from after now_s is left out. Mean within ± OFFSET_MOST.
     """
     order = [k for k in sorted(range(len(evidence)), key=lambda k: _place(evidence[k])) if evidence[k].at_s <= now_s]
     used = [evidence[k] for k in order if evidence[k].teaches]
@@ -144,14 +132,14 @@ def _chance(used: Sequence[Evidence]) -> Floats:
     cold = np.array([one.cold_margin_c + one.bears_c for one in used])
     heat = np.array([one.heat_margin_c for one in used])
     rank = np.array([_RANK[one.sign] for one in used])
-    crossed = np.maximum(HOT_C - heat - cold, 0.0) / 2  # where too hot and too cold meet, comfort is one point
-    hot, chilly = HOT_C - heat - crossed, cold + crossed
+    crossed = np.maximum(p.HOT_ROOM - heat - cold, 0.0) / 2  # where too hot and too cold meet, comfort is one point
+    hot, chilly = p.HOT_ROOM - heat - crossed, cold + crossed
     far = np.full_like(cold, 60.0)
-    low = np.stack([-far, -far, hot, chilly, chilly + SHIVERING_C])
-    high = np.stack([hot - HOT_C, hot, chilly, far, far])
+    low = np.stack([-far, -far, hot, chilly, chilly + p.SHIVERING_LACK])
+    high = np.stack([hot - p.HOT_ROOM, hot, chilly, far, far])
     row = np.arange(len(used))
-    over, under = (0.5 * np.tanh((_FELT - edge[rank, row][:, None]) / (2 * NOISE_C)) for edge in (low, high))
-    chance: Floats = (1 - WRONG) * (over - under) + WRONG / len(_RANK)
+    over, under = (0.5 * np.tanh((_FELT - edge[rank, row][:, None]) / (2 * p.SIGN_NOISE)) for edge in (low, high))
+    chance: Floats = (1 - p.WRONG_REPORTS) * (over - under) + p.WRONG_REPORTS / len(_RANK)
     return chance
 
 
@@ -161,9 +149,9 @@ def _weights(used: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int]) ->
     own = np.array([one.weight for one in used])
     names = {one.who: k for k, one in enumerate(used)}
     who = np.array([names[one.who] for one in used])
-    near = np.maximum(0.0, 1 - np.abs(at[:, None] - at) / REPEAT_S) * (who[:, None] == who)
+    near = np.maximum(0.0, 1 - np.abs(at[:, None] - at) / (p.REPEATED_WITHIN * HOUR_S)) * (who[:, None] == who)
     changes = np.array([[change for change in widen_at_s if change <= now_s]], dtype=float)
     since = (at[:, None] < changes).sum(axis=1)
-    faded = 0.5 ** ((now_s - at) / HALF_LIFE_S) * KEPT_AFTER_CHANGE**since
+    faded = 0.5 ** ((now_s - at) / (p.REPORT_HALF_LIFE * DAY_S)) * p.KEPT_AFTER_CHANGE**since
     counts: Floats = own / np.maximum(near @ own, 1.0) * faded
     return counts

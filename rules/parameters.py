@@ -178,4 +178,19 @@ RAIN_UNLIKELY = Parameter(0.05, 0.0, 0.1, "1", "a chance below which it counts a
 RAIN_IF_ANY = Parameter(0.3, 0.1, 1.0, "mm", "in an hour that may rain and has no amount", "assumed")
 RAIN_TRACE = Parameter(0.1, 0.05, 0.2, "mm", "less is no rain", "assumed")
 
+# ---- what people's words are worth ----------------------------------------------------------------------------
+OFFSET_MOST = Parameter(6.0, 5.0, 8.0, "K", "an individual's critical temperature is quoted to ±5 K", "derived")
+OFFSET_PRIOR = Parameter(2.0, 1.5, 4.0, "K", "two horses in three lie within it of the model", "assumed")
+SIGN_NOISE = Parameter(1.5, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
+HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
+SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")
+WRONG_REPORTS = Parameter(0.10, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
+OWN_MEASURE = Parameter(0.8, 0.3, 2.0, "K", "one person's idea of warm against the barn's", "assumed")
+ASTRAY = Parameter(0.1, 0.02, 0.3, "1", "people whose word on one horse is out of line altogether", "assumed")
+ASTRAY_BY = Parameter(5.0, 3.0, 8.0, "K", "how far out of line", "assumed")
+REPEATED_WITHIN = Parameter(12.0, 4.0, 24.0, "h", "one person's reports that share one report's weight", "assumed")
+REPORT_HALF_LIFE = Parameter(90.0, 30.0, 180.0, "d", "a report then counts half", "assumed")
+KEPT_AFTER_CHANGE = Parameter(0.3, 0.0, 0.7, "1", "of what was said before a clip or an illness", "assumed")
+SOAKED = Parameter(0.9, 0.8, 1.0, "of capacity", "a hand cannot tell it from full", "assumed")
+
 ALL: dict[str, Parameter] = {name: value for name, value in list(globals().items()) if isinstance(value, Parameter)}

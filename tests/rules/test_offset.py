@@ -7,7 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rules.offset import BOUND_C, HALF_LIFE_S, PRIOR_SD_C, REPEAT_S, Evidence, learn
+from rules import parameters as p
+from rules.offset import Evidence, learn
 
 DAY = 86400
 NOW = 100 * DAY
@@ -35,7 +36,7 @@ def test_a_horse_nobody_has_spoken_of_feels_the_cold_as_the_model_says():
     """No evidence: centred on nothing, as unsure as horses differ."""
     learned = learn([], NOW)
     assert learned.mean_c == pytest.approx(0)
-    assert learned.sd_c == pytest.approx(PRIOR_SD_C, abs=0.05)
+    assert learned.sd_c == pytest.approx(p.OFFSET_PRIOR, abs=0.05)
     assert learned.shifts == ()
 
 
@@ -89,8 +90,8 @@ def test_the_order_of_reports_does_not_matter(reports, random):
 def test_the_estimate_stays_within_its_bound_and_never_becomes_certain(reports):
     """No flood of reports drives a horse out of what horses are."""
     learned = learn(reports, NOW)
-    assert abs(learned.mean_c) < BOUND_C
-    assert 0.2 < learned.sd_c < BOUND_C
+    assert abs(learned.mean_c) < p.OFFSET_MOST
+    assert 0.2 < learned.sd_c < p.OFFSET_MOST
 
 
 @given(some)
@@ -104,7 +105,7 @@ def test_the_shifts_add_up_to_the_estimate(reports):
 def test_undoing_the_latest_report_takes_back_its_shift(reports, last):
     """The last report alone in its half day shifts by what leaving it out takes away."""
     last = replace(last, at_s=NOW)
-    reports = [r for r in reports if r.at_s < NOW - REPEAT_S]
+    reports = [r for r in reports if r.at_s < NOW - p.REPEATED_WITHIN * 3600]
     after = learn([*reports, last], NOW)
     assert after.mean_c - after.shifts[-1] == pytest.approx(learn(reports, NOW).mean_c, abs=1e-9)
 
@@ -147,8 +148,8 @@ def test_the_same_report_repeated_within_minutes_counts_about_once():
 
 def test_old_reports_fade():
     """A sign of one half-life ago moves about half as much; one of last winter next to nothing."""
-    days = HALF_LIFE_S / DAY
-    late = 5 * HALF_LIFE_S
+    days = float(p.REPORT_HALF_LIFE)
+    late = int(5 * days * DAY)
     fresh, half, old = (learn([seen("cold", day=5 * days - age * days)], late).mean_c for age in (0, 1, 5))
     assert half == pytest.approx(fresh / 2, rel=0.25)
     assert old < 0.1 * fresh
