@@ -273,5 +273,5 @@ PHRASES = {
     "ask wearing": """what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear, in, put on, have on,
         goes on, has on, got on""",
     "ask tonight": "tonight, today, this evening, this morning, for the night, this afternoon, should, does, for, tomorrow, overnight, do, to wear, going to, need, next, goes",
-    "ask ready": "when will, ready, when is, dry yet, when does, when can, be dry, how long until, dry by, how long till",
+    "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
 }
