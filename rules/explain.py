@@ -91,7 +91,7 @@ def worn(question: Question) -> dict[str, tuple[Floats, Floats]]:
     """
     pieces = {p.garment.id: p for p in question.pieces}
     dressed = [
-        Dressed(w.horse, tuple(pieces[g] for g in w.wears or ()), row, w.wet_hair)
+        Dressed(w.horse, tuple(pieces[g] for g in w.wears or () if g in pieces), row, w.wet_hair)
         for row, w in enumerate(question.wearers)
     ]
     if not dressed:
