@@ -11,6 +11,10 @@ from dataclasses import dataclass
 from io import StringIO
 from typing import Any
 
+from bot.barn import Barn
+from bot.events import Entry
+from bot.evidence import evidence, widening
+from bot.state import fold
 from rules.offset import Evidence, learn
 
 ROOM_C = 4.0  # less room than this on one side is "near"
@@ -21,7 +25,10 @@ _AS_SEEN = {"shivering": "cold", "cold": "cold", "comfortable": "fine", "hot": "
 
 @dataclass(frozen=True)
 class Look:
-    """One sign that tests the model. month: "2026-11"; cold, heat: margins expected [K]; seen: cold, fine or warm."""
+    """One sign that tests the model. month: "2026-11"; cold, heat: margins expected [K], with what a hardy horse bears.
+
+    sign: what people said.
+    """
 
     month: str
     horse: str
@@ -55,8 +62,19 @@ def looks(horse: str, evidence: Sequence[tuple[str, Evidence]], widen_at_s: Sequ
             continue
         before = [e for _, e in evidence[:k] if e.at_s < one.at_s]
         offset = learn(before, one.at_s, widen_at_s).mean_c
-        margins = one.cold_margin_c - offset, one.heat_margin_c + offset
+        margins = one.cold_margin_c + one.bears_c - offset, one.heat_margin_c + offset
         found.append(Look(month, horse, one.who, *margins, one.sign))
+    return found
+
+
+def of_barn(barn: Barn, entries: Iterable[Entry]) -> list[Look]:
+    """Every sign of the ledger that tests the model, horse by horse, oldest first."""
+    state = fold(barn, entries)
+    found: list[Look] = []
+    for filed in barn.horses:
+        now = state.horses[filed.name]
+        said = [(f"{e.at.astimezone(barn.zone):%Y-%m}", one) for e, one in evidence(barn, filed, now, {})]
+        found += looks(filed.name, said, widening(now))
     return found
 
 
@@ -82,8 +100,14 @@ class Mirror:
             for month in [*self.months, "all"]
         }
 
+    def picture(self) -> bytes:
+        """A PNG: a row an expectation, a bar a kind of sign."""
+        from bot.season.pages import mirrored
+
+        return mirrored(self)
+
     def table(self) -> str:
-        """The whole season as text, 41 columns wide, then one line a month."""
+        """The whole season as text, then one line a month."""
         lines = ["expected    seen:  cold  fine  warm  right"]
         for expected in EXPECTED:
             row = self.row(expected)
@@ -113,12 +137,12 @@ def mirror(found: Iterable[Look]) -> Mirror:
 
 def for_study(found: Iterable[Look]) -> str:
     """The looks as CSV for a study: no person's, horse's or barn's name, months instead of days."""
-    found = list(found)
-    horses = {name: f"horse {k}" for k, name in enumerate(dict.fromkeys(f.horse for f in found), 1)}
-    people = {name: f"observer {k}" for k, name in enumerate(dict.fromkeys(f.who for f in found), 1)}
+    every = list(found)
+    horses = {name: f"horse {k}" for k, name in enumerate(dict.fromkeys(f.horse for f in every), 1)}
+    people = {name: f"observer {k}" for k, name in enumerate(dict.fromkeys(f.who for f in every), 1)}
     out = StringIO()
     rows = csv.writer(out, lineterminator="\n")
     rows.writerow(("month", "horse", "observer", "cold_margin_c", "heat_margin_c", "sign"))
-    for f in found:
+    for f in every:
         rows.writerow((f.month, horses[f.horse], people[f.who], round(f.cold_c, 1), round(f.heat_c, 1), f.sign))
     return out.getvalue()

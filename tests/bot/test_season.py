@@ -1,0 +1,189 @@
+"""What a barn may rely on of its own past: the mirror, a horse's days, the bill, the veterinarian's page."""
+
+import csv
+from collections.abc import Sequence
+from datetime import UTC, date, datetime, timedelta
+from io import BytesIO, StringIO
+
+import pytest
+from PIL import Image
+
+from bot.barn import Barn
+from bot.events import Air, Done, Entry, Event, Placed, Posted, Seen, Sign, Wearing
+from bot.season import history
+from bot.season.mirror import EXPECTED, Look, for_study, looks, mirror, of_barn
+from bot.season.pages import calendar, for_vet
+from rules.offset import Evidence
+
+NOON = datetime(2026, 11, 10, 17, tzinfo=UTC)  # noon at the demo barn
+DAY = timedelta(days=1)
+SHEET = ("maple-sheet",)
+
+
+def air(celsius: float) -> Air:
+    """One recorded hour."""
+    columns: dict[str, list[float | None]] = {
+        "temperature_c": [celsius], "humidity_pct": [80.0], "wind_ms": [3.0], "gust_ms": [6.0], "rain_mm": [0.0],
+        "snow_mm": [0.0], "cloud_pct": [80.0], "solar_wm2": [None], "rain_probability_pct": [None],
+    }  # fmt: skip
+    return Air(NOON, columns)
+
+
+def seen(sign: Sign, horse: str = "Maple", celsius: float = 2.0) -> Seen:
+    """A sign as the ledger keeps it."""
+    return Seen(horse, sign, "turnout", "field", SHEET if horse == "Maple" else (), air(celsius))
+
+
+def ledger(*said: tuple[float, str, Event]) -> list[Entry]:
+    """Entries at so many days after NOON, by whom."""
+    return [Entry(n, NOON + at * DAY, who, "", event) for n, (at, who, event) in enumerate(said, 1)]
+
+
+# --- the mirror
+
+
+def look(cold: float, heat: float, sign: str, month: str = "2026-11") -> Look:
+    return Look(month, "Maple", "Inés", cold, heat, sign)
+
+
+@pytest.mark.parametrize(
+    ("cold", "heat", "expected"),
+    [(-1, 9, "too cold"), (2, 9, "near cold"), (6, 7, "at ease"), (9, 3, "near warm"), (12, -2, "too warm")],
+)
+def test_an_expectation_is_the_side_with_less_room(cold: float, heat: float, expected: str):
+    """Five words from too cold to too warm."""
+    assert look(cold, heat, "comfortable").expected == expected
+
+
+def test_every_sign_is_counted_once_in_its_month_and_once_in_all():
+    """The months add up to the whole."""
+    found = [look(2, 9, "cold"), look(2, 9, "comfortable"), look(9, 2, "sweating", "2026-12")]
+    told = mirror(found)
+    assert told.months == ["2026-11", "2026-12"]
+    assert sum(sum(told.row(e)) for e in EXPECTED) == len(found)
+    assert told.row("near cold", "2026-11") == [1, 1, 0]
+    assert told.row("near warm", "2026-12") == [0, 0, 1]
+
+
+def test_the_mirror_says_how_often_it_was_right_and_where_it_cannot_say():
+    """Near cold is right where the horse was fine; a row without signs has no per cent."""
+    table = mirror([look(2, 9, "comfortable"), look(2, 9, "cold")]).table()
+    row = next(line for line in table.splitlines() if line.startswith("near cold"))
+    assert row.split() == ["near", "cold", "1", "1", "0", "50%"]
+    assert next(line for line in table.splitlines() if line.startswith("too warm")).endswith("–")
+
+
+def test_a_sign_is_never_held_against_what_it_taught_itself():
+    """Expectations are those of the day: the first sign meets the bare model, the second what the first taught."""
+    day = 86_400
+    signs = [Evidence(k * day, "cold", 4.0, 12.0, who=who) for k, who in enumerate(("Inés", "Theo", "Maëlle"))]
+    found = looks("Maple", [("2026-11", one) for one in signs])
+    assert found[0].cold_c == 4.0
+    assert found[0].cold_c > found[1].cold_c > found[2].cold_c
+
+
+def test_the_mirror_reads_the_ledger(barn: Barn):
+    """Signs that stand are in it, wet and undone ones are not."""
+    entries = ledger((0, "Inés", seen("cold")), (1, "Inés", seen("wet")), (2, "Theo", seen("comfortable", "Birch")))
+    assert [(one.horse, one.sign) for one in of_barn(barn, entries)] == [("Maple", "cold"), ("Birch", "comfortable")]
+
+
+def test_an_export_for_a_study_names_nobody(barn: Barn):
+    """No person, horse or barn, and no day."""
+    entries = ledger((0, "Inés", seen("cold")), (1, "Theo", seen("comfortable")), (2, "Inés", seen("hot", "Birch")))
+    text = for_study(of_barn(barn, entries))
+    rows = list(csv.DictReader(StringIO(text)))
+    assert [(r["horse"], r["observer"], r["month"]) for r in rows] == [
+        ("horse 1", "observer 1", "2026-11"),
+        ("horse 1", "observer 2", "2026-11"),
+        ("horse 2", "observer 1", "2026-11"),
+    ]
+    for name in (barn.barn, "Maple", "Birch", "Inés", "Theo", "maple-sheet"):
+        assert name not in text
+
+
+def test_the_mirror_is_a_small_picture():
+    """A PNG that opens."""
+    assert Image.open(BytesIO(mirror([look(2, 9, "cold")]).picture())).size[0] < 1000
+
+
+# --- one horse's days
+
+
+@pytest.fixture
+def entries() -> Sequence[Entry]:
+    """Three days of Maple: dressed, seen, undressed; a post ticked done; somebody else's horse."""
+    posted = Posted(
+        "evening", date(2026, 11, 11), NOON + DAY, NOON + 1.6 * DAY, {"Maple": ("maple-liner", "maple-sheet")}
+    )
+    return ledger(
+        (0, "Inés", Wearing("Maple", ())),
+        (0.1, "Inés", seen("cold")),
+        (1, "haybell", posted),
+        (1.1, "Theo", Done(("Maple",))),
+        (1.2, "Theo", Wearing("Birch", ("birch-sheet",))),
+        (2, "Maëlle", Placed("Maple", "stall")),
+        (2.1, "Maëlle", Wearing("Maple", SHEET)),
+    )
+
+
+def test_a_day_tells_what_was_worn_seen_and_changed(barn: Barn, entries: Sequence[Entry]):
+    """Local days, in order; a day on which nothing was said still has what it wore."""
+    found = history.days(barn, entries, "Maple", date(2026, 11, 9), date(2026, 11, 12))
+    assert [day.changes for day in found] == [0, 1, 1, 1]
+    assert found[1].signs == ("cold",)
+    assert found[0].wore == (SHEET,)
+    assert found[2].wore == ((), ("maple-liner", "maple-sheet"))
+
+
+def test_what_was_undone_is_not_on_the_record(barn: Barn, entries: Sequence[Entry]):
+    """Neither the sign nor the change."""
+    from dataclasses import replace
+
+    undone = [replace(e, undone_by=99) if e.number in (2, 7) else e for e in entries]
+    found = history.days(barn, undone, "Maple", date(2026, 11, 9), date(2026, 11, 12))
+    assert [day.changes for day in found] == [0, 1, 1, 0]
+    assert not any(day.signs for day in found)
+
+
+def test_the_bill_counts_each_horses_changes_of_the_month(barn: Barn, entries: Sequence[Entry]):
+    """A round ticked done is a change like one told by hand; a horse nobody touched is on it with none."""
+    counts = history.changes(barn, entries, date(2026, 11, 1), date(2026, 11, 30))
+    assert (counts["Maple"], counts["Birch"], counts["Juniper"]) == (3, 1, 0)
+    assert history.changes(barn, entries, date(2026, 12, 1), date(2026, 12, 31))["Maple"] == 0
+
+
+def test_the_bill_and_the_days_agree(barn: Barn, entries: Sequence[Entry]):
+    """Two ways to count the same work."""
+    days = history.days(barn, entries, "Maple", date(2026, 11, 1), date(2026, 11, 30))
+    counts = history.changes(barn, entries, date(2026, 11, 1), date(2026, 11, 30))
+    assert sum(day.changes for day in days) == counts["Maple"]
+
+
+def test_an_owners_csv_has_a_row_for_each_thing_that_happened(barn: Barn, entries: Sequence[Entry]):
+    """With the weather of each sign; nothing in it is run by a spreadsheet."""
+    text = history.as_csv("=Maple", history.days(barn, entries, "Maple", date(2026, 11, 1), date(2026, 11, 30)))
+    rows = list(csv.DictReader(StringIO(text)))
+    assert [r["what"] for r in rows] == ["wears", "sign", "wears", "wears"]
+    assert rows[1]["sign"] == "cold"
+    assert rows[1]["temperature_c"] == "2.0"
+    assert rows[0]["wear"] == "bare"
+    assert {r["horse"] for r in rows} == {"'=Maple"}
+
+
+def test_a_month_is_a_picture(barn: Barn, entries: Sequence[Entry]):
+    """A PNG with every week in it."""
+    found = history.days(barn, entries, "Maple", date(2026, 11, 1), date(2026, 11, 30))
+    image = Image.open(BytesIO(calendar("Maple", found, date(2026, 11, 1))))
+    assert image.format == "PNG"
+    assert image.size[1] > image.size[0] / 3
+
+
+def test_the_veterinarians_notes_are_one_page(barn: Barn):
+    """However many signs there are."""
+    many = ledger(*((k / 10, "Inés", seen("cold")) for k in range(100)))
+    found = history.moments(barn, many, "Maple")
+    for part in (found, []):
+        page = for_vet(barn, barn.horse("Maple"), part)
+        assert page.startswith(b"%PDF")
+        assert page.count(b"/Type /Page\n") + page.count(b"/Type /Page ") == 1
