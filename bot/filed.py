@@ -1,11 +1,11 @@
 """Facts of the barn file that chat may change too: an edit of the file is noticed, so that the later word counts."""
 
 from collections.abc import Callable, Iterable, Mapping
-from datetime import date
+from datetime import date, datetime
 from typing import Any
 
 from bot.barn import Barn, Horse
-from bot.events import FileSays
+from bot.events import Entry, FileSays
 
 Facts = dict[str, dict[str, Any]]  # what it is about → horse or garment → what the file says, as JSON keeps it
 
@@ -26,6 +26,11 @@ def facts(barn: Barn) -> Facts:
 def edits(before: Mapping[str, Mapping[str, Any]] | None, now: Facts) -> list[FileSays]:
     """What the file says otherwise than before; of what it did not know before, or names no more, nothing."""
     return list(_edits(before or {}, now))
+
+
+def unnoticed(barn: Barn, before: Mapping[str, Mapping[str, Any]] | None, at: datetime) -> list[Entry]:
+    """Edits as entries that no ledger holds yet, for a command that only looks."""
+    return [Entry(0, at, "haybell", "", edit) for edit in edits(before, facts(barn))]
 
 
 def _edits(before: Mapping[str, Mapping[str, Any]], now: Facts) -> Iterable[FileSays]:

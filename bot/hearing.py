@@ -112,7 +112,8 @@ def spoken(incoming: Incoming, person: Person, text: str) -> Outgoing:
 
 def asked_back(incoming: Incoming, person: Person, ask: Ask, scene: Scene) -> Outgoing:
     """The one question back, with its choices as buttons."""
-    rows = tuple((Button(option, f"pick:{i}"),) for i, option in enumerate(answer.options(ask, scene.barn), start=1))
+    choices = answer.options(ask, scene.barn, person)
+    rows = tuple((Button(choice, f"pick:{i}"),) for i, choice in enumerate(choices, start=1))
     about = {"ask": ask_to_json(ask)}
     return replace(spoken(incoming, person, answer.ask(ask, scene.barn, person)), kind="ask", buttons=rows, about=about)
 

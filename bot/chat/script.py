@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from bot.problems import Problem, WrongFile, WrongInput
 
 STAMP = "%Y-%m-%d %H:%M"
+FORECAST = "forecast"  # who speaks in a line that brings another forecast
 
 
 @dataclass(frozen=True)
@@ -23,7 +24,7 @@ class Line:
 def load(path: Path, zone: ZoneInfo) -> list[Line]:
     """The lines in order of time (equal times keep the file's order). WrongFile names every line that is wrong."""
     try:
-        text = path.read_text(encoding="utf-8")
+        text = path.read_text(encoding="utf-8-sig")
     except (OSError, UnicodeDecodeError) as error:
         raise WrongInput(f"{path}: the script cannot be read ({error}); name a text file") from None
     problems: list[Problem] = []
@@ -37,13 +38,24 @@ def _lines(text: str, path: Path, zone: ZoneInfo, problems: list[Problem]) -> It
     for number, raw in enumerate(text.splitlines(), start=1):
         if not raw.strip() or raw.lstrip().startswith("#"):
             continue
-        try:
-            at = datetime.strptime(raw[:16], STAMP).replace(tzinfo=zone)
-            who, said = raw[16:].split(":", 1)
-        except ValueError:
+        line = _line(raw, path.parent, zone)
+        if line is None:
             found = f"found “{raw[:40]}”; a line reads “2026-11-26 07:12 Name: message”"
             problems.append(Problem(str(path), number, found))
-            continue
-        if who.strip() == "forecast":
-            said = str((path.parent / said.strip()) if not Path(said.strip()).is_absolute() else said.strip())
-        yield Line(at, who.strip(), said.strip())
+        elif line.who == FORECAST and not Path(line.text).is_file():
+            found = f"no forecast file “{line.text}”; a relative path is looked for beside the script"
+            problems.append(Problem(str(path), number, found))
+        else:
+            yield line
+
+
+def _line(raw: str, folder: Path, zone: ZoneInfo) -> Line | None:
+    """One line; None where it is none."""
+    try:
+        at = datetime.strptime(raw[:16], STAMP).replace(tzinfo=zone)
+    except ValueError:
+        return None
+    who, colon, said = (part.strip() for part in raw[16:].partition(":"))
+    if not colon or not who:
+        return None
+    return Line(at, who, str(folder / said) if who == FORECAST else said)

@@ -4,17 +4,23 @@ import argparse
 import sys
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from io import TextIOWrapper
 from pathlib import Path
+from threading import Event, Thread
 
 from bot.barn import Barn, demo_path, forecast_file, load
-from bot.barn_day import BarnDay
+from bot.barn_day import BarnDay, Forecasts
 from bot.chat import script
 from bot.chat.terminal import Terminal, converse, midnight, play
-from bot.forecast import Forecast, from_file
+from bot.forecast import Forecast, LastGood, from_file, latest, refresh
+from bot.mailbox import Kept
 from bot.store import Store, data_path
+
+FIRST_S = 5.0  # how long a talk waits for its first forecast
+REFRESH_S = 600.0
 
 
 @dataclass
@@ -56,6 +62,9 @@ def scripted(args: argparse.Namespace) -> int:
     lines = script.load(args.script, barn.zone)
     if not lines:
         return 0
+    for line in lines:  # a forecast that cannot be read is said before anything is played
+        if line.who == script.FORECAST:
+            from_file(Path(line.text), line.at)
     until = args.until and (args.until if args.until.tzinfo else args.until.replace(tzinfo=barn.zone))
     files = FromFiles()
     named = _named(barn, args.forecast)
@@ -71,13 +80,40 @@ def live(args: argparse.Namespace) -> int:
     """The group typed live; the clock is the machine's."""
     barn = load(args.barn)
     with _opened(barn, args.data) as (store, pictures):
-        forecasts = FromFiles()
         named = _named(barn, args.forecast)
-        if named:
-            forecasts.swap(named, datetime.now(UTC))
-        terminal = Terminal(BarnDay(barn, store, forecasts), barn.zone, pictures, args.json)
-        converse(terminal, sys.stdin)
+        with _fetched(barn, store) if named is None else nullcontext(FromFiles(_from(named))) as forecasts:
+            terminal = Terminal(BarnDay(barn, store, forecasts), barn.zone, pictures, args.json)
+            if isinstance(sys.stdin, TextIOWrapper):
+                sys.stdin.reconfigure(errors="replace")
+            converse(terminal, sys.stdin)
     return 0
+
+
+def _from(path: Path) -> Forecast:
+    return from_file(path, datetime.now(UTC))
+
+
+@contextmanager
+def _fetched(barn: Barn, store: Store) -> Iterator[Forecasts]:
+    """The last good forecast of the barn's services, asked anew in a thread while people talk."""
+    kept, ended, first = LastGood(Kept(store)), Event(), Event()
+
+    def ask() -> None:
+        while not ended.is_set():
+            told = refresh(barn, kept, datetime.now(UTC)).told
+            if not ended.is_set():
+                sys.stderr.writelines(f"forecast: {line}\n" for line in told)
+            first.set()
+            ended.wait(REFRESH_S)
+
+    thread = Thread(target=ask, daemon=True)
+    thread.start()
+    first.wait(FIRST_S)
+    try:
+        yield lambda at: latest(kept, barn, at)
+    finally:
+        ended.set()
+        thread.join(1.0)
 
 
 def demo() -> None:

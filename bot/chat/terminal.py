@@ -2,19 +2,23 @@
 
 import json
 import sys
-import textwrap
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from hashlib import sha256
 from pathlib import Path
+from queue import Empty, SimpleQueue
+from threading import Thread
 from typing import TextIO
 from zoneinfo import ZoneInfo
 
 from bot.barn_day import BarnDay
-from bot.chat.script import STAMP, Line
+from bot.chat.script import FORECAST, STAMP, Line
 from bot.message import Incoming, Outgoing, Sender
 
 STEP = timedelta(minutes=1)
+IDLE_S = 5.0  # how long nobody types before the clock is looked at
+HOW = "Type “Name: message”, for example Inés: Maple sweaty"
 
 
 @dataclass
@@ -29,9 +33,10 @@ class Terminal:
     count: int = 0
 
     def say(self, who: str, text: str, at: datetime) -> None:
-        """Somebody says something in the group."""
+        """Somebody says something in the group. The same line of the same script played again is the same message."""
         self.count += 1
-        key = f"terminal:{at.isoformat()}:{self.count}"
+        said = sha256(f"{who}:{text}".encode("utf-8", "surrogatepass")).hexdigest()[:8]
+        key = f"terminal:{at.astimezone(UTC).isoformat()}:{self.count}:{said}"
         if not self.as_json:
             self._print(at, who, text)
         self.day.hear(Incoming(key=key, sender=Sender(None, who), text=text, at=at))
@@ -59,13 +64,13 @@ class Terminal:
                 "kind": outgoing.kind,
                 "to": outgoing.to,
                 "reply_to": outgoing.reply_to,
-                "text": outgoing.text,
+                "text": spelled(outgoing),
                 "picture": picture,
             }
             print(json.dumps(shown, ensure_ascii=False), file=self.out, flush=True)
             return
         to = "" if outgoing.to == "group" else f" (to {outgoing.to})"
-        self._print(at, f"haybell{to}", outgoing.text)
+        self._print(at, f"haybell{to}", spelled(outgoing))
         if picture:
             print(f"[picture: {picture}]", file=self.out, flush=True)
 
@@ -81,6 +86,12 @@ class Terminal:
         stamp = at.astimezone(self.zone).strftime(STAMP)
         apart = "\n" if "\n" in text else " "
         print(f"{stamp} {who}:{apart}{text}", file=self.out, flush=True)
+
+
+def spelled(outgoing: Outgoing) -> str:
+    """The text, with the choices of a question as numbers to answer with."""
+    choices = [button.text for row in outgoing.buttons for button in row] if outgoing.kind == "ask" else []
+    return "\n".join([outgoing.text, *(f"{number}. {choice}" for number, choice in enumerate(choices, start=1))])
 
 
 def midnight(at: datetime) -> datetime:
@@ -102,7 +113,7 @@ def play(
     while clock <= end:
         while waiting and waiting[-1].at.astimezone(UTC) <= clock:
             line = waiting.pop()
-            if line.who == "forecast":
+            if line.who == FORECAST:
                 swap(Path(line.text), line.at)
                 terminal.tick(line.at)
             else:
@@ -111,14 +122,35 @@ def play(
         clock += STEP
 
 
-def converse(terminal: Terminal, typed: TextIO) -> None:
-    """Live: each line typed is `Name: message`; the clock is the machine's."""
-    terminal.tick(datetime.now(UTC))
-    for raw in typed:
-        who, colon, text = raw.strip().partition(":")
-        if not raw.strip():
+def converse(terminal: Terminal, typed: Iterable[str], idle_s: float = IDLE_S) -> None:
+    """Live: each line typed is `Name: message`; what is due by the machine's clock comes while nobody types."""
+    print(HOW, file=sys.stderr)
+    lines: SimpleQueue[str | None] = SimpleQueue()
+    Thread(target=_feed, args=(typed, lines), daemon=True).start()
+    while True:
+        terminal.tick(datetime.now(UTC))
+        try:
+            raw = lines.get(timeout=idle_s)
+        except Empty:
             continue
-        if not colon:
-            print(textwrap.fill("Type Name: message, for example Inés: Maple sweaty"), file=terminal.out)
-            continue
-        terminal.say(who.strip(), text.strip(), datetime.now(UTC))
+        if raw is None:
+            return
+        _typed(terminal, raw)
+
+
+def _feed(typed: Iterable[str], lines: SimpleQueue[str | None]) -> None:
+    """Lines as they are typed, then None; a terminal that goes away is an end like any other."""
+    try:
+        for raw in typed:
+            lines.put(raw)
+    except (OSError, ValueError):
+        pass
+    lines.put(None)
+
+
+def _typed(terminal: Terminal, raw: str) -> None:
+    who, colon, text = (part.strip() for part in raw.partition(":"))
+    if colon and who:
+        terminal.say(who, text, datetime.now(UTC))
+    elif raw.strip():
+        print(HOW, file=sys.stderr)

@@ -47,15 +47,18 @@ def store(barn: Barn, args: argparse.Namespace) -> "Store | None":
 
 
 def state(barn: Barn, args: argparse.Namespace) -> State:
-    """The barn as file and ledger have it."""
+    """The barn as file and ledger have it; an edit of the file that no start has noticed yet counts as made now."""
     from bot.state import as_filed, fold
 
     kept = store(barn, args)
     if kept is None:
         return as_filed(barn)
+    from bot.filed import unnoticed
     from bot.ledger import Ledger
+    from bot.mailbox import Mailbox
 
-    return fold(barn, Ledger(kept).entries())
+    edits = unnoticed(barn, Mailbox(kept).setting("filed"), datetime.now(UTC))
+    return fold(barn, [*Ledger(kept).entries(), *edits])
 
 
 def forecast(barn: Barn, args: argparse.Namespace, when: datetime) -> "Forecast | None":
