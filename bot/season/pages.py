@@ -46,7 +46,7 @@ def _cell(canvas: Canvas, at: tuple[float, float], on: date, day: Day | None) ->
     for line, piece in enumerate(_pieces(day.wore[-1])[:3]):
         canvas.text((x, y + 42 + 18 * line), canvas.fit(readable(piece), CELL_WIDTH - 10, 14), 14)
     signs = canvas.fit(", ".join(day.signs), CELL_WIDTH - 10, 14, bold=True)
-    canvas.text((x, y + 100), signs, 14, bold=True, ink=DAY.warm)
+    canvas.text((x, y + 100), signs, 14, bold=True)
 
 
 def _pieces(wear: Wear | None) -> list[str]:
@@ -65,7 +65,7 @@ def for_vet(barn: Barn, horse: Horse, found: Sequence[Moment]) -> bytes:
         bold=True,
     )
     canvas.text((MARGIN, 110), canvas.fit(readable(_facts(barn, horse)), 888, 16), 16, ink=PRINT.soft)
-    columns = (("when", 0), ("seen", 150), ("wore", 280), ("air", 580), ("wind", 660), ("rain", 760), ("by", 830))
+    columns = (("when", 0), ("seen", 180), ("wore", 300), ("air", 590), ("wind", 660), ("rain", 740), ("by", 820))
     for title, x in columns:
         canvas.text((MARGIN + x, 160), title, 15, bold=True)
     for row, moment in enumerate(signs[-MOST_ROWS:]):
@@ -112,8 +112,8 @@ def mirrored(mirror: Mirror) -> bytes:
         x = 150.0
         for seen, count in zip(SEEN, counts):
             width = 540 * count / max(sum(counts), 1)
-            canvas.box(x, y - 4, x + width, y + 14, inks[seen])
             if count:
+                canvas.box(x, y - 4, x + width, y + 14, inks[seen])
                 canvas.text((x, y + 32), f"{count} {seen}", 13, ink=DAY.soft)
             x += width
     return canvas.png()
