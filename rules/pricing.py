@@ -166,7 +166,8 @@ def _each(drafts: Sequence["Draft"], name: str) -> Floats:
 def _list_cases(draft: Draft, window: int, place: int, dressed: list[Dressed], hair: list[Floats]) -> Indices:
     """Append this horse's cases; shape (came in DRY or WET, outfit). Outfits that feel alike share a case."""
     wearer, outfits = draft.wearer, draft.outfits[window]
-    wet = window > 0 and bool(draft.water[WET].max() > NOTICED_WATER)
+    wet = window > 0 and bool(draft.water.max() > NOTICED_WATER)
+    brings = draft.water if wet else np.zeros_like(draft.water)
     worn = [o.pieces if window == 0 else tuple(map(_dried, o.pieces)) for o in outfits]
     feels = [tuple(map(_feel, pieces)) for pieces in worn]
     rows = []
@@ -176,7 +177,7 @@ def _list_cases(draft: Draft, window: int, place: int, dressed: list[Dressed], h
             if feel not in known:
                 known[feel] = len(dressed)
                 dressed.append(Dressed(wearer.horse, pieces, place, wearer.wet_hair and window == 0))
-                hair.append(_hair(draft.water[came], bare=not pieces))
+                hair.append(_hair(brings[came], bare=not pieces))
         rows.append([known[feel] for feel in feels])
     return np.array(rows if wet else rows * 2, dtype=np.int_)
 

@@ -1,5 +1,6 @@
 """The plan as a whole: what a barn reads in the morning."""
 
+from dataclasses import replace
 from itertools import product
 
 import numpy as np
@@ -420,6 +421,30 @@ def test_no_other_plan_is_cheaper_for_the_barn(question: Question):
         )
     best = _cheapest_together(sequences)
     assert sum(way.cost for way in found.values()) == pytest.approx(best)
+
+
+@settings(max_examples=40, deadline=None)
+@given(barns())
+def test_asked_again_with_everybody_dressed_as_told_it_says_the_same(question: Question):
+    """Nobody is sent round twice by one forecast."""
+    told = plan(question).dresses
+    dressed = tuple(
+        replace(w, wears=told[w.horse.name][0].wear, told=tuple(d.wear for d in told[w.horse.name]))
+        for w in question.wearers
+    )
+    again = plan(replace(question, wearers=dressed)).dresses
+    for name, dresses in told.items():
+        assert [set(d.wear) for d in again[name]] == [set(d.wear) for d in dresses]
+        assert not again[name][0].change
+
+
+@settings(max_examples=40, deadline=None)
+@given(barns(), st.sampled_from([50.0, 200.0, 400.0]))
+def test_one_more_spare_never_leaves_the_barn_worse_off(question: Question, fill: float):
+    calm = replace(question, wearers=tuple(replace(w, must_clothe=False) for w in question.wearers))
+    richer = replace(calm, pieces=(*calm.pieces, turnout(fill, None, id="one more")))
+    before, after = (sum(w.cost for w in share_out(price(q), q).values()) for q in (calm, richer))
+    assert after <= before + 1e-9
 
 
 def _cheapest_together(sequences: list[list[tuple[float, set[tuple[str, int]]]]]) -> float:
