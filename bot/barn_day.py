@@ -98,11 +98,6 @@ class BarnDay:
         """The barn as it is now."""
         return self.book.state
 
-    @property
-    def language(self) -> str:
-        """What the group is addressed in: the manager's language."""
-        return next((p.language for p in self.barn.people if p.role == "manager"), "en")
-
     def _carry_out(self, incoming: Incoming, person: Person, decision: Decision, back: list[Entry]) -> None:
         """Record and say what one message led to. back: what its first version had done."""
         if decision.undo:
@@ -151,14 +146,14 @@ class BarnDay:
         def greeted() -> bool:
             return self.book.lately(f"stranger:{sender.id or sender.name}", incoming.at)
 
-        for outgoing in strangers(incoming, heard, self.barn, self.language, greeted):
+        for outgoing in strangers(incoming, heard, self.barn, self.barn.language, greeted):
             self.book.say(outgoing, incoming.at)
 
     def _scene(self, at: datetime) -> Scene:
         def lessons(horse: str) -> Sequence[Lesson]:
             return self.planner.lessons(self.state, horse, at)
 
-        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.language, lessons)
+        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons)
 
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""
@@ -197,14 +192,14 @@ class BarnDay:
         with self._all_or_nothing():
             self.book.record(now, "haybell", "", events)
             if not first:
-                lines = [answer.missed(d.window, self.barn, self.language) for d in due]
+                lines = [answer.missed(d.window, self.barn, self.barn.language) for d in due]
                 self.book.say(Outgoing("update", "\n".join(lines)), now)
 
     def _post(self, due: rounds.DuePost, now: datetime) -> None:
         windows = rounds.windows(self.barn, due.window.start)
         forecast = self.forecasts(now)
         sheet = self.planner.sheet(self.state, forecast, windows, now)
-        language, units, late = self.language, self.barn.units, due.standing == "late"
+        language, units, late = self.barn.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
         picture = board.draw(sheet, self.barn, units, language)
         wear = {h.horse: h.windows[0].wear for h in sheet.horses}
@@ -218,8 +213,8 @@ class BarnDay:
 
     def _care(self, now: datetime) -> None:
         """Second looks that are due, and the round's one reminder."""
-        acts = list(care.rechecks(self.barn, self.state, self.language, now))
-        nudge = care.nudge(self.barn, self.state, self.sheet, self.language, now)
+        acts = list(care.rechecks(self.barn, self.state, self.barn.language, now))
+        nudge = care.nudge(self.barn, self.state, self.sheet, self.barn.language, now)
         for act in [*acts, *([nudge] if nudge else [])]:
             with self._all_or_nothing():
                 self.book.record(now, "haybell", "", act.events)
@@ -274,7 +269,7 @@ class BarnDay:
                 self._update(before, after, moves, "forecast", now)
 
     def _update(self, before: Sheet, after: Sheet, moves: Sequence[Move], cause: Cause, now: datetime) -> None:
-        text = post.update(before, after, moves, self.barn, self.language, self.barn.units, cause)
+        text = post.update(before, after, moves, self.barn, self.barn.language, self.barn.units, cause)
         self.book.say(Outgoing("update", text, about={"horses": [m.horse for m in moves]}), now)
 
     def _again(self, forecast: Forecast | None, now: datetime) -> Sheet:

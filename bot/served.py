@@ -59,11 +59,6 @@ class Served:
         return False
 
     @property
-    def language(self) -> str:
-        """What the group is addressed in: the manager's language."""
-        return next((p.language for p in self.barn.people if p.role == "manager"), "en")
-
-    @property
     def group(self) -> int | None:
         """The group's id, as the file has it or as it became when the group changed its kind."""
         kept = self.mailbox.setting("group")

@@ -32,7 +32,16 @@ def alarm(event: Seen, due: datetime, state: State, barn: Barn, person: Person) 
         fever(tongue) if event.sign == "unwell" else None,
         call_line(barn, event.horse, person, tongue),
         tongue.say("hands overrule"),
+        for_the_others(event, barn, person, tongue),
     )
+
+
+def for_the_others(event: Seen, barn: Barn, person: Person, tongue: Voice) -> str | None:
+    """The alarm's first words in the group's own language, where the speaker's is another."""
+    group = voice(barn, barn.language, barn.units)
+    if group.book is tongue.book:
+        return None
+    return group.say("alarm told", horse=plain(event.horse), sign=group.sign(event.sign), name=plain(person.name))
 
 
 def fever(tongue: Voice) -> str:

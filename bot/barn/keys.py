@@ -232,6 +232,11 @@ class Barn(Part):
         """Who has this Telegram id; None: somebody not listed."""
         return None if telegram is None else self._telegrams.get(telegram)
 
+    @property
+    def language(self) -> Language:
+        """What the group is addressed in: the manager's language."""
+        return next((person.language for person in self.people if person.role == "manager"), "en")
+
     @cached_property
     def _horses(self) -> dict[str, Horse]:
         return {horse.name: horse for horse in self.horses}

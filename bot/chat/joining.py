@@ -56,7 +56,7 @@ class Joining:
 
     async def look_around(self) -> None:
         """At a start: name the commands, and say once where people must reply for the bot to see them."""
-        book = phrasebook(self.served.language)
+        book = phrasebook(self.served.barn.language)
         await self._name_commands()
         me, group, box = self.me(), self.served.group, self.served.mailbox
         if me is None or group is None or me.can_read_all_group_messages is not False or box.setting("said replies"):
@@ -107,7 +107,7 @@ class Joining:
             LOG.info("not pinned: %s", error_line(error))
 
     def _introduction(self, place: Membership) -> str:
-        barn, book, me = self.served.barn, phrasebook(self.served.language), self.me()
+        barn, book, me = self.served.barn, phrasebook(self.served.barn.language), self.me()
         rounds = ", ".join(f"{r.name} {r.at:%H:%M}" for r in barn.rounds)
         sees_all = place.status == "administrator" or bool(me and me.can_read_all_group_messages)
         self.served.mailbox.set("said replies", "" if sees_all else "joined")

@@ -106,7 +106,7 @@ class Room(Place):
             office.bot,
             served.mailbox,
             office.pace,
-            language=served.language,
+            language=served.barn.language,
             addresses=self.addresses,
             moved=served.group_is,
             arrived=self._arrived,
@@ -128,7 +128,7 @@ class Room(Place):
 
     def spoiled(self) -> None:
         """Nobody should think that a report was taken in which was not."""
-        text = phrasebook(self.served.language).say("not taken in")
+        text = phrasebook(self.served.barn.language).say("not taken in")
         self.mailbox.put(Outgoing("answer", text), datetime.now(UTC))
 
     def addresses(self, outgoing: Outgoing) -> list[Address]:

@@ -113,6 +113,7 @@ LINES = {
         "pawing, rolling, looking at its belly; not eating or drinking; no droppings; dull, staggering or down; "
         "hard breathing at rest"
     ),
+    "alarm told": "{horse} is {sign}: {name} has been told what to do.",
     "tell": "Tell {names}.",
     "hands overrule": "Your eyes and hands overrule this.",
     "recheck": "{horse} was {sign}. How is it now? Look, lay a hand behind the elbow, and answer here.",

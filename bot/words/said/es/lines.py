@@ -113,6 +113,7 @@ LINES = {
         "escarba, se revuelca o se mira la panza; no come o no bebe; no hay estiércol; "
         "está apagado, se tambalea o no se levanta; respira fuerte en reposo"
     ),
+    "alarm told": "{horse} {sign}: ya se dijo a {name} qué hacer.",
     "tell": "Avise a {names}.",
     "hands overrule": "Mandan sus ojos y sus manos.",
     "recheck": "{horse} {sign}: ¿cómo está ahora? Mire, toque detrás del codo y conteste aquí.",

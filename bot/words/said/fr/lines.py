@@ -113,6 +113,7 @@ LINES = {
         "il gratte, se roule ou regarde son ventre ; ne mange ou ne boit pas ; pas de crottins ; "
         "abattu, chancelle ou reste couché ; souffle fort au repos"
     ),
+    "alarm told": "{horse} {sign} : {name} sait quoi faire.",
     "tell": "Prévenez {names}.",
     "hands overrule": "Vos yeux et vos mains ont le dernier mot.",
     "recheck": "{horse} {sign} : comment va-t-il maintenant ? Regardez, touchez derrière le coude, répondez ici.",
