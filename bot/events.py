@@ -124,12 +124,17 @@ class Worked(Event):
 
 @dataclass(frozen=True)
 class Asked(Event):
-    """A question: answered, and not kept in the ledger."""
+    """A question: answered, and not kept in the ledger.
+
+    topic: what beyond the plan it asks for (hand-over, handling, a picture, a week); None: the plan itself.
+    """
 
     about: About
     horse: str | None = None
     garment: str | None = None
+    topic: str | None = None
     kind: ClassVar[str] = "question"
+    private: ClassVar[frozenset[str]] = frozenset({"topic"})
 
     def as_json(self) -> dict[str, Any]:
         """Horse or garment only where given."""

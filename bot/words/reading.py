@@ -21,6 +21,7 @@ from bot.words.settle import settle
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.tokens import Token
+from bot.words.topics import beyond
 from bot.words.wear import read_wear
 
 LONGEST = 8000  # characters; more is no report from a barn
@@ -57,7 +58,11 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     names, reply = telling.roster, telling.reply
     mine = telling.mine
     scanned = [_own(item, mine) for item in scan(tokens, lexicon(language), names)]
-    items = find(settle(scanned), names, mine)
+    settled = settle(scanned)
+    topic = beyond(settled)
+    if topic is not None:
+        return Heard(text, events=(topic,))
+    items = find(settled, names, mine)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
