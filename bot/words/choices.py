@@ -85,7 +85,7 @@ def _filled(event: Event, choice: str) -> Event:
 
 
 def corrected(text: str, items: Sequence[Item], telling: Telling) -> Heard | None:
-    """ "No, Juniper": the last facts taken back and told of the other horse; None where it is no correction."""
+    """As in "No, Juniper": the last facts taken back and told of the other horse; None where it is no correction."""
     words = [i for i in items if not i.mark]
     last = telling.reply.last
     names = [i for i in words if i.horses]

@@ -2,14 +2,13 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache, cached_property
+from functools import cached_property
 
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 
 STOPS = frozenset(".!?;\n…¿¡")
 PAUSES = frozenset(",:-–—()/|=→>*•")
 
-WETNESS = ("dry", "damp", "wet", "soaked")
 VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
 SOFT = frozenset((
     "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and", "but", "not", "stopped",
@@ -17,7 +16,7 @@ SOFT = frozenset((
     "place stall", "place field", "weather", "everyone", "all horses",
 ))  # fmt: skip
 LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
-BLOCKS = ("plan", "habit", "long ago", "guess", "if", "idiom")
+BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
 
 @dataclass(frozen=True)
@@ -39,19 +38,13 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        return any(item.has(*BLOCKS) and not item.horses for item in self.items) or any(
-            item.has("weekday") and not item.horses for item in self.items
-        )
+        return any(item.has(*BLOCKS, "weekday") and not item.horses for item in self.items)
 
-
-def predicate(item: Item) -> bool:
-    """Says how a horse or a piece is."""
-    return bool(item.means) and _says_how(item.means)
-
-
-@cache
-def _says_how(means: frozenset[str]) -> bool:
-    return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)
+    @property
+    def only_yesterday(self) -> bool:
+        """Blocked by nothing but having been yesterday."""
+        others = [i for i in self.items if i.has(*BLOCKS, "weekday") and not i.has("yesterday")]
+        return not others and self.has("yesterday")
 
 
 def soft(item: Item) -> bool:
@@ -89,7 +82,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
             elif new not in ("", ","):
                 joined = new
             current = []
-            if item.mark or item.has("and", "but", "when") and not _subject(item):
+            if item.mark or (item.has("and", "but", "when") and not _subject(item)):
                 continue
         current.append(item)
     if any(not i.mark for i in current):
@@ -164,7 +157,7 @@ def _complete(items: Sequence[Item]) -> bool:
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:
-    return at > 0 and sentence[at - 1].mark or sentence[at].has("but")
+    return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
 
 
 def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> bool:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from bot.barn import Garment
 from bot.state import State
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 from bot.words.names import Roster
 
 # what each weight means, in g/m² of fill, both ends included
@@ -21,7 +21,7 @@ class Piece:
 
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
-    every: all such pieces. some: no particular one. either: of one of the owners, who knows which. rug: only called a rug.
+    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of the owners, who knows which. rug: only called a rug.
     """
 
     said: str
@@ -32,6 +32,7 @@ class Piece:
     owners: tuple[str, ...] = ()
     their: bool = False
     every: bool = False
+    several: bool = False
     some: bool = False
     either: bool = False
     spare: bool = False
@@ -159,7 +160,7 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
     called = frozenset(i.text for i in run if i.kinds("weight"))
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
     return Piece(
-        said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None, called=called, every=several
+        said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None, called=called, several=several
     )  # fmt: skip
 
 
@@ -201,7 +202,13 @@ def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
 
 def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
     """Whose it is, from "of Maple" behind it."""
-    if piece.owners or at + 1 >= len(items) or not items[at].has("of"):
+    if piece.owners or at >= len(items):
+        return piece, at
+    if items[at].horse and not piece.their:  # "imper Neige trempé"
+        after = items[at + 1] if at + 1 < len(items) else None
+        if after is None or after.mark or predicate(after) or after.has("is"):
+            return replace(piece, owners=items[at].horses), at + 1
+    if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
     place = at + 1
     owners: list[str] = []
@@ -244,9 +251,9 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
     own = called or own
     on = [g for g in own if g in worn]
-    if len(own) > 1 and len(on) == 1 and not piece.every:
+    if len(own) > 1 and len(on) == 1 and not (piece.every or piece.several):
         own = on
-    return _one(piece, own)
+    return _one(replace(piece, every=piece.every or piece.several), own)
 
 
 def _one(piece: Piece, fitting: Sequence[str]) -> Meant:

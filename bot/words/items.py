@@ -8,6 +8,9 @@ if TYPE_CHECKING:
     from bot.words.clothes import Piece
 
 
+WETNESS = ("dry", "damp", "wet", "soaked")
+
+
 @cache
 def _kinds(means: frozenset[str], group: str) -> list[str]:
     return sorted(m[len(group) + 1 :] for m in means if m.startswith(group + " "))
@@ -49,3 +52,13 @@ class Item:
     def horse(self) -> bool:
         """Names a horse for certain."""
         return self.sure and len(self.horses) == 1
+
+
+def predicate(item: Item) -> bool:
+    """Says how a horse or a piece is."""
+    return bool(item.means) and _says_how(item.means)
+
+
+@cache
+def _says_how(means: frozenset[str]) -> bool:
+    return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)

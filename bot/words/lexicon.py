@@ -16,6 +16,7 @@ VERBS = (
     "brought",
     "swapped",
     "clipped",
+    "inwards",
     "state in service",
     "state found",
 )

@@ -3,8 +3,8 @@
 from collections.abc import Callable, Sequence
 
 from bot.events import About, Asked
-from bot.words.clauses import predicate, soft
-from bot.words.items import Item
+from bot.words.clauses import soft
+from bot.words.items import Item, predicate
 from bot.words.telling import Telling
 
 WHOLE: tuple[tuple[str, About], ...] = (
@@ -27,8 +27,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if not first.has("question"):
-        return False
+    if not first.has("question") or first.has("link", "but"):
+        return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
     return len(words) > 1 and bool(
@@ -150,7 +150,7 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 
 def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
-    """ "Is Juniper's liner dry yet?", "when will the liner be dry"."""
+    """As in "Is Juniper's liner dry yet?", "when will the liner be dry"."""
     if not any(i.piece for i in items):
         return None
     if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
@@ -172,7 +172,7 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         rest = [i for k, i in enumerate(items) if k != at]
         small: Callable[[Item], bool] = lambda i: (
             soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone")
-        )  # noqa: E731
+        )
         short = len(items[at].text.split()) == 1
         if (short and any(not i.has("polite", "time", "article", "ask tonight") for i in rest)) or not all(
             map(small, rest)

@@ -82,7 +82,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:
-    """ "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
+    """As in "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
     if not item.has("my horse"):
         return item
     if not mine:
@@ -112,7 +112,7 @@ def _undoes(sentence: Sequence[Item]) -> bool:
 
 
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
-    """ "Maple is shivering, can someone come?": what was said before the question is a report."""
+    """As in "Maple is shivering, can someone come?": what was said before the question is a report."""
     clauses = cut(sentence)
     if len(clauses) > 1 and asks(clauses[-1].items, marked=False) and not asks(clauses[0].items, marked=False):
         _clauses(clauses[:-1], telling)
@@ -128,8 +128,10 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if read_wish(clause, telling):
             continue
+        if clause.only_yesterday and read_clip(clause, telling):
+            continue
         if clause.blocked:
-            hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "long ago")
+            hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
         if hanging and (clause.joined in ("and", "", ",") and not _present(clause)):
             continue
@@ -157,7 +159,7 @@ def _present(clause: Clause) -> bool:
 
 
 def _correct(clause: Clause, telling: Telling) -> None:
-    """ "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
+    """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
     words = [i for i in clause.items if not i.mark]
     horses = [i for i in words if i.horses]
     if not (words and words[0].has("no") and len(horses) == 1 and horses[0].sure and telling.events):
@@ -188,7 +190,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
 
 
 def _same(clause: Clause, telling: Telling) -> None:
-    """ "Maple sweaty, Juniper too"."""
+    """As in "Maple sweaty, Juniper too"."""
     horses = [i for i in clause.items if i.horses]
     if not clause.has("too") or not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
         return

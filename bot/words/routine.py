@@ -4,13 +4,13 @@ from collections.abc import Callable, Sequence
 from typing import cast
 
 from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
-from bot.words.clauses import Clause, predicate, soft
-from bot.words.items import Item
+from bot.words.clauses import Clause, soft
+from bot.words.items import Item, predicate
 from bot.words.telling import Telling, named
 
 
 def read_done(clause: Clause, telling: Telling) -> bool:
-    """ "Maple done", "all done", "everyone but Pip done"."""
+    """As in "Maple done", "all done", "everyone but Pip done"."""
     items = clause.items
     whole = clause.has("all done")
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
@@ -37,11 +37,11 @@ def read_done(clause: Clause, telling: Telling) -> bool:
 
 
 def _everyone(items: Sequence[Item]) -> bool:
-    return any(i.has("everyone") and not i.has("link") or i.text in ("all", "everyone") for i in items)
+    return any((i.has("everyone") and not i.has("link")) or i.text in ("all", "everyone") for i in items)
 
 
 def _answers_done(clause: Clause, telling: Telling) -> bool:
-    """ "Done" in answer to a post: the horses it was about."""
+    """As in "Done" in answer to a post: the horses it was about."""
     about = telling.reply.horses
     if telling.begun and telling.who and clause.has("she"):
         telling.say(Done(tuple(n for i in telling.who if i.sure for n in i.horses)))
@@ -64,7 +64,7 @@ def _round_word(item: Item) -> bool:
 
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
-    """ "Full clip on Maple", "Maple was trace clipped today"."""
+    """As in "Full clip on Maple", "Maple was trace clipped today"."""
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
     if (
@@ -79,11 +79,16 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
 
 
 def read_place(clause: Clause, telling: Telling) -> bool:
-    """ "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
+    """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
     where = _where(items)
     told = clause.has("brought", "turned out", "brought in", "stays")
-    if where is None or (clause.has("was") and not told) or clause.has("not", "stopped") or any(i.piece is not None for i in items):
+    if (
+        where is None
+        or (clause.has("was") and not told)
+        or clause.has("not", "stopped")
+        or any(i.piece is not None for i in items)
+    ):
         return False
     if not all(_place_word(i) for i in items):
         return False
@@ -142,7 +147,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:
-    """ "Keep Maple bare", "Maple can be rugged again"."""
+    """As in "Keep Maple bare", "Maple can be rugged again"."""
     items = clause.items
     if clause.has("rug again"):
         bare = False
@@ -158,7 +163,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 
 def read_work(clause: Clause, telling: Telling) -> bool:
-    """ "Rode Maple", "Maple had a lesson"."""
+    """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
     if not (had or clause.has("worked")) or clause.has("not"):
@@ -168,7 +173,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
         or soft(i)
         or i.has("worked", "had", "i", "after", "work", "brought", "too", "both", "done")
         or i.person
-    )  # noqa: E731
+    )
     horses = [k for k, i in enumerate(items) if i.horses]
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:

@@ -3,19 +3,21 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.clauses import predicate, soft
-from bot.words.items import Item
+from bot.words.clauses import soft
+from bot.words.items import Item, predicate
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays", "rug again", "has", "not", "stopped",
     "in", "inwards", "outwards", "too", "off", "on", "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan", "had",
+    "ask state", "ask wearing", "question",
 )  # fmt: skip
 BEFORE_NAME = (
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said", "ask state", "do not rug",
     "brought in", "turned out", "without", "bare", "rug again", "i mean", "ask why", "done",
 )  # fmt: skip
 
+NOTHING = Item("", "")
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
 
@@ -58,16 +60,18 @@ def _wordlike(item: Item) -> bool:
 
 def _told_apart(items: Sequence[Item], at: int) -> bool:
     """An article, or a verb, says that the word is no name: "a star", "it is dusty"."""
-    before = items[at - 1] if at else None
-    if before is None or items[at].capital or items[at].raw[:1].isupper():
+    if items[at].capital or items[at].raw[:1].isupper():
         return False
+    before = items[at - 1] if at else NOTHING
+    if _wordlike(items[at]) and (
+        _piece(before) or (_describes(items[at]) and at + 1 < len(items) and _piece(items[at + 1]))
+    ):
+        return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
     return (
-        before.has("article", "her", "very", "a little", "is")
-        and not before.has("all", "both")
-        or before.text in ("of", "every")
-    )
+        before.has("article", "her", "very", "a little", "is") and not before.has("all", "both")
+    ) or before.text in ("of", "every")
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
@@ -114,12 +118,16 @@ def _sure_sign(rest: Sequence[Item]) -> bool:
     return said is not None and (bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said))
 
 
+def _describes(item: Item) -> bool:
+    return item.has("colour", "any adjective") or bool(item.kinds("weight"))
+
+
 def _piece(item: Item) -> bool:
     return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug") or item.pieces)
 
 
 def _weather_talk(items: Sequence[Item], at: int) -> bool:
-    """ "Sunday is wet": the day, or the horse?"""
+    """As in "Sunday is wet": the day, or the horse?"""
     if not items[at].has("weekday"):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)

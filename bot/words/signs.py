@@ -4,15 +4,25 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.events import Event, GarmentIs, Seen, Setting, Sign
-from bot.words.clauses import WETNESS, Clause, predicate, soft
+from bot.events import Event, GarmentIs, Seen, Sign
+from bot.words.around import (
+    about_body,
+    crowded,
+    excepted,
+    horse_ahead,
+    piece_ahead,
+    rest_allows,
+    setting_of,
+    sign_of,
+    something_of_hers,
+)
+from bot.words.clauses import Clause, soft
 from bot.words.clothes import Piece
-from bot.words.items import Item
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.states import read_strap, state_word, tell_piece
 from bot.words.telling import Telling, named
 
-WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 ALIEN = 9  # other people, other things: too far for any sign
 OF_HORSE = ("of", "de", "d'", "del", "du")
@@ -64,13 +74,13 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
 def _horse(reading: _Reading, at: int) -> None:
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if before is not None and before.text in OF_HORSE and at > 1 and not _about_body(items[: at - 1]):
+    if before is not None and before.text in OF_HORSE and at > 1 and not about_body(items[: at - 1]):
         reading.latest, reading.gap = "other", 1
         return
-    if _something_of_hers(items[at + 1 : at + 3]):
+    if something_of_hers(items[at + 1 : at + 3]):
         reading.latest, reading.gap = "other", ALIEN
         return
-    if _excepted(items, at):
+    if excepted(items, at):
         return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [item], after=True)
@@ -78,38 +88,6 @@ def _horse(reading: _Reading, at: int) -> None:
         reading.horses, reading.denied = [], reading.denied and bool(reading.waiting)
     reading.horses.append(item)
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
-
-
-def _something_of_hers(after: Sequence[Item]) -> bool:
-    """ "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
-    if after and after[0].text == "'s":
-        after = after[1:]
-        if after and not soft(after[0]) and not predicate(after[0]) and not after[0].means:
-            return True
-    thing = after[0] if after else None
-    return (
-        thing is not None
-        and thing.has("place stall", "place field", "work")
-        and not thing.has("inwards", "outwards", "in")
-    )
-
-
-def _about_body(before: Sequence[Item]) -> bool:
-    """ "Las orejas de Canela": a part of the horse, not something of its own."""
-    words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
-    return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)
-
-
-def _excepted(items: Sequence[Item], at: int) -> bool:
-    """Whether a horse is among those left out: "all fine except Maple and Pip"."""
-    if not any(i.has("everyone", "all horses") for i in items):
-        return False
-    for item in reversed(items[:at]):
-        if item.has("except"):
-            return True
-        if not (item.horses or item.has("and") or item.text == ","):
-            return False
-    return False
 
 
 def _piece(reading: _Reading, at: int) -> None:
@@ -146,7 +124,7 @@ def _other_word(reading: _Reading, at: int) -> None:
 
 def _predicate(reading: _Reading, at: int) -> None:
     items, item = reading.items, reading.items[at]
-    ahead = _piece_ahead(items, at)
+    ahead = piece_ahead(items, at)
     if ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
         _state(reading, at, [ahead])
     elif _before_its_horse(reading, at):
@@ -158,37 +136,16 @@ def _predicate(reading: _Reading, at: int) -> None:
 
 
 def _before_its_horse(reading: _Reading, at: int) -> bool:
-    """ "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
+    """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
     if item.has("sign rubbed") and reading.latest == "piece":
-        return _horse_ahead(items, at)
-    if reading.latest or _excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
+        return horse_ahead(items, at)
+    if reading.latest or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
-        return bool(after) and after[0].mark and after[0].text in ":-–—" and _horse_ahead(items, at)
-    return _horse_ahead(items, at)
-
-
-def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
-    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
-    verb = bool(items[at].kinds("state"))
-    for k in range(at + 1, min(at + 4, len(items))):
-        item = items[k]
-        if item.piece is not None:
-            later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
-            return None if later and not verb else item.piece
-        if item.mark or not (item.has("article", "her", "all") or (verb and item.has("in", "of"))):
-            return None
-    return None
-
-
-def _horse_ahead(items: Sequence[Item], at: int) -> bool:
-    rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of")
-    while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
-        rest = rest[1:]
-    return bool(rest) and bool(rest[0].horses)
+        return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
+    return horse_ahead(items, at)
 
 
 def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
@@ -224,13 +181,13 @@ def _sign(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool) ->
         return
     if not strong and any(h.known and not h.exact and not h.sure for h in horses):
         return
-    if horses and _rest_allows(reading.items, at):
+    if horses and rest_allows(reading.items, at):
         _tell(reading, horses, at)
 
 
 def _tell(reading: _Reading, horses: Sequence[Item], at: int) -> None:
-    telling, setting = reading.telling, _setting(reading.clause)
-    sign = _sign_of(reading.items[at])
+    telling, setting = reading.telling, setting_of(reading.clause)
+    sign = sign_of(reading.items[at])
     if sign is None or (reading.denied and sign == "comfortable"):
         word, options = (reading.items[at].raw, ("hot", "comfortable")) if sign is None else NOT_COMFORTABLE
         pending: tuple[Event, ...] = tuple(
@@ -251,15 +208,6 @@ def _tell(reading: _Reading, horses: Sequence[Item], at: int) -> None:
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
 
 
-def _sign_of(item: Item) -> Sign | None:
-    """What a word says of a horse; None where it may be either of two."""
-    signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
-    wetness = next((w for w in WETNESS if item.has(w)), None)
-    if signs:
-        return cast("Sign", "comfortable" if signs[0] == "good" else signs[0])
-    return WET_SIGN[wetness] if wetness else None
-
-
 def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
     telling, clause, items = reading.telling, reading.clause, reading.items
@@ -267,7 +215,7 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     several = telling.who[0].horses if len(telling.who) == 1 else ()
     if clause.has("both") and 1 < len(several) < 4:
         return named(several)
-    left = {name for k, i in enumerate(items) if i.horses and _excepted(items, k) for name in i.horses}
+    left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
     if clause.has("all horses") or (clause.has("everyone") and not clause.has("she") and (left or not everyday)):
         return named([name for name in telling.names if name not in left])
     if clause.has("it") and not clause.has("she"):
@@ -280,42 +228,10 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
 
 
-def _rest_allows(items: Sequence[Item], at: int) -> bool:
-    """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
-    item, rest = items[at], items[at + 1 :]
-    if item.has("sign rubbed"):
-        return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
-    if item.kinds("sign"):
-        return True
-    following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
-    if item.has("everyday good") and any(i.has("was") for i in items[:at]):
-        return False  # "was good today": well-behaved
-    if following is None or following.mark or predicate(following):
-        return True
-    if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
-        return False  # "was hot in the lesson"
-    if item.has("everyday comfortable", "everyday good"):
-        return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
-    return _harmless(following) or following.piece is not None
-
-
-def _harmless(item: Item) -> bool:
-    more = ("when", "worked", "took", "put on", "took off", "swapped", "brought", "done", "bare", "except", "all horses")
-    return soft(item) or predicate(item) or bool(item.horses) or item.piece is not None or item.has(*more)
-
-
-def _setting(clause: Clause) -> Setting:
-    items = clause.items
-    for at, item in enumerate(items):
-        if item.has("worked") or (item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
-            return "after work"
-    return "stall" if clause.has("place stall") else "turnout"
-
-
 def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
-    if state is None or (item.has(*WETNESS) and not _rest_allows(clause.items, at)):
+    if state is None or (item.has(*WETNESS) and not rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
@@ -334,7 +250,7 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
 
 
 def _ended(reading: _Reading) -> None:
-    """ "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
+    """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
     clause, telling = reading.clause, reading.telling
     if telling.sign is None or not clause.joined or any(predicate(i) for i in clause.items):
         return
@@ -350,16 +266,6 @@ def _ended(reading: _Reading) -> None:
         telling.each(horses, lambda name: Seen(name, sign, "turnout"))
 
 
-def _crowded(items: Sequence[Item]) -> bool:
-    """ "The kid fell off Pip": who is "she" in what follows?"""
-    for item in items:
-        if item.horses or item.piece is not None:
-            return False
-        if item.person or (not soft(item) and not item.means):
-            return True
-    return False
-
-
 def _remember(reading: _Reading) -> None:
     telling = reading.telling
     horses = [i for i in reading.items if i.horses]
@@ -367,5 +273,5 @@ def _remember(reading: _Reading) -> None:
     if horses or owned:
         telling.who = tuple(horses) or named(owned)
         telling.begun = True
-        telling.crowded = _crowded(reading.items)
+        telling.crowded = crowded(reading.items)
         telling.last = "piece" if reading.latest == "piece" and telling.last == "piece" else "horse"

@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
-from bot.words.clauses import WETNESS, Clause, soft
+from bot.words.clauses import Clause, soft
 from bot.words.clothes import RUGS, Piece
-from bot.words.items import Item
+from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask
 from bot.words.telling import Telling, named
 
@@ -27,7 +27,9 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
         return None
     if denied:
         return NOT_WET[word]
-    if (word == "dry" and any(i.has("nearly") for i in before)) or (word == "wet" and any(i.has("a little") for i in before)):
+    if (word == "dry" and any(i.has("nearly") for i in before)) or (
+        word == "wet" and any(i.has("a little") for i in before)
+    ):
         return "damp"
     return cast("GarmentWord", word)
 
@@ -70,7 +72,10 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     broken = clause.has("broken", "state torn", "state missing")
     if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
-    if any(i.has("strap") and k and not soft(clause.items[k - 1]) and not clause.items[k - 1].means for k, i in enumerate(clause.items)):
+    if any(
+        i.has("strap") and k and not soft(clause.items[k - 1]) and not clause.items[k - 1].means
+        for k, i in enumerate(clause.items)
+    ):
         return False  # "the halter strap"
     pieces = [i.piece for i in clause.items if i.piece is not None]
     horses = [i for i in clause.items if i.horses] or list(telling.who)

@@ -34,6 +34,7 @@ class Telling:
     piece: tuple[str, ...] = ()
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
+    dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
     crowded: bool = False  # somebody else was spoken of beside the horse
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"

@@ -13,7 +13,7 @@ APOSTROPHES = tuple("'’`´")
 LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
 
 # what stands before an apostrophe in French; what stands after one in English
-ELIDED = frozenset("l d n j c qu s m t jusqu lorsqu puisqu quelqu aujourd".split())
+ELIDED = frozenset(["l", "d", "n", "j", "c", "qu", "s", "m", "t", "jusqu", "lorsqu", "puisqu", "quelqu", "aujourd"])
 SUFFIX = {"s": "'s", "re": "are", "ll": "will", "d": "would", "ve": "have", "m": "am"}
 NEGATED = {"won": "will", "can": "can", "shan": "shall", "ain": "is"}
 

@@ -4,10 +4,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from bot.events import Wearing
-from bot.words.clauses import Clause, predicate, soft
+from bot.words.clauses import Clause, soft
 from bot.words.clothes import RUGS, Piece, ordered
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 from bot.words.meaning import Ask
+from bot.words.onoff import mode_of
 from bot.words.telling import Telling, named
 
 OUTER = RUGS | {"cooler"}
@@ -52,8 +53,15 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         if not (clause.has("in") and any(i.piece for i in clause.items)):
             return False
     change = _change(clause)
-    if change.empty and telling.events and isinstance(telling.events[-1], Wearing) and _only_names(clause):
-        change.whole = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
+    if (
+        change.empty
+        and telling.dressed
+        and telling.events
+        and isinstance(telling.events[-1], Wearing)
+        and _only_names(clause)
+    ):
+        pieces = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
+        change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
     if change.empty and telling.spoken is not None and clause.has("it"):
         _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
@@ -66,12 +74,14 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     for item in horses:
         _wearing(item, change, telling)
     if horses:
+        telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
     return bool(horses)
 
 
 def _only_names(clause: Clause) -> bool:
-    return any(i.horses for i in clause.items) and all(i.horses or i.piece or i.has("and") or i.mark for i in clause.items)
+    named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
+    return named_too and all(i.horses or i.piece or i.has("and", "of", "article") or i.mark for i in clause.items)
 
 
 def _it(clause: Clause) -> str:
@@ -98,7 +108,7 @@ def _change(clause: Clause) -> _Change:
         change.all_off = clause.has("took off") and _strips(items) and not denied
         return change
     for k, piece in pieces:
-        mode = _mode(items, k)
+        mode = mode_of(items, k)
         if mode == "whole" and any(predicate(i) for i in items[:k]):
             continue  # "sweaty under her rug"
         _place(change, mode, piece, denied=denied)
@@ -106,8 +116,11 @@ def _change(clause: Clause) -> _Change:
 
 
 def _strips(items: Sequence[Item]) -> bool:
-    """ "Stripped Maple": a verb right before a horse and nothing after."""
-    return any(i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses")) for k, i in enumerate(items))
+    """As in "Stripped Maple": a verb right before a horse and nothing after."""
+    return any(
+        i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses"))
+        for k, i in enumerate(items)
+    )
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
@@ -137,72 +150,6 @@ def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
         change.add.append(piece)
     elif mode == "whole":
         change.whole.append(piece)
-
-
-def _mode(items: Sequence[Item], at: int) -> str:
-    """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
-    before, after = items[:at], items[at + 1 :]
-    following = next((i for i in after if not i.has("link", "article", "very", "is") or i.has("off", "on")), None)
-    last = items[at - 1] if at else None
-    if following is not None and following.has("took off", "put on"):
-        return "off" if following.has("took off") else "on"
-    if last is not None and last.has("instead of", "without"):
-        return "off"
-    verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
-    if verb is not None and verb.has("took off"):
-        return "off"
-    off = (following is not None and following.has("off")) or any(i.has("off") for i in before[-3:])
-    if verb is not None and verb.has("took") and not verb.has("put on"):
-        return "off" if off or any(i.has("off") for i in items) else ""
-    if off and (verb is None or not verb.has("put on", "wears")):
-        return "off"
-    if verb is not None and verb.has("wears"):
-        return "whole"
-    if verb is not None:
-        return "on"
-    if _in_a_piece(items, at):
-        return "whole"
-    return _particle(items, at, following)
-
-
-def _in_a_piece(items: Sequence[Item], at: int) -> bool:
-    """ "Maple in her heavy and liner": a horse, "in", then pieces."""
-    k = at - 1
-    while (
-        k >= 0
-        and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/")
-        and not items[k].has("in")
-    ):
-        k -= 1
-    if k < 1 or not items[k].has("in") or items[k].has("not"):
-        return (
-            k > 0
-            and items[k].mark
-            and items[k].text in ":=-–—"
-            and bool(items[k - 1].horses)
-            and _only_pieces(items, k)
-        )
-    before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
-    return bool(before) and bool(before[-1].horses or before[-1].has("she"))
-
-
-def _only_pieces(items: Sequence[Item], colon: int) -> bool:
-    return all(
-        i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :]
-    )
-
-
-def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
-    """ "heavy on Maple", "Maple has her heavy on"."""
-    if following is None or not following.has("on") or (at and predicate(items[at - 1])):
-        return ""
-    rest = items[at + 2 :]
-    horse = (
-        any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
-    )
-    if any(i.has("has") for i in items[:at]):
-        return "whole"
-    return "on" if horse else ""
 
 
 def _only_that(clause: Clause) -> bool:

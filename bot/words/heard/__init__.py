@@ -1,8 +1,8 @@
 """What the bot hears: a table of phrases a language, and lists of everyday words that are never bent into a name.
 
 A row is `meaning: phrases`, separated by commas; accents and case do not matter. `mojad|o|a|os|as` stands for
-mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to its row; nothing else is needed.
-`MEANINGS` says what each row is for; every language has every row.
+mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to
+its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row.
 """
 
 LANGUAGES = ("en", "es", "fr")
@@ -119,7 +119,8 @@ MEANINGS = {
     "was": "past of to be, which makes a time clause a report",
     "plan": "future, duty, wish, guess: not a report",
     "habit": "always, usually: not a report",
-    "long ago": "yesterday and before: not a report",
+    "yesterday": "too old for a sign; not for a clip",
+    "long ago": "before that: not a report",
     "weather": "weather and seasons, some of which are names",
     "weekday": "days, which are plans or long ago",
     "guess": "think not, not sure: not a report",

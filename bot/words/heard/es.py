@@ -1,51 +1,110 @@
 """Spanish, as barns in Spain and the Americas speak it."""
 
 PHRASES = {
-    "sign sweating": """sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en sudor,
-        chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor, empapad|o|a|os|as en sudor, mojad|o|a|os|as de sudor,
-        sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira, transpiran""",
-    "sign hot": """tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor, con mucho calor,
-        pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente, muy caliente, tenía calor, tiene bastante calor,
-        está pasando calor, tiene un poco de calor, tienen demasiado calor""",
-    "sign shivering": """temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando, tiembla de frío, temblando de frío,
-        tiritando de frío, tiritona, temblaba, tiritaba, tembloros|o|a|os|as, con escalofríos, escalofríos, tembló""",
-    "sign cold": """tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho frío, pasando frío,
-        pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío, un poco de frío, aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as,
-        tiene las orejas frías, orejas frías, orejas heladas""",
-    "sign comfortable": """cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as, sec|o|a|os|as y calentit|o|a|os|as,
-        confortable|s, en su punto, temperatura perfecta, tan a gusto, está a gusto, bien de temperatura, calient|e|es y sec|o|a|os|as, calentit|o|a y a gusto,
-        tan ric|o|a|os|as""",
-    "sign rubbed": """rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza, pelad|o|a|os|as por la manta, le roza, le rozan, rozón, despellejad|o|a,
-        escoriad|o|a, escoriación, matadura, mataduras""",
-    "sign unwell": """cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no quiere comer, no ha comido, no comió, tose, tosen, tosiendo, tos, con tos,
-        decaíd|o|a|os|as, apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien, no se encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as,
-        sin apetito, desganad|o|a|os|as, letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no está fin|o|a, triste y apagad|o|a, ha dejado la comida, se revuelca de dolor,
-        con dolor, dolorid|o|a, no prueba bocado, no tiene apetito, inapetente|s, muy apagad|o|a, apagad|o|a""",
+    "sign sweating": """
+        sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en
+        sudor, chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor, empapad|o|a|os|as en sudor,
+        mojad|o|a|os|as de sudor, sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira, transpiran
+    """,
+    "sign hot": """
+        tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor,
+        con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente,
+        muy caliente, tenía calor, tiene bastante calor, está pasando calor, tiene un poco de calor, tienen
+        demasiado calor
+    """,
+    "sign shivering": """
+        temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
+        tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba,
+        tembloros|o|a|os|as, con escalofríos, escalofríos, tembló
+    """,
+    "sign cold": """
+        tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho
+        frío, pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío, un poco de frío,
+        aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene las orejas frías, orejas frías,
+        orejas heladas
+    """,
+    "sign comfortable": """
+        cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as, sec|o|a|os|as y
+        calentit|o|a|os|as, confortable|s, en su punto, temperatura perfecta, tan a gusto, está a gusto, bien
+        de temperatura, calient|e|es y sec|o|a|os|as, calentit|o|a y a gusto, tan ric|o|a|os|as
+    """,
+    "sign rubbed": """
+        rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza, pelad|o|a|os|as por la
+        manta, le roza, le rozan, rozón, despellejad|o|a, escoriad|o|a, escoriación, matadura, mataduras
+    """,
+    "sign unwell": """
+        cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
+        quiere comer, no ha comido, no comió, tose, tosen, tosiendo, tos, con tos, decaíd|o|a|os|as,
+        apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien, no se
+        encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as, sin apetito, desganad|o|a|os|as,
+        letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no está fin|o|a, triste y apagad|o|a, ha
+        dejado la comida, se revuelca de dolor, con dolor, dolorid|o|a, no prueba bocado, no tiene apetito,
+        inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer, no quiere su comida, le duele la panza, le
+        duele la tripa, le duele la barriga, no come nada, no se acaba la comida
+    """,
     "everyday hot": "caliente|s, calor",
     "everyday cold": "frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a",
     "everyday good": "",
-    "everyday comfortable": "bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo bien, fenomenal",
+    "everyday comfortable": """
+        bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo
+        bien, fenomenal
+    """,
     "everyday warm": "templad|o|a|os|as, tibi|o|a|os|as",
     "dry": "sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya sec|o|a",
     "damp": "húmed|o|a|os|as, humedecid|o|a",
     "wet": "mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron",
-    "soaked": "empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una sopa, calad|o|a hasta los huesos, emparamad|o|a, escurriendo",
-    "state washing": """en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar, en la colada, está a lavar, la están lavando, en la tintorería,
-        llevé a lavar, está lavándose, lavando""",
-    "state torn": """rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió, ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete,
-        ha rasgado, ha rajado, rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó, se rajó""",
-    "state missing": """falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido, desaparecid|o|a, no está por ningún lado, se ha perdido, perdimos, perdí, no lo encuentro,
-        no la encuentro, hemos perdido, he perdido, se perdió, no hay manera de encontrar, no se encuentra, ni rastro de, no encuentra""",
+    "soaked": """
+        empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una sopa,
+        calad|o|a hasta los huesos, emparamad|o|a, escurriendo
+    """,
+    "state washing": """
+        en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar, en
+        la colada, está a lavar, la están lavando, en la tintorería, llevé a lavar, está lavándose, lavando
+    """,
+    "state torn": """
+        rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
+        ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
+        rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó, se
+        rajó
+    """,
+    "state missing": """
+        falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
+        desaparecid|o|a, no está por ningún lado, se ha perdido, perdimos, perdí, no lo encuentro, no la
+        encuentro, hemos perdido, he perdido, se perdió, no hay manera de encontrar, no se encuentra, ni
+        rastro de, no encuentra
+    """,
     "state found": "encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos",
-    "state in service": """arreglad|o|a|os|as, reparad|o|a|os|as, cosid|o|a|os|as, remendad|o|a|os|as, ya arreglad|o|a, como nuev|o|a, de vuelta, volvió de la lavandería, de vuelta de la lavandería,
-        en uso, otra vez en uso, disponible, zurcid|o|a, volvió del arreglo, ya se puede usar, en servicio, ha vuelto de la lavandería""",
-    "strap": "correa, correas, cincha, cinchas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche, mosquetón, cincha cruzada, correa de pata, correas de las patas, correa de la pata, entrepierna, tapa cola",
-    "broken": "rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó, suelt|o|a, arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a",
-    "kind sheet": "impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia, manta sin relleno, capa de agua, lona, sheet",
-    "kind turnout": "turnout, manta de campo, manta de prado, manta de paddock, manta de exterior, manta de fuera, manta exterior, mantas de campo, manta de potrero, outdoor",
+    "state in service": """
+        arreglad|o|a|os|as, reparad|o|a|os|as, cosid|o|a|os|as, remendad|o|a|os|as, ya arreglad|o|a, como
+        nuev|o|a, de vuelta, volvió de la lavandería, de vuelta de la lavandería, en uso, otra vez en uso,
+        disponible, zurcid|o|a, volvió del arreglo, ya se puede usar, en servicio, ha vuelto de la lavandería
+    """,
+    "strap": """
+        correa, correas, cincha, cinchas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta,
+        broche, mosquetón, cincha cruzada, correa de pata, correas de las patas, correa de la pata,
+        entrepierna, tapa cola
+    """,
+    "broken": """
+        rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó, suelt|o|a,
+        arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a
+    """,
+    "kind sheet": """
+        impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
+        manta sin relleno, capa de agua, lona, sheet
+    """,
+    "kind turnout": """
+        turnout, manta de campo, manta de prado, manta de paddock, manta de exterior, manta de fuera, manta
+        exterior, mantas de campo, manta de potrero, outdoor
+    """,
     "kind liner": "forro, forros, liner, liners, manta interior, bajomanta, entremanta, forro interior",
-    "kind stable": "manta de cuadra, manta de box, manta de establo, mantas de cuadra, de cuadra, manta de caballeriza, manta de dentro, la de box, de establo",
-    "kind cooler": "polar, polares, manta polar, manta de sudor, manta secante, secante, cooler, sudadera, manta sudadera, forro polar, enfriadora",
+    "kind stable": """
+        manta de cuadra, manta de box, manta de establo, mantas de cuadra, de cuadra, manta de caballeriza,
+        manta de dentro, la de box, de establo
+    """,
+    "kind cooler": """
+        polar, polares, manta polar, manta de sudor, manta secante, secante, cooler, sudadera, manta sudadera,
+        forro polar, enfriadora
+    """,
     "kind neck": "cubrecuello, cuello, cubrecuellos, cubre cuello, capucha, cuellera, manta de cuello",
     "rug": "manta, mantas, cobija, cobijas, mantita, cobertor, ropa, abrigo, frazada, frazadas",
     "weight heavy": "gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno",
@@ -54,71 +113,163 @@ PHRASES = {
     "gram": "g, gr, gramo, gramos, grs",
     "spare": "reserva, de reserva, de repuesto, repuesto, de sobra, suplente, de recambio",
     "one": "un|o|a",
-    "colour": """azul, azules, roj|o|a|os|as, verde, verdes, negr|o|a|os|as, blanc|o|a|os|as, gris, grises, marrón, marrones, amarill|o|a|os|as, naranja, morad|o|a|os|as, rosa,
-        granate, burdeos, beige, celeste, a cuadros, de cuadros, a rayas, de rayas, lila, violeta, dorad|o|a, plata, turquesa, azul marino, café""",
-    "any adjective": "nuev|o|a|os|as, viej|o|a|os|as, grande, pequeñ|o|a, dichos|a|o, propi|o|a, buen|o|a, maldit|o|a, otr|a|o",
-    "put on": """puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto, puesta, puestos, puestas, puso, pusieron, le puse, le he puesto, le hemos puesto,
-        les puse, eché, le eché, añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos puesto, coloqué, poniéndole, le puso, le han puesto, le ha puesto, abrigué con, le estoy poniendo""",
-    "took off": """quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole,
-        les quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré, le retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos""",
+    "colour": """
+        azul, azules, roj|o|a|os|as, verde, verdes, negr|o|a|os|as, blanc|o|a|os|as, gris, grises, marrón,
+        marrones, amarill|o|a|os|as, naranja, morad|o|a|os|as, rosa, granate, burdeos, beige, celeste, a
+        cuadros, de cuadros, a rayas, de rayas, lila, violeta, dorad|o|a, plata, turquesa, azul marino, café
+    """,
+    "any adjective": """
+        nuev|o|a|os|as, viej|o|a|os|as, grande, pequeñ|o|a, dichos|a|o, propi|o|a, buen|o|a, maldit|o|a,
+        otr|a|o
+    """,
+    "put on": """
+        puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto, puesta,
+        puestos, puestas, puso, pusieron, le puse, le he puesto, le hemos puesto, les puse, eché, le eché,
+        añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos puesto, coloqué,
+        poniéndole, le puso, le han puesto, le ha puesto, abrigué con, le estoy poniendo
+    """,
+    "took off": """
+        quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos
+        quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole, les
+        quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré, le
+        retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos
+    """,
     "stripped": "desnudé, destapé, he destapado, desabrigué, le quité todo",
     "took": "",
-    "wears": """lleva, llevan, lleva puest|o|a|os|as, llevan puest|o|a|os|as, lleva puesto, trae, trae puest|o|a|os|as, traen, viste, va con, van con, está con, están con, tiene puest|o|a|os|as, tienen puest|o|a|os|as,
-        ahora lleva, se queda con, con, abrigad|o|a con, tapad|o|a con, lleva ahora, cubiert|o|a con, vestid|o|a con, llevando, anda con""",
+    "wears": """
+        lleva, llevan, lleva puest|o|a|os|as, llevan puest|o|a|os|as, lleva puesto, trae, trae
+        puest|o|a|os|as, traen, viste, va con, van con, está con, están con, tiene puest|o|a|os|as, tienen
+        puest|o|a|os|as, ahora lleva, se queda con, con, abrigad|o|a con, tapad|o|a con, lleva ahora,
+        cubiert|o|a con, vestid|o|a con, llevando, anda con
+    """,
     "in": "",
     "on": "puest|o|a|os|as, encima",
     "off": "fuera la, fuera el, sin",
     "has": "",
-    "swapped": "cambié, cambiamos, he cambiado, hemos cambiado, cambiad|o|a, cambió, le cambié, sustituí, he sustituido, le he cambiado, le cambiamos, reemplacé, ha cambiado",
+    "swapped": """
+        cambié, cambiamos, he cambiado, hemos cambiado, cambiad|o|a, cambió, le cambié, sustituí, he
+        sustituido, le he cambiado, le cambiamos, reemplacé, ha cambiado
+    """,
     "instead of": "en vez de, en lugar de",
     "for another": "por, a, con, al",
     "over": "encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo",
-    "bare": """sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas, destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto, sin abrigo, en cueros,
-        sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a""",
+    "bare": """
+        sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas,
+        destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto, sin
+        abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a
+    """,
     "nothing": "nada, todo",
     "without": "sin",
-    "clipped": """esquilad|o|a|os|as, esquilé, esquilamos, esquilado, he esquilado, hemos esquilado, esquileo, esquila, han esquilado, esquilaron, ha esquilado, rapad|o|a, pelé, esquiló, se esquiló, esquilada, esquilado de manta, esquilado de caza, esquilado completo, esquilado inglés, esquila completa, trace clip""",
+    "clipped": """
+        esquilad|o|a|os|as, esquilé, esquilamos, esquilado, he esquilado, hemos esquilado, esquileo, esquila,
+        han esquilado, esquilaron, ha esquilado, rapad|o|a, pelé, esquiló, se esquiló, esquilada, esquilado de
+        manta, esquilado de caza, esquilado completo, esquilado inglés, esquila completa, trace clip, rapé,
+        rapamos, he rapado, hemos rapado
+    """,
     "style none": "sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido",
     "style bib": "babero, de babero, solo el pecho, pecho, pechera",
     "style trace": "trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip",
     "style blanket": "de manta, esquilado de manta, tipo manta, blanket",
     "style hunter": "de caza, caza, hunter, esquilado de caza, tipo caza, cazador",
-    "style full": "complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al completo, esquila completa, full",
-    "place stall": """cuadra, box, boxes, establo, caballeriza, dentro, adentro, interior, a cubierto, bajo techo, cuadras, a la cuadra, al box, pesebrera, en casa, corraliza""",
-    "place field": """prado, campo, paddock, pradera, potrero, fuera, afuera, exterior, pasto, cercado, a la calle, corral, prados, al prado, finca, dehesa, tornadero""",
+    "style full": """
+        complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al
+        completo, esquila completa, full
+    """,
+    "place stall": """
+        cuadra, box, boxes, establo, caballeriza, dentro, adentro, interior, a cubierto, bajo techo, cuadras,
+        a la cuadra, al box, pesebrera, en casa, corraliza
+    """,
+    "place field": """
+        prado, campo, paddock, pradera, potrero, fuera, afuera, exterior, pasto, cercado, a la calle, corral,
+        prados, al prado, finca, dehesa, tornadero
+    """,
     "inwards": "dentro, adentro, para dentro, pa dentro",
     "outwards": "fuera, afuera, para fuera, pa fuera",
-    "brought": "metid|o|a|os|as, sacad|o|a|os|as, llevé, llevamos, traje, trajimos, pasé, pasamos, moví, he llevado, hemos llevado, he pasado, entré, guardé, guardamos, puse, he traído, he dejado, dejé, dejamos, solté",
-    "stays": "se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar, se quedará, se quedan a dormir, pasan la noche",
-    "brought in": "metí, metimos, he metido, hemos metido, ha metido, encerré, encerrad|o|a, ya ha entrado, ha entrado, han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya, han entrado, recogid|o|a",
-    "turned out": "saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado",
-    "keep": "dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga, que se quede, prefiero, por favor, déjenl|o|a, tiene que ir, que lleven, dejemos, mantengan, que vayan",
+    "brought": """
+        metid|o|a|os|as, sacad|o|a|os|as, llevé, llevamos, traje, trajimos, pasé, pasamos, moví, he llevado,
+        hemos llevado, he pasado, entré, guardé, guardamos, puse, he traído, he dejado, dejé, dejamos, solté
+    """,
+    "stays": """
+        se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar,
+        se quedará, se quedan a dormir, pasan la noche
+    """,
+    "brought in": """
+        metí, metimos, he metido, hemos metido, ha metido, encerré, encerrad|o|a, ya ha entrado, ha entrado,
+        han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya, han entrado,
+        recogid|o|a
+    """,
+    "turned out": """
+        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché
+        al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado
+    """,
+    "keep": """
+        dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga, que
+        se quede, prefiero, por favor, déjenl|o|a, tiene que ir, que lleven, dejemos, mantengan, que vayan, se
+        quede, se queden, vaya, esté, siga, vayan
+    """,
     "please": "por favor, porfa, a partir de ahora, de ahora en adelante",
-    "do not rug": """no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta, que no lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para, no le pongáis la manta,
-        no le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar, no abriguéis, no tapen, no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta""",
-    "rug again": """puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta, se le puede poner manta,
-        ya se le puede poner manta, se puede tapar, ya se puede tapar, vuelve a llevar manta, ya no hace falta que vaya sin manta, pueden ponerle manta, pueden volver a ponerle manta, ya se puede abrigar, se puede volver a tapar,
-        puede usar manta otra vez, puede usar manta, ya le podéis poner manta, ya podéis ponerle manta, le podéis poner manta, se le puede volver a poner manta, se puede abrigar otra vez, puede llevar mantas otra vez,
-        puede llevar mantas, se le puede poner manta otra vez, puede ponerse manta, ya puede volver a llevar manta""",
-    "worked": """monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase, tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di cuerda, he dado cuerda,
-        ha trabajado, trabajó, dio clase, ha dado clase, dimos cuerda, hizo clase, salió de paseo, salimos de paseo, salí de paseo con, han montado, dado cuerda, dio cuerda, ha dado cuerda, han dado cuerda, ha hecho clase, hemos dado cuerda,
-        hizo cuerda, ha hecho cuerda, salí a pasear con, saqué a montar, acabo de montar, acabamos de montar, ha salido de paseo, le he dado cuerda, le hemos dado cuerda, han trabajado, galopé, ejercitad|o|a, han tenido clase, terminó la clase,
-        terminó su clase, viene de clase, vuelve de paseo""",
+    "do not rug": """
+        no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta, que no
+        lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para, no le pongáis la manta, no
+        le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar, no abriguéis, no tapen,
+        no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta
+    """,
+    "rug again": """
+        puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
+        manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta, se le puede poner
+        manta, ya se le puede poner manta, se puede tapar, ya se puede tapar, vuelve a llevar manta, ya no
+        hace falta que vaya sin manta, pueden ponerle manta, pueden volver a ponerle manta, ya se puede
+        abrigar, se puede volver a tapar, puede usar manta otra vez, puede usar manta, ya le podéis poner
+        manta, ya podéis ponerle manta, le podéis poner manta, se le puede volver a poner manta, se puede
+        abrigar otra vez, puede llevar mantas otra vez, puede llevar mantas, se le puede poner manta otra vez,
+        puede ponerse manta, ya puede volver a llevar manta
+    """,
+    "worked": """
+        monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
+        tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di cuerda, he
+        dado cuerda, ha trabajado, trabajó, dio clase, ha dado clase, dimos cuerda, hizo clase, salió de
+        paseo, salimos de paseo, salí de paseo con, han montado, dado cuerda, dio cuerda, ha dado cuerda, han
+        dado cuerda, ha hecho clase, hemos dado cuerda, hizo cuerda, ha hecho cuerda, salí a pasear con, saqué
+        a montar, acabo de montar, acabamos de montar, ha salido de paseo, le he dado cuerda, le hemos dado
+        cuerda, han trabajado, galopé, ejercitad|o|a, han tenido clase, terminó la clase, terminó su clase,
+        viene de clase, vuelve de paseo
+    """,
     "had": "tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado",
-    "after": "después de, tras, de, del, desde, por, después del, luego de, a causa de, de la, de haber, después de la",
-    "work": "clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar, doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase, sesión",
-    "done": "list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están, cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as, terminé, terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos terminado, he acabado con, he acabado",
+    "after": """
+        después de, tras, de, del, desde, por, después del, luego de, a causa de, de la, de haber, después de
+        la
+    """,
+    "work": """
+        clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar,
+        doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase, sesión
+    """,
+    "done": """
+        list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,
+        cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as, terminé,
+        terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos terminado, he acabado
+        con, he acabado
+    """,
     "everyone": "todos, todas, todo, el resto, los demás, las demás, todo el mundo, toditos",
     "all horses": "todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra",
     "both": "los dos, las dos, ambos, ambas, los tres, las tres",
     "all": "todos los, todas las, los dos, las dos, ambos, ambas",
     "except": "menos, excepto, salvo, quitando, a excepción de",
-    "all done": """todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos, ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos, están todos listos,
-        ya están todos listos, todos los caballos listos, todos los caballos están listos, terminado todo, ronda hecha, ronda terminada, ya he terminado con todos, he terminado con todos, todos están listos, todos ✓, todos ✅,
-        ya están todos hechos, hechos todos, listos todos, ya terminé con todos, terminé con todos, acabé con todos, todas están listas, todos tapados""",
-    "undo": """deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso, anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado,
-        ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último, borrar, era otro caballo, error mío, borra lo anterior, anula lo último, no hagas caso a lo anterior, me confundí,
-        me he confundido de caballo, me equivoqué de caballo, me he equivocado de caballo, me he confundido, deshaz lo último, ese no era, me confundí de caballo""",
+    "all done": """
+        todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos, ya
+        están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos, están todos
+        listos, ya están todos listos, todos los caballos listos, todos los caballos están listos, terminado
+        todo, ronda hecha, ronda terminada, ya he terminado con todos, he terminado con todos, todos están
+        listos, todos ✓, todos ✅, ya están todos hechos, hechos todos, listos todos, ya terminé con todos,
+        terminé con todos, acabé con todos, todas están listas, todos tapados
+    """,
+    "undo": """
+        deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
+        anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado, ignora
+        eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último,
+        borrar, era otro caballo, error mío, borra lo anterior, anula lo último, no hagas caso a lo anterior,
+        me confundí, me he confundido de caballo, me equivoqué de caballo, me he equivocado de caballo, me he
+        confundido, deshaz lo último, ese no era, me confundí de caballo
+    """,
     "no": "no, perdón, mejor dicho, uy, ups, digo, me equivoqué",
     "i mean": "quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad",
     "yes": "sí, eso es, correcto, exacto, claro, ese, esa",
@@ -127,70 +278,204 @@ PHRASES = {
     "second": "segund|o|a, el segundo, la segunda, dos",
     "third": "tercer|o|a, el tercero, la tercera, tres",
     "not": "no, ya no, ni, tampoco, nunca, ningún, ninguna, jamás",
-    "stopped": "ha dejado de, dejó de, dejaron de, han dejado de, paró de, ha parado de, ya no, se le ha pasado, se le pasó, paró, han parado de",
+    "stopped": """
+        ha dejado de, dejó de, dejaron de, han dejado de, paró de, ha parado de, ya no, se le ha pasado, se le
+        pasó, paró, han parado de
+    """,
     "not any more": "ya, más",
     "nearly": "casi, a medias, medio, todavía no, aún no, medi|o|a, no del todo, mitad, por poco",
     "a little": "un poco, un poquito, algo, ligeramente, poco, un pelín, un poco de, algo de, poquito, un tanto",
-    "very": "muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda, realmente, mazo, bien, mucha, tod|o|a, re",
-    "if": "si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto, por si acaso",
+    "very": """
+        muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda, realmente,
+        mazo, bien, mucha, tod|o|a, re
+    """,
+    "if": """
+        si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto, por si
+        acaso
+    """,
     "when": "cuando, mientras, hasta que, hasta, antes de, aunque, donde",
-    "was": """estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado, han estado""",
-    "plan": """va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos, habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes, podéis, pueden,
-        quiero, quiere, queremos, querría, necesito, necesita, necesitamos, por favor, porfa, porfi, pls, acordaos, acuérdate, recordad, recuerda, no olvidéis, no olvides, ojalá, espero, esperemos, quizá, quizás, a lo mejor, tal vez,
-        igual, seguramente, probablemente, la próxima, próximo, próxima, la semana que viene, este finde, fin de semana, previst|o|a, pendiente, toca, cita, pensando en, seguro que, cuidado, ojo, parece que va, se vende, vendo, compro, comprar,
-        comprad|o|a, pedir, pedid|o|a, hará, hace falta, falta que, sería, estará, pongo, ponemos, debe, deben, puedo, podemos, apetece, mejor que, traed, poned, meted, sacad, imagínate, en venta, pasado mañana, vendrá, avisad, avísame, avisadme,
-        intentar, pienso en, alguien puede, alguien, nadie, haría, pondría, pondrán, pondremos, pondré, sacaré, meteré, sacaremos, meteremos""",
-    "habit": """siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente, como un, como una, más que,
-        jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una, acostumbra, qué guap|o|a, soñé, película, canción, foto, vídeo, video, fotos, 😂, 🤣""",
-    "long ago": "ayer, anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días, hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra, hace meses",
-    "weather": "lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva, nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera, tiempo, cielo, brisa, luna, aire",
+    "was": "estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado, han estado",
+    "plan": """
+        va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos,
+        habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes,
+        podéis, pueden, quiero, quiere, queremos, querría, necesito, necesita, necesitamos, por favor, porfa,
+        porfi, pls, acordaos, acuérdate, recordad, recuerda, no olvidéis, no olvides, ojalá, espero,
+        esperemos, quizá, quizás, a lo mejor, tal vez, igual, seguramente, probablemente, la próxima, próximo,
+        próxima, la semana que viene, este finde, fin de semana, previst|o|a, pendiente, toca, cita, pensando
+        en, seguro que, cuidado, ojo, parece que va, se vende, vendo, compro, comprar, comprad|o|a, pedir,
+        pedid|o|a, hará, hace falta, falta que, sería, estará, pongo, ponemos, debe, deben, puedo, podemos,
+        apetece, mejor que, traed, poned, meted, sacad, imagínate, en venta, pasado mañana, vendrá, avisad,
+        avísame, avisadme, intentar, pienso en, alguien puede, alguien, nadie, haría, pondría, pondrán,
+        pondremos, pondré, sacaré, meteré, sacaremos, meteremos
+    """,
+    "habit": """
+        siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les
+        encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente, como
+        un, como una, más que, jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una, acostumbra, qué
+        guap|o|a, soñé, película, canción, foto, vídeo, video, fotos, 😂, 🤣
+    """,
+    "yesterday": "ayer, ayer por la tarde, ayer por la mañana",
+    "long ago": """
+        anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
+        hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
+        hace meses
+    """,
+    "weather": """
+        lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva,
+        nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera,
+        tiempo, cielo, brisa, luna, aire
+    """,
     "weekday": "lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde",
-    "guess": "no creo, no sé, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si, supongo que",
-    "said": "dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que, me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que, acabo de ver, pienso que, me dice, me ha dicho que, noto, lo noto, la noto, ojo, urgente, socorro, atención",
-    "question": "qué, quién, quiénes, cuál, cuáles, cómo, cuándo, dónde, por qué, cuánto, cuánta, cuántos, alguien sabe, alguien ha, acaso, hay alguien, alguien puede",
-    "idiom": """sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno, qué bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes, hace frío, hace calor, hace mucho frío, hace mucho calor,
-        hace un frío, qué frío, qué calor, manos frías, muy listo, muy lista, es list|o|a, hace bueno, hace malo, de mal humor, de buen humor, mala cara, a secar, se ha escapado, se escapó, se escapan, puesta a secar""",
-    "i": """yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente, chic|o|a|os|as, niñ|o|a|os|as, veterinari|o|a, herrador, hij|o|a, jinete,
-        dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a, vuestr|o|a|os|as""",
-    "visitor": "veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador, podólogo",
+    "guess": """
+        no creo, no sé, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no
+        sé si, supongo que
+    """,
+    "said": """
+        dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta
+        que, me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me
+        dicen que, acabo de ver, pienso que, me dice, me ha dicho que, noto, lo noto, la noto, ojo, urgente,
+        socorro, atención
+    """,
+    "question": """
+        qué, quién, quiénes, cuál, cuáles, cómo, cuándo, dónde, por qué, cuánto, cuánta, cuántos, alguien
+        sabe, alguien ha, acaso, hay alguien, alguien puede
+    """,
+    "idiom": """
+        sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno, qué
+        bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes, hace frío, hace
+        calor, hace mucho frío, hace mucho calor, hace un frío, qué frío, qué calor, manos frías, muy listo,
+        muy lista, es list|o|a, hace bueno, hace malo, de mal humor, de buen humor, mala cara, a secar, se ha
+        escapado, se escapó, se escapan, puesta a secar
+    """,
+    "i": """
+        yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
+        estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente, chic|o|a|os|as,
+        niñ|o|a|os|as, veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre,
+        perr|o|a, gat|o|a, vuestr|o|a|os|as
+    """,
+    "visitor": """
+        veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador,
+        podólogo
+    """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": "él, ella, ellos, ellas, lo, le, les, este, esta, está, están, se, se le, l",
     "her": "su, sus",
     "my horse": "mi caballo, mi yegua, mi poni, mi potro, mi potra, mi burro, mi niño, mi niña, el mío, la mía",
     "it": "eso, esto, ello, lo",
-    "article": "el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel, aquella, del, otro, otra",
+    "article": """
+        el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel,
+        aquella, del, otro, otra
+    """,
     "of": "de, del, para, a, al",
     "and": "y, e, &, +, con, más, además",
-    "but": "pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que, por lo que, conque, entonces, y entonces, que",
+    "but": """
+        pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que, por lo
+        que, conque, entonces, y entonces, que
+    """,
     "too": "también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para",
     "helper": "",
-    "is": """está, están, es, son, anda, andan, parece, parecen, sigue, siguen, se ve, se ven, lo veo, la veo, lo noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió, ha vuelto, ha estado, han estado, quedó, se puso, se ha puesto,
-        tiene, tienen, ha, han, va, van, estar, se encuentra, se queda, quedado, queda, acabó, ha acabado, se ha quedado, amaneció, ha amanecido, he encontrado a, encontré a, encontramos a, lleva""",
-    "link": """ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a, de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda, todos, todas, los dos, las dos, ambos, ambas,
-        casi, hasta, vuelta, entero, completamente, visiblemente, realmente, totalmente, tal, mismo, misma, menos mal, por fin, por suerte, desgraciadamente, bastante, ay, uf, uy, esta vez, cada, el pobre, la pobre, pobre, pobrecito, pobrecita, del todo, nada, jo, venga, hoy, todavia, estado""",
-    "time": """ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía, a mediodía, toda la noche, todo el día, desde anoche, desde esta mañana, anoche, hace un rato, hace una hora, hace poco, hace horas, por la noche, por la mañana,
-        por la tarde, temprano, ya, mediodía, h, desde ayer, a primera hora, de madrugada, en el desayuno, a la hora de comer, al llegar, nada más llegar, antes, hace media hora, minutos, horas, hora, hace nada, hasta nueva orden, con esta lluvia, con este frío, con este viento, con la lluvia,
-        por la lluvia, de la lluvia, bajo la lluvia, con el viento, con el frío, con la que cae, con este sol, con el sol, con este calor, al sol, con esta humedad, recién, hace un momento, de lluvia, para la noche, hasta mañana, hasta la mañana""",
+    "is": """
+        está, están, es, son, anda, andan, parece, parecen, sigue, siguen, se ve, se ven, lo veo, la veo, lo
+        noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió, ha
+        vuelto, ha estado, han estado, quedó, se puso, se ha puesto, tiene, tienen, ha, han, va, van, estar,
+        se encuentra, se queda, quedado, queda, acabó, ha acabado, se ha quedado, amaneció, ha amanecido, he
+        encontrado a, encontré a, encontramos a, lleva
+    """,
+    "link": """
+        ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
+        de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,
+        todos, todas, los dos, las dos, ambos, ambas, casi, hasta, vuelta, entero, completamente,
+        visiblemente, realmente, totalmente, tal, mismo, misma, menos mal, por fin, por suerte,
+        desgraciadamente, bastante, ay, uf, uy, esta vez, cada, el pobre, la pobre, pobre, pobrecito,
+        pobrecita, del todo, nada, jo, venga, hoy, todavia, estado
+    """,
+    "time": """
+        ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al
+        mediodía, a mediodía, toda la noche, todo el día, desde anoche, desde esta mañana, anoche, hace un
+        rato, hace una hora, hace poco, hace horas, por la noche, por la mañana, por la tarde, temprano, ya,
+        mediodía, h, desde ayer, a primera hora, de madrugada, en el desayuno, a la hora de comer, al llegar,
+        nada más llegar, antes, hace media hora, minutos, horas, hora, hace nada, hasta nueva orden, con esta
+        lluvia, con este frío, con este viento, con la lluvia, por la lluvia, de la lluvia, bajo la lluvia,
+        con el viento, con el frío, con la que cae, con este sol, con el sol, con este calor, al sol, con esta
+        humedad, recién, hace un momento, de lluvia, para la noche, hasta mañana, hasta la mañana, en la
+        mañana, en la tarde, en la noche, hoy en la mañana
+    """,
     "hour": "a las, sobre las, desde las, a la, hacia las, desde, sobre, a eso de las, hasta las",
-    "polite": """gracias, muchas gracias, hola, buenas, buenos días, buenas tardes, buenas noches, perdón, perdona, oye, oíd, chicos, chicas, equipo, sí, si, vale, ok, bueno, bot, haybell, ay, uf, uy, madre mía, aviso, atención, nota, ojo, por cierto, un saludo, saludos, saluditos,
-        feliz, besos, pobre, pobrecit|o|a, el pobre, la pobre, amigos, pues, mirad, a ver, hey, ey, al final, informe, novedades, por favor, cariño, hola a todos, buenas a todos, hola chicos, porfa, compañeros""",
-    "body": "orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos, cuerpo, cruz, capa, piel, grupa, codos, codo, detrás de los codos, espalda, pelo, riñones, costillas, detrás del codo, vientre, costados, cinchera",
+    "polite": """
+        gracias, muchas gracias, hola, buenas, buenos días, buenas tardes, buenas noches, perdón, perdona,
+        oye, oíd, chicos, chicas, equipo, sí, si, vale, ok, bueno, bot, haybell, ay, uf, uy, madre mía, aviso,
+        atención, nota, ojo, por cierto, un saludo, saludos, saluditos, feliz, besos, pobre, pobrecit|o|a, el
+        pobre, la pobre, amigos, pues, mirad, a ver, hey, ey, al final, informe, novedades, por favor, cariño,
+        hola a todos, buenas a todos, hola chicos, porfa, compañeros
+    """,
+    "body": """
+        orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
+        cuerpo, cruz, capa, piel, grupa, codos, codo, detrás de los codos, espalda, pelo, riñones, costillas,
+        detrás del codo, vientre, costados, cinchera
+    """,
     "under": "bajo, debajo, debajo de, con, dentro de, por debajo",
-    "ask why": "por qué, porqué, por que, y por qué, a qué se debe, explica, explícame, cómo es que, por qué no, xq, pq",
-    "ask today": """cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta noche, qué toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas, qué mantas tocan, mantas hoy, mantas de hoy,
-        qué ponemos, qué les ponemos, qué les pongo, qué se pone cada uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy, dime el plan, qué hay para hoy, repite el plan, qué lleva cada uno, qué les toca, qué se pone, qué mantas hoy, qué toca hoy, qué toca esta noche,
-        qué manta le, cuál manta, enseña el plan""",
-    "ask left": """quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno, falta alguno, falta alguien, queda alguien,
-        están todos, están todos listos, están todos hechos, quién no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan, queda alguien por hacer, a quién le falta, cuáles faltan, cuáles quedan, ya están todos, quién está sin hacer, queda alguno por hacer, falta alguno por hacer""",
-    "ask drying": """qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado, qué hay mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco, hay algo secándose, qué mantas se están secando,
-        qué hay tendido, hay algo mojado, qué queda mojado, qué mantas están secas, qué mantas siguen mojadas, qué falta por secar, qué está tendido, qué tenemos secando, qué hay secando""",
-    "ask state": "cómo está, cómo están, cómo sigue, cómo va, qué tal, qué tal está, qué tal va, estado de, estado, cómo anda, qué tal anda, cómo se encuentra, qué sabemos de, cómo lo lleva, cómo lleva, qué tal sigue, info de, háblame de, qué tal están, y qué tal",
-    "ask forecast": """qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el tiempo, qué dice la previsión, va a llover, va a llover esta noche, lloverá, lloverá esta noche, va a helar, helará, helará esta noche, cuánto frío va a hacer,
-        qué temperatura va a hacer, qué temperatura hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico, cuánto frío hará esta noche, va a helar esta noche, va a nevar, nevará, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos,
-        qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la temperatura, hará mucho frío, hará frío, hará frío esta noche, va a hacer frío, va a hacer frío esta noche, cómo va a estar el tiempo, qué se espera esta noche""",
-    "ask help": "ayuda, ayúdame, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto, qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte, cómo se usa, qué puedo preguntar",
-    "ask wearing": "lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a llevar, tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar, le pongo a, viste, hay que poner, le corresponde",
-    "ask tonight": "esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos, hay que ponerle, debería llevar, va a llevar, llevará, se pone, para, tiene que llevar, para esta noche, para hoy",
-    "ask ready": "cuándo estará, cuándo está, ya está, cuándo, está listo, estará, cuánto falta, cuánto le falta, cuánto tarda, ya",
+    "ask why": """
+        por qué, porqué, por que, y por qué, a qué se debe, explica, explícame, cómo es que, por qué no, xq,
+        pq
+    """,
+    "ask today": """
+        cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta noche, qué
+        toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas, qué
+        mantas tocan, mantas hoy, mantas de hoy, qué ponemos, qué les ponemos, qué les pongo, qué se pone cada
+        uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy, dime el plan, qué hay para hoy, repite el
+        plan, qué lleva cada uno, qué les toca, qué se pone, qué mantas hoy, qué toca hoy, qué toca esta
+        noche, qué manta le, cuál manta, enseña el plan
+    """,
+    "ask left": """
+        quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por
+        hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
+        falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos, quién
+        no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan, queda alguien por hacer,
+        a quién le falta, cuáles faltan, cuáles quedan, ya están todos, quién está sin hacer, queda alguno por
+        hacer, falta alguno por hacer
+    """,
+    "ask drying": """
+        qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado, qué hay
+        mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco, hay algo
+        secándose, qué mantas se están secando, qué hay tendido, hay algo mojado, qué queda mojado, qué mantas
+        están secas, qué mantas siguen mojadas, qué falta por secar, qué está tendido, qué tenemos secando,
+        qué hay secando
+    """,
+    "ask state": """
+        cómo está, cómo están, cómo sigue, cómo va, qué tal, qué tal está, qué tal va, estado de, estado, cómo
+        anda, qué tal anda, cómo se encuentra, qué sabemos de, cómo lo lleva, cómo lleva, qué tal sigue, info
+        de, háblame de, qué tal están, y qué tal, cómo amaneció, cómo ha amanecido, cómo pasó la noche, cómo
+        está hoy, cómo ha pasado la noche
+    """,
+    "ask forecast": """
+        qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el
+        tiempo, qué dice la previsión, va a llover, va a llover esta noche, lloverá, lloverá esta noche, va a
+        helar, helará, helará esta noche, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura
+        hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico, cuánto frío
+        hará esta noche, va a helar esta noche, va a nevar, nevará, qué previsión hay, qué mínima, cuánto
+        viento, qué tiempo tenemos, qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la
+        temperatura, hará mucho frío, hará frío, hará frío esta noche, va a hacer frío, va a hacer frío esta
+        noche, cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío, qué
+        tan frío estará, va a estar frío
+    """,
+    "ask help": """
+        ayuda, ayúdame, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
+        qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
+        cómo se usa, qué puedo preguntar
+    """,
+    "ask wearing": """
+        lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a
+        llevar, tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar, le pongo a,
+        viste, hay que poner, le corresponde
+    """,
+    "ask tonight": """
+        esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
+        hay que ponerle, debería llevar, va a llevar, llevará, se pone, para, tiene que llevar, para esta
+        noche, para hoy, le pongo a, pongo a
+    """,
+    "ask ready": """
+        cuándo estará, cuándo está, ya está, cuándo, está listo, estará, cuánto falta, cuánto le falta, cuánto
+        tarda, ya
+    """,
 }

@@ -1,40 +1,121 @@
 """French, as stables speak it."""
 
 PHRASES = {
-    "sign sweating": """transpire, transpirent, transpirait, transpiré, transpirant|e|s, transpiration, en sueur, en sueurs, sueur, sue, suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur, couvert||e|s|es de sueur,
-        dégouline de sueur, en eau, transpirer, suer, plein||e de sueur, dégoulinant|e de sueur, traces de sueur""",
-    "sign hot": """a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud, a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud, a drôlement chaud, meurt de chaud, avait trop chaud,
-        avoir chaud, avoir trop chaud, a super chaud, étouffe""",
-    "sign shivering": """frissonne, frissonnent, frissonnait, frissonnant|e, frissons, tremble, tremblent, tremblait, tremblant|e, grelotte, grelottent, grelottait, grelottant|e, tremblements, tremble de froid, tremblent de froid, grelotter, trembler, frissonner, des frissons,
-        claque des dents, tremblote, tremble comme une feuille, grelote""",
-    "sign cold": """a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid, a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides, oreilles froides, oreilles gelées, a encore froid, caille, avoir froid, avoir trop froid,
-        a bien froid, a vraiment froid, a super froid, meurt de froid, a eu froid, pris froid, a pris froid, a assez froid""",
-    "sign comfortable": """à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite, bonne température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort, chaud||e|s et sec, chaude et sèche""",
-    "sign rubbed": "frottement, frottements, un frottement, des frottements, frotté||e|s|es, frotte, frottent, blessure de couverture, pelé||e|s|es par la couverture, irrité||e|s|es, écorché||e|s|es, pelé||e à l'épaule, éraflé||e, usé||e à l'épaule, poil usé, épaules râpées, râpé||e|s",
-    "sign unwell": """colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé, n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre, a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien,
-        pas dans son assiette, n'est pas bien, ne va pas bien, va mal, pas en forme, diarrhée, mal en point, pas comme d'habitude, mou||s|, pas l'air bien, a mal au ventre, mal au ventre, boude sa ration, boude son foin, a laissé sa ration, n'a pas fini sa ration, tout mou, toute molle,
-        n'a pas l'air bien, n'a plus d'appétit, n'a pas d'appétit, sans appétit, éteint||e, se roule de douleur, pas très bien, ne va pas très bien, pas trop bien, ne se sent pas bien, patraque""",
+    "sign sweating": """
+        transpire, transpirent, transpirait, transpiré, transpirant|e|s, transpiration, en sueur, en sueurs,
+        sueur, sue, suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de
+        sueur, couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
+        dégoulinant|e de sueur, traces de sueur
+    """,
+    "sign hot": """
+        a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait
+        chaud, a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu
+        chaud, a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super
+        chaud, étouffe
+    """,
+    "sign shivering": """
+        frissonne, frissonnent, frissonnait, frissonnant|e, frissons, tremble, tremblent, tremblait,
+        tremblant|e, grelotte, grelottent, grelottait, grelottant|e, tremblements, tremble de froid, tremblent
+        de froid, grelotter, trembler, frissonner, des frissons, claque des dents, tremblote, tremble comme
+        une feuille, grelote
+    """,
+    "sign cold": """
+        a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid, a
+        trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
+        oreilles froides, oreilles gelées, a encore froid, caille, avoir froid, avoir trop froid, a bien
+        froid, a vraiment froid, a super froid, meurt de froid, a eu froid, pris froid, a pris froid, a assez
+        froid
+    """,
+    "sign comfortable": """
+        à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite, bonne
+        température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort,
+        chaud||e|s et sec, chaude et sèche
+    """,
+    "sign rubbed": """
+        frottement, frottements, un frottement, des frottements, frotté||e|s|es, frotte, frottent, blessure de
+        couverture, pelé||e|s|es par la couverture, irrité||e|s|es, écorché||e|s|es, pelé||e à l'épaule,
+        éraflé||e, usé||e à l'épaule, poil usé, épaules râpées, râpé||e|s
+    """,
+    "sign unwell": """
+        colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
+        n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre, a de
+        la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
+        n'est pas bien, ne va pas bien, va mal, pas en forme, diarrhée, mal en point, pas comme d'habitude,
+        mou||s|, pas l'air bien, a mal au ventre, mal au ventre, boude sa ration, boude son foin, a laissé sa
+        ration, n'a pas fini sa ration, tout mou, toute molle, n'a pas l'air bien, n'a plus d'appétit, n'a pas
+        d'appétit, sans appétit, éteint||e, se roule de douleur, pas très bien, ne va pas très bien, pas trop
+        bien, ne se sent pas bien, patraque
+    """,
     "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s",
     "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet",
     "everyday good": "",
-    "everyday comfortable": "bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s, va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien",
+    "everyday comfortable": """
+        bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable,
+        tranquille|s, va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien
+    """,
     "everyday warm": "tiède|s, tiédasse",
-    "dry": "sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de nouveau sèche, sèche à nouveau",
+    "dry": """
+        sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de nouveau
+        sèche, sèche à nouveau
+    """,
     "damp": "humide|s, moite|s",
     "wet": "mouillé||e|s|es, a pris la pluie, a pris l'eau",
-    "soaked": "trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es, trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es",
-    "state washing": "au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e, partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage, chez le nettoyeur, au nettoyage",
-    "state torn": "déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es, fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc, décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e",
-    "state missing": "perdu||e|s|es, introuvable|s, impossible de trouver, ne trouve pas, ne trouve plus, trouve pas, trouve plus, disparu||e|s|es, manque, a disparu, on a perdu, j'ai perdu, manquant||e, égaré||e, ne retrouve pas, ne retrouve plus, retrouve pas, retrouve plus, trouvons plus, trouvons pas, impossible de retrouver, il manque, aucune trace de",
+    "soaked": """
+        trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
+        trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es
+    """,
+    "state washing": """
+        au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e, partie au
+        lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage, chez le nettoyeur,
+        au nettoyage
+    """,
+    "state torn": """
+        déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
+        fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
+        décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e
+    """,
+    "state missing": """
+        perdu||e|s|es, introuvable|s, impossible de trouver, ne trouve pas, ne trouve plus, trouve pas, trouve
+        plus, disparu||e|s|es, manque, a disparu, on a perdu, j'ai perdu, manquant||e, égaré||e, ne retrouve
+        pas, ne retrouve plus, retrouve pas, retrouve plus, trouvons plus, trouvons pas, impossible de
+        retrouver, il manque, aucune trace de
+    """,
     "state found": "retrouvé||e|s|es, a été retrouvé||e",
-    "state in service": "réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es, de retour du lavage, comme neuf, comme neuve, réutilisable, en service, rapiécé||e, revenu de réparation, revenue de réparation, raccommodé||e, à nouveau utilisable, de nouveau en service, rafistolé||e, remis||e en service, rentre du lavage, revient du lavage",
-    "strap": "sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard, sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture, fermetures, sangles croisées, cuissard",
-    "broken": "cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s, déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e, a cédé, a arraché, a été arraché||e",
-    "kind sheet": "imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise, chemises, rain sheet, sans doublure, couverture imperméable, 0 g",
-    "kind turnout": "outdoor|s, couverture d'extérieur, couverture outdoor, turnout, couverture de pré, couvertures d'extérieur, couverture de paddock, couverture extérieure",
-    "kind liner": "sous couverture|s, liner|s, sous couv, doublure, sous couvs, souscouverture, couverture de dessous",
-    "kind stable": "couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie, couverture box",
-    "kind cooler": "polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire, cooler, émouchine séchante",
+    "state in service": """
+        réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es, de retour du
+        lavage, comme neuf, comme neuve, réutilisable, en service, rapiécé||e, revenu de réparation, revenue
+        de réparation, raccommodé||e, à nouveau utilisable, de nouveau en service, rafistolé||e, remis||e en
+        service, rentre du lavage, revient du lavage
+    """,
+    "strap": """
+        sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
+        sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
+        fermetures, sangles croisées, cuissard
+    """,
+    "broken": """
+        cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
+        déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e,
+        a cédé, a arraché, a été arraché||e
+    """,
+    "kind sheet": """
+        imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise,
+        chemises, rain sheet, sans doublure, couverture imperméable, 0 g
+    """,
+    "kind turnout": """
+        outdoor|s, couverture d'extérieur, couverture outdoor, turnout, couverture de pré, couvertures
+        d'extérieur, couverture de paddock, couverture extérieure
+    """,
+    "kind liner": """
+        sous couverture|s, liner|s, sous couv, doublure, sous couvs, souscouverture, couverture de dessous
+    """,
+    "kind stable": """
+        couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
+        couverture box
+    """,
+    "kind cooler": """
+        polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire,
+        cooler, émouchine séchante
+    """,
     "kind neck": "couvre cou, couvre cous, couvre encolure, bonnet, cagoule, camail",
     "rug": "couverture|s, couv, couvs, couette, manteau, couvrante, plaid, couvertes, couverte de nuit",
     "weight heavy": "gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, hiver, chaude couverture",
@@ -43,64 +124,162 @@ PHRASES = {
     "gram": "g, gr, gramme|s, grammes",
     "spare": "réserve, de réserve, de rechange, de secours, de dépannage, de prêt, de remplacement, en trop",
     "one": "un||e, celle, celui",
-    "colour": "bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc, blanche, blanches, gris||e|es, marron, jaune|s, orange, violet, violette, rose|s, bordeaux, beige, marine, à carreaux, écossais||e, à rayures, rayé||e|s, turquoise, bleu marine, kaki, doré||e, argent, mauve",
-    "any adjective": "nouveau, nouvelle, nouvel, vieux, vieille, vieil, grand||e, petit||e, belle, sale, propre, ancien||ne, fichue, autre",
-    "put on": """mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e, avons remis, ai remis, a remis, rajouté||e, ont mis, lui ai mis, leur ai mis, lui a mis, j'ai remis, j'ai rajouté, j'ai ajouté, lui ai remis, leur a mis""",
-    "took off": """enlevé||e|s|es, retiré||e|s|es, ôté||e|s|es, j'ai enlevé, ai enlevé, a enlevé, on a enlevé, j'ai retiré, déshabillé||e|s, découvert||e|s, viré||e, lui ai enlevé, lui ai retiré, leur ai enlevé, on a retiré, avons enlevé, avons retiré, on lui a enlevé, on lui a retiré, j'ai viré, dévêtu||e, enlève à l'instant""",
+    "colour": """
+        bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc, blanche, blanches, gris||e|es, marron,
+        jaune|s, orange, violet, violette, rose|s, bordeaux, beige, marine, à carreaux, écossais||e, à
+        rayures, rayé||e|s, turquoise, bleu marine, kaki, doré||e, argent, mauve
+    """,
+    "any adjective": """
+        nouveau, nouvelle, nouvel, vieux, vieille, vieil, grand||e, petit||e, belle, sale, propre, ancien||ne,
+        fichue, autre
+    """,
+    "put on": """
+        mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
+        avons remis, ai remis, a remis, rajouté||e, ont mis, lui ai mis, leur ai mis, lui a mis, j'ai remis,
+        j'ai rajouté, j'ai ajouté, lui ai remis, leur a mis
+    """,
+    "took off": """
+        enlevé||e|s|es, retiré||e|s|es, ôté||e|s|es, j'ai enlevé, ai enlevé, a enlevé, on a enlevé, j'ai
+        retiré, déshabillé||e|s, découvert||e|s, viré||e, lui ai enlevé, lui ai retiré, leur ai enlevé, on a
+        retiré, avons enlevé, avons retiré, on lui a enlevé, on lui a retiré, j'ai viré, dévêtu||e, enlève à
+        l'instant
+    """,
     "stripped": "déshabillé||e|s, dévêtu||e, tout enlevé, découvert||e",
     "took": "",
-    "wears": "porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de, porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en",
+    "wears": """
+        porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de, porte
+        maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en
+    """,
     "in": "en",
     "on": "sur le dos, sur, dessus",
     "off": "sans",
     "has": "a, ont, avec",
-    "swapped": "changé||e|s, remplacé||e, échangé||e, j'ai changé, j'ai remplacé, on a changé, on a remplacé, j'ai échangé, troqué||e, passé||e de",
+    "swapped": """
+        changé||e|s, remplacé||e, échangé||e, j'ai changé, j'ai remplacé, on a changé, on a remplacé, j'ai
+        échangé, troqué||e, passé||e de
+    """,
     "instead of": "à la place de, au lieu de",
     "for another": "par, pour, contre, à, en",
     "over": "par dessus, dessus, en dessous, dessous, sous, sur, en plus, aussi, par dessous",
-    "bare": """nu||e|s|es, sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv, découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a pas de couverture, sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues""",
+    "bare": """
+        nu||e|s|es, sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos,
+        sans couv, découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a pas de
+        couverture, sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues
+    """,
     "nothing": "rien, tout",
     "without": "sans",
-    "clipped": """tondu||e|s|es, tonte, j'ai tondu, on a tondu, a tondu, rasé||e, tontes, avons tondu, a été tondu||e, ont été tondus, tonte bavette, tonte poitrail, tonte trace, tonte de trait, tonte attelage, tonte irlandaise, tonte partielle, tonte couverture, tonte en couverture, tonte chasse, tonte de chasse, tonte hunter, tonte complète, tonte intégrale, tonte totale""",
+    "clipped": """
+        tondu||e|s|es, tonte, j'ai tondu, on a tondu, a tondu, rasé||e, tontes, avons tondu, a été tondu||e,
+        ont été tondus, tonte bavette, tonte poitrail, tonte trace, tonte de trait, tonte attelage, tonte
+        irlandaise, tonte partielle, tonte couverture, tonte en couverture, tonte chasse, tonte de chasse,
+        tonte hunter, tonte complète, tonte intégrale, tonte totale
+    """,
     "style none": "pas tondu||e, le poil a repoussé, poil repoussé, tonte repoussée, poil est revenu",
     "style bib": "bavette, poitrail, tonte bavette, tonte poitrail, tonte en bavette",
-    "style trace": "trace, tonte trace, tonte de trait, attelage, tonte attelage, irlandaise, tonte irlandaise, tonte partielle",
+    "style trace": """
+        trace, tonte trace, tonte de trait, attelage, tonte attelage, irlandaise, tonte irlandaise, tonte
+        partielle
+    """,
     "style blanket": "tonte couverture, couverture de tonte, tonte en couverture, tonte dos couvert",
     "style hunter": "chasse, tonte chasse, hunter, tonte de chasse, de chasse, tonte hunter",
-    "style full": "complet, complète, intégrale, entier, entière, entièrement, complètement, totale, tonte complète, tonte intégrale, tonte totale, en entier, intégralement",
-    "place stall": "box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs, rentré||e|s|es au box, écuries, intérieur, stabulation",
-    "place field": "pré, prés, pâture, paddock, champ, dehors, à l'extérieur, au pré, en pâture, herbage, parc, paddocks, prairie, extérieur",
+    "style full": """
+        complet, complète, intégrale, entier, entière, entièrement, complètement, totale, tonte complète,
+        tonte intégrale, tonte totale, en entier, intégralement
+    """,
+    "place stall": """
+        box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs, rentré||e|s|es
+        au box, écuries, intérieur, stabulation
+    """,
+    "place field": """
+        pré, prés, pâture, paddock, champ, dehors, à l'extérieur, au pré, en pâture, herbage, parc, paddocks,
+        prairie, extérieur
+    """,
     "inwards": "dedans, rentré||e|s|es",
     "outwards": "dehors, sorti||e|s|es",
-    "brought": "ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es, passé||e, remis||e|es",
-    "stays": "reste, restent, dort, dorment, passe la nuit, passent la nuit, restera, est resté||e, est restée, va rester",
-    "brought in": "rentré||e|s|es, j'ai rentré, on a rentré, ai rentré, a rentré, avons rentré, ont rentré, est rentré||e, sont rentré||s|es, enfermé||e|s",
-    "turned out": "sorti||e|s|es, j'ai sorti, on a sorti, ai sorti, a sorti, lâché||e|s|es, avons sorti, ont sorti, mis au pré, est sorti||e, sont sorti||s|es, mise au pré, j'ai lâché, on a lâché",
-    "keep": "laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle reste, merci de laisser, laissons, je souhaite, je voudrais, faut laisser, doit être, que, s'il vous plaît",
+    "brought": """
+        ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es,
+        gardé||e|s|es, passé||e, remis||e|es
+    """,
+    "stays": """
+        reste, restent, dort, dorment, passe la nuit, passent la nuit, restera, est resté||e, est restée, va
+        rester
+    """,
+    "brought in": """
+        rentré||e|s|es, j'ai rentré, on a rentré, ai rentré, a rentré, avons rentré, ont rentré, est
+        rentré||e, sont rentré||s|es, enfermé||e|s
+    """,
+    "turned out": """
+        sorti||e|s|es, j'ai sorti, on a sorti, ai sorti, a sorti, lâché||e|s|es, avons sorti, ont sorti, mis
+        au pré, est sorti||e, sont sorti||s|es, mise au pré, j'ai lâché, on a lâché
+    """,
+    "keep": """
+        laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle
+        reste, merci de laisser, laissons, je souhaite, je voudrais, faut laisser, doit être, que, s'il vous
+        plaît
+    """,
     "please": "s'il vous plaît, s'il te plaît, svp, stp, merci, à partir de maintenant, désormais",
-    "do not rug": """ne couvrez pas, ne pas couvrir, pas de couverture pour, ne mettez pas de couverture, ne mettez rien, pas couvrir, on ne couvre pas, ne couvrez plus, ne couvre pas, ne lui mettez pas de couverture, ne mets pas de couverture,
-        plus de couverture pour, ne mettez pas de couverture à, ne lui mettez rien, ne plus couvrir, pas de couvertures pour, aucune couverture pour""",
-    "rug again": """peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau, peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir, vous pouvez recouvrir, peut reporter une couverture,
-        peut porter une couverture, peut porter une couverture à nouveau, peut remettre une couverture, on peut lui remettre une couverture, on peut remettre une couverture, vous pouvez lui remettre une couverture, peut à nouveau être couvert, peut à nouveau être couverte,
-        peut de nouveau être couvert, peut de nouveau être couverte, peut à nouveau porter une couverture, peut de nouveau porter une couverture, vous pouvez remettre une couverture, plus besoin de laisser, peut être couvert de nouveau, peut être couverte de nouveau, n'a plus besoin d'être nu||e,
-        on peut à nouveau couvrir, on peut de nouveau couvrir, vous pouvez à nouveau couvrir, peut remettre sa couverture, peut remettre des couvertures""",
-    "worked": """monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé, longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours, a eu une leçon, sorti en balade, balade avec, fait une balade avec, parti en balade, a fait cours,
-        a fait un cours, a fait une séance, travail fait, a sauté, a eu sa leçon, a fait son cours, ont travaillé, ont été montés, ont été montées, ont eu cours, ont eu un cours, est parti en balade, est partie en balade, a fait une balade, rentre de balade, revient de balade, rentre du cours, sort du cours, sort de cours,
-        revient du cours, sortie en balade, fait une séance avec, vient d'être monté||e, viens de monter, vient de travailler, trotting fait""",
+    "do not rug": """
+        ne couvrez pas, ne pas couvrir, pas de couverture pour, ne mettez pas de couverture, ne mettez rien,
+        pas couvrir, on ne couvre pas, ne couvrez plus, ne couvre pas, ne lui mettez pas de couverture, ne
+        mets pas de couverture, plus de couverture pour, ne mettez pas de couverture à, ne lui mettez rien, ne
+        plus couvrir, pas de couvertures pour, aucune couverture pour
+    """,
+    "rug again": """
+        peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau, peut
+        être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir, vous
+        pouvez recouvrir, peut reporter une couverture, peut porter une couverture, peut porter une couverture
+        à nouveau, peut remettre une couverture, on peut lui remettre une couverture, on peut remettre une
+        couverture, vous pouvez lui remettre une couverture, peut à nouveau être couvert, peut à nouveau être
+        couverte, peut de nouveau être couvert, peut de nouveau être couverte, peut à nouveau porter une
+        couverture, peut de nouveau porter une couverture, vous pouvez remettre une couverture, plus besoin de
+        laisser, peut être couvert de nouveau, peut être couverte de nouveau, n'a plus besoin d'être nu||e, on
+        peut à nouveau couvrir, on peut de nouveau couvrir, vous pouvez à nouveau couvrir, peut remettre sa
+        couverture, peut remettre des couvertures
+    """,
+    "worked": """
+        monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
+        longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
+        a eu une leçon, sorti en balade, balade avec, fait une balade avec, parti en balade, a fait cours, a
+        fait un cours, a fait une séance, travail fait, a sauté, a eu sa leçon, a fait son cours, ont
+        travaillé, ont été montés, ont été montées, ont eu cours, ont eu un cours, est parti en balade, est
+        partie en balade, a fait une balade, rentre de balade, revient de balade, rentre du cours, sort du
+        cours, sort de cours, revient du cours, sortie en balade, fait une séance avec, vient d'être monté||e,
+        viens de monter, vient de travailler, trotting fait
+    """,
     "had": "a eu, ont eu, a fait, ont fait, a fini, vient de finir, a terminé",
     "after": "après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au",
-    "work": "cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté, avoir été monté||e, avoir monté, galop, obstacle, dressage, trotting, exercice, être monté||e, être longé||e, avoir travaillé, promenade, rando, carrière",
-    "done": "fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑, changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini, j'ai fini avec, terminé avec",
+    "work": """
+        cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté, avoir
+        été monté||e, avoir monté, galop, obstacle, dressage, trotting, exercice, être monté||e, être
+        longé||e, avoir travaillé, promenade, rando, carrière
+    """,
+    "done": """
+        fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
+        changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai
+        fini, j'ai fini avec, terminé avec
+    """,
     "everyone": "tous, toutes, tout, tout le monde, le reste, les autres, l'ensemble",
     "all horses": "tous les chevaux, les chevaux, tous les poneys, toutes les juments, chevaux",
     "both": "les deux, tous les deux, toutes les deux, les trois",
     "all": "tous les, toutes les, les deux",
     "except": "sauf, à part, hormis, excepté, moins, à l'exception de",
-    "all done": """tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits, tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite, tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt,
-        tous prêts, tous sont faits, elles sont toutes faites, tous sont prêts, tous les chevaux faits, fini pour tous, c'est fait pour tous, c'est fini pour tous, c'est bon pour tous, c'est bon pour tout le monde, j'ai fini avec tous, tout le monde est ok, tout le monde c'est fait, tous changés, tout est terminé,
-        c'est fait pour tout le monde, tous couverts, tout le monde est couvert""",
-    "undo": """annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée, c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon message, ignorez, retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval, annule tout ça, erreur,
-        je me suis trompé de cheval, je me suis trompée de cheval, annule mon message, annule le dernier message, efface le dernier, ne tiens pas compte, oubliez ça, supprime, supprime ça, ignore mon dernier message, c'était pas le bon cheval, je me suis gouré, défaire""",
+    "all done": """
+        tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits, tous
+        les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite, tournée
+        terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts, tous sont
+        faits, elles sont toutes faites, tous sont prêts, tous les chevaux faits, fini pour tous, c'est fait
+        pour tous, c'est fini pour tous, c'est bon pour tous, c'est bon pour tout le monde, j'ai fini avec
+        tous, tout le monde est ok, tout le monde c'est fait, tous changés, tout est terminé, c'est fait pour
+        tout le monde, tous couverts, tout le monde est couvert
+    """,
+    "undo": """
+        annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis
+        trompée, c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon
+        message, ignorez, retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval,
+        annule tout ça, erreur, je me suis trompé de cheval, je me suis trompée de cheval, annule mon message,
+        annule le dernier message, efface le dernier, ne tiens pas compte, oubliez ça, supprime, supprime ça,
+        ignore mon dernier message, c'était pas le bon cheval, je me suis gouré, défaire
+    """,
     "no": "non, pardon, oups, désolé||e, euh non, erreur, euh, pas",
     "i mean": "je voulais dire, c'est, c'était, plutôt, je veux dire, en fait, je parlais de",
     "yes": "oui, ouais, exact, exactement, c'est ça, voilà",
@@ -109,64 +288,206 @@ PHRASES = {
     "second": "deuxième, le deuxième, la deuxième, second||e, deux, la seconde, le second",
     "third": "troisième, le troisième, la troisième, trois",
     "not": "ne, n', pas, plus, jamais, aucun, aucune, ni, non, pas de",
-    "stopped": "arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de, s'est arrêtée de, ont cessé de",
+    "stopped": """
+        arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
+        s'est arrêtée de, ont cessé de
+    """,
     "not any more": "plus, du tout",
     "nearly": "presque, pas tout à fait, pas encore, à moitié, quasi, quasiment, bientôt",
     "a little": "un peu, légèrement, un petit peu, un poil, peu, un tantinet, un chouia, un brin",
-    "very": "très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement, carrément, hyper, drôlement, sacrément, entièrement",
+    "very": """
+        très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
+        carrément, hyper, drôlement, sacrément, entièrement
+    """,
     "if": "si, s', au cas où, sauf si, à moins, à condition, tant que, dès que, pourvu que, en cas de",
     "when": "quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où",
-    "was": """était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, a été, ont été""",
-    "plan": """va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut, faudrait, devrait, devrais, devrions, devra, doit, dois, devons, peut, peux, pouvez, pourrait, pourrais, pourriez, voulez, veux, veut, vouloir, besoin, s'il te plaît, s'il vous plaît, stp, svp, merci de, pensez à, pense à,
-        n'oubliez pas, n'oublie pas, j'espère, espérons, peut être, sans doute, sûrement, probablement, prochain||e, prochaine fois, la semaine prochaine, ce week end, week end, rendez vous, rdv, prévu||e, à vendre, vends, acheter, achète, commander, commandé||e, on devrait, ce serait, serait, aimerait, aimerais, voudrait,
-        voudrais, risque, attention à, gare, méfiez, sera, seront, aura, auront, mettra, mettrai, mettrons, après demain, pourvu, essayer, essaie, imagine, quelqu'un, quelqu'une, personne, faire, tondra, tondrons, rentrera, rentrerai, sortira, sortirai, j'aimerais, mettrez, vendu||e, on mettra, bientôt, on va, que ce soit, rentrez, sortez, mettez""",
-    "habit": """toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent, adore, adorent, aime, aiment, préfère, en général, généralement, normalement, chaque jour, tous les jours, chaque hiver, rarement, comme un, comme une, plus que, mdr, lol, ptdr, haha, 😂, 🤣, connu pour, a tendance, ont tendance,
-        rêvé, film, chanson, photo, photos, vidéo, trop belle, trop beau, est beau, est belle, trop mignon, trop mignonne""",
-    "long ago": "hier, avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier, l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois, dans le temps, poulain, il y a longtemps, il y a deux jours, il y a trois jours",
-    "weather": "pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair, grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas, tonnerre, météo, il neige, lune, bruine",
+    "was": "était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, ont été",
+    "plan": """
+        va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
+        faudrait, devrait, devrais, devrions, devra, doit, dois, devons, peut, peux, pouvez, pourrait,
+        pourrais, pourriez, voulez, veux, veut, vouloir, besoin, s'il te plaît, s'il vous plaît, stp, svp,
+        merci de, pensez à, pense à, n'oubliez pas, n'oublie pas, j'espère, espérons, peut être, sans doute,
+        sûrement, probablement, prochain||e, prochaine fois, la semaine prochaine, ce week end, week end,
+        rendez vous, rdv, prévu||e, à vendre, vends, acheter, achète, commander, commandé||e, on devrait, ce
+        serait, serait, aimerait, aimerais, voudrait, voudrais, risque, attention à, gare, méfiez, sera,
+        seront, aura, auront, mettra, mettrai, mettrons, après demain, pourvu, essayer, essaie, imagine,
+        quelqu'un, quelqu'une, personne, faire, tondra, tondrons, rentrera, rentrerai, sortira, sortirai,
+        j'aimerais, mettrez, vendu||e, on mettra, bientôt, on va, que ce soit, rentrez, sortez, mettez
+    """,
+    "habit": """
+        toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent, adore,
+        adorent, aime, aiment, préfère, en général, généralement, normalement, chaque jour, tous les jours,
+        chaque hiver, rarement, comme un, comme une, plus que, mdr, lol, ptdr, haha, 😂, 🤣, connu pour, a
+        tendance, ont tendance, rêvé, film, chanson, photo, photos, vidéo, trop belle, trop beau, est beau,
+        est belle, trop mignon, trop mignonne
+    """,
+    "yesterday": "hier, hier matin, hier après midi",
+    "long ago": """
+        avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
+        l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
+        dans le temps, poulain, il y a longtemps, il y a deux jours, il y a trois jours
+    """,
+    "weather": """
+        pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
+        grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
+        tonnerre, météo, il neige, lune, bruine
+    """,
     "weekday": "lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend",
-    "guess": "ne pense pas, pense pas, sais pas, ne sais pas, pas sûr, pas sûre, aucune idée, doute, je doute, crois pas, ne crois pas, pas certain, pas certaine, possible que, je suppose, suis pas sûr, suis pas sûre, sais plus, se demande, me demande",
-    "said": "dit, dit que, dit qu', disent que, a dit, pense que, pense, trouve que, je trouve que, je crois que, crois, a vu, j'ai vu, vu, m'a dit, m'a dit que, on dirait que, il paraît que, signale, selon, d'après, trouve, je trouve, je pense que, je pense, voit, paraît, on dirait, semble que, annonce, attention, urgent, au secours, info",
-    "question": "qui, que, qu', quoi, quel, quelle, quels, quelles, comment, quand, où, pourquoi, combien, est ce que, est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles",
-    "idiom": """sang froid, eau froide, eau chaude, en chaleur, bien joué, bon travail, d'accord, en retard, en route, en forme, il fait froid, il fait chaud, fait un froid, froid de canard, coup de froid, quel froid, quelle chaleur, beau temps, fait froid, fait chaud, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,
-        au fait, à peu près, tout à fait, en fait, c'est bien, c'est super, c'est parfait, fait beau, fait mauvais, bien fait pour, boisson chaude, à sécher, s'est échappé||e, échappé||e, s'est sauvé||e""",
-    "i": """je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai, me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier, propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère""",
-    "visitor": "vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur, pareuse",
+    "guess": """
+        ne pense pas, pense pas, sais pas, ne sais pas, pas sûr, pas sûre, aucune idée, doute, je doute, crois
+        pas, ne crois pas, pas certain, pas certaine, possible que, je suppose, suis pas sûr, suis pas sûre,
+        sais plus, se demande, me demande
+    """,
+    "said": """
+        dit, dit que, dit qu', disent que, a dit, pense que, pense, trouve que, je trouve que, je crois que,
+        crois, a vu, j'ai vu, vu, m'a dit, m'a dit que, on dirait que, il paraît que, signale, selon, d'après,
+        trouve, je trouve, je pense que, je pense, voit, paraît, on dirait, semble que, annonce, attention,
+        urgent, au secours, info
+    """,
+    "question": """
+        qui, que, qu', quoi, quel, quelle, quels, quelles, comment, quand, où, pourquoi, combien, est ce que,
+        est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
+    """,
+    "idiom": """
+        sang froid, eau froide, eau chaude, en chaleur, bien joué, bon travail, d'accord, en retard, en route,
+        en forme, il fait froid, il fait chaud, fait un froid, froid de canard, coup de froid, quel froid,
+        quelle chaleur, beau temps, fait froid, fait chaud, mains froides, mains gelées, café chaud, chocolat
+        chaud, vin chaud, au fait, à peu près, tout à fait, en fait, c'est bien, c'est super, c'est parfait,
+        fait beau, fait mauvais, bien fait pour, boisson chaude, à sécher, s'est échappé||e, échappé||e, s'est
+        sauvé||e
+    """,
+    "i": """
+        je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes,
+        ai, me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
+        propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère
+    """,
+    "visitor": """
+        vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
+        pareuse
+    """,
     "my": "mon, ma, mes, notre, nos",
     "some": "un, une, autre, quelque",
     "she": "il, elle, ils, elles, lui, leur, celui ci, celle ci, l'",
     "her": "sa, son, ses, leur, leurs",
-    "my horse": "mon cheval, ma jument, mon poney, ma ponette, mon hongre, mon âne, mon loulou, le mien, la mienne, ma pouliche",
+    "my horse": """
+        mon cheval, ma jument, mon poney, ma ponette, mon hongre, mon âne, mon loulou, le mien, la mienne, ma
+        pouliche
+    """,
     "it": "ça, cela, ce, c', ceci",
     "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre",
     "of": "de, du, d', des, pour, à, au, aux",
     "and": "et, &, +, plus, avec, puis",
-    "but": "mais, donc, car, parce que, parce qu', du coup, alors, par contre, en revanche, et puis, alors que, alors qu', puisque, or, cependant, et du coup",
+    "but": """
+        mais, donc, car, parce que, parce qu', du coup, alors, par contre, en revanche, et puis, alors que,
+        alors qu', puisque, or, cependant, et du coup
+    """,
     "too": "aussi, pareil, de même, idem, non plus, pareil pour, idem pour, également, même chose pour, même chose",
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
-    "is": """est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e, est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été, est toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore, ont encore, est en train de, l'air, rentre, retrouve, se met à, s'est mise à, c'est, c'""",
-    "link": """déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là, là bas, de, à, en, dans, sur, avec, au, du, les deux, tous les deux, toutes les deux, juste, quand même, enfin, un, une, le, la, les, ce, ça, y, dessous, dessus, à nouveau, de nouveau, complètement, visiblement, totalement, oui, ouais, si, ben, bah, heureusement,
-        malheureusement, apparemment, clairement, pauvre, vite, toujours pas, plein, plein de, même, surtout, franchement, chacun, chacune, ensemble, bref, peu, qu', que, qui, est, en train de, soudain, partout, on, ont, signes de, se, s', n', t, même pas, l', c', ci, sous, quelques""",
-    "time": """maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite, à midi, toute la nuit, toute la journée, depuis hier soir, depuis ce matin, tôt, à l'instant, il y a une heure, il y a un moment, il y a cinq minutes, pour la nuit, matin, soir, midi, depuis hier, hier soir, depuis cette nuit, h, heure, heures, minutes, la nuit, au petit matin,
-        à l'arrivée, en arrivant, ce midi, pour le moment, pour l'instant, à la ronde, il y a peu, avec ce froid, avec cette pluie, avec ce vent, avec la pluie, sous la pluie, à cause de la pluie, à cause du vent, avec le vent, avec le froid, au soleil, avec ce soleil, avec la chaleur, avec cette chaleur, depuis midi, tout à l'heure, il y a une demi heure, ce week end""",
+    "is": """
+        est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e, est
+        arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été, est
+        toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore, ont
+        encore, est en train de, l'air, rentre, retrouve, se met à, s'est mise à, c'est, c'
+    """,
+    "link": """
+        déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
+        là bas, de, à, en, dans, sur, avec, au, du, les deux, tous les deux, toutes les deux, juste, quand
+        même, enfin, un, une, le, la, les, ce, ça, y, dessous, dessus, à nouveau, de nouveau, complètement,
+        visiblement, totalement, oui, ouais, si, ben, bah, heureusement, malheureusement, apparemment,
+        clairement, pauvre, vite, toujours pas, plein, plein de, même, surtout, franchement, chacun, chacune,
+        ensemble, bref, peu, qu', que, qui, est, en train de, soudain, partout, on, ont, signes de, se, s',
+        n', t, même pas, l', c', ci, sous, quelques
+    """,
+    "time": """
+        maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de
+        suite, à midi, toute la nuit, toute la journée, depuis hier soir, depuis ce matin, tôt, à l'instant,
+        il y a une heure, il y a un moment, il y a cinq minutes, pour la nuit, matin, soir, midi, depuis hier,
+        hier soir, depuis cette nuit, h, heure, heures, minutes, la nuit, au petit matin, à l'arrivée, en
+        arrivant, ce midi, pour le moment, pour l'instant, à la ronde, il y a peu, avec ce froid, avec cette
+        pluie, avec ce vent, avec la pluie, sous la pluie, à cause de la pluie, à cause du vent, avec le vent,
+        avec le froid, au soleil, avec ce soleil, avec la chaleur, avec cette chaleur, depuis midi, tout à
+        l'heure, il y a une demi heure, ce week end
+    """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
-    "polite": """merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée, oui, ok, ouais, bon, bah, ben, euh, désolé||e, pardon, haybell, bot, oh, ah, info, attention, petite info, au fait, les gars, les filles, tout le monde, à tous, l'équipe, bisous, pauvre, pauvrette, pauvre petit||e, le pauvre, la pauvre, petit||e, mon dieu, zut, mince, note, alors, hello, salut tout le monde,
-        bonjour à tous, bonjour tout le monde, re, coucou tout le monde, du nouveau, les amis, brrr, bises, pour info""",
-    "body": "oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe, poil, peau, croupe, coudes, coude, reins, derrière les coudes, derrière le coude, derrière les oreilles, cou, passage de sangle, cuisses, côtes, fesses",
+    "polite": """
+        merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée, oui,
+        ok, ouais, bon, bah, ben, euh, désolé||e, pardon, haybell, bot, oh, ah, info, attention, petite info,
+        au fait, les gars, les filles, tout le monde, à tous, l'équipe, bisous, pauvre, pauvrette, pauvre
+        petit||e, le pauvre, la pauvre, petit||e, mon dieu, zut, mince, note, alors, hello, salut tout le
+        monde, bonjour à tous, bonjour tout le monde, re, coucou tout le monde, du nouveau, les amis, brrr,
+        bises, pour info
+    """,
+    "body": """
+        oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot,
+        robe, poil, peau, croupe, coudes, coude, reins, derrière les coudes, derrière le coude, derrière les
+        oreilles, cou, passage de sangle, cuisses, côtes, fesses
+    """,
     "under": "sous, dessous, dans, avec, en dessous de",
-    "ask why": "pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas, comment se fait il, pk, pq",
-    "ask today": """c'est quoi le plan, quel est le plan, le plan, plan, plan du jour, plan de ce soir, qu'est ce qu'on met, qu'est ce qu'on leur met, on met quoi, quelles couvertures, quelle couverture, couvertures du jour, que portent ils, qu'est ce qu'ils portent, aujourd'hui, quoi mettre, qu'est ce que je mets, je mets quoi, montre le plan,
-        on leur met quoi, qui porte quoi, que mettre, programme du jour, le programme, plan pour ce soir, c'est quoi le programme, quel plan, quel est le programme, quelles couvertures ce soir, que met on, le plan du jour, redonne le plan, on met quoi ce soir""",
-    "ask left": """qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait, qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien, combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque, il manque qui, reste qui à faire, il reste qui à faire,
-        quels chevaux restent, quels chevaux reste t il, il reste quelqu'un, qui est ce qui reste, qui est ce qu'il reste, qui doit encore être fait, il reste combien de chevaux, combien en reste t il, qu'est ce qu'il reste à faire, il reste quoi à faire, ils sont tous faits, qui n'a pas été fait""",
-    "ask drying": """qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher, quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche, quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche, qu'est ce qui est sec,
-        y a quoi qui sèche, quelles couvertures sont sèches, quelles couvertures sont encore mouillées, il y a quoi à sécher, il reste quoi à sécher, qu'est ce qui n'est pas sec, séchage, y a quoi de mouillé, qu'est ce qu'on a qui sèche""",
-    "ask state": "comment va, comment vont, comment est, comment se porte, état de, état, où en est, des nouvelles de, comment ça va pour, nouvelles de, comment elle va, comment il va, ça va comment, comment se sent, quoi de neuf pour, infos sur, parle moi de, quelles nouvelles de, statut",
-    "ask forecast": """quelle météo, météo, la météo, quel temps, quel temps fait il, quel temps va t il faire, il va pleuvoir, va t il pleuvoir, il va faire quel temps, prévisions, les prévisions, quelle température, va t il geler, il va geler, combien de degrés, il va faire froid, qu'annonce la météo, ils annoncent quoi, qu'est ce qui arrive ce soir, la météo dit quoi,
-        quelle est la météo, il va pleuvoir ce soir, quel temps ce soir, il va geler ce soir, il va geler cette nuit, va t il geler cette nuit, il va faire combien, il va faire combien cette nuit, il fera combien, il fera combien cette nuit, quelles prévisions, quel temps il va faire, quel temps il fera, qu'est ce qu'ils annoncent, va t il neiger, il va neiger,
-        va t il pleuvoir cette nuit, quelle température cette nuit, c'est quoi la météo, c'est quoi les prévisions, il va faire froid cette nuit, il va faire froid ce soir, que dit la météo, quel vent, il y aura du vent, combien il va faire""",
-    "ask help": "aide, aide moi, à l'aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches, qu'est ce que tu comprends, commandes, instructions, qu'est ce que tu sais faire, qu'est ce que tu peux faire, comment on t'utilise, mode d'emploi, que puis je te demander, qu'est ce que je peux te demander, tu sais faire quoi, tu comprends quoi",
-    "ask wearing": "porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met, je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on, doit on mettre, va porter, dois je mettre, en quoi",
-    "ask tonight": "ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera, mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après midi, dois je mettre, doit on mettre, pour la nuit, lui met on",
-    "ask ready": "quand sera, sera, bientôt, prêt, prête, quand est ce que, quand, sera t il, sera t elle, combien de temps, déjà",
+    "ask why": """
+        pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas, comment se
+        fait il, pk, pq
+    """,
+    "ask today": """
+        c'est quoi le plan, quel est le plan, le plan, plan, plan du jour, plan de ce soir, qu'est ce qu'on
+        met, qu'est ce qu'on leur met, on met quoi, quelles couvertures, quelle couverture, couvertures du
+        jour, que portent ils, qu'est ce qu'ils portent, aujourd'hui, quoi mettre, qu'est ce que je mets, je
+        mets quoi, montre le plan, on leur met quoi, qui porte quoi, que mettre, programme du jour, le
+        programme, plan pour ce soir, c'est quoi le programme, quel plan, quel est le programme, quelles
+        couvertures ce soir, que met on, le plan du jour, redonne le plan, on met quoi ce soir
+    """,
+    "ask left": """
+        qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait, qui
+        reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
+        combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque, il
+        manque qui, reste qui à faire, il reste qui à faire, quels chevaux restent, quels chevaux reste t il,
+        il reste quelqu'un, qui est ce qui reste, qui est ce qu'il reste, qui doit encore être fait, il reste
+        combien de chevaux, combien en reste t il, qu'est ce qu'il reste à faire, il reste quoi à faire, ils
+        sont tous faits, qui n'a pas été fait
+    """,
+    "ask drying": """
+        qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
+        quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
+        quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche, qu'est ce qui est
+        sec, y a quoi qui sèche, quelles couvertures sont sèches, quelles couvertures sont encore mouillées,
+        il y a quoi à sécher, il reste quoi à sécher, qu'est ce qui n'est pas sec, séchage, y a quoi de
+        mouillé, qu'est ce qu'on a qui sèche
+    """,
+    "ask state": """
+        comment va, comment vont, comment est, comment se porte, état de, état, où en est, des nouvelles de,
+        comment ça va pour, nouvelles de, comment elle va, comment il va, ça va comment, comment se sent, quoi
+        de neuf pour, infos sur, parle moi de, quelles nouvelles de, statut, comment a été, va comment, il va
+        comment, elle va comment, vont comment
+    """,
+    "ask forecast": """
+        quelle météo, météo, la météo, quel temps, quel temps fait il, quel temps va t il faire, il va
+        pleuvoir, va t il pleuvoir, il va faire quel temps, prévisions, les prévisions, quelle température, va
+        t il geler, il va geler, combien de degrés, il va faire froid, qu'annonce la météo, ils annoncent
+        quoi, qu'est ce qui arrive ce soir, la météo dit quoi, quelle est la météo, il va pleuvoir ce soir,
+        quel temps ce soir, il va geler ce soir, il va geler cette nuit, va t il geler cette nuit, il va faire
+        combien, il va faire combien cette nuit, il fera combien, il fera combien cette nuit, quelles
+        prévisions, quel temps il va faire, quel temps il fera, qu'est ce qu'ils annoncent, va t il neiger, il
+        va neiger, va t il pleuvoir cette nuit, quelle température cette nuit, c'est quoi la météo, c'est quoi
+        les prévisions, il va faire froid cette nuit, il va faire froid ce soir, que dit la météo, quel vent,
+        il y aura du vent, combien il va faire
+    """,
+    "ask help": """
+        aide, aide moi, à l'aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
+        qu'est ce que tu comprends, commandes, instructions, qu'est ce que tu sais faire, qu'est ce que tu
+        peux faire, comment on t'utilise, mode d'emploi, que puis je te demander, qu'est ce que je peux te
+        demander, tu sais faire quoi, tu comprends quoi
+    """,
+    "ask wearing": """
+        porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met, je
+        lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on, doit on
+        mettre, va porter, dois je mettre, en quoi
+    """,
+    "ask tonight": """
+        ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain,
+        portera, mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après
+        midi, dois je mettre, doit on mettre, pour la nuit, lui met on
+    """,
+    "ask ready": """
+        quand sera, sera, bientôt, prêt, prête, quand est ce que, quand, sera t il, sera t elle, combien de
+        temps, déjà
+    """,
 }

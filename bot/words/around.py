@@ -1,0 +1,127 @@
+"""What the words around a sign say of it: what follows, whose it is, where and after what it was seen."""
+
+from collections.abc import Sequence
+from typing import cast
+
+from bot.events import Setting, Sign
+from bot.words.clauses import Clause, soft
+from bot.words.clothes import Piece
+from bot.words.items import WETNESS, Item, predicate
+
+WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
+
+
+def sign_of(item: Item) -> Sign | None:
+    """What a word says of a horse; None where it may be either of two."""
+    signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
+    wetness = next((w for w in WETNESS if item.has(w)), None)
+    if signs:
+        return cast("Sign", "comfortable" if signs[0] == "good" else signs[0])
+    return WET_SIGN[wetness] if wetness else None
+
+
+def rest_allows(items: Sequence[Item], at: int) -> bool:
+    """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
+    item, rest = items[at], items[at + 1 :]
+    if item.has("sign rubbed"):
+        return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
+    if item.kinds("sign"):
+        return True
+    following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
+    if item.has("everyday good") and any(i.has("was") for i in items[:at]):
+        return False  # "was good today": well-behaved
+    if following is None or following.mark or predicate(following):
+        return True
+    if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
+        return False  # "was hot in the lesson"
+    if item.has("everyday comfortable", "everyday good"):
+        return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
+    return _harmless(following) or following.piece is not None
+
+
+def _harmless(item: Item) -> bool:
+    more = (
+        "when",
+        "worked",
+        "took",
+        "put on",
+        "took off",
+        "swapped",
+        "brought",
+        "done",
+        "bare",
+        "except",
+        "all horses",
+    )
+    return soft(item) or predicate(item) or bool(item.horses) or item.piece is not None or item.has(*more)
+
+
+def setting_of(clause: Clause) -> Setting:
+    items = clause.items
+    for at, item in enumerate(items):
+        if item.has("worked") or (item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
+            return "after work"
+    return "stall" if clause.has("place stall") else "turnout"
+
+
+def something_of_hers(after: Sequence[Item]) -> bool:
+    """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
+    if after and after[0].text == "'s":
+        after = after[1:]
+        if after and not soft(after[0]) and not predicate(after[0]) and not after[0].means:
+            return True
+    thing = after[0] if after else None
+    return (
+        thing is not None
+        and thing.has("place stall", "place field", "work")
+        and not thing.has("inwards", "outwards", "in")
+    )
+
+
+def about_body(before: Sequence[Item]) -> bool:
+    """As in "Las orejas de Canela": a part of the horse, not something of its own."""
+    words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
+    return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)
+
+
+def excepted(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse is among those left out: "all fine except Maple and Pip"."""
+    if not any(i.has("everyone", "all horses") for i in items):
+        return False
+    for item in reversed(items[:at]):
+        if item.has("except"):
+            return True
+        if not (item.horses or item.has("and") or item.text == ","):
+            return False
+    return False
+
+
+def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
+    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
+    verb = bool(items[at].kinds("state"))
+    for k in range(at + 1, min(at + 4, len(items))):
+        item = items[k]
+        if item.piece is not None:
+            later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
+            return None if later and not verb else item.piece
+        if item.mark or not (item.has("article", "her", "all") or (verb and item.has("in", "of"))):
+            return None
+    return None
+
+
+def horse_ahead(items: Sequence[Item], at: int) -> bool:
+    rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
+    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of")
+    while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
+        rest = rest[1:]
+    return bool(rest) and bool(rest[0].horses)
+
+
+def crowded(items: Sequence[Item]) -> bool:
+    """As in "The kid fell off Pip": who is "she" in what follows?"""
+    for item in items:
+        if item.horses or item.piece is not None:
+            return False
+        if item.person or (not soft(item) and not item.means):
+            return True
+    return False

@@ -1,0 +1,72 @@
+"""What happens to one piece in a clause: it goes on, comes off, or is all that is worn."""
+
+from collections.abc import Sequence
+
+from bot.words.clothes import Piece
+from bot.words.items import Item, predicate
+
+
+def mode_of(items: Sequence[Item], at: int) -> str:
+    """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
+    before, after = items[:at], items[at + 1 :]
+    following = next((i for i in after if not i.has("link", "article", "very", "is") or i.has("off", "on")), None)
+    last = items[at - 1] if at else None
+    if following is not None and following.has("took off", "put on"):
+        return "off" if following.has("took off") else "on"
+    if last is not None and last.has("instead of", "without"):
+        return "off"
+    verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
+    if verb is not None and verb.has("took off"):
+        return "off"
+    off = (following is not None and following.has("off")) or any(i.has("off") for i in before[-3:])
+    if verb is not None and verb.has("took") and not verb.has("put on"):
+        return "off" if off or any(i.has("off") for i in items) else ""
+    if off and (verb is None or not verb.has("put on", "wears")):
+        return "off"
+    if verb is not None and verb.has("wears"):
+        return "whole"
+    if verb is not None:
+        return "on"
+    if _in_a_piece(items, at):
+        return "whole"
+    return _particle(items, at, following)
+
+
+def _in_a_piece(items: Sequence[Item], at: int) -> bool:
+    """As in "Maple in her heavy and liner": a horse, "in", then pieces."""
+    k = at - 1
+    while (
+        k >= 0
+        and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/")
+        and not items[k].has("in")
+    ):
+        k -= 1
+    if k < 1 or not items[k].has("in") or items[k].has("not"):
+        return (
+            k > 0
+            and items[k].mark
+            and items[k].text in ":=-–—"
+            and bool(items[k - 1].horses)
+            and _only_pieces(items, k)
+        )
+    before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
+    return bool(before) and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _only_pieces(items: Sequence[Item], colon: int) -> bool:
+    return all(
+        i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :]
+    )
+
+
+def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
+    """As in "heavy on Maple", "Maple has her heavy on"."""
+    if following is None or not following.has("on") or (at and predicate(items[at - 1])):
+        return ""
+    rest = items[at + 2 :]
+    horse = (
+        any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
+    )
+    if any(i.has("has") for i in items[:at]):
+        return "whole"
+    return "on" if horse else ""
