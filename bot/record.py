@@ -7,8 +7,24 @@ from datetime import date, datetime, time
 from typing import Any
 
 from bot.barn import Barn, plain
-from bot.events import Entry, Posted
+from bot.events import (
+    Changed,
+    Entry,
+    Event,
+    FileSays,
+    Nudged,
+    Posted,
+    RecheckSet,
+    Seen,
+    Undo,
+    Wearing,
+    Wished,
+)
+from bot.layout import wrap
 from bot.problems import WrongInput
+from bot.units import NBSP
+
+UNDER, INDENT = 2 * NBSP, "    "
 
 COLUMNS = ("id", "at", "who", "kind", "horse", "garment", "value", "undone_by", "message")
 
@@ -38,35 +54,60 @@ def horses(entry: Entry) -> tuple[str, ...]:
     """The horses an entry is about."""
     facts = entry.event.as_json()
     named = facts.get("horse") or facts.get("horses") or ()
-    if isinstance(entry.event, Posted):
+    if isinstance(entry.event, Posted | Changed):
         named = list(entry.event.wear)
+    if isinstance(entry.event, FileSays) and entry.event.about != "state":
+        named = entry.event.name
     return (named,) if isinstance(named, str) else tuple(named)
 
 
 def row(entry: Entry, barn: Barn) -> dict[str, Any]:
     """One entry under the columns' names."""
     facts = entry.event.as_json()
-    about = {"kind", "horse", "horses", "garment"}
-    rest = {key: value for key, value in facts.items() if key not in about and not isinstance(value, dict)}
     return {
         "id": entry.number,
         "at": entry.at.astimezone(barn.zone).isoformat(),
         "who": entry.who,
         "kind": entry.event.kind,
-        "horse": " + ".join(horses(entry)) if not isinstance(entry.event, Posted) else "",
-        "garment": facts.get("garment", ""),
-        "value": _value(rest),
+        "horse": "" if isinstance(entry.event, Posted | Changed) else " + ".join(horses(entry)),
+        "garment": _garment(entry.event) or facts.get("garment", ""),
+        "value": value(entry.event, barn),
         "undone_by": entry.undone_by or "",
         "message": entry.text,
     }
 
 
-def _value(rest: dict[str, Any]) -> str:
-    """The facts of one event in one cell: the bare value of a single one, else name=value."""
-    shown = {key: " + ".join(map(str, v)) if isinstance(v, list) else str(v) for key, v in rest.items()}
-    if len(shown) == 1:
-        return next(iter(shown.values())) or "bare"
-    return "; ".join(f"{key}={value}" for key, value in shown.items())
+def value(event: Event, barn: Barn) -> str:
+    """What an event says of its horse or garment, in a few plain words."""
+    match event:
+        case Seen():
+            return event.sign if event.setting == "turnout" else f"{event.sign}, {event.setting}"
+        case Wearing():
+            return " + ".join(event.wear) or "bare"
+        case Wished():
+            return "keep bare" if event.keep_bare else "need not be bare"
+        case RecheckSet():
+            return f"{event.about}, look again {event.due.astimezone(barn.zone):%H:%M}"
+        case Posted() | Nudged():
+            return f"{event.round} {event.day}"
+        case Changed():
+            return f"{event.round} {event.day}, {event.cause}: {' + '.join(event.wear) or 'a later round'}"
+        case Undo():
+            return " + ".join(map(str, event.numbers))
+        case FileSays():
+            return f"{event.about}: {_told(event.value)}"
+    return str(next((getattr(event, name) for name in ("state", "style", "where") if hasattr(event, name)), ""))
+
+
+def _told(fact: Any) -> str:
+    """A fact of the barn file, however it is kept."""
+    if isinstance(fact, dict):
+        return ", ".join(f"{key} {said}" for key, said in fact.items())
+    return " + ".join(map(str, fact)) or "bare" if isinstance(fact, list | tuple) else str(fact).lower()
+
+
+def _garment(event: Event) -> str:
+    return event.name if isinstance(event, FileSays) and event.about == "state" else ""
 
 
 def as_csv(entries: Iterable[Entry], barn: Barn) -> str:
@@ -83,12 +124,15 @@ def _harmless(cell: Any) -> Any:
 
 
 def as_lines(entries: Iterable[Entry], barn: Barn) -> str:
-    """The entries as people read them, one a line."""
-    return "".join(f"{_line(row(entry, barn))}\n" for entry in entries)
+    """The entries as people read them, in lines that fit a phone."""
+    return "".join(f"{line}\n" for entry in entries for line in _lines(row(entry, barn)))
 
 
-def _line(cells: dict[str, Any]) -> str:
-    what = " ".join(str(cells[key]) for key in ("kind", "horse", "garment", "value") if cells[key])
-    said = f" “{cells['message']}”" if cells["message"] else ""
-    undone = f" (undone by {cells['undone_by']})" if cells["undone_by"] else ""
-    return f"{cells['id']:>5}  {cells['at'][:16].replace('T', ' ')}  {cells['who']}: {what}{said}{undone}"
+def _lines(cells: dict[str, Any]) -> Iterable[str]:
+    kind = {"sign": "", "garment": "", "wearing": "wears", "place": "in the"}.get(cells["kind"], cells["kind"])
+    about = [part for part in (cells["horse"], cells["garment"], kind, cells["value"]) if part]
+    yield wrap(f"{cells['id']} {cells['at'][:16].replace('T', ' ')} {cells['who']}: {' '.join(about)}", INDENT)
+    if cells["message"] and cells["kind"] != "recheck":
+        yield wrap(f"{UNDER}“{' '.join(cells['message'].split())}”", INDENT).replace(NBSP, " ")
+    if cells["undone_by"]:
+        yield f"  undone by {cells['undone_by']}"

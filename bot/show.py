@@ -1,19 +1,30 @@
 """The state for people and as JSON: a horse with its offset and what taught it, garments, second looks that are due."""
 
-from datetime import datetime
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime
 from typing import Any
 
 from bot.barn import Barn, plain
 from bot.brief import Cut, garment_ready, where_now
-from bot.evidence import Known, Lesson, learned, lessons
+from bot.events import Entry, GarmentIs
+from bot.evidence import WARM, Known, Lesson, learned, lessons
+from bot.layout import lay_out, wrap
 from bot.problems import WrongInput
 from bot.state import State
+from bot.units import NBSP
+from bot.voice import Voice, voice
+from bot.voice import plain as plain_name
+
+UNDER, INDENT = 2 * NBSP, "    "
 
 
-def show_json(barn: Barn, state: State, at: datetime, name: str | None, cut: Cut) -> dict[str, Any]:
+def show_json(
+    barn: Barn, state: State, at: datetime, name: str | None, cut: Cut, entries: Sequence[Entry] = ()
+) -> dict[str, Any]:
     """The contract's object: everything, or one horse or garment and what belongs to it. WrongInput for other names.
 
-    cut: the last good forecast's hours, for what dries outdoors.
+    cut: the last good forecast's hours, for what dries outdoors. entries: the ledger; a garment asked for by name comes
+    with its history.
     """
     horses = [h.name for h in barn.horses]
     garments = [g.id for g in barn.garments]
@@ -23,9 +34,12 @@ def show_json(barn: Barn, state: State, at: datetime, name: str | None, cut: Cut
         if not named and not pieces:
             raise WrongInput(f"show: no horse or garment “{name}” in {barn.barn}; its horses: {', '.join(horses)}")
         horses, garments = named, pieces or [g.id for g in barn.garments if g.horse in named]
+    pieces_json = [garment_json(barn, state, at, one, cut) for one in garments]
+    if name is not None:
+        pieces_json = [piece | {"history": history(barn, entries, piece["garment"])} for piece in pieces_json]
     return {
         "horses": [horse_json(barn, state, at, one) for one in horses],
-        "garments": [garment_json(barn, state, at, one, cut) for one in garments],
+        "garments": pieces_json,
         "rechecks": [
             {"horse": horse, "due": event.due.astimezone(barn.zone).isoformat(), "about": event.about}
             for horse, event in state.rechecks()
@@ -77,21 +91,54 @@ def garment_json(barn: Barn, state: State, at: datetime, name: str, cut: Cut) ->
     }
 
 
+def history(barn: Barn, entries: Sequence[Entry], name: str) -> list[dict[str, Any]]:
+    """What was said of one garment and stands, oldest first."""
+    return [
+        {"at": e.at.astimezone(barn.zone).isoformat(), "who": e.who, "state": e.event.state}
+        for e in entries
+        if isinstance(e.event, GarmentIs) and e.event.garment == name and e.undone_by is None
+    ]
+
+
 def show_text(shown: dict[str, Any], barn: Barn) -> str:
-    """The same, as lines."""
-    lines = []
-    for horse in shown["horses"]:
-        wear = "nobody said" if horse["wear"] is None else " + ".join(horse["wear"]) or "bare"
-        clip = horse["clip"]["style"] + (f" on {horse['clip']['on']}" if horse["clip"]["on"] else "")
-        lines.append(f"{horse['horse']}: {horse['where']}, wears {wear}; clip {clip}")
-        lines.append(f"  feels the cold {horse['offset_c']:+.1f} °C (± {horse['offset_sd_c']:.1f}) against the model")
-        lines += [
-            f"  {one['at'][:16].replace('T', ' ')} {one['who']}: {one['sign']} at margin "
-            f"{one['margin_c']:+.1f} °C: {one['shift_c']:+.2f}"
-            for one in horse["evidence"]
-        ]
-    for piece in shown["garments"]:
-        ready = f", dry about {piece['ready_at'][:16].replace('T', ' ')}" if piece["ready_at"] else ""
-        lines.append(f"{piece['garment']}: {piece['state']}{ready}")
-    lines += [f"look again at {r['horse']} ({r['about']}): {r['due'][:16]}" for r in shown["rechecks"]]
-    return "\n".join(lines)
+    """The same, as lines that fit a phone."""
+    tongue = voice(barn, "en", barn.units)
+    lines = [line for horse in shown["horses"] for line in _horse_lines(horse, tongue)]
+    lines += [line for piece in shown["garments"] for line in _garment_lines(piece, tongue)]
+    lines += [f"Look again at {r['horse']} ({r['about']}): {_day(r['due'], tongue)}" for r in shown["rechecks"]]
+    return lay_out(*(wrap(line, INDENT) for line in lines))
+
+
+def _horse_lines(horse: dict[str, Any], tongue: Voice) -> Iterable[str]:
+    name = horse["horse"]
+    wear = "nobody said what it wears" if horse["wear"] is None else tongue.outfit(horse["wear"], name)
+    yield f"{plain_name(name)}: {horse['where']}, {wear}"
+    if horse["clip"]["style"] != "none":
+        since = f" since {_date(horse['clip']['on'], tongue)}" if horse["clip"]["on"] else ""
+        yield f"{UNDER}{horse['clip']['style']} clip{since}"
+    if horse["keep_bare"]:
+        yield f"{UNDER}its owner wants it bare"
+    yield f"{UNDER}{tongue.learned(horse['offset_c'], horse['offset_sd_c'])}"
+    for one in horse["evidence"]:
+        side = "too warm" if one["sign"] in WARM else "too cold"
+        spare, shift = (tongue.measures.difference(abs(one[key]), 1) for key in ("margin_c", "shift_c"))
+        model = f"{spare} {'beyond' if one['margin_c'] < 0 else 'short of'} {side} by the model"
+        way = "+" if one["shift_c"] >= 0 else "−"
+        yield f"{UNDER}{_day(one['at'], tongue)} {plain_name(one['who'])}: {one['sign']}, {model}: {way}{shift}"
+
+
+def _garment_lines(piece: dict[str, Any], tongue: Voice) -> Iterable[str]:
+    since = f" since {_day(piece['since'], tongue)}" if piece["since"] else ""
+    ready = f", dry about {_day(piece['ready_at'], tongue)}" if piece["ready_at"] else ""
+    yield f"{piece['garment']}: {piece['state']}{since}{ready}"
+    for one in piece.get("history", ()):
+        yield f"{UNDER}{_day(one['at'], tongue)} {plain_name(one['who'])}: {one['state']}"
+
+
+def _day(iso: str, tongue: Voice) -> str:
+    at = datetime.fromisoformat(iso)
+    return f"{tongue.day(at.date())} {tongue.clock(at)}"
+
+
+def _date(iso: str, tongue: Voice) -> str:
+    return tongue.day(date.fromisoformat(iso))

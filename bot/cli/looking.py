@@ -97,12 +97,16 @@ def _read_one(barn: "Barn", state: "State", person: "Person | None", text: str, 
 def show(args: argparse.Namespace) -> int:
     """The state as text or JSON."""
     from bot.barn import load
+    from bot.ledger import Ledger
     from bot.planning import cutter
     from bot.show import show_json, show_text
 
     barn = load(args.barn)
     at = given.at(args, barn)
-    shown = show_json(barn, given.state(barn, args), at, args.name, cutter(given.last_good(barn, args, at)))
+    store = given.store(barn, args)
+    entries = Ledger(store).entries() if store else []
+    cut = cutter(given.last_good(barn, args, at))
+    shown = show_json(barn, given.state(barn, args), at, args.name, cut, entries)
     print(json.dumps(shown, ensure_ascii=False) if args.json else show_text(shown, barn))
     return 0
 
