@@ -49,19 +49,11 @@ def rows(question: Question, priced: Priced, path: Sequence[int]) -> list[Row]:
         for j in order:
             case, wear = int(draft.cases[window][came, j]), draft.outfits[window][j].ids
             for at, hour in enumerate(np.flatnonzero(question.share[window] > 0).tolist()):
-                found.append(_row(margins, case, at, window, hour, wear, j == path[window]))
+                found.append(_row(margins, case, at, window, hour, wear, chosen=j == path[window]))
     return found
 
 
-def _row(
-    margins: Margins,
-    case: int,
-    at: int,
-    window: int,
-    hour: int,
-    wear: tuple[str, ...],
-    chosen: bool,  # noqa: FBT001
-) -> Row:
+def _row(margins: Margins, case: int, at: int, window: int, hour: int, wear: tuple[str, ...], *, chosen: bool) -> Row:
     def of(values: Floats) -> float:
         return float(values[case, 0, at]) + 0.0  # no minus zero
 
