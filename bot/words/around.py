@@ -57,6 +57,7 @@ def _harmless(item: Item) -> bool:
 
 
 def setting_of(clause: Clause) -> Setting:
+    """Where or after what the sign was seen, from the words alone."""
     items = clause.items
     for at, item in enumerate(items):
         if item.has("worked") or (item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
@@ -110,6 +111,7 @@ def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
 
 
 def horse_ahead(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
     passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of")
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):

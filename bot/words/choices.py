@@ -45,8 +45,13 @@ def _choosing(item: Item, ask: Ask, telling: Telling) -> bool:
         return True
     sign = ask.about == "sign" and (item.kinds("sign") or item.kinds("everyday") or item.has("wet"))
     return bool(
-        soft(item) or item.horses or item.piece or item.pieces or sign or item.has("first", "second", "third", "neither", "both", "colour", "one", "yes", "my")
-    )  # fmt: skip
+        soft(item)
+        or item.horses
+        or item.piece
+        or item.pieces
+        or sign
+        or item.has("first", "second", "third", "neither", "both", "colour", "one", "yes", "my")
+    )
 
 
 def _named(item: Item, ask: Ask, telling: Telling) -> list[str]:
@@ -81,7 +86,7 @@ def _filled(event: Event, choice: str) -> Event:
             changes[f.name] = choice
         elif isinstance(value, tuple) and "" in value:
             changes[f.name] = tuple(choice if v == "" else v for v in value)
-    return replace(event, **changes)  # type: ignore[arg-type]
+    return replace(event, **changes)
 
 
 def corrected(text: str, items: Sequence[Item], telling: Telling) -> Heard | None:

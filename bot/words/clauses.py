@@ -10,11 +10,46 @@ STOPS = frozenset(".!?;\n…¿¡")
 PAUSES = frozenset(",:-–—()/|=→>*•")
 
 VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
-SOFT = frozenset((
-    "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and", "but", "not", "stopped",
-    "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly", "all", "both", "after", "work", "no", "i mean",
-    "place stall", "place field", "weather", "everyone", "all horses",
-))  # fmt: skip
+SOFT = frozenset(
+    (
+        "link",
+        "is",
+        "was",
+        "article",
+        "time",
+        "hour",
+        "polite",
+        "a little",
+        "very",
+        "she",
+        "her",
+        "it",
+        "and",
+        "but",
+        "not",
+        "stopped",
+        "not any more",
+        "in",
+        "on",
+        "of",
+        "under",
+        "too",
+        "said",
+        "body",
+        "nearly",
+        "all",
+        "both",
+        "after",
+        "work",
+        "no",
+        "i mean",
+        "place stall",
+        "place field",
+        "weather",
+        "everyone",
+        "all horses",
+    )
+)
 LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
@@ -170,9 +205,35 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
     if before.has("of", "article") and any(i.has("sign rubbed") for i in current):
         return False
     if before.mark or before.has(
-        "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said", "in", "with",
-        "under", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no", "i mean", "rug again", "do not rug",
-    ):  # fmt: skip
+        "on",
+        "off",
+        "of",
+        "and",
+        "except",
+        "worked",
+        "clipped",
+        "brought",
+        "keep",
+        "put on",
+        "took",
+        "took off",
+        "said",
+        "in",
+        "with",
+        "under",
+        "has",
+        "swapped",
+        "for another",
+        "without",
+        "after",
+        "too",
+        "article",
+        "not",
+        "no",
+        "i mean",
+        "rug again",
+        "do not rug",
+    ):
         return False
     if before.horses and not any(predicate(i) for i in current):
         return False

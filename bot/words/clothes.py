@@ -21,7 +21,8 @@ class Piece:
 
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
-    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of the owners, who knows which. rug: only called a rug.
+    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
+    the owners, who knows which. rug: only called a rug. called: weight words, which may stand in its name.
     """
 
     said: str
@@ -37,7 +38,7 @@ class Piece:
     either: bool = False
     spare: bool = False
     rug: bool = False
-    called: frozenset[str] = frozenset()  # weight words, which may stand in its name: "thick liner"
+    called: frozenset[str] = frozenset()
 
     def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
         """Whether the description is true of a garment."""
@@ -133,9 +134,25 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
 
 def _determined(before: Item | None) -> bool:
     return before is not None and (
-        bool(before.horses) or before.has("article", "her", "all", "in", "on", "off", "put on", "and", "wears", "of", "for another", "instead of", "swapped")
-        or before.text == "'s" or before.text == ":"
-    )  # fmt: skip
+        bool(before.horses)
+        or before.has(
+            "article",
+            "her",
+            "all",
+            "in",
+            "on",
+            "off",
+            "put on",
+            "and",
+            "wears",
+            "of",
+            "for another",
+            "instead of",
+            "swapped",
+        )
+        or before.text == "'s"
+        or before.text == ":"
+    )
 
 
 def _ends(after: Item | None) -> bool:
@@ -160,8 +177,15 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
     called = frozenset(i.text for i in run if i.kinds("weight"))
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
     return Piece(
-        said, frozenset(kinds), fill, _bag(run, roster), spare=spare, rug=rug and fill is None, called=called, several=several
-    )  # fmt: skip
+        said,
+        frozenset(kinds),
+        fill,
+        _bag(run, roster),
+        spare=spare,
+        rug=rug and fill is None,
+        called=called,
+        several=several,
+    )
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:

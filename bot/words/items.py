@@ -45,7 +45,7 @@ class Item:
         return not self.means.isdisjoint(meanings)
 
     def kinds(self, group: str) -> list[str]:
-        """The second words of its meanings in a group: kinds("sign") of "sign hot" → ["hot"]."""
+        """The second words of its meanings in a group; of "sign hot" in the group "sign": ["hot"]."""
         return _kinds(self.means, group) if self.means else []
 
     @property

@@ -24,15 +24,17 @@ VERBS = (
 
 @dataclass(frozen=True)
 class Lexicon:
-    """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows."""
+    """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows.
+
+    trade: longer words of the tables by first letter and length, which a slip of the finger is set right to.
+    accented: words that are participles only with their last accent (enlevé, not enlève).
+    """
 
     language: str
     phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
     everyday: frozenset[str]
-    trade: dict[
-        tuple[str, int], tuple[str, ...]
-    ]  # by first letter and length: longer words of the tables, which a slip of the finger is set right to
-    accented: frozenset[str]  # words that are participles only with their last accent (enlevé, not enlève)
+    trade: dict[tuple[str, int], tuple[str, ...]]
+    accented: frozenset[str]
 
 
 @cache
@@ -59,7 +61,7 @@ def lexicon(language: str) -> Lexicon:
     return Lexicon(
         language,
         {k: tuple(v) for k, v in by_first.items()},
-        own | common(language),
+        frozenset(own | common(language)),
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
     )

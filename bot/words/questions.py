@@ -1,6 +1,6 @@
 """What people ask of the bot; a question put to people is left alone."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -163,6 +163,15 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     return Asked("drying", garment=garment) if garment else None
 
 
+def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
+    """Whether a phrase with these words around it asks; one word alone may have next to nothing around it."""
+    if rest and (phrase.has("time") or (about == "help" and " " not in phrase.text)):
+        return False
+    if " " not in phrase.text:
+        return all(i.has("polite", "time", "article", "ask tonight") for i in rest)
+    return all(soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone") for i in rest)
+
+
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
     for meaning, about in WHOLE:
@@ -170,17 +179,6 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if at is None:
             continue
         rest = [i for k, i in enumerate(items) if k != at]
-        small: Callable[[Item], bool] = lambda i: (
-            soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone")
-        )
-        short = len(items[at].text.split()) == 1
-        if (short and any(not i.has("polite", "time", "article", "ask tonight") for i in rest)) or not all(
-            map(small, rest)
-        ):
-            continue
-        if short and about == "help" and rest:
-            continue
-        if items[at].has("time") and rest:
-            continue
-        return Asked(about, horse=_horse(items, telling) if about == "today" else None)
+        if _is_the_question(items[at], rest, about):
+            return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None

@@ -30,7 +30,7 @@ LONGEST = 8000  # characters; more is no report from a barn
 def read(text: str, person: Person | None, barn: Barn, state: State, reply: Reference | None = None) -> Heard:
     """What `text` means when `person` says it in this barn as it is now. None: somebody not listed.
 
-    No permission is looked at. reply: what the message answers. It never guesses a horse: where it cannot be sure it asks.
+    No permission is looked at. reply: what the message answers. It never guesses a horse: where it is not sure it asks.
     """
     names = roster(barn)
     tokens = tokens_of(text[:LONGEST], names)

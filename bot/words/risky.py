@@ -48,8 +48,8 @@ def _side_by_side(barn: Barn) -> Iterator[str]:
 def _clothes(barn: Barn) -> Iterator[str]:
     owners: dict[tuple[str, ...], list[str]] = {}
     for garment in barn.garments:
-        for name in garment.also:
-            owners.setdefault(words(name), []).append(garment.id)
-    for name, ids in owners.items():
+        for nickname in garment.also:
+            owners.setdefault(words(nickname), []).append(garment.id)
+    for said, ids in owners.items():
         if len(ids) > 1:
-            yield f'"{" ".join(name)}" is {" and ".join(ids)}: it is asked about unless the horse is named'
+            yield f'"{" ".join(said)}" is {" and ".join(ids)}: it is asked about unless the horse is named'

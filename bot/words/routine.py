@@ -1,6 +1,6 @@
 """The day's round in a few words: done, in or out, clipped, worked, and the wish for bare."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
@@ -117,8 +117,26 @@ def _where(items: Sequence[Item]) -> Where | None:
 
 
 def _place_word(item: Item) -> bool:
-    known = ("brought", "stays", "brought in", "turned out", "inwards", "outwards", "place stall", "place field", "all horses", "everyone",
-             "i", "too", "both", "worked", "after", "work", "done", "except")  # fmt: skip
+    known = (
+        "brought",
+        "stays",
+        "brought in",
+        "turned out",
+        "inwards",
+        "outwards",
+        "place stall",
+        "place field",
+        "all horses",
+        "everyone",
+        "i",
+        "too",
+        "both",
+        "worked",
+        "after",
+        "work",
+        "done",
+        "except",
+    )
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
@@ -162,23 +180,22 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     return bool(horses)
 
 
+def _work_word(item: Item) -> bool:
+    known = ("worked", "had", "i", "after", "work", "brought", "too", "both", "done")
+    return bool(item.horses) or soft(item) or item.has(*known) or item.person
+
+
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
     if not (had or clause.has("worked")) or clause.has("not"):
         return False
-    allowed: Callable[[Item], bool] = lambda i: (
-        bool(i.horses)
-        or soft(i)
-        or i.has("worked", "had", "i", "after", "work", "brought", "too", "both", "done")
-        or i.person
-    )
     horses = [k for k, i in enumerate(items) if i.horses]
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:
         low, high = min(verb, *horses), max(verb, *horses)
-        if not all(allowed(i) for i in items[low : high + 1]):
+        if not all(_work_word(i) for i in items[low : high + 1]):
             return False
     elif not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
         return False

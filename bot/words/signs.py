@@ -197,7 +197,7 @@ def _tell(reading: _Reading, horses: Sequence[Item], at: int) -> None:
         return
     if reading.denied and sign == "unwell":
         return
-    first, said = len(telling.events), cast("Sign", "comfortable") if reading.denied else sign
+    first, said = len(telling.events), "comfortable" if reading.denied else sign
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
     telling.denied.update(told if reading.denied else ())

@@ -47,11 +47,8 @@ class _Change:
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if clause.has("keep", "do not rug", "rug again", "place stall", "place field") and not clause.has(
-        "took off", "took", "wears"
-    ):
-        if not (clause.has("in") and any(i.piece for i in clause.items)):
-            return False
+    if _is_a_wish_or_place(clause):
+        return False
     change = _change(clause)
     if (
         change.empty
@@ -77,6 +74,13 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
     return bool(horses)
+
+
+def _is_a_wish_or_place(clause: Clause) -> bool:
+    """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
+    elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
+    told = clause.has("took off", "took", "wears") or (clause.has("in") and any(i.piece for i in clause.items))
+    return elsewhere and not told
 
 
 def _only_names(clause: Clause) -> bool:

@@ -1,4 +1,7 @@
-"""Two halves of a corpus of messages and what each should be understood as; `python -m tests.words.corpus` prints the table."""
+"""Two halves of a corpus and what each message should be understood as.
+
+`python -m tests.words.corpus` prints the table; with the name of a half, also what it gets wrong.
+"""
 
 import re
 import sys
@@ -147,7 +150,8 @@ def score(half: str, language: str) -> Counter[str]:
 
 def table() -> str:
     """The table for README: both halves, each language."""
-    rows = ["| half | language | messages | reports exactly right | chatter left alone | precision | asked | wrong horse or garment |",
+    rows = ["| half | language | messages | reports exactly right | chatter left alone "
+        "| precision | asked | wrong horse or garment |",
             "|---|---|---|---|---|---|---|---|"]  # fmt: skip
     for half in HALVES:
         for language in ("en", "es", "fr"):
