@@ -49,7 +49,9 @@ class Inbox:
             )
 
     def suspect(self) -> list[int]:
-        """At a start: set aside the update that was first in line at too many starts, for it may be what kills us.
+        """Once after a start, just before acting: set aside the update that was first in line at too many starts.
+
+        It may be what kills us.
 
         Gives the update ids set aside.
         """

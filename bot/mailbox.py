@@ -47,12 +47,11 @@ class Mailbox(Inbox, Outbox):
         super().__init__(store)
         self.kept = Kept(store)
 
-    def begin(self, now: datetime) -> list[int]:
-        """What a start has to settle: unknown sendings, a message that kills, old rows. Gives updates set aside."""
+    def begin(self, now: datetime) -> None:
+        """What a start has to settle: sendings of unknown fate, old rows."""
         with self.store.transaction():
             self.doubt(now)
             self._tidy(now)
-            return self.suspect()
 
     def setting(self, name: str) -> Any:
         """A small value as JSON keeps it; None where it was never set."""

@@ -16,7 +16,7 @@ from telegram import (
 )
 from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, RetryAfter
 
-from bot.chat.durable import NotSent, error_line
+from bot.chat.durable import NotSent, asked_to_wait, error_line
 from bot.chat.pace import Pace
 from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
@@ -28,6 +28,7 @@ LOG = logging.getLogger(__name__)
 
 LONGEST_TEXT = 4096  # UTF-16 units, as Telegram counts
 ROOM_AGAIN_S = 0.2  # how often a full chat is looked at again, so that an alarm can go first
+FIRST_PAUSE_S = 1.0
 LONGEST_PAUSE_S = 30.0
 NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
 
@@ -130,14 +131,12 @@ class Courier:
             await self._carry(letter, to)
             self._pauses.pop(addressee, None)
         except RetryAfter as error:
-            after = error.retry_after
-            wait = after if isinstance(after, timedelta) else timedelta(seconds=after)
-            box.waits(letter.id, now + wait + timedelta(seconds=0.5))
+            box.waits(letter.id, now + asked_to_wait(error))
         except ChatMigrated as error:
             self.moved(error.new_chat_id)
             box.waits(letter.id, now)
         except (NotSent, InvalidToken) as error:
-            pause = min(LONGEST_PAUSE_S, self._pauses.get(addressee, 0.5) * 2)
+            pause = min(LONGEST_PAUSE_S, self._pauses.get(addressee, FIRST_PAUSE_S / 2) * 2)
             self._pauses[addressee] = pause
             LOG.warning("not sent: %s; again in %.0f s", error_line(error), pause)
             box.waits(letter.id, now + timedelta(seconds=pause))

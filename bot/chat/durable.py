@@ -8,6 +8,7 @@ first and the library sees only their numbers.
 import asyncio
 import json
 import logging
+import os
 import random
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
@@ -22,9 +23,12 @@ from bot.pulse import Pulse
 
 LOG = logging.getLogger(__name__)
 
+os.environ.setdefault("PTB_TIMEDELTA", "1")  # the library's waits as timedelta, as it will have them one day
+
 POLL_S = 25  # how long the server may hold an empty answer
 ALLOWED = ("message", "edited_message", "callback_query", "my_chat_member")  # said each time: else the last bot's stays
 YIELDS = 12  # turns of the loop left to those who act on updates and answer, before the server is asked again
+FIRST_PAUSE_S = 0.5
 LONGEST_PAUSE_S = 30.0
 
 Update = dict[str, Any]
@@ -109,13 +113,18 @@ def error_line(error: BaseException) -> str:
     return " ".join(f"{type(error).__name__}: {error}".split())[:300]
 
 
+def asked_to_wait(error: RetryAfter) -> timedelta:
+    """How long the server wants to be left alone, and a little more."""
+    after = error.retry_after
+    return (after if isinstance(after, timedelta) else timedelta(seconds=after)) + timedelta(seconds=0.5)
+
+
 def _pause(error: TelegramError, before: float) -> float:
     if isinstance(error, RetryAfter):
-        after = error.retry_after
-        return 0.5 + (after.total_seconds() if isinstance(after, timedelta) else after)
+        return asked_to_wait(error).total_seconds()
     if isinstance(error, TimedOut) and isinstance(error.__cause__, httpx.ReadTimeout):
         return 0.0
-    return min(LONGEST_PAUSE_S, max(0.5, before * 2)) * random.uniform(0.9, 1.1)
+    return min(LONGEST_PAUSE_S, max(FIRST_PAUSE_S, before * 2)) * random.uniform(0.9, 1.1)
 
 
 def _updates(payload: bytes) -> list[Update]:

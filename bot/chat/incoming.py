@@ -109,13 +109,12 @@ def plain(text: str) -> str:
 
 def moved(update: Update) -> Moved | None:
     """The change of a group's id, told in the old chat or in the new one."""
-    body = update.get("message") or {}
-    here = int((body.get("chat") or {}).get("id", 0))
-    if "migrate_to_chat_id" in body:
-        return Moved(here, body["migrate_to_chat_id"])
-    if "migrate_from_chat_id" in body:
-        return Moved(body["migrate_from_chat_id"], here)
-    return None
+    message = update.get("message")
+    if not isinstance(message, dict):
+        return None
+    here = (message.get("chat") or {}).get("id")
+    old, new = message.get("migrate_from_chat_id", here), message.get("migrate_to_chat_id", here)
+    return Moved(old, new) if old != new and isinstance(old, int) and isinstance(new, int) else None
 
 
 def membership(update: Update) -> Membership | None:

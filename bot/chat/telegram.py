@@ -46,6 +46,7 @@ class Telegram:
         self.lobby = Lobby(self.office, Mailbox(own), barns)
         self.places: tuple[Place, ...] = (*self.rooms, self.lobby)
         self._unread: set[Place] = set(self.places)
+        self._begun: set[Place] = set()
         self._arrived = asyncio.Event()
         self.stopped = asyncio.Event()
 
@@ -54,8 +55,7 @@ class Telegram:
         await self._greet_server()
         now = datetime.now(UTC)
         for place in self.places:
-            for set_aside in place.mailbox.begin(now):
-                LOG.error("update %d set aside: it was first in line at too many starts", set_aside)
+            place.mailbox.begin(now)
             place.courier.poke()
         self._arrived.set()
         work = [asyncio.create_task(poll(self.bot, self.pulse)), asyncio.create_task(self._act_for_ever())]
@@ -105,7 +105,7 @@ class Telegram:
             held.setdefault(self._home(update), []).append((update["update_id"], words_of.raw(update)))
             if "callback_query" in update:
                 self._acknowledge(update)
-            if _moves(update):  # what comes after it is to be looked for in the new group
+            if words_of.moved(update):  # what comes after it is to be looked for in the new group
                 self._keep(held)
                 held = {}
         self._keep(held)
@@ -131,7 +131,7 @@ class Telegram:
             return self.lobby
         chats = {origin.chat, change.old if change else None, change.new if change else None} - {None}
         for room in self.rooms:
-            if room.served.group in chats:
+            if {room.served.group, room.served.barn.chat} & chats:
                 return room
         if not origin.private or origin.sender is None:
             return self.lobby
@@ -142,6 +142,11 @@ class Telegram:
 
     def _act(self, place: Place) -> None:
         """Act on what waits longest at a place; the commit of that also settles what was just held."""
+        if place not in self._begun:
+            self._begun.add(place)
+            for number in place.mailbox.suspect():
+                LOG.error("update %d set aside: it was first in line at too many starts", number)
+                place.spoiled()
         waiting = place.mailbox.waiting(AT_ONCE)
         place.act(waiting)
         place.courier.poke()
@@ -171,8 +176,3 @@ class Telegram:
         await asyncio.gather(*(place.close() for place in self.places))
         await self.office.close()
         await asyncio.gather(*(request.shutdown() for request in self._requests))
-
-
-def _moves(update: Update) -> bool:
-    message = update.get("message")
-    return isinstance(message, dict) and ("migrate_to_chat_id" in message or "migrate_from_chat_id" in message)
