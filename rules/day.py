@@ -13,6 +13,7 @@ import numpy as np
 from rules.question import Costs
 from rules.weather import Floats
 
+Take = tuple[str, int]  # a spare's id, a window
 # Gauss-Hermite points of three: exact for a normal spread up to the fifth power (Abramowitz and Stegun 1964, 25.4.46)
 SPREAD = ((-np.sqrt(3.0), 1 / 6), (0.0, 2 / 3), (np.sqrt(3.0), 1 / 6))
 
@@ -39,7 +40,7 @@ class Way:
     """One way through the windows: what it costs, which spares it takes when, and its outfit in each window."""
 
     cost: float
-    takes: frozenset[tuple[str, int]]
+    takes: frozenset[Take]
     path: tuple[int, ...]
 
 
@@ -49,11 +50,12 @@ class Steps:
 
     edges[w][before, now]: what it costs to go from outfit `before` of window w - 1 to outfit `now` of window w and
     to stand the window in it; inf: not allowed. edges[0] has one row, what the horse wears at hour 0.
-    spares[w][now]: the spares that outfit takes.
+    takes[w][now]: the spares that this outfit keeps from other horses, and in which windows: the one it is worn in,
+    and the next where it comes back wet.
     """
 
     edges: tuple[Floats, ...]
-    spares: tuple[tuple[frozenset[str], ...], ...]
+    takes: tuple[tuple[frozenset[Take], ...], ...]
 
     @cached_property
     def to_go(self) -> tuple[Floats, ...]:
@@ -66,7 +68,7 @@ class Steps:
     @cached_property
     def wanted(self) -> frozenset[str]:
         """Every spare that some outfit of this horse would take."""
-        return frozenset().union(*(takes for window in self.spares for takes in window))
+        return frozenset(spare for window in self.takes for takes in window for spare, _ in takes)
 
 
 def cheapest(steps: Steps) -> Way:
@@ -90,31 +92,31 @@ def ways(steps: Steps, disputed: frozenset[str]) -> list[Way]:
     if not steps.wanted & disputed:
         return [cheapest(steps)]
     plain = cheapest(without(steps, disputed))
-    labels: dict[tuple[frozenset[tuple[str, int]], int], tuple[float, tuple[int, ...]]] = {(frozenset(), 0): (0.0, ())}
+    labels: dict[tuple[frozenset[Take], int], tuple[float, tuple[int, ...]]] = {(frozenset(), 0): (0.0, ())}
     for window, (edge, ahead) in enumerate(zip(steps.edges, steps.to_go)):
-        grown: dict[tuple[frozenset[tuple[str, int]], int], tuple[float, tuple[int, ...]]] = {}
+        grown: dict[tuple[frozenset[Take], int], tuple[float, tuple[int, ...]]] = {}
         for (taken, row), (cost, path) in labels.items():
             for now in np.flatnonzero(cost + edge[row] + ahead <= plain.cost).tolist():
-                takes = taken | {(spare, window) for spare in steps.spares[window][now] & disputed}
+                takes = taken | {take for take in steps.takes[window][now] if take[0] in disputed}
                 so_far = cost + float(edge[row, now])
                 if so_far < grown.get((takes, now), (np.inf, ()))[0]:
                     grown[takes, now] = (so_far, (*path, now))
         labels = grown
-    best: dict[frozenset[tuple[str, int]], tuple[float, tuple[int, ...]]] = {}
+    best: dict[frozenset[Take], tuple[float, tuple[int, ...]]] = {}
     for (takes, _), found in labels.items():
         best[takes] = min(best.get(takes, (np.inf, ())), found)
     dear = [Way(cost, _takes(steps, path), path) for takes, (cost, path) in best.items() if takes]
     return [plain, *dear]
 
 
-def _takes(steps: Steps, path: Sequence[int]) -> frozenset[tuple[str, int]]:
-    return frozenset((spare, w) for w, now in enumerate(path) for spare in steps.spares[w][now])
+def _takes(steps: Steps, path: Sequence[int]) -> frozenset[Take]:
+    return frozenset(take for w, now in enumerate(path) for take in steps.takes[w][now])
 
 
 def without(steps: Steps, disputed: frozenset[str]) -> Steps:
     """The same choices, those that take one of these spares forbidden."""
     edges = tuple(
-        np.where([bool(takes & disputed) for takes in spares], np.inf, edge)
-        for edge, spares in zip(steps.edges, steps.spares)
+        np.where([any(spare in disputed for spare, _ in takes) for takes in window], np.inf, edge)
+        for edge, window in zip(steps.edges, steps.takes)
     )
-    return Steps(edges, steps.spares)
+    return Steps(edges, steps.takes)

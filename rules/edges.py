@@ -5,7 +5,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from rules import wish
-from rules.day import Steps
+from rules.day import Steps, Take
 from rules.outfit import Outfit
 from rules.outlook import Outlook
 from rules.question import Question, Wishes
@@ -14,6 +14,7 @@ from rules.weather import Floats
 
 Flags = np.ndarray[tuple[int, ...], np.dtype[np.bool_]]
 NO_WISHES = Wishes()
+NOTHING: frozenset[Take] = frozenset()
 DRY, WET = 0, 1  # how a horse comes into a window: under clothes that shed rain, or from standing bare in the weather
 SOAKING_MM = 1.0  # over a window: more makes clothes that do not shed rain unfit for the next
 LAYER, GRAM = 0.05, 0.0005  # cold degree-hours for each layer and g/m² of fill: ties go to less clothing
@@ -30,7 +31,21 @@ def steps(stood: Stood, question: Question, views: Sequence[Outlook]) -> Steps:
     """The edges of this horse's way: discomfort of the window, and what it takes to get there."""
     edges = [_first(stood, question, views[0])] if views else []
     edges += [_later(stood, window, question, views) for window in range(1, len(views))]
-    return Steps(tuple(edges), tuple(tuple(o.spares for o in outfits) for outfits in stood.outfits))
+    takes = (tuple(_takes(stood, w, o, view) for o in stood.outfits[w]) for w, view in enumerate(views))
+    return Steps(tuple(edges), tuple(takes))
+
+
+def _takes(stood: Stood, window: int, outfit: Outfit, view: Outlook) -> frozenset[Take]:
+    """Which spares this outfit keeps from others when: in its window, and in the next where they come back wet."""
+    if not outfit.spares:
+        return NOTHING
+    soaked = not outfit.sheds_rain and _soaking(stood, window, view)
+    return frozenset((spare, w) for spare in outfit.spares for w in (window, window + 1)[: 1 + soaked])
+
+
+def _soaking(stood: Stood, window: int, view: Outlook) -> bool:
+    """Whether clothes that do not shed rain are wet through after this window."""
+    return stood.wearer.stays[window].place == "field" and view.rain + view.wet_snow >= SOAKING_MM
 
 
 def _stay_cost(stood: Stood, window: int, question: Question, view: Outlook) -> Floats:
@@ -89,8 +104,7 @@ def _later(stood: Stood, window: int, question: Question, views: Sequence[Outloo
     if spares:
         takes, had = _table(now, spares), _table(before, spares)
         cost = cost + question.costs.borrow * ((1 - had) @ takes.T)
-    view = views[window - 1]
-    if stood.wearer.stays[window - 1].place == "field" and view.rain + view.wet_snow >= SOAKING_MM:
+    if _soaking(stood, window - 1, views[window - 1]):
         cost = np.where(_soaked(before, now), np.inf, cost)
     return np.asarray(cost)
 

@@ -74,7 +74,8 @@ def steps_from(costs: list[list[float]], change: float, spares: list[list[str]] 
     for before, now in zip(sizes, costs[1:]):
         edges.append(np.array([now]) + change * (np.arange(before)[:, None] != np.arange(len(now))))
     takes = spares or [[""] * size for size in sizes]
-    return Steps(tuple(edges), tuple(tuple(frozenset({s} if s else ()) for s in window) for window in takes))
+    taken = (tuple(frozenset({(s, w)} if s else ()) for s in window) for w, window in enumerate(takes))
+    return Steps(tuple(edges), tuple(taken))
 
 
 def test_a_small_gain_is_not_worth_a_change():
@@ -125,7 +126,7 @@ def test_each_use_of_disputed_spares_is_offered_at_its_best_price(costs, change,
     offered = {way.takes: way.cost for way in ways(steps, frozenset({"a", "b"}))}
     best: dict[frozenset[tuple[str, int]], float] = {}
     for path, cost in all_ways(steps).items():
-        takes = frozenset((s, w) for w, now in enumerate(path) for s in steps.spares[w][now])
+        takes = frozenset(take for w, now in enumerate(path) for take in steps.takes[w][now])
         best[takes] = min(cost, best.get(takes, np.inf))
     plain = best[frozenset()]
     worth = {takes: cost for takes, cost in best.items() if not takes or cost < plain}

@@ -90,6 +90,17 @@ def test_a_spare_may_go_to_one_horse_by_day_and_to_another_by_night():
     assert [("spare-350" in d.wear) for d in told.dresses["Ned"]] == [False, True]
 
 
+def test_a_spare_that_comes_back_soaked_goes_to_nobody_the_next_window():
+    """It is not waterproof; Pip wears it through a day of rain, and Ned would have it at night."""
+    horses = [wearer("Pip", FIELD, STALL, clip="full"), wearer("Ned", STALL, FIELD, clip="full")]
+    sky = joined(weather(4.0, 4.0, rain=0.8, hours=12), weather(-4.0, 5.0, hours=12))
+    told = plan(ask(sky, horses, [turnout(350, None, waterproof=False)]))
+    assert "spare-350" not in told.dresses["Pip"][0].wear or "spare-350" not in told.dresses["Ned"][1].wear
+    dry = plan(ask(joined(weather(-2.0, 4.0, hours=12), weather(-4.0, 5.0, hours=12)), horses, [turnout(350, None)]))
+    assert "spare-350" in dry.dresses["Pip"][0].wear
+    assert "spare-350" in dry.dresses["Ned"][1].wear
+
+
 def test_a_warm_spell_takes_the_rug_off():
     horse = wearer(wears=("maple-200",))
     chosen = dress(ask(weather(14.0, 1.0), [horse], WARDROBE))
@@ -413,7 +424,7 @@ def test_no_other_plan_is_cheaper_for_the_barn(question: Question):
             [
                 (
                     first[0, i] + second[i, j],
-                    {(s, 0) for s in priced.steps.spares[0][i]} | {(s, 1) for s in priced.steps.spares[1][j]},
+                    set(priced.steps.takes[0][i] | priced.steps.takes[1][j]),
                 )
                 for i, j in product(range(second.shape[0]), range(second.shape[1]))
                 if first[0, i] + second[i, j] < FORBIDDEN * 3
