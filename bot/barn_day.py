@@ -12,6 +12,7 @@ from datetime import datetime
 from bot import answer, board, care, filed, post, rounds
 from bot.asks import Asks
 from bot.barn import Barn, Person
+from bot.beyond import Lately
 from bot.daybook import DayBook
 from bot.events import Changed, Entry, Posted
 from bot.evidence import Lesson
@@ -153,7 +154,10 @@ class BarnDay:
         def lessons(horse: str) -> Sequence[Lesson]:
             return self.planner.lessons(self.state, horse, at)
 
-        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons)
+        def lately(days: int) -> Lately:
+            return self.book.past(days, at)
+
+        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons, lately)
 
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""

@@ -5,10 +5,12 @@ from contextlib import contextmanager
 from datetime import datetime, timedelta
 
 from bot.barn import Barn
+from bot.beyond import Lately
 from bot.events import Changed, Entry, Event, Posted
 from bot.ledger import Ledger
 from bot.mailbox import Mailbox
 from bot.message import Incoming, Outgoing
+from bot.sheet import load
 from bot.state import apply, fold
 from bot.store import Store
 
@@ -59,6 +61,13 @@ class DayBook:
             return []
         ours = self.mailbox.message(key)
         return list(ours.about.get("numbers", ())) if ours else [e.number for e in self.ledger.by_key(key)]
+
+    def past(self, days: int, now: datetime) -> Lately:
+        """What the last days left on record."""
+        since = now - timedelta(days=days)
+        if not days:
+            return Lately()
+        return Lately([load(text) for text in self.ledger.sheets(since)], self.ledger.entries(since))
 
     def say(self, outgoing: Outgoing, at: datetime) -> None:
         """One message into the outbox."""

@@ -12,6 +12,7 @@ from typing import Any
 from bot import answer
 from bot.asks import FRESH, ask_from_json, ask_to_json
 from bot.barn import Barn, Person
+from bot.beyond import Lately, beyond, reach
 from bot.brief import where_now
 from bot.care import DANGER, alarm
 from bot.events import Asked, Done, Entry, Event, Seen, Undo
@@ -34,6 +35,7 @@ class Scene:
     forecast: Forecast | None
     language: str  # what the group is addressed in
     lessons: Callable[[str], Sequence[Lesson]] = lambda horse: ()  # what a horse's signs have taught
+    lately: Callable[[int], Lately] = lambda days: Lately()  # what the last days left on record
 
 
 @dataclass(frozen=True)
@@ -76,7 +78,7 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     events = tuple(enriched(event, scene, incoming.at) for event in told)
     alarms = [alarm(e, scene.barn, scene.state, person, incoming.at) for e in graves(events)]
     say = [replace(a.say, reply_to=incoming.key) for a in alarms]
-    say += [spoken(incoming, person, text) for text in answers(heard, person, scene, incoming.at)]
+    say += [addressed(incoming, person, reply) for reply in answers(heard, person, scene, incoming.at)]
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
     if events and incoming.tap is None:  # a tap shows on its own button
@@ -95,19 +97,27 @@ def graves(events: Iterable[Event]) -> Iterable[Seen]:
     return (event for event in events if isinstance(event, Seen) and event.sign in DANGER)
 
 
-def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterable[str]:
-    """The answers to questions, and to what this person may not report."""
+def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterable[Outgoing]:
+    """The answers to questions, and to what this person may not report; to whom is not yet said."""
     for event in heard.events:
-        if isinstance(event, Asked):
+        if isinstance(event, Asked) and event.topic:
+            lately = scene.lately(reach(event))
+            yield beyond(event, scene.sheet, scene.state, scene.barn, person, at, lately)
+        elif isinstance(event, Asked):
             taught = scene.lessons(event.horse) if event.horse and event.about == "state" else ()
-            yield answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught)
+            yield Outgoing("answer", answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught))
     if heard.refused:
-        yield answer.refused(heard.refused, scene.barn, person)
+        yield Outgoing("answer", answer.refused(heard.refused, scene.barn, person))
 
 
 def spoken(incoming: Incoming, person: Person, text: str) -> Outgoing:
     """An answer where the question was put: in the group, or privately."""
-    return Outgoing("answer", text, to=person.name if incoming.private else "group", reply_to=incoming.key)
+    return addressed(incoming, person, Outgoing("answer", text))
+
+
+def addressed(incoming: Incoming, person: Person, outgoing: Outgoing) -> Outgoing:
+    """A message sent to where the one it answers was written."""
+    return replace(outgoing, to=person.name if incoming.private else "group", reply_to=incoming.key)
 
 
 def asked_back(incoming: Incoming, person: Person, ask: Ask, scene: Scene) -> Outgoing:

@@ -82,6 +82,14 @@ class Ledger:
         row = self.store.conn.execute("SELECT sheet FROM sheets WHERE number = ?", (number,)).fetchone()
         return zlib.decompress(row[0]).decode() if row else None
 
+    def sheets(self, since: datetime) -> list[str]:
+        """The plans kept beside entries from then on, oldest first."""
+        first = next((e.number for e in self._all() if e.at >= since), None)
+        if first is None:
+            return []
+        rows = self.store.conn.execute("SELECT sheet FROM sheets WHERE number >= ? ORDER BY number", (first,))
+        return [zlib.decompress(sheet).decode() for (sheet,) in rows]
+
     def latest_sheet(self) -> str | None:
         """The plan kept last."""
         row = self.store.conn.execute("SELECT sheet FROM sheets ORDER BY number DESC LIMIT 1").fetchone()

@@ -64,8 +64,12 @@ def joined(barn: Barn, language: str, *, sees_all: bool, may_pin: bool) -> str:
 
 
 def safety(topic: str, language: str) -> str:
-    """Handling knowledge on one topic, marked as common practice; the list of topics where there is no such topic."""
+    """Handling knowledge on one topic, marked as common practice; the list of topics where there is no such topic.
+
+    topic: its name in that language, or in English.
+    """
     book = phrasebook(language)
+    topic = dict(zip(phrasebook("en").safety, book.safety)).get(topic, topic)
     if topic not in book.safety:
         return book.say("safety topics", topics=", ".join(book.safety))
     return lay_out(book.safety[topic], book.say("common practice"))

@@ -29,6 +29,22 @@ def week(
     return lay_out(head, *told, "", tongue.say("guide"))
 
 
+def horse_week(
+    horse: str,
+    person: Person | None,
+    barn: Barn,
+    state: State,
+    entries: Sequence[Entry],
+    sheets: Sequence[Sheet],
+    now: datetime,
+) -> str:
+    """One horse's week on the sheets (as posted) and entries of it, whoever asks."""
+    tongue = for_person(barn, person)
+    first = min([s.made_at for s in sheets], default=now)
+    days = f"{_day(first, tongue)} – {_day(now, tongue)}"
+    return lay_out(days, *_horse(horse, state, entries, sheets, tongue), tongue.say("guide"))
+
+
 def _day(at: datetime, tongue: Voice) -> str:
     return tongue.day(at.astimezone(tongue.zone).date())
 
