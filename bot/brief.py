@@ -22,6 +22,7 @@ from rules.garment import Garment
 from rules.horse import Horse, weight_kg
 from rules.offset import Learned
 from rules.question import Costs, Piece, Question, Rail, Stay, Wearer, Wishes
+from rules.site import DryingLook, drying, in_room_h
 from rules.weather import Floats, Hours, Site
 
 HOUR = timedelta(hours=1)
@@ -64,7 +65,7 @@ def question(
             for horse in barn.horses
         ),
         pieces=tuple(piece(barn, garment, state, start) for garment in barn.garments),
-        rails=rails(barn),
+        rails=rails(barn, state),
         costs=Costs(**barn.costs.model_dump(exclude_none=True)),
     )
 
@@ -97,24 +98,53 @@ def site(barn: Barn) -> Site:
     return Site(barn.place.latitude, barn.place.longitude, barn.place.elevation_m, barn.place.exposure)
 
 
-def rails(barn: Barn) -> tuple[Rail, ...]:
-    """The drying places, in the file's order."""
-    return tuple(Rail(p.name) if p.follows else Rail(p.name, p.temperature_c, p.humidity_pct) for p in barn.drying)
+def rails(barn: Barn, state: State) -> tuple[Rail, ...]:
+    """The drying places, in the file's order, with what hands have found of how long things take there."""
+    return tuple(
+        Rail(p.name)
+        if p.follows
+        else Rail(p.name, p.temperature_c, p.humidity_pct, learned_factor=drying_factor(barn, state, place))
+        for place, p in enumerate(barn.drying)
+    )
+
+
+def drying_factor(barn: Barn, state: State, place: int) -> float:
+    """How much longer than computed things take to dry in a room; 1 where nobody has felt any, and outdoors."""
+    room = barn.drying[place]
+    if not state.hung or room.temperature_c is None or room.humidity_pct is None:
+        return 1.0
+    hang_here = {g.id: garment(g) for g in barn.garments if rail(barn, g) == place}
+    looks = [
+        DryingLook(
+            in_room_h(hang_here[h.garment], h.water, room.temperature_c, room.humidity_pct),
+            (h.looked - h.since) / HOUR,
+            h.found == "dry",
+        )
+        for h in state.hung
+        if h.garment in hang_here
+    ]
+    return drying(looks).value
 
 
 def piece(barn: Barn, filed: FiledGarment, state: State, start: datetime) -> Piece:
     """One garment with its condition at `start`."""
     now = state.garments.get(filed.id, GarmentNow(filed.state))
-    names = [place.name for place in barn.drying]
     out = now.state in OUT_OF_SERVICE
     return Piece(
         garment=garment(filed),
         water="dry" if out or now.state == "in service" else now.state,  # type: ignore[arg-type]
         since_h=max(0.0, (start - now.since) / HOUR) if now.since else 0.0,
-        rail=names.index(filed.dries) if filed.dries in names else (0 if names else None),
+        rail=rail(barn, filed),
         in_service=not out,
+        leaks=filed.waterproof and filed.id in state.soaked_through,
         rubs=state.rubs.get(filed.id, frozenset()),
     )
+
+
+def rail(barn: Barn, filed: FiledGarment) -> int | None:
+    """Where a piece hangs to dry: the place the file names, else the first; None where there is none."""
+    names = [place.name for place in barn.drying]
+    return names.index(filed.dries) if filed.dries in names else (0 if names else None)
 
 
 def garment(filed: FiledGarment) -> Garment:
@@ -239,7 +269,7 @@ def garment_ready(barn: Barn, state: State, name: str, at: datetime, cut: Cut) -
         share=np.ones((1, DRYING_HOURS)),
         wearers=(),
         pieces=(piece(barn, barn.garment(name), state, start),),
-        rails=rails(barn),
+        rails=rails(barn, state),
     )
     left = ready_h(asked).get(name)
     return None if left is None else start + left * HOUR

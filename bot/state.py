@@ -35,6 +35,8 @@ DANGER = frozenset({"shivering", "unwell", "cold", "wet"})  # signs that open a 
 WORK_LASTS = timedelta(hours=3)
 WORK_TOLD_AFTER = timedelta(hours=1)  # "sweaty", and a while later "she was just ridden"
 ILLNESS_LASTS = timedelta(hours=48)
+MOST_HUNG = 60  # of what hands found on the rail: a winter's worth
+WATER: tuple[GarmentWord, ...] = ("damp", "wet", "soaked")
 CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
 
 
@@ -80,6 +82,17 @@ class GarmentNow:
 
 
 @dataclass(frozen=True)
+class Hung:
+    """A piece that was wet from an instant on, and what a hand found it to be later: how long drying takes here."""
+
+    garment: str
+    water: GarmentWord
+    since: datetime
+    looked: datetime
+    found: GarmentWord
+
+
+@dataclass(frozen=True)
 class Standing:
     """The plan that stands: the latest post, as changed since, and who is done."""
 
@@ -104,6 +117,8 @@ class State:
     standing: Standing | None = None
     posted: frozenset[tuple[str, date]] = frozenset()
     rubs: Mapping[str, frozenset[str]] = field(default_factory=dict)  # garment id → horses it rubs
+    soaked_through: frozenset[str] = frozenset()  # ids: said soaked, and not since that they are in service again
+    hung: tuple[Hung, ...] = ()
     zone: tzinfo = UTC  # the barn's own: what is said at nine in the evening counts for that day
 
     def wearing(self) -> dict[str, tuple[str, ...] | None]:
@@ -178,6 +193,13 @@ def _explained(state: State, now: HorseNow, entry: Entry, event: Seen) -> bool:
 
 def _garment_is(state: State, entry: Entry, event: GarmentIs) -> State:
     word: GarmentWord = "dry" if event.state == "in service" else event.state
+    before = state.garments.get(event.garment)
+    if before and before.since and before.state in WATER and word in (*WATER, "dry"):
+        state = replace(
+            state, hung=(*state.hung[1 - MOST_HUNG :], Hung(event.garment, before.state, before.since, entry.at, word))
+        )
+    through = {"soaked": state.soaked_through | {event.garment}, "in service": state.soaked_through - {event.garment}}
+    state = replace(state, soaked_through=through.get(event.state, state.soaked_through))
     return _garment(state, event.garment, GarmentNow(word, entry.at))
 
 

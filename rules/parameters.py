@@ -191,6 +191,12 @@ ASTRAY_BY = Parameter(5.0, 3.0, 8.0, "K", "how far out of line", "assumed")
 REPEATED_WITHIN = Parameter(12.0, 4.0, 24.0, "h", "one person's reports that share one report's weight", "assumed")
 REPORT_HALF_LIFE = Parameter(90.0, 30.0, 180.0, "d", "a report then counts half", "assumed")
 KEPT_AFTER_CHANGE = Parameter(0.3, 0.0, 0.7, "1", "of what was said before a clip or an illness", "assumed")
+FACTOR_LEAST = Parameter(
+    0.5, 0.3, 0.7, "1", "a barn's own drying or wind against the computed, at the least", "assumed"
+)
+FACTOR_MOST = Parameter(3.0, 2.0, 4.0, "1", "and at the most", "assumed")
+FACTOR_PRIOR = Parameter(0.35, 0.2, 0.7, "1", "spread of its logarithm among barns", "assumed")
+DRYING_NOISE = Parameter(0.25, 0.1, 0.5, "1", "logistic scale of log time: folds, straps, who felt it", "assumed")
 SOAKED = Parameter(0.9, 0.8, 1.0, "of capacity", "a hand cannot tell it from full", "assumed")
 
 ALL: dict[str, Parameter] = {name: value for name, value in list(globals().items()) if isinstance(value, Parameter)}

@@ -187,3 +187,43 @@ def test_the_veterinarians_notes_are_one_page(barn: Barn):
         page = for_vet(barn, barn.horse("Maple"), part)
         assert page.startswith(b"%PDF")
         assert page.count(b"/Type /Page\n") + page.count(b"/Type /Page ") == 1
+
+
+# --- clothes and rooms
+
+
+def test_a_shell_that_soaked_through_no_longer_counts_as_waterproof_until_it_is_back(barn: Barn):
+    """Said soaked: it leaks, also once dry; in service again: it does not. A liner never was waterproof."""
+    from bot import brief
+    from bot.events import GarmentIs
+    from bot.state import fold
+
+    def leaks(garment: str, *said: tuple[float, str, Event]) -> bool:
+        filed = next(g for g in barn.garments if g.id == garment)
+        return brief.piece(barn, filed, fold(barn, ledger(*said)), NOON + 9 * DAY).leaks
+
+    soaked, dry, back = (
+        (k, "Inés", GarmentIs("maple-sheet", w)) for k, w in enumerate(("soaked", "dry", "in service"))
+    )
+    assert not leaks("maple-sheet")
+    assert leaks("maple-sheet", soaked)
+    assert leaks("maple-sheet", soaked, dry)
+    assert not leaks("maple-sheet", soaked, dry, back)
+    assert not leaks("maple-liner", (0, "Inés", GarmentIs("maple-liner", "soaked")))
+
+
+def test_a_room_learns_from_liners_found_wet_the_next_day(barn: Barn):
+    """It should take seven hours; found wet after fourteen time and again, the plan counts on longer."""
+    from bot import brief
+    from bot.events import GarmentIs
+    from bot.state import fold
+
+    said: list[tuple[float, str, Event]] = []
+    for k in range(5):
+        said += [
+            (2 * k, "Inés", GarmentIs("maple-liner", "wet")),
+            (2 * k + 0.6, "Theo", GarmentIs("maple-liner", "wet")),
+        ]
+    rails = brief.rails(barn, fold(barn, ledger(*said)))
+    assert rails[0].learned_factor > 1.15
+    assert [r.learned_factor for r in brief.rails(barn, fold(barn, []))] == [1.0] * len(barn.drying)

@@ -1,0 +1,97 @@
+"""Site: what a barn learns of itself, whatever the horse: how long things take to dry here, how hard the wind blows.
+
+Same shape as the offset: evidence in, a bounded estimate out, exact on a grid, all of it weighed every time.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import numpy as np
+
+from rules import parameters as p
+from rules.drying import STILL_ROOM_MS
+from rules.garment import Garment
+from rules.offset import Evidence, log_marginal
+from rules.question import WaterState
+from rules.weather import Floats
+from rules.wetness import dry_after_h
+
+_LOG: Floats = np.linspace(np.log(p.FACTOR_LEAST), np.log(p.FACTOR_MOST), 61)  # (factor,)
+
+
+_COMMON = (-5.0, -2.5, 0.0, 2.5, 5.0)  # K, a shift that all horses share: the model's own error
+
+
+@dataclass(frozen=True)
+class Factor:
+    """How much more than computed: 1 is as computed; sd of its logarithm."""
+
+    value: float = 1.0
+    sd: float = float(p.FACTOR_PRIOR)
+
+
+@dataclass(frozen=True)
+class DryingLook:
+    """Somebody felt a piece on the rail. expected_h: hours it should take, after_h: since it was hung up; both > 0."""
+
+    expected_h: float
+    after_h: float
+    dry: bool
+
+
+@lru_cache(maxsize=512)
+def in_room_h(garment: Garment, water: WaterState, temperature_c: float, humidity_pct: float) -> float:
+    """Hours that a piece should take to dry in a room that stays as it is; inf: longer than ten days."""
+    like = np.ones(240)
+    return dry_after_h(garment, water, temperature_c * like, humidity_pct * like, STILL_ROOM_MS * like)
+
+
+def drying(looks: Sequence[DryingLook]) -> Factor:
+    """How much longer than computed things take to dry in one place.
+
+    Nobody sees the moment: dry says that it took at most so long, still wet that it takes longer.
+    """
+    log = _prior()
+    for look in looks:
+        if 0 < look.expected_h < np.inf and look.after_h > 0:
+            dried = 0.5 + 0.5 * np.tanh((np.log(look.after_h / look.expected_h) - _LOG) / (2 * p.DRYING_NOISE))
+            log += np.log((1 - p.WRONG_REPORTS) * (dried if look.dry else 1 - dried) + p.WRONG_REPORTS / 2)
+    return _told(log)
+
+
+def wind(by_factor: Mapping[float, Sequence[Sequence[Evidence]]], now_s: int) -> Factor:
+    """How much harder than the forecast's wind blows at this barn, from all horses' signs together.
+
+    by_factor: factor on the wind → for each horse its signs, weighed against the margins they would have had in that
+    wind. Each horse's own offset and one that all share are integrated out: only what differs between wind and calm
+    on most horses moves this.
+    """
+    factors = sorted(by_factor)
+    seen = [_agreement(by_factor[f], now_s) for f in factors]
+    return _told(_prior() + np.interp(_LOG, np.log(factors), seen))
+
+
+def _agreement(herd: Sequence[Sequence[Evidence]], now_s: int) -> float:
+    """Log of how well all signs agree with their margins, whatever is common to all horses."""
+    by_common = [
+        -0.5 * (common / p.OFFSET_PRIOR) ** 2 + sum(log_marginal(_shifted(signs, common), now_s) for signs in herd)
+        for common in _COMMON
+    ]
+    return float(np.logaddexp.reduce(by_common))
+
+
+def _shifted(signs: Sequence[Evidence], common: float) -> list[Evidence]:
+    """The same signs on horses that all feel the cold by so much more."""
+    return [replace(s, cold_margin_c=s.cold_margin_c - common, heat_margin_c=s.heat_margin_c + common) for s in signs]
+
+
+def _prior() -> Floats:
+    return np.asarray(-0.5 * (_LOG / p.FACTOR_PRIOR) ** 2)
+
+
+def _told(log: Floats) -> Factor:
+    weight = np.exp(log - log.max())
+    weight /= weight.sum()
+    mean = float(weight @ _LOG)
+    return Factor(float(np.exp(mean)), float(weight @ (_LOG - mean) ** 2) ** 0.5)
