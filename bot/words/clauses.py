@@ -6,8 +6,8 @@ from functools import cached_property
 
 from bot.words.items import Item, predicate
 
-STOPS = frozenset(".!?;\n…¿¡")
-PAUSES = frozenset(",:-–—()/|=→>*•")
+STOPS = frozenset(".!?;\n¿¡")
+PAUSES = frozenset(",…:-–—()/|=→>*•")
 
 VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
 SOFT = frozenset(
@@ -88,19 +88,30 @@ def soft(item: Item) -> bool:
 
 
 def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
-    """Each sentence, and whether it asks."""
+    """Each sentence, and whether it is marked as a question."""
     sentence: list[Item] = []
     opened = False
-    for item in items:
-        if (item.mark and item.text in STOPS) or len(sentence) >= LONGEST_SENTENCE:
-            if sentence:
-                yield sentence, item.text == "?" or opened
-            opened = item.text == "¿" or (item.text == "?" and False)
-            sentence = [] if item.mark and item.text in STOPS else [item]
+    for at, item in enumerate(items):
+        stop = item.mark and item.text in STOPS
+        if (stop or len(sentence) >= LONGEST_SENTENCE) and sentence:
+            yield sentence, opened or (stop and _questioned(items, at))
+            sentence, opened = [], False
+        if stop:
+            opened = opened or item.text == "¿"
         else:
             sentence.append(item)
     if sentence:
         yield sentence, opened
+
+
+def _questioned(items: Sequence[Item], at: int) -> bool:
+    """Whether a question mark is among the marks that end a sentence here: "!?"."""
+    for item in items[at : at + 4]:
+        if not (item.mark and item.text in "!?."):
+            return False
+        if item.text == "?":
+            return True
+    return False
 
 
 def cut(sentence: Sequence[Item]) -> list[Clause]:

@@ -10,7 +10,7 @@ from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut, sentences, soft
 from bot.words.clothes import Piece, find
 from bot.words.heard import LANGUAGES
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.names import Roster, roster
@@ -114,7 +114,13 @@ def _undoes(sentence: Sequence[Item]) -> bool:
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
     """As in "Maple is shivering, can someone come?": what was said before the question is a report."""
     clauses = cut(sentence)
-    if len(clauses) > 1 and asks(clauses[-1].items, marked=False) and not asks(clauses[0].items, marked=False):
+    if len(clauses) < 2 or asks(clauses[0].items, marked=False):
+        return
+    last = [i for i in clauses[-1].items if not i.mark]
+    of_itself = len(last) > 2 and not any(
+        i.horses or (predicate(i) and not i.has("everyday comfortable")) for i in last
+    )
+    if of_itself or asks(last, marked=False):
         _clauses(clauses[:-1], telling)
 
 

@@ -153,7 +153,7 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
 
 
 def _trade_word(word: str, lexicon: Lexicon, limit: int) -> str | None:
-    if len(word) < 5:
+    if len(word) < 4:
         return None
     allowed = min(limit, 1 if len(word) < 8 else 2)
     near = [

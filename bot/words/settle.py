@@ -88,7 +88,12 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
         k = at + step
         while 0 <= k < len(items) and abs(k - at) < LIST_GAP and (items[k].has("and") or items[k].text in ",&+/"):
             k += step
-        if 0 <= k < len(items) and abs(k - at) > 1 and items[k].horses and (items[k].exact or items[k].sure):
+        if (
+            0 <= k < len(items)
+            and abs(k - at) > 1
+            and items[k].horses
+            and (items[k].exact or items[k].sure or _only_a_horse(items, k))
+        ):
             found.append(k)
     return found
 
@@ -158,7 +163,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
 def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
-        return item.text in ",:-–—"
+        return item.text in ",:-–—…"
     between = item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME)
     return between and not predicate(item)
 

@@ -12,6 +12,8 @@ from bot.words.telling import Telling, named
 
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
+VAGUE = 4  # choices; "a rug is wet" in a large barn is no question worth asking
+
 
 def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     """The state that the word at this place says, denied or softened by the words before it; None: none."""
@@ -63,7 +65,7 @@ def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequenc
         telling.say(GarmentIs(garment, state))
     if ids:
         telling.piece, telling.last = tuple(ids), "piece"
-    elif options:
+    elif options and not (piece.rug and len(options) > VAGUE):
         telling.wonder(Ask("garment", piece.said, tuple(options), (GarmentIs("", state),)))
 
 

@@ -4,8 +4,8 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
-# end of line | time of day | number | word with inner apostrophes | any other mark
-PIECE = re.compile(r"\n|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
+# end of line | dots | time of day | number | word with inner apostrophes | any other mark
+PIECE = re.compile(r"\n|\.{2,}|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
 PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
 HYPHENS = "-‐‑_"
@@ -57,7 +57,7 @@ def tokenise(text: str) -> list[Token]:
             opened = [(plain(raw) + "'", raw)] if elided else _words(raw)
             tokens.extend(Token(word, written, start, end, "word", tied) for word, written in opened)
         elif not _inside_word(text, start, raw):
-            tokens.append(Token(raw, raw, start, end, "mark"))
+            tokens.append(Token("…" if raw.startswith("..") else raw, raw, start, end, "mark"))
         tied = raw in HYPHENS and _inside_word(text, start, raw)
     return tokens
 
