@@ -32,7 +32,8 @@ ALWAYS = frozenset({"shivering", "unwell"})
 def judge(heard: Heard, person: Person | None, barn: Barn) -> Heard:
     """The same message with what this person may not report moved from its events to `refused`."""
     allowed = tuple(event for event in heard.events if may(event, person, barn))
-    refused = next(_refusals(heard, person, barn), None)
+    refusals = list(_refusals(heard, person, barn))
+    refused = next((r for r in refusals if _grave(r.event)), next(iter(refusals), None))
     asked = heard.ask if person is not None and _may_be_asked(heard, person, barn) else None
     return replace(heard, events=allowed, ask=asked, refused=refused or heard.refused)
 
@@ -62,7 +63,12 @@ def _refusals(heard: Heard, person: Person | None, barn: Barn) -> Iterator[Refus
         if not may(event, person, barn):
             yield Refused("not allowed", needs(event, person, barn), event)
     if heard.ask is not None and (person is None or not _may_be_asked(heard, person, barn)):
-        yield Refused("not allowed", "groom")
+        yield Refused("not allowed", "groom", next(filter(_grave, heard.ask.pending), None))
+
+
+def _grave(event: Event | None) -> bool:
+    """What a stranger may not report, but the manager must hear of, wherever in the message it stands."""
+    return isinstance(event, Seen) and event.sign in ALWAYS
 
 
 def _may_be_asked(heard: Heard, person: Person, barn: Barn) -> bool:
