@@ -9,10 +9,10 @@ from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
 
-from bot import answer, board, care, filed, post, rounds
+from bot import answer, board, care, filed, post, rounds, weekly
 from bot.asks import Asks
 from bot.barn import Barn, Person
-from bot.beyond import Lately
+from bot.beyond import WEEK, Lately
 from bot.daybook import DayBook
 from bot.events import Changed, Entry, Posted
 from bot.evidence import Lesson
@@ -66,8 +66,8 @@ class BarnDay:
         self.asks = Asks(self.mailbox)
 
     def tick(self, now: datetime) -> None:
-        """Whatever is due: what file and reports changed, rounds' posts, rechecks, the nudge, the forecast watch."""
-        for step in (self._file, self._settle, self._rounds, self._care, self._watch):
+        """Whatever is due: what file and reports changed, rounds' posts, rechecks, nudge, watch, the week's note."""
+        for step in (self._file, self._settle, self._rounds, self._care, self._watch, self._week):
             step(now)
 
     def hear(self, incoming: Incoming) -> None:
@@ -271,6 +271,16 @@ class BarnDay:
             self._stand(now, after, [m.horse for m in moves], "forecast", forecast)
             if moves:
                 self._update(before, after, moves, "forecast", now)
+
+    def _week(self, now: datetime) -> None:
+        """On Sunday evening, once: the note to owners."""
+        evening = weekly.due(self.barn, now)
+        if evening is None or self.mailbox.setting("weekly") == weekly.week(evening):
+            return
+        with self._all_or_nothing():
+            self.mailbox.set("weekly", weekly.week(evening))
+            for outgoing in weekly.notes(self.barn, self.state, self.book.past(WEEK, now), evening, now):
+                self.book.say(outgoing, now)
 
     def _update(self, before: Sheet, after: Sheet, moves: Sequence[Move], cause: Cause, now: datetime) -> None:
         text = post.update(before, after, moves, self.barn, self.barn.language, self.barn.units, cause)

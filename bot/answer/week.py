@@ -78,9 +78,9 @@ def _sign(entry: Entry, tongue: Voice) -> str:
 
 
 def _worn(name: str, sheets: Sequence[Sheet], tongue: Voice) -> Iterable[str]:
-    """What was posted for each round: the first window of each sheet."""
-    rounds = {(s.windows[0].start, h.windows[0].wear) for s in sheets if s.windows for h in s.horses if h.horse == name}
-    return (tongue.outfit(wear, name) for _, wear in sorted(rounds))
+    """What each round was told in the end: the first window of its last sheet."""
+    rounds = {s.windows[0].start: h.windows[0].wear for s in sheets if s.windows for h in s.horses if h.horse == name}
+    return (tongue.outfit(wear, name) for wear in rounds.values())
 
 
 def _closet(name: str, state: State, sheets: Sequence[Sheet], tongue: Voice) -> Iterable[str]:
@@ -92,6 +92,7 @@ def _closet(name: str, state: State, sheets: Sequence[Sheet], tongue: Voice) -> 
     ]
     if broken:
         yield tongue.say("week mend", pieces=", ".join(broken[:MOST]))
-    wanted = Counter(tongue.lack(m) for s in sheets for m in s.missing if m.horse == name)
+    lacked = {(s.windows[0].start, tongue.lack(m)) for s in sheets if s.windows for m in s.missing if m.horse == name}
+    wanted = Counter(what for _, what in sorted(lacked))
     for what, count in wanted.most_common(1):
         yield tongue.say("week lacks", count=count, what=what)
