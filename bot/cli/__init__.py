@@ -3,6 +3,7 @@
 given     what a command is given: an instant, the data, a forecast
 looking   check plan read show log board health
 running   demo chat serve
+past      history mirror
 keeping   backup restore export replay
 """
 
@@ -12,7 +13,7 @@ import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from bot.cli import keeping, looking, running
+from bot.cli import keeping, looking, past, running
 from bot.cli.given import day, instant
 from bot.problems import HaybellError
 
@@ -76,6 +77,8 @@ def parser() -> argparse.ArgumentParser:
     _data(serve)
     _show(command("show", looking.show, "the state: a horse with its offset, a garment, or everything"))
     _log(command("log", looking.log, "the ledger, readable"))
+    _history(command("history", past.history, "one horse's month, or every horse's changes of clothes"))
+    _mirror(command("mirror", past.mirror, "what was expected of horses against what people saw"))
     _replay(command("replay", keeping.replay, "a season of recorded hours through the plan, beside a plain chart"))
     _copy(command("backup", keeping.backup, "a consistent copy of the data, also while the bot runs"), "dest")
     _copy(command("restore", keeping.restore, "a copy put back, after it was checked"), "src")
@@ -144,6 +147,21 @@ def _log(made: argparse.ArgumentParser) -> None:
     made.add_argument("--horse", metavar="NAME", help="one horse only")
     made.add_argument("--since", metavar="DATE", help="from this day on")
     made.add_argument("--csv", action="store_true", help="as CSV")
+
+
+def _history(made: argparse.ArgumentParser) -> None:
+    _data(_barn(made))
+    made.add_argument("horse", metavar="HORSE", nargs="?", help="one horse; left out: every horse's changes")
+    made.add_argument("--month", type=past.month, metavar="MONTH", help="such as 2026-11 (default: this one)")
+    made.add_argument("--csv", action="store_true", help="as CSV, for the owner")
+    made.add_argument("--png", type=Path, metavar="FILE", help="as a calendar")
+    made.add_argument("--vet", type=Path, metavar="FILE", help="signs, clothes and weather on one page (PDF)")
+
+
+def _mirror(made: argparse.ArgumentParser) -> None:
+    _json(_data(_barn(made)))
+    made.add_argument("--png", type=Path, metavar="FILE", help="as a picture")
+    made.add_argument("--study", action="store_true", help="as CSV without names, to give away")
 
 
 def _replay(made: argparse.ArgumentParser) -> None:

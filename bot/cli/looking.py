@@ -135,14 +135,15 @@ def board(args: argparse.Namespace) -> int:
     at = given.at(args, barn)
     sheet = Planner(barn).sheet(given.state(barn, args), given.forecast(barn, args, at), windows(barn, at), at)
     if args.pdf:
-        written = _written(args.pdf, drawn.pdf(sheet, barn, barn.units, "en"))
+        saved = written(args.pdf, drawn.pdf(sheet, barn, barn.units, "en"))
     else:
-        written = _written(args.png or Path("board.png"), drawn.draw(sheet, barn, barn.units, "en", dark=args.dark))
-    print(written)
+        saved = written(args.png or Path("board.png"), drawn.draw(sheet, barn, barn.units, "en", dark=args.dark))
+    print(saved)
     return 0
 
 
-def _written(path: Path, content: bytes) -> Path:
+def written(path: Path, content: bytes) -> Path:
+    """The path, once the content is there. Failed where it cannot be."""
     try:
         path.write_bytes(content)
     except OSError as error:

@@ -108,13 +108,31 @@ def changes(barn: Barn, entries: Sequence[Entry], first: date, last: date) -> di
     return dict(counts)
 
 
+def as_text(horse: str, found: Sequence[Day]) -> str:
+    """One horse's days in lines: what it wore at each day's end, changes and signs; days without news run together."""
+    lines = [horse]
+    before: tuple[Wear | None, bool] | None = None
+    for day in found:
+        wear, news = day.wore[-1], bool(day.moments)
+        if news or before != (wear, news):
+            signs = f"; seen {', '.join(day.signs)}" if day.signs else ""
+            lines.append(f"{day.date:%d %b}  {said(wear)}{signs}")
+        before = wear, news
+    return "\n".join(lines) + "\n"
+
+
+def said(wear: Wear | None) -> str:
+    """What it wears, in one cell."""
+    return "not known" if wear is None else " + ".join(wear) or "bare"
+
+
 def as_csv(horse: str, found: Iterable[Day]) -> str:
     """One horse's record as a spreadsheet, one row a moment; text that a spreadsheet would run is kept text."""
     out = StringIO()
     rows = csv.writer(out, lineterminator="\n")
     rows.writerow(CSV_COLUMNS)
     for m in (m for day in found for m in day.moments):
-        wear = "" if m.wear is None else " + ".join(m.wear) or "bare"
+        wear = "" if m.wear is None else said(m.wear)
         numbers = ("" if v is None else v for v in (m.temperature_c, m.wind_ms, m.rain_mm))
         texts = map(harmless, (horse, m.what, wear, m.sign, m.who))
         rows.writerow([m.at.date().isoformat(), f"{m.at:%H:%M}", *texts, *numbers])

@@ -227,3 +227,47 @@ def test_a_room_learns_from_liners_found_wet_the_next_day(barn: Barn):
     rails = brief.rails(barn, fold(barn, ledger(*said)))
     assert rails[0].learned_factor > 1.15
     assert [r.learned_factor for r in brief.rails(barn, fold(barn, []))] == [1.0] * len(barn.drying)
+
+
+# --- at the command line
+
+
+def run(capsys: pytest.CaptureFixture[str], *argv: str) -> tuple[int, str, str]:
+    """(exit status, what was printed, what went to standard error)."""
+    from bot.cli import main
+
+    with pytest.raises(SystemExit) as ended:
+        main(argv)
+    return int(ended.value.code or 0), *capsys.readouterr()
+
+
+def test_the_bill_the_month_and_the_mirror_can_be_asked_for(capsys: pytest.CaptureFixture[str], tmp_path):
+    """Also of a barn that has no data yet."""
+    from bot.barn import demo_path
+
+    barn = str(demo_path())
+    status, out, _ = run(capsys, "history", barn, "--month", "2026-11", "--data", str(tmp_path))
+    assert (status, out.splitlines()[0]) == (0, "November 2026, changes of clothes")
+    status, out, _ = run(capsys, "history", barn, "Maple", "--month", "2026-11", "--data", str(tmp_path))
+    assert (status, out) == (0, "Maple\n01 Nov  maple-sheet\n")
+    for option, name in (("--png", "month.png"), ("--vet", "vet.pdf")):
+        status, _, _ = run(capsys, "history", barn, "Maple", option, str(tmp_path / name), "--data", str(tmp_path))
+        assert status == 0
+        assert (tmp_path / name).stat().st_size > 1000
+    status, out, _ = run(capsys, "mirror", barn, "--data", str(tmp_path))
+    assert status == 0
+    assert "at ease" in out
+    status, out, _ = run(capsys, "mirror", barn, "--study", "--data", str(tmp_path))
+    assert out == "month,horse,observer,cold_margin_c,heat_margin_c,sign\n"
+
+
+def test_an_unknown_horse_or_month_is_wrong_input(capsys: pytest.CaptureFixture[str]):
+    """Exit 2, one line, which names there are."""
+    from bot.barn import demo_path
+
+    status, _, err = run(capsys, "history", str(demo_path()), "Mapel")
+    assert status == 2
+    assert "Maple" in err
+    status, _, err = run(capsys, "history", str(demo_path()), "Maple", "--month", "November")
+    assert status == 2
+    assert "write 2026-11" in err

@@ -1,0 +1,78 @@
+"""Commands that look back: history (one horse's month, the bill), mirror (what was expected against what was seen)."""
+
+import argparse
+import json
+from calendar import monthrange
+from datetime import UTC, date, datetime
+from typing import TYPE_CHECKING
+
+from bot.cli import given
+from bot.cli.looking import written
+from bot.problems import WrongInput
+
+if TYPE_CHECKING:
+    from bot.barn import Barn
+    from bot.events import Entry
+
+
+def month(text: str) -> date:
+    """The first day of a month."""
+    try:
+        return date.fromisoformat(f"{text}-01")
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"“{text}” is no month; write 2026-11") from None
+
+
+def history(args: argparse.Namespace) -> int:
+    """One horse's month as text, CSV, a calendar or the veterinarian's page; without a name every horse's changes."""
+    from bot.barn import load
+    from bot.season import history as past
+
+    barn = load(args.barn)
+    entries = _entries(barn, args)
+    first = args.month or datetime.now(UTC).astimezone(barn.zone).date().replace(day=1)
+    last = first.replace(day=monthrange(first.year, first.month)[1])
+    if args.horse is None:
+        counts = past.changes(barn, entries, first, last)
+        print("\n".join([f"{first:%B %Y}, changes of clothes", *(f"{n:5d}  {name}" for name, n in counts.items())]))
+        return 0
+    if args.horse not in {h.name for h in barn.horses}:
+        raise WrongInput(f"history: no horse “{args.horse}”; the barn has {', '.join(h.name for h in barn.horses)}")
+    found = past.days(barn, entries, args.horse, first, last)
+    if args.png:
+        from bot.season.pages import calendar
+
+        print(written(args.png, calendar(args.horse, found, first)))
+    elif args.vet:
+        from bot.season.pages import for_vet
+
+        seen = [moment for day in found for moment in day.moments]
+        print(written(args.vet, for_vet(barn, barn.horse(args.horse), seen)))
+    else:
+        print(past.as_csv(args.horse, found) if args.csv else past.as_text(args.horse, found), end="")
+    return 0
+
+
+def mirror(args: argparse.Namespace) -> int:
+    """What was expected against what was seen; --study: the same without names, for whoever the manager gives it to."""
+    from bot.barn import load
+    from bot.season import mirror as held
+
+    barn = load(args.barn)
+    looks = held.of_barn(barn, _entries(barn, args))
+    if args.study:
+        print(held.for_study(looks), end="")
+        return 0
+    shown = held.mirror(looks)
+    if args.png:
+        print(written(args.png, shown.picture()))
+    else:
+        print(json.dumps(shown.as_json()) if args.json else shown.table(), end="\n" if args.json else "")
+    return 0
+
+
+def _entries(barn: "Barn", args: argparse.Namespace) -> "list[Entry]":
+    from bot.ledger import Ledger
+
+    store = given.store(barn, args)
+    return list(Ledger(store).entries()) if store else []
