@@ -61,7 +61,12 @@ def _named(item: Item, ask: Ask, telling: Telling) -> list[str]:
         return [sign for sign in (*item.kinds("sign"), *item.kinds("everyday")) if sign in ask.options]
     garments, bags = telling.roster.garments, telling.roster.bags
     if item.piece is not None:
-        fits = [g for g in ask.options if item.piece.fits(garments[g], bags[g])]
+        whose = item.piece.owners
+        fits = [
+            g
+            for g in ask.options
+            if item.piece.fits(garments[g], bags[g]) and (not whose or garments[g].horse in whose)
+        ]
     elif item.horses:
         fits = [g for g in ask.options if garments[g].horse in item.horses]
     else:
