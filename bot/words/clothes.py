@@ -115,7 +115,12 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     fills = {g.fill_g for g in roster.garments.values()}
     numbers = [i.number for i in run if i.number is not None]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
-    starts = (before is None or before.mark) and not run[0].has("any adjective") and after is not None and after.has("on", "off")
+    starts = (
+        (before is None or before.mark)
+        and not run[0].has("any adjective")
+        and after is not None
+        and after.has("on", "off")
+    )
     if not strong and not (weak and (starts or _determined(before)) and _ends(after)):
         return None
     if (

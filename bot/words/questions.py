@@ -1,6 +1,7 @@
 """What people ask of the bot; a question put to people is left alone."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -45,9 +46,16 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     for reader in (_why, _ready, _wearing, _state, _whole):
         asked = reader(items, telling)
         if asked is not None:
-            telling.say(asked)
+            for horse in _all_named(asked, items):
+                telling.say(replace(asked, horse=horse))
             return True
     return False
+
+
+def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:
+    """As in "How are Maple and Pip?" is a question for each."""
+    names = [i.horses[0] for i in items if i.horse]
+    return [*names] if asked.about == "state" and asked.garment is None and len(names) > 1 else [asked.horse]
 
 
 def _horse(items: Sequence[Item], telling: Telling) -> str | None:
@@ -64,12 +72,12 @@ def _garment(items: Sequence[Item], telling: Telling, horse: str | None) -> str 
 
 def _wh(item: Item) -> bool:
     """What, which, who: a word that only asks."""
-    return item.has("question") and not item.has("is", "was", "has", "plan", "habit", "link")
+    return item.has("what") and not item.has("is", "was", "has", "plan", "habit", "link")
 
 
 def _asking(first: Item) -> bool:
     """The first word asks: "que" at the head of a question, though it links elsewhere."""
-    return first.has("question") and not first.has("is", "was", "has", "plan", "habit")
+    return first.has("what") and not first.has("is", "was", "has", "plan", "habit")
 
 
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:

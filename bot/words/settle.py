@@ -124,9 +124,10 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
-    return (
-        before.has("article", "her", "very", "a little", "is") and not before.has("all", "both")
-    ) or before.text in ("of", "every")
+    if before.has("is") and at > 1 and not before.has("has"):
+        return True  # "it is dusty"; but "is Dusty in"
+    adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both")
+    return adjectival or before.text in ("of", "every")
 
 
 def _named(items: Sequence[Item], at: int) -> bool:

@@ -125,6 +125,7 @@ MEANINGS = {
     "weekday": "days, which are plans or long ago",
     "guess": "think not, not sure: not a report",
     "said": "somebody says that",
+    "what": "asks for a thing: what a horse has on",
     "question": "opens a question",
     "idiom": "phrases that only look like a report",
     # small words

@@ -42,11 +42,10 @@ PHRASES = {
         feed, left his feed, left her breakfast, left his breakfast, colicked, left his dinner, left her
         dinner, left his hay, left her hay, has not touched, did not touch, dull, not feeling great, looking
         dull, depressed, not interested in food, not interested in her food, not interested in his food, won t
-        eat, not eating her hay, not drinking
-    """,
-    "everyday hot": "hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm",
-    "everyday cold": "cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold",
-    "everyday good": "good, great, all good, looking good",
+        eat, not eating her hay, not drinking, did not finish his breakfast, did not finish her breakfast, did not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her feed, did not finish breakfast, did not finish dinner, something is wrong with""",
+    "everyday hot": "hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵",
+    "everyday cold": "cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶",
+    "everyday good": "good, all good, looking good",
     "everyday comfortable": "fine, ok, okay, okey, happy, content, alright, all right, k",
     "everyday warm": "warm",
     "dry": "dry, dried, dried out, dried off, bone dry, dry again, dry now, all dry, aired",
@@ -241,9 +240,8 @@ PHRASES = {
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last, ignore
         my last message, my mistake, wrong horse, delete that, cancel that, strike that, disregard, disregard
-        that, disregard my last, forget that, that was wrong, that is wrong, i was wrong, that was a mistake,
-        undo please, please undo, revert that, revert, wrong one, scrap that
-    """,
+        that, disregard my last,   that was a mistake,
+        undo please, please undo, revert that,  scrap that, undo that last one, undo the last one, undo my last, my bad, undo my last message""",
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
     "yes": "yes, yep, yeah, yup, correct, right, exactly, that one",
@@ -315,6 +313,7 @@ PHRASES = {
         apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted, checked, just
         checked, just saw, guys, heads up, fyi, update, news, help, urgent
     """,
+    "what": "what, which, whats",
     "question": """
         is, are, was, were, does, do, did, has, have, who, whose, what, which, where, why, how, anyone, can,
         could, should, will, would, shall, am, any, has anyone, did anyone, is anyone, does anyone, whats,
@@ -410,7 +409,7 @@ PHRASES = {
         what rugs, which rugs, what goes on, rugs today, what do they wear, what is everybody wearing, what is
         everybody in, todays plan, tonights plan, today, the plan, post the plan again, plan again, what to
         put on, what do i put on, what should i put on, what do we put on, what should we put on, what
-        blankets, which blankets, what rug, which rug, what blanket, which blanket
+        blankets, which blankets, which blanket
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
@@ -442,10 +441,9 @@ PHRASES = {
         rain, is it going to rain tonight, will it snow, will it snow tonight, will it freeze, will it freeze
         tonight, how windy, how low does it go, what is the weather doing, what is the weather like, how much
         rain, is it going to freeze, is it going to snow, how cold is tonight, whats coming tonight, what is
-        the low tonight, what temperature tonight, how windy will it get, when does the rain start
-    """,
+        the low tonight, what temperature tonight, how windy will it get, when does the rain start, what is the temp tonight, what is the temperature tonight, what is the forecast tonight""",
     "ask help": """
-        help, help me, what can you do, how do you work, what do you understand, how does this work, commands,
+        help,  what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work, what can i ask
     """,
     "ask wearing": """

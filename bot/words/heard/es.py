@@ -42,8 +42,8 @@ PHRASES = {
         inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer, no quiere su comida, le duele la panza, le
         duele la tripa, le duele la barriga, no come nada, no se acaba la comida
     """,
-    "everyday hot": "caliente|s, calor",
-    "everyday cold": "frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a",
+    "everyday hot": "caliente|s, calor, 🥵",
+    "everyday cold": "frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶",
     "everyday good": "",
     "everyday comfortable": """
         bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo
@@ -336,6 +336,7 @@ PHRASES = {
         dicen que, acabo de ver, pienso que, me dice, me ha dicho que, noto, lo noto, la noto, ojo, urgente,
         socorro, atención
     """,
+    "what": "qué, cuál, cuáles, con qué",
     "question": """
         qué, quién, quiénes, cuál, cuáles, cómo, cuándo, dónde, por qué, cuánto, cuánta, cuántos, alguien
         sabe, alguien ha, acaso, hay alguien, alguien puede
@@ -460,7 +461,7 @@ PHRASES = {
         tan frío estará, va a estar frío
     """,
     "ask help": """
-        ayuda, ayúdame, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
+        ayuda,  qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
         qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
         cómo se usa, qué puedo preguntar
     """,

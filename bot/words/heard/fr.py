@@ -46,8 +46,8 @@ PHRASES = {
         d'appétit, sans appétit, éteint||e, se roule de douleur, pas très bien, ne va pas très bien, pas trop
         bien, ne se sent pas bien, patraque
     """,
-    "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s",
-    "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet",
+    "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵",
+    "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶",
     "everyday good": "",
     "everyday comfortable": """
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable,
@@ -344,6 +344,7 @@ PHRASES = {
         trouve, je trouve, je pense que, je pense, voit, paraît, on dirait, semble que, annonce, attention,
         urgent, au secours, info
     """,
+    "what": "quoi, que, qu', quel, quelle, quels, quelles, laquelle, qu'est ce que, qu'est ce qu', est ce que",
     "question": """
         qui, que, qu', quoi, quel, quelle, quels, quelles, comment, quand, où, pourquoi, combien, est ce que,
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
@@ -471,7 +472,7 @@ PHRASES = {
         il y aura du vent, combien il va faire
     """,
     "ask help": """
-        aide, aide moi, à l'aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
+        aide,  que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
         qu'est ce que tu comprends, commandes, instructions, qu'est ce que tu sais faire, qu'est ce que tu
         peux faire, comment on t'utilise, mode d'emploi, que puis je te demander, qu'est ce que je peux te
         demander, tu sais faire quoi, tu comprends quoi
