@@ -48,26 +48,29 @@ class Telegram:
         self._unread: set[Place] = set(self.places)
         self._begun: set[Place] = set()
         self._arrived = asyncio.Event()
+        self._arrived.set()
         self.stopped = asyncio.Event()
+        for place in self.places:  # before anything can be sent
+            place.mailbox.begin(datetime.now(UTC))
 
     async def run(self) -> None:
         """Serve until `stopped` is set. Failed where the token is refused."""
-        await self._greet_server()
-        now = datetime.now(UTC)
-        for place in self.places:
-            place.mailbox.begin(now)
-            place.courier.poke()
-        self._arrived.set()
-        work = [asyncio.create_task(poll(self.bot, self.pulse)), asyncio.create_task(self._act_for_ever())]
-        for room in self.rooms:
-            self.office.errand(room.look_around())
+        work = [asyncio.create_task(self._converse()), asyncio.create_task(self._act_for_ever())]
+        stop = asyncio.create_task(self.stopped.wait())
         try:
-            stop = asyncio.create_task(self.stopped.wait())
             done, _ = await asyncio.wait([*work, stop], return_when=asyncio.FIRST_COMPLETED)
             for task in done - {stop}:
                 task.result()
         finally:
             await self._close([*work, stop])
+
+    async def _converse(self) -> None:
+        await self._greet_server()
+        for place in self.places:
+            place.courier.poke()
+        for room in self.rooms:
+            self.office.errand(room.look_around())
+        await poll(self.bot, self.pulse)
 
     def poke(self, served: Served) -> None:
         """Something may have been written into a barn's outbox."""
@@ -95,6 +98,7 @@ class Telegram:
                 return
             else:
                 return
+            self.pulse.polled = datetime.now(UTC)
             await asyncio.sleep(pause)
             pause = min(30.0, pause * 2)
 

@@ -91,12 +91,13 @@ class Barn:
         """Serve in a process of its own, which can be killed."""
         env = os.environ | {"PYTHONPATH": str(ROOT)}
         command = (sys.executable, "-m", "tests.whole.stand_in", str(self.path), self.api.url)
-        quiet = asyncio.subprocess.DEVNULL
-        self.process = await asyncio.create_subprocess_exec(*command, env=env, cwd=ROOT, stderr=quiet)
+        with self.path.with_suffix(".log").open("ab") as log:
+            self.process = await asyncio.create_subprocess_exec(*command, env=env, cwd=ROOT, stderr=log)
 
     async def end(self, how: signal.Signals = signal.SIGKILL) -> None:
         """Stop serving; a kill where it is a process."""
         if self.process:
+            assert self.process.returncode is None, self.path.with_suffix(".log").read_text()[-2000:]
             self.process.send_signal(how)
             await self.process.wait()
             self.process = None
