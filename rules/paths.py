@@ -74,7 +74,7 @@ def surroundings(cases: Cases, air: Air) -> Around:
     convective = convection(Stream(powers.slow[place], powers.fast[place]), wide(cases.bodies.diameter))
     layer = 1 / (radiation(air.temperature)[place] + convective)
     warmed = np.minimum(p.SUN_MOST, layer * (wide(cases.shade) * air.sun[place]))
-    cooled = np.minimum(p.SKY_MOST, layer * air.sky[place])
+    cooled = layer * air.sky[place]
     temperature, rain = air.temperature[place], air.rain[place]
     unknown_rain = 0 * rain  # NaN where nobody knows it: then there is nothing to judge
     return Around(temperature, air.wind[place], rain, layer, temperature + warmed - cooled + unknown_rain)

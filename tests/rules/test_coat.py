@@ -46,6 +46,15 @@ def test_the_breed_makes_the_coat() -> None:
     assert depth(fine, JULY) == depth(heavy, JULY)
 
 
+def test_a_heavy_coat_holds_better_in_wind() -> None:
+    """It is double, with wool below; a donkey's is not, whatever the file calls it."""
+    heavy, average, donkey = (
+        coat(horse, site(), JANUARY).wind
+        for horse in (replace(HORSE, coat="heavy"), HORSE, Horse("Dot", species="donkey", coat="heavy"))
+    )
+    assert heavy < average == donkey
+
+
 def test_a_donkey_grows_no_winter_coat() -> None:
     """The same depth in every month, whatever the file calls its coat."""
     donkey = Horse("Dot", species="donkey", coat="heavy")

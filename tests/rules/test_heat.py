@@ -295,6 +295,14 @@ def test_a_shed_does_nothing_for_a_horse_that_eats_outside() -> None:
     assert hay_in > no_shed + 5
 
 
+def test_too_warm_even_without_fill_is_said_as_such() -> None:
+    """On a hot day the band under a sheet ends below nothing; on a cool one it has a top."""
+    hot, cool = (margins(HORSE, SHEET, temperature=t, wind=1.0) for t in (26.0, 0.0))
+    assert last(hot.heat) < 0
+    assert last(hot.fill_high) == -np.inf
+    assert 0 < last(cool.fill_high) < 1000
+
+
 def test_a_stall_is_kinder_than_a_windy_field() -> None:
     """Still, dry and a little warmer."""
     storm = {"temperature": 0.0, "wind": 8.0, "rain": 2.0}

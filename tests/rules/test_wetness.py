@@ -70,6 +70,15 @@ def test_rain_under_a_shell_wets_neck_and_legs_only() -> None:
     assert found.hair[2, 0, 0, -1] > 0.1
 
 
+def test_a_covered_back_takes_the_rain_off_the_hair() -> None:
+    """Neck and legs beside a sheet take less than the open back of a bare horse."""
+    bare, beside = (
+        margins(HORSE, *rug, temperature=5.0, wind=3.0, rain=1.0, count=6).water.hair[2, 0, 0, -1]
+        for rug in ((), (SHEET,))
+    )
+    assert beside == pytest.approx(bare / 2)
+
+
 def test_soaked_cloth_drips_into_the_hair() -> None:
     """A stable rug left out in the rain is soon worse than useless."""
     rug = Garment("stable", "stable", 100)
