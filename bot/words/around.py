@@ -76,6 +76,7 @@ def something_of_hers(after: Sequence[Item]) -> bool:
     thing = after[0] if after else None
     return (
         thing is not None
+        and " " not in thing.text
         and thing.has("place stall", "place field", "work")
         and not thing.has("inwards", "outwards", "in")
     )

@@ -123,7 +123,9 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
-    if at is None:
+    if at is None or not all(
+        i.horses or i.piece or i.has("polite", "is", "link") or i.text == "'s" for i in items[:at]
+    ):
         return None
     horse = _horse(items, telling)
     rest = [i for k, i in enumerate(items) if k != at]

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
+from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling, named
@@ -92,6 +93,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False
     if not all(_place_word(i) for i in items):
         return False
+    if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
+        return False  # "Maple's stall is done"
     if any(predicate(i) and not i.kinds("state") for i in items):
         return False
     horses = _movers(clause, telling)

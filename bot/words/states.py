@@ -74,10 +74,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     broken = clause.has("broken", "state torn", "state missing")
     if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
-    if any(
-        i.has("strap") and k and not soft(clause.items[k - 1]) and not clause.items[k - 1].means
-        for k, i in enumerate(clause.items)
-    ):
+    if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
         return False  # "the halter strap"
     pieces = [i.piece for i in clause.items if i.piece is not None]
     horses = [i for i in clause.items if i.horses] or list(telling.who)
@@ -89,3 +86,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _unheard_of(item: Item) -> bool:
+    return not (soft(item) or item.means or item.horses or item.piece)

@@ -30,7 +30,7 @@ from bot.state import as_filed
 from bot.words import Heard, read
 
 HERE = Path(__file__).parent
-HALVES = ("tuned", "held")
+HALVES = ("tuned", "held", "fresh")
 
 
 @dataclass(frozen=True)

@@ -255,7 +255,7 @@ PHRASES = {
         not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt, aint,
         doesnt, without any
     """,
-    "stopped": "stopped, quit, no longer, not any more, no more, finished, ceased",
+    "stopped": "stopped, quit, no longer, not any more, no more,  ceased",
     "not any more": "anymore, any more, any longer, now",
     "nearly": "nearly, almost, mostly, not quite, halfway, half, not fully, not completely, not yet, barely",
     "a little": """

@@ -236,7 +236,7 @@ PHRASES = {
     """,
     "had": "tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado",
     "after": """
-        después de, tras, de, del, desde, por, después del, luego de, a causa de, de la, de haber, después de
+        después de, tras, de, del, desde, por, después del, luego de, a causa de,  de haber, después de
         la
     """,
     "work": """
@@ -381,8 +381,7 @@ PHRASES = {
         noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió, ha
         vuelto, ha estado, han estado, quedó, se puso, se ha puesto, tiene, tienen, ha, han, va, van, estar,
         se encuentra, se queda, quedado, queda, acabó, ha acabado, se ha quedado, amaneció, ha amanecido, he
-        encontrado a, encontré a, encontramos a, lleva
-    """,
+        encontrado a, encontré a, encontramos a, lleva, ya está, ya están""",
     "link": """
         ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
         de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,
