@@ -20,7 +20,15 @@ class Advice:
 
 _FROM_C = (-10.0, -5.0, 0.0, 5.0, 10.0, 15.0)
 _UNCLIPPED = (Advice(300), Advice(300), Advice(250), Advice(200), Advice(100), Advice(0), Advice(None))
-_CLIPPED = (Advice(550, True), Advice(350, True), Advice(300), Advice(200), Advice(150), Advice(0), Advice(None))
+_CLIPPED = (
+    Advice(550, neck=True),
+    Advice(350, neck=True),
+    Advice(300),
+    Advice(200),
+    Advice(150),
+    Advice(0),
+    Advice(None),
+)
 _CLIPPED_STYLES = frozenset({"trace", "blanket", "hunter", "full"})
 
 
@@ -30,7 +38,7 @@ def advice(air_c: float, clip: str) -> Advice:
     return column[bisect_right(_FROM_C, air_c)]
 
 
-def gap_g(advised: Advice, fill_g: float | None, neck: bool) -> float:  # noqa: FBT001 a fact of the outfit, no switch
+def gap_g(advised: Advice, fill_g: float | None, *, neck: bool) -> float:
     """How far an outfit is from the chart's word [g/m²]; fill_g None: bare. The nearest is what people take."""
     if (advised.fill_g is None) != (fill_g is None):
         return 75.0 + (advised.fill_g or 0.0) + (fill_g or 0.0)

@@ -57,9 +57,11 @@ def mirror(args: argparse.Namespace) -> int:
     """What was expected against what was seen; --study: the same without names, for whoever the manager gives it to."""
     from bot.barn import load
     from bot.season import mirror as held
+    from bot.season import wind
 
     barn = load(args.barn)
-    looks = held.of_barn(barn, _entries(barn, args))
+    entries = _entries(barn, args)
+    looks = held.of_barn(barn, entries)
     if args.study:
         print(held.for_study(looks), end="")
         return 0
@@ -67,7 +69,7 @@ def mirror(args: argparse.Namespace) -> int:
     if args.png:
         print(written(args.png, shown.picture()))
     else:
-        print(json.dumps(shown.as_json()) if args.json else shown.table(), end="\n" if args.json else "")
+        print(json.dumps(shown.as_json()) if args.json else f"{shown.table()}{wind.line(wind.told(barn, entries))}")
     return 0
 
 

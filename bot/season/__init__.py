@@ -4,8 +4,11 @@ living     windows through a season, one after the other, by any way of choosing
 choosing   the ways: Haybell's plan, the chart on the wall, always bare, one heavy rug
 judging    the margins of every horse and hour in what it wore, the same physics for every way
 tally      hours too cold and too warm, wet skin, changes, garments in use
+report     a season as table, JSON and picture
 picture    the season as an image
 wardrobe   which garment would have helped most, which were never needed
 mirror     what the model expected against what people saw
-history    one horse's days: week, month, bill, notes for the veterinarian
+wind       how hard it blows here, as all horses tell it
+history    one horse's days: what it wore, what was seen, the bill
+pages      a month as a calendar, notes for the veterinarian, the mirror as a picture
 """

@@ -7,7 +7,7 @@ import numpy as np
 from bot import brief
 from bot.barn import Barn, Garment
 from bot.season.living import Moment, Wear
-from rules.chart import advice, gap_g
+from rules.chart import Advice, advice, gap_g
 from rules.offset import Learned
 from rules.outfit import Outfit, Setting, allowed
 from rules.plan import price, share_out
@@ -68,13 +68,13 @@ def chart(moment: Moment) -> dict[str, Wear]:
         left = [p for p in asked.pieces if p.garment.id not in taken]
         outfits, _ = allowed(wearer, left, Setting(wearer.stays[0].place))
         word = advice(coldest, wearer.horse.clip)
-        best = min(outfits, key=lambda o: (gap_g(word, *_warmth(o)), o.ids != wearer.wears, len(o.ids), o.ids))
+        best = min(outfits, key=lambda o: (_gap(word, o), o.ids != wearer.wears, len(o.ids), o.ids))
         worn[wearer.horse.name] = best.ids
         taken |= best.spares
     return worn
 
 
-def _warmth(outfit: Outfit) -> tuple[float | None, bool]:
-    """(fill, whether the neck is covered) of an outfit; None: bare."""
+def _gap(word: Advice, outfit: Outfit) -> float:
+    """How far an outfit is from the chart's word [g/m²]."""
     neck = any(p.garment.kind == "neck" or p.garment.neck == "full" for p in outfit.pieces)
-    return (outfit.fill_g if outfit.body else None), neck
+    return gap_g(word, outfit.fill_g if outfit.body else None, neck=neck)

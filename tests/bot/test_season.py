@@ -271,3 +271,24 @@ def test_an_unknown_horse_or_month_is_wrong_input(capsys: pytest.CaptureFixture[
     status, _, err = run(capsys, "history", str(demo_path()), "Maple", "--month", "November")
     assert status == 2
     assert "write 2026-11" in err
+
+
+def test_what_the_mirror_says_of_the_wind_moves_no_plan_and_waits_for_signs(barn: Barn):
+    """Nothing of a few signs; of many that horses are cold in a gale, that it blows harder here."""
+    from bot.season import wind
+
+    def blown(wind_ms: float) -> Air:
+        still = air(6.0)
+        return Air(still.start, {**still.columns, "wind_ms": [wind_ms], "gust_ms": [wind_ms]})
+
+    said = [
+        (k / 2, who, Seen(horse, "cold" if k % 2 else "comfortable", "turnout", "field", (), blown(6.0 * (k % 2))))
+        for k in range(12)
+        for who, horse in (("Inés", "Birch"), ("Theo", "Fennel"), ("Maëlle", "Old Sorrel"))
+    ]
+    assert wind.told(barn, ledger(*said[:9])) is None
+    factor = wind.told(barn, ledger(*said))
+    assert factor is not None
+    assert factor.value > 1.2
+    assert "harder here than expected" in wind.line(factor)
+    assert "nothing can be said" in wind.line(None)
