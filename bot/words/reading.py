@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.barn import Barn, Person
-from bot.events import Done, Event, Undo
+from bot.events import Done, Event, GarmentIs, Undo
 from bot.state import State
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut, sentences, soft
@@ -19,6 +19,7 @@ from bot.words.routine import read_clip, read_done, read_place, read_wish, read_
 from bot.words.scan import scan, tokens_of
 from bot.words.settle import settle
 from bot.words.signs import read_signs
+from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 from bot.words.tokens import Token
 from bot.words.topics import beyond
@@ -196,10 +197,17 @@ def _facts(clause: Clause, telling: Telling) -> None:
 
 
 def _same(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, Juniper too"."""
+    """As in "Maple sweaty, Juniper too", "his sheet is wet and so is the medium"."""
     horses = [i for i in clause.items if i.horses]
-    if not clause.has("too") or not telling.events or not horses or not all(i.horses or soft(i) for i in clause.items):
+    pieces = [i.piece for i in clause.items if i.piece is not None]
+    if not clause.has("too") or not telling.events or not (horses or pieces):
+        return
+    if not all(i.horses or i.piece or soft(i) for i in clause.items):
         return
     last = telling.events[-1]
+    if isinstance(last, GarmentIs) and pieces:
+        for piece in pieces:
+            tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
+        return
     if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: _of_another(last, name))

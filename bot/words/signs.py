@@ -140,7 +140,8 @@ def _before_its_horse(reading: _Reading, at: int) -> bool:
     items, item = reading.items, reading.items[at]
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
-    if reading.latest or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
+    adjective = reading.latest == "other" and reading.gap <= 1 and bool(item.kinds("sign"))  # "a nasty rub on Tug"
+    if (reading.latest and not adjective) or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
@@ -225,6 +226,7 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     if everyday and telling.crowded:
         return ()
     bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
+    bare = bare and not telling.past
     return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
 
 

@@ -78,8 +78,7 @@ PHRASES = {
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap, chest
-        strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle, clasp
-    """,
+        strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle, clasp, front buckle, chest buckle, hind strap, back strap, rear strap, front strap, belly buckle, leg buckle""",
     "broken": """
         broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off, broken
         off, missing
@@ -162,7 +161,7 @@ PHRASES = {
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
-        turnout, out in turnout, out on turnout, hill, sand paddock, bottom field, top field, back field,
+        turnout, out in turnout, out on turnout, sand paddock, bottom field, top field, back field,
         lower field, upper field, big field, back pasture, small paddock, round pen, turnout field
     """,
     "inwards": "in, inside, indoors, back in, in now, in early",
@@ -330,8 +329,7 @@ PHRASES = {
         humor, hot topic, get dry, out cold, out of sorts, hot shoeing, cold hosing, cold hosed, a cold, wet
         suit, hay is done, cold one, cold ones, clean bill, out again, got out, broke out, got loose, to dry,
         hung out to dry, up to dry, drying out, feet done, teeth done, hot in the lesson, work done, all done
-        for today in the ring
-    """,
+        for today in the ring, all over""",
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
         y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids, lady, mum, mom,
