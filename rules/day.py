@@ -14,6 +14,8 @@ from rules.question import Costs
 from rules.weather import Floats
 
 Take = tuple[str, int]  # a spare's id, a window
+Labels = dict[tuple[frozenset[Take], int], tuple[float, tuple[int, ...]]]  # what is taken, outfit → cost, path
+MOST_WAYS = 300  # partial sequences of one horse
 # Gauss-Hermite points of three: exact for a normal spread up to the fifth power (Abramowitz and Stegun 1964, 25.4.46)
 SPREAD = ((-np.sqrt(3.0), 1 / 6), (0.0, 2 / 3), (np.sqrt(3.0), 1 / 6))
 
@@ -66,9 +68,9 @@ class Steps:
         return tuple(reversed(ahead))
 
     @cached_property
-    def wanted(self) -> frozenset[str]:
-        """Every spare that some outfit of this horse would take."""
-        return frozenset(spare for window in self.takes for takes in window for spare, _ in takes)
+    def wanted(self) -> frozenset[Take]:
+        """Everything that some outfit of this horse would take."""
+        return frozenset(take for window in self.takes for takes in window for take in takes)
 
 
 def cheapest(steps: Steps) -> Way:
@@ -83,25 +85,26 @@ def cheapest(steps: Steps) -> Way:
     return Way(cost, _takes(steps, path), tuple(path))
 
 
-def ways(steps: Steps, disputed: frozenset[str]) -> list[Way]:
-    """The best sequence for every way of using the disputed spares that is worth more than doing without them.
+def ways(steps: Steps, disputed: frozenset[Take]) -> list[Way]:
+    """The best sequence for every way of using what is disputed that is worth more than doing without it.
 
-    Exact: partial sequences are kept apart by what they take, and left only when even the best rest would make
-    them dearer than the best sequence that takes nothing disputed.
+    Partial sequences are kept apart by what they take, and left only when even the best rest would make them dearer
+    than the best sequence that takes nothing disputed: exact, save in a barn with so many like spares that more than
+    MOST_WAYS remain, of which the most promising are kept.
     """
     if not steps.wanted & disputed:
         return [cheapest(steps)]
     plain = cheapest(without(steps, disputed))
-    labels: dict[tuple[frozenset[Take], int], tuple[float, tuple[int, ...]]] = {(frozenset(), 0): (0.0, ())}
+    labels: Labels = {(frozenset(), 0): (0.0, ())}
     for window, (edge, ahead) in enumerate(zip(steps.edges, steps.to_go)):
-        grown: dict[tuple[frozenset[Take], int], tuple[float, tuple[int, ...]]] = {}
+        grown: Labels = {}
         for (taken, row), (cost, path) in labels.items():
             for now in np.flatnonzero(cost + edge[row] + ahead <= plain.cost).tolist():
-                takes = taken | {take for take in steps.takes[window][now] if take[0] in disputed}
+                takes = taken | (steps.takes[window][now] & disputed)
                 so_far = cost + float(edge[row, now])
                 if so_far < grown.get((takes, now), (np.inf, ()))[0]:
                     grown[takes, now] = (so_far, (*path, now))
-        labels = grown
+        labels = _most_promising(grown, ahead)
     best: dict[frozenset[Take], tuple[float, tuple[int, ...]]] = {}
     for (takes, _), found in labels.items():
         best[takes] = min(best.get(takes, (np.inf, ())), found)
@@ -109,14 +112,22 @@ def ways(steps: Steps, disputed: frozenset[str]) -> list[Way]:
     return [plain, *dear]
 
 
+def _most_promising(labels: Labels, ahead: Floats) -> Labels:
+    """All of them, or of too many those whose best end is cheapest."""
+    if len(labels) <= MOST_WAYS:
+        return labels
+    ordered = sorted(labels.items(), key=lambda item: item[1][0] + ahead[item[0][1]])
+    return dict(ordered[:MOST_WAYS])
+
+
 def _takes(steps: Steps, path: Sequence[int]) -> frozenset[Take]:
     return frozenset(take for w, now in enumerate(path) for take in steps.takes[w][now])
 
 
-def without(steps: Steps, disputed: frozenset[str]) -> Steps:
-    """The same choices, those that take one of these spares forbidden."""
+def without(steps: Steps, disputed: frozenset[Take]) -> Steps:
+    """The same choices, those that take any of this forbidden."""
     edges = tuple(
-        np.where([any(spare in disputed for spare, _ in takes) for takes in window], np.inf, edge)
+        np.where([not takes.isdisjoint(disputed) for takes in window], np.inf, edge)
         for edge, window in zip(steps.edges, steps.takes)
     )
     return Steps(edges, steps.takes)

@@ -110,8 +110,10 @@ def choose(prices: Prices, question: Question) -> Plan:
 
 def share_out(prices: Prices, question: Question) -> dict[str, Way]:
     """Each priced horse's way through the windows. Spares on horses that are not priced stay where they are."""
-    taken = {g for w in question.wearers if w.horse.name not in prices for g in w.wears or ()}
-    steps = [without(priced.steps, frozenset(taken)) for priced in prices.values()]
+    windows = range(len(question.share))
+    worn = (g for w in question.wearers if w.horse.name not in prices for g in w.wears or ())
+    taken = frozenset((g, window) for g in worn for window in windows)
+    steps = [without(priced.steps, taken) if taken else priced.steps for priced in prices.values()]
     return dict(zip(prices, settle(lambda horse, disputed: ways(steps[horse], disputed), len(steps))))
 
 

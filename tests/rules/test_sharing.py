@@ -23,12 +23,12 @@ def offers(plain: float, **takes: float) -> list[Offer]:
 
 
 def cheapest_of_each_use(all_offers: list[list[Offer]]):
-    """What `settle` asks: for a set of disputed spares, the cheapest offer of every way to use them."""
+    """What `settle` asks: for what is disputed, the cheapest offer of every way to use it."""
 
-    def bids(horse: int, disputed: frozenset[str]) -> list[Offer]:
+    def bids(horse: int, disputed: frozenset[tuple[str, int]]) -> list[Offer]:
         best: dict[frozenset[tuple[str, int]], Offer] = {}
         for offer in all_offers[horse]:
-            use = frozenset(take for take in offer.takes if take[0] in disputed)
+            use = offer.takes & disputed
             if use not in best or offer.cost < best[use].cost:
                 best[use] = offer
         return list(best.values())
