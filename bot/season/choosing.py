@@ -8,6 +8,7 @@ from bot import brief
 from bot.barn import Barn, Garment
 from bot.season.living import Moment, Wear
 from rules.chart import Advice, advice, gap_g
+from rules.drying import ready_h
 from rules.offset import Learned
 from rules.outfit import Outfit, Setting, allowed
 from rules.plan import price, share_out
@@ -61,12 +62,12 @@ def chart(moment: Moment) -> dict[str, Wear]:
     air = asked.hours.temperature_c[inside]
     if np.isnan(air).all():
         return {name: now.wear or () for name, now in moment.state.horses.items()}
-    coldest = float(np.nanmin(air))
+    coldest, ready = float(np.nanmin(air)), ready_h(asked)
     taken: set[str] = set()
     worn: dict[str, Wear] = {}
     for wearer in asked.wearers:
         left = [p for p in asked.pieces if p.garment.id not in taken]
-        outfits, _ = allowed(wearer, left, Setting(wearer.stays[0].place))
+        outfits, _ = allowed(wearer, left, Setting(wearer.stays[0].place, ready_h=ready))
         word = advice(coldest, wearer.horse.clip)
         best = min(outfits, key=lambda o: (_gap(word, o), o.ids != wearer.wears, len(o.ids), o.ids))
         worn[wearer.horse.name] = best.ids

@@ -183,6 +183,21 @@ def test_what_rain_wets_is_not_worn_again_until_dry(barn: Barn):
                 assert not soaked & set(story.worn[k + 1][name])
 
 
+def test_the_chart_wears_again_what_has_dried(barn: Barn):
+    """One wet day does not take a rug out of its season: a cotton rug soaks, hangs, and is on again."""
+    juniper = next(h for h in barn.horses if h.name == "Juniper")
+    cotton = next(g for g in barn.garments if g.id == "juniper-medium").model_copy(update={"waterproof": False})
+    poor = barn.model_copy(update={"horses": (juniper,), "garments": (cotton,)})
+    through = course(poor, recorded(6, rain_on=1), START, START + timedelta(days=6))
+    story = live(through, choosing.chart)
+    wet = [k for k, lived in enumerate(story.lived) if lived.clothes[0] in (("wet",), ("soaked",))]
+    worn = [k for k, wear in enumerate(story.worn) if wear["Juniper"]]
+    bare = [k for k, wear in enumerate(story.worn) if not wear["Juniper"]]
+    assert wet
+    assert any(k > wet[0] for k in bare)
+    assert worn[-1] > bare[-1]
+
+
 def test_no_spare_is_on_two_horses_at_once(barn: Barn):
     """Neither by the plan nor by the chart."""
     through = course(barn, recorded(3), START, START + timedelta(days=3))
