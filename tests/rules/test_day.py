@@ -135,7 +135,7 @@ def test_each_use_of_disputed_spares_is_offered_at_its_best_price(costs, change,
 
 
 def test_a_barn_full_of_like_spares_does_not_swamp_the_choice():
-    """Ten spares over four windows could be used in 14,641 ways; the most promising are offered, the best among them."""
+    """Ten spares over four windows can be used in 14,641 ways; the most promising are offered, the best among them."""
     spares = [["", *(f"spare {i}" for i in range(10))]] * 4
     steps = steps_from([[20.0, *(float(i) for i in range(10))]] * 4, 1.0, spares)
     offered = ways(steps, steps.wanted)
