@@ -15,6 +15,7 @@ from zoneinfo import ZoneInfo
 from bot.barn_day import BarnDay
 from bot.chat.script import FORECAST, STAMP, Line
 from bot.message import Incoming, Outgoing, Sender
+from bot.units import NBSP
 
 STEP = timedelta(minutes=1)
 IDLE_S = 5.0  # how long nobody types before the clock is looked at
@@ -90,7 +91,9 @@ class Terminal:
 
 def spelled(outgoing: Outgoing) -> str:
     """The text, with the choices of a question as numbers to answer with."""
-    choices = [button.text for row in outgoing.buttons for button in row] if outgoing.kind == "ask" else []
+    choices = (
+        [button.text.replace(NBSP, " ") for row in outgoing.buttons for button in row] if outgoing.kind == "ask" else []
+    )
     return "\n".join([outgoing.text, *(f"{number}. {choice}" for number, choice in enumerate(choices, start=1))])
 
 
