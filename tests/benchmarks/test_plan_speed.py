@@ -26,14 +26,14 @@ SKIES: dict[str, Hours] = {
 
 
 def barn(horses: int, sky: Hours) -> Question:
-    """Horses with a sheet, two turnouts and a liner each, and a spare turnout for every ten; field by day."""
+    """Horses with a sheet, two turnouts and a liner each, and four spare turnouts for all; field by day."""
     names = [f"horse {i}" for i in range(horses)]
     stable = [
         wearer(name, FIELD, STALL if i % 2 else FIELD, clip=CLIPS[i % 4], age_years=4.0 + i % 20)
         for i, name in enumerate(names)
     ]
     own = [p for n in names for p in (sheet(n), turnout(100, n), turnout(250, n), liner(150, n))]
-    return ask(sky, stable, own + [turnout(300 + i, None) for i in range(min(horses // 10, 8))])
+    return ask(sky, stable, own + [turnout(300 + i, None) for i in range(4)])
 
 
 def elements(question: Question) -> tuple[int, int, int]:
