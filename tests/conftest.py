@@ -1,5 +1,6 @@
 """What every test may use: the demo barn, a clock that is a value, no network but loopback."""
 
+import os
 import socket
 from collections.abc import Iterator
 from datetime import UTC, datetime
@@ -7,12 +8,23 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from bot.barn import Barn, demo_path, load
 from tests.weather_service import Server, all_three
 
 SAMPLES = Path(__file__).parents[2] / "shared" / "samples"
 LOOPBACK = ("127.", "::1", "localhost")
+
+# No deadline: a machine with two busy cores is no fault. The same examples each time where nobody watches.
+settings.register_profile(
+    "haybell",
+    deadline=None,
+    derandomize=bool(os.environ.get("CI")),
+    suppress_health_check=[HealthCheck.too_slow],
+    database=None,
+)
+settings.load_profile("haybell")
 
 
 @pytest.fixture(autouse=True)
