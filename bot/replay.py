@@ -17,6 +17,7 @@ from bot.season import choosing
 from bot.season.living import Choose, Course, Story, course, live
 from bot.season.report import Season, WayReport
 from bot.season.tally import tally
+from bot.season.then import moved
 from bot.season.wardrobe import wardrobe
 from rules.weather import Floats, Hours
 
@@ -32,10 +33,16 @@ Told = Callable[[float], None]
 
 
 def run(
-    barn: Barn, weather: Path, start: date | None = None, end: date | None = None, told: Told | None = None
+    barn: Barn,
+    weather: Path,
+    start: date | None = None,
+    end: date | None = None,
+    told: Told | None = None,
+    today: date | None = None,
 ) -> Season:
     """The season that a file of recorded hours (EPW or CSV) holds, or the part of it between two local days.
 
+    The barn is today's (default: the clock's) moved to that year: the same ages, and clips of that autumn.
     told is called with the share that is done, 0 to 1; without it a bar is drawn on standard error where that is a
     terminal. WrongInput where the file cannot be read or has no hours of those days.
     """
@@ -46,7 +53,8 @@ def run(
     except Unreadable as error:
         raise WrongInput(f"{weather}: {error}") from None
     first, last = _span(barn, parsed.hours, weather, start, end)
-    return replay(barn, parsed.hours, first, last, weather.name, _plainly(parsed.notes, first, last), told or bar)
+    then = moved(barn, today or datetime.now(UTC).astimezone(barn.zone).date(), first.date(), last.date())
+    return replay(then, parsed.hours, first, last, weather.name, _plainly(parsed.notes, first, last), told or bar)
 
 
 def replay(

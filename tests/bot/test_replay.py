@@ -11,12 +11,14 @@ import pytest
 from PIL import Image
 
 from bot.barn import Barn
+from bot.brief import age_years
 from bot.problems import WrongInput
 from bot.replay import replay, run
 from bot.season import choosing
 from bot.season.living import Moment, course, live
 from bot.season.report import Season
 from bot.season.tally import tally, together
+from bot.season.then import moved
 from bot.season.wardrobe import wardrobe
 from bot.state import as_filed
 from rules.chart import advice
@@ -144,6 +146,29 @@ def test_days_that_the_file_does_not_have_are_one_clear_line(barn: Barn, tmp_pat
     path.write_text(as_csv(recorded()))
     with pytest.raises(WrongInput, match=r"2025-12-01 to 2025-12-0\d, none of the days asked for; change --from"):
         run(barn, path, date(2024, 1, 1), date(2024, 1, 5))
+
+
+def test_horses_are_as_old_and_as_lately_clipped_as_today(barn: Barn):
+    """A record of 2013 does not make the youngster unborn, nor last month's clip one of the future."""
+    then = moved(barn, date(2026, 11, 26), date(2013, 11, 1), date(2014, 3, 1))
+    now = {h.name: h for h in barn.horses}
+    for horse in then.horses:
+        assert age_years(horse.born, date(2013, 11, 26)) == pytest.approx(
+            age_years(now[horse.name].born, date(2026, 11, 26)), abs=0.01
+        )
+    assert then.horse("Maple").clip.on == date(2013, 10, 28)
+    assert moved(barn, date(2026, 11, 26), date(2013, 1, 2), date(2013, 3, 1)).horse("Maple").clip.on == date(
+        2012, 10, 28
+    )
+
+
+@pytest.mark.parametrize("leap", [date(2024, 2, 29)])
+def test_a_clip_on_a_leap_day_is_moved_to_the_day_before(barn: Barn, leap: date):
+    """There is no such day in most years."""
+    maple = barn.horse("Maple")
+    clipped = maple.model_copy(update={"clip": maple.clip.model_copy(update={"on": leap})})
+    poor = barn.model_copy(update={"horses": (clipped,)})
+    assert moved(poor, leap, date(2013, 11, 1), date(2014, 3, 1)).horses[0].clip.on == date(2014, 2, 28)
 
 
 @pytest.mark.parametrize("content", ["", "hello", "time,humidity_pct\n2025-12-01T00:00:00Z,80\n"])
