@@ -13,6 +13,7 @@ GarmentWord = Literal["dry", "damp", "wet", "soaked", "washing", "torn", "strap 
 Where = Literal["field", "stall"]
 Style = Literal["none", "bib", "trace", "blanket", "hunter", "full"]
 About = Literal["why", "today", "left", "drying", "state", "forecast", "help"]
+Section = Literal["horses", "garments", "people"]  # the parts of the barn file that chat may add to
 
 SIGNS: tuple[Sign, ...] = get_args(Sign)
 GARMENT_WORDS: tuple[GarmentWord, ...] = get_args(GarmentWord)
@@ -204,11 +205,39 @@ class FileSays(Event):
     kind: ClassVar[str] = "file"
 
 
+@dataclass(frozen=True)
+class Enrolled(Event):
+    """The manager put a horse, a piece or a person on the barn's list, or changed facts of one.
+
+    facts: the file's own keys. filed: what the file said of these keys then, None where it had no such row; a later
+    edit of the file counts instead.
+    """
+
+    section: Section
+    name: str
+    facts: dict[str, Any]
+    filed: dict[str, Any] | None = None
+    kind: ClassVar[str] = "enrolled"
+
+
+@dataclass(frozen=True)
+class Struck(Event):
+    """The manager took a horse (with its clothes), a piece or a person off the barn's list.
+
+    filed: what the file said of it then, None where it had no such row.
+    """
+
+    section: Section
+    name: str
+    filed: dict[str, Any] | None = None
+    kind: ClassVar[str] = "struck"
+
+
 KINDS: dict[str, type[Event]] = {
     cls.kind: cls
     for cls in (
         Seen, GarmentIs, Wearing, Done, Clipped, Placed, Wished, Worked, Asked, Undo,
-        Posted, Changed, RecheckSet, Nudged, FileSays,
+        Posted, Changed, RecheckSet, Nudged, FileSays, Enrolled, Struck,
     )
 }  # fmt: skip
 
