@@ -139,6 +139,8 @@ def _place_word(item: Item) -> bool:
         "work",
         "done",
         "except",
+        "any adjective",
+        "colour",
     )
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
@@ -152,6 +154,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     if horses:
         return horses
     by_name = any(i.has("everyone") and not i.has("link") for i in clause.items)
+    if everyone and not clause.has("brought", "is") and any(i.clock or i.number is not None for i in clause.items):
+        return ()  # "horses in at 4": the day's order
     if by_name and len([i for i in clause.items if not i.mark]) <= 3 and not clause.has("done"):
         return named(telling.names)
     if clause.has("all horses") or (

@@ -152,14 +152,21 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     return replace(item, horses=horses, sure=sure, exact=False)
 
 
+def _inflected(word: str, other: str) -> bool:
+    """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
+    if len(word) < len(other):
+        return False
+    return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
+
+
 def _trade_word(word: str, lexicon: Lexicon, limit: int) -> str | None:
     if len(word) < 4:
         return None
-    allowed = min(limit, 1 if len(word) < 8 else 2)
+    allowed = min(limit, 1 if len(word) < 10 else 2)
     near = [
         (apart, other)
         for length in range(len(word) - allowed, len(word) + allowed + 1)
         for other in lexicon.trade.get((word[0], length), ())
-        if (apart := distance(word, other, allowed)) <= allowed
+        if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
     return min(near)[1] if near and allowed else None

@@ -96,7 +96,12 @@ def _piece(reading: _Reading, at: int) -> None:
     if reading.latest == "horse" and before is not None and before.has("under", "in", "with", "has", "wears"):
         return
     piece = cast("Piece", items[at].piece)
-    joined = reading.latest == "piece" and before is not None and (before.has("and") or before.text == ",")
+    joined = (
+        reading.latest == "piece"
+        and not reading.gap
+        and before is not None
+        and (before.has("and") or before.text == ",")
+    )
     reading.pieces = [*reading.pieces, piece] if joined else [piece]
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
@@ -117,7 +122,7 @@ def _other_word(reading: _Reading, at: int) -> None:
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False
-    elif not soft(item):
+    elif not soft(item) and not item.has("brought in", "turned out", "brought"):
         reading.gap, reading.open = reading.gap + 1, False
         reading.latest = reading.latest or "other"
 
@@ -219,7 +224,7 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
     if clause.has("all horses") or (clause.has("everyone") and not clause.has("she") and (left or not everyday)):
         return named([name for name in telling.names if name not in left])
-    if clause.has("it") and not clause.has("she"):
+    if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she"):
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
         return ()
@@ -248,7 +253,8 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
     """Whose piece it is: as said, or the horses of the clause, or the one spoken of before."""
     if piece.owners:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
-    return reading.horses or [i for i in reading.items if i.horses] or reading.telling.who
+    before = [name for i in reading.items if i.piece for name in i.piece.owners]
+    return reading.horses or named(before) or [i for i in reading.items if i.horses] or reading.telling.who
 
 
 def _ended(reading: _Reading) -> None:
@@ -272,8 +278,15 @@ def _remember(reading: _Reading) -> None:
     telling = reading.telling
     horses = [i for i in reading.items if i.horses]
     owned = [n for i in reading.items if i.piece for n in i.piece.owners]
+    pieces = [i.piece for i in reading.items if i.piece]
+    if pieces and not horses:
+        telling.last = "piece"
+        found = [telling.meant(p, n).ids for p in pieces for n in p.owners]
+        telling.piece = found[0] if len(found) == 1 else ()
     if horses or owned:
         telling.who = tuple(horses) or named(owned)
         telling.begun = True
         telling.crowded = crowded(reading.items)
-        telling.last = "piece" if reading.latest == "piece" and telling.last == "piece" else "horse"
+        telling.last = (
+            "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last
+        )

@@ -50,7 +50,7 @@ def judged(who: str, barn: Barn, *events: Event) -> Heard:
         ("a stranger", Undo(), False),
     ],
 )
-def test_everybody_reports_what_is_theirs_to_report(who: str, event: Event, allowed: bool, oak: Barn) -> None:  # noqa: FBT001
+def test_everybody_reports_what_is_theirs_to_report(who: str, event: Event, allowed: bool, oak: Barn) -> None:
     """Managers everything, grooms the day's work, owners their own horses, strangers nothing."""
     assert may(event, called(who, oak), oak) is allowed
 

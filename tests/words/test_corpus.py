@@ -1,4 +1,4 @@
-"""How much of the corpus is understood: both halves, each language, with the measures the barn was promised."""
+"""How much of the corpus is understood: every set, each language, with the measures the barn was promised."""
 
 import pytest
 
@@ -13,20 +13,20 @@ def test_reports_are_understood_and_chatter_is_left_alone(half: str, language: s
     tally = score(half, language)
 
     assert tally["exactly right"] >= 0.95 * tally["reports"]
-    assert tally["left alone"] >= 0.95 * tally["chatter"]
+    assert tally["left alone"] >= 0.99 * tally["chatter"]
     assert tally["wrong subject"] == 0
 
 
 def test_the_halves_share_no_message() -> None:
     """A message used to tune says nothing about messages nobody tuned to."""
-    tuned, held = ({(line.barn, line.text) for line in lines(half)} for half in HALVES)
+    tuned, held, fresh = ({(line.barn, line.text) for line in lines(half)} for half in HALVES)
 
     assert len(tuned | held) >= 600
-    assert tuned.isdisjoint(held)
+    assert tuned.isdisjoint(held | fresh)
 
 
 def test_the_table_can_be_printed(capsys: pytest.CaptureFixture[str]) -> None:
-    """One command prints precision, recall, asks and wrong horses for README."""
+    """One command prints what README shows."""
     print(table())
 
     assert len(capsys.readouterr().out.splitlines()) == 2 + len(HALVES) * len(LANGUAGES)

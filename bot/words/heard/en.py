@@ -42,7 +42,10 @@ PHRASES = {
         feed, left his feed, left her breakfast, left his breakfast, colicked, left his dinner, left her
         dinner, left his hay, left her hay, has not touched, did not touch, dull, not feeling great, looking
         dull, depressed, not interested in food, not interested in her food, not interested in his food, won t
-        eat, not eating her hay, not drinking, did not finish his breakfast, did not finish her breakfast, did not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her feed, did not finish breakfast, did not finish dinner, something is wrong with""",
+        eat, not eating her hay, not drinking, did not finish his breakfast, did not finish her breakfast, did
+        not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her feed,
+        did not finish breakfast, did not finish dinner, something is wrong with
+    """,
     "everyday hot": "hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵",
     "everyday cold": "cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶",
     "everyday good": "good, all good, looking good",
@@ -78,7 +81,9 @@ PHRASES = {
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap, chest
-        strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle, clasp, front buckle, chest buckle, hind strap, back strap, rear strap, front strap, belly buckle, leg buckle""",
+        strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle, clasp, front
+        buckle, chest buckle, back strap, rear strap, belly buckle, leg buckle
+    """,
     "broken": """
         broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off, broken
         off, missing
@@ -112,7 +117,7 @@ PHRASES = {
     """,
     "any adjective": """
         new, old, big, little, nice, good, own, winter, outer, outside, thick winter, lovely, stupid, bloody,
-        poor
+        poor, far, front, side, middle, near, lower, upper
     """,
     "put on": """
         put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered, threw
@@ -161,8 +166,8 @@ PHRASES = {
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
-        turnout, out in turnout, out on turnout, sand paddock, bottom field, top field, back field,
-        lower field, upper field, big field, back pasture, small paddock, round pen, turnout field
+        turnout, out in turnout, out on turnout, sand paddock, bottom field, top field, back field, lower
+        field, upper field, big field, back pasture, small paddock, round pen, turnout field
     """,
     "inwards": "in, inside, indoors, back in, in now, in early",
     "outwards": "out, outside, outdoors, back out, out now",
@@ -239,8 +244,9 @@ PHRASES = {
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last, ignore
         my last message, my mistake, wrong horse, delete that, cancel that, strike that, disregard, disregard
-        that, disregard my last,   that was a mistake,
-        undo please, please undo, revert that,  scrap that, undo that last one, undo the last one, undo my last, my bad, undo my last message""",
+        that, disregard my last, that was a mistake, undo please, please undo, revert that, scrap that, undo
+        that last one, undo the last one, undo my last, my bad, undo my last message
+    """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
     "yes": "yes, yep, yeah, yup, correct, right, exactly, that one",
@@ -254,7 +260,7 @@ PHRASES = {
         not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt, aint,
         doesnt, without any
     """,
-    "stopped": "stopped, quit, no longer, not any more, no more,  ceased",
+    "stopped": "stopped, quit, no longer, not any more, no more, ceased",
     "not any more": "anymore, any more, any longer, now",
     "nearly": "nearly, almost, mostly, not quite, halfway, half, not fully, not completely, not yet, barely",
     "a little": """
@@ -329,7 +335,8 @@ PHRASES = {
         humor, hot topic, get dry, out cold, out of sorts, hot shoeing, cold hosing, cold hosed, a cold, wet
         suit, hay is done, cold one, cold ones, clean bill, out again, got out, broke out, got loose, to dry,
         hung out to dry, up to dry, drying out, feet done, teeth done, hot in the lesson, work done, all done
-        for today in the ring, all over""",
+        for today in the ring, all over
+    """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
         y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids, lady, mum, mom,
@@ -439,10 +446,12 @@ PHRASES = {
         rain, is it going to rain tonight, will it snow, will it snow tonight, will it freeze, will it freeze
         tonight, how windy, how low does it go, what is the weather doing, what is the weather like, how much
         rain, is it going to freeze, is it going to snow, how cold is tonight, whats coming tonight, what is
-        the low tonight, what temperature tonight, how windy will it get, when does the rain start, what is the temp tonight, what is the temperature tonight, what is the forecast tonight""",
+        the low tonight, what temperature tonight, how windy will it get, when does the rain start, what is
+        the temp tonight, what is the temperature tonight, what is the forecast tonight
+    """,
     "ask help": """
-        help,  what can you do, how do you work, what do you understand, how does this work, commands,
-        what can i say, how do i use you, what can i tell you, instructions, how does it work, what can i ask
+        help, what can you do, how do you work, what do you understand, how does this work, commands, what can
+        i say, how do i use you, what can i tell you, instructions, how does it work, what can i ask
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear, in, put

@@ -212,7 +212,12 @@ PHRASES = {
         no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta, que no
         lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para, no le pongáis la manta, no
         le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar, no abriguéis, no tapen,
-        no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta, no le pongáis cobija, no le pongan cobija, no le pongas cobija, no poner cobija, no pongáis cobija, que no lleve cobija, nada de cobijas para, nada de cobija para, no le pongáis la cobija, no le pongan la cobija, no le pongas la cobija, no le ponga cobija, no le pongáis cobijas, sin cobijas para, no pongan cobija, no ponerle cobija""",
+        no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta, no le
+        pongáis cobija, no le pongan cobija, no le pongas cobija, no poner cobija, no pongáis cobija, que no
+        lleve cobija, nada de cobijas para, nada de cobija para, no le pongáis la cobija, no le pongan la
+        cobija, no le pongas la cobija, no le ponga cobija, no le pongáis cobijas, sin cobijas para, no pongan
+        cobija, no ponerle cobija
+    """,
     "rug again": """
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
         manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta, se le puede poner
@@ -221,7 +226,15 @@ PHRASES = {
         abrigar, se puede volver a tapar, puede usar manta otra vez, puede usar manta, ya le podéis poner
         manta, ya podéis ponerle manta, le podéis poner manta, se le puede volver a poner manta, se puede
         abrigar otra vez, puede llevar mantas otra vez, puede llevar mantas, se le puede poner manta otra vez,
-        puede ponerse manta, ya puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra vez, puede llevar cobija de nuevo, puede volver a llevar cobija, ya puede llevar cobija, podéis ponerle cobija, podéis volver a ponerle cobija, se le puede poner cobija, ya se le puede poner cobija, vuelve a llevar cobija, ya no hace falta que vaya sin cobija, pueden ponerle cobija, pueden volver a ponerle cobija, puede usar cobija otra vez, puede usar cobija, ya le podéis poner cobija, ya podéis ponerle cobija, le podéis poner cobija, se le puede volver a poner cobija, puede llevar cobijas otra vez, puede llevar cobijas, se le puede poner cobija otra vez, puede ponerse cobija, ya puede volver a llevar cobija""",
+        puede ponerse manta, ya puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra
+        vez, puede llevar cobija de nuevo, puede volver a llevar cobija, ya puede llevar cobija, podéis
+        ponerle cobija, podéis volver a ponerle cobija, se le puede poner cobija, ya se le puede poner cobija,
+        vuelve a llevar cobija, ya no hace falta que vaya sin cobija, pueden ponerle cobija, pueden volver a
+        ponerle cobija, puede usar cobija otra vez, puede usar cobija, ya le podéis poner cobija, ya podéis
+        ponerle cobija, le podéis poner cobija, se le puede volver a poner cobija, puede llevar cobijas otra
+        vez, puede llevar cobijas, se le puede poner cobija otra vez, puede ponerse cobija, ya puede volver a
+        llevar cobija
+    """,
     "worked": """
         monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
         tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di cuerda, he
@@ -233,10 +246,7 @@ PHRASES = {
         viene de clase, vuelve de paseo
     """,
     "had": "tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado",
-    "after": """
-        después de, tras, de, del, desde, por, después del, luego de, a causa de,  de haber, después de
-        la
-    """,
+    "after": "después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la",
     "work": """
         clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar,
         doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase, sesión
@@ -379,7 +389,8 @@ PHRASES = {
         noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió, ha
         vuelto, ha estado, han estado, quedó, se puso, se ha puesto, tiene, tienen, ha, han, va, van, estar,
         se encuentra, se queda, quedado, queda, acabó, ha acabado, se ha quedado, amaneció, ha amanecido, he
-        encontrado a, encontré a, encontramos a, lleva, ya está, ya están""",
+        encontrado a, encontré a, encontramos a, lleva, ya está, ya están
+    """,
     "link": """
         ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
         de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,
@@ -458,8 +469,8 @@ PHRASES = {
         tan frío estará, va a estar frío
     """,
     "ask help": """
-        ayuda,  qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
-        qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
+        ayuda, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto, qué
+        entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
         cómo se usa, qué puedo preguntar
     """,
     "ask wearing": """

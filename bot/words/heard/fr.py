@@ -472,10 +472,10 @@ PHRASES = {
         il y aura du vent, combien il va faire
     """,
     "ask help": """
-        aide,  que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
-        qu'est ce que tu comprends, commandes, instructions, qu'est ce que tu sais faire, qu'est ce que tu
-        peux faire, comment on t'utilise, mode d'emploi, que puis je te demander, qu'est ce que je peux te
-        demander, tu sais faire quoi, tu comprends quoi
+        aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches, qu'est ce que tu
+        comprends, commandes, instructions, qu'est ce que tu sais faire, qu'est ce que tu peux faire, comment
+        on t'utilise, mode d'emploi, que puis je te demander, qu'est ce que je peux te demander, tu sais faire
+        quoi, tu comprends quoi
     """,
     "ask wearing": """
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met, je
