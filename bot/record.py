@@ -120,7 +120,10 @@ def as_csv(entries: Iterable[Entry], barn: Barn) -> str:
 
 
 def _harmless(cell: Any) -> Any:
-    return f"'{cell}" if isinstance(cell, str) and cell[:1] in tuple("=+-@\t\r") else cell
+    if not isinstance(cell, str):
+        return cell
+    plain_lines = cell.replace("\r\n", "\n").replace("\r", "\n")  # a bare return would end a row for some readers
+    return f"'{plain_lines}" if plain_lines[:1] in tuple("=+-@\t\n") else plain_lines
 
 
 def as_lines(entries: Iterable[Entry], barn: Barn) -> str:
