@@ -1,9 +1,11 @@
 """From words to items: the longest name or phrase at each place, and which misspelt words are names."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 from bot.words.items import Item
 from bot.words.lexicon import VERBS, Lexicon, any_language, words_of_language
+from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, budget, distance
 from bot.words.tokens import Token, tokenise
 
@@ -142,7 +144,7 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     if everyday or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about
         return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
-    bent = _trade_word(word, lexicon, apart if horses else 2)
+    bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent:
         return replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0])
     if not horses:
@@ -159,14 +161,16 @@ def _inflected(word: str, other: str) -> bool:
     return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
 
 
-def _trade_word(word: str, lexicon: Lexicon, limit: int) -> str | None:
+@lru_cache(maxsize=20_000)
+def _trade_word(word: str, language: str, limit: int) -> str | None:
+    """The word of the tables that this is a slip of; None where it is of none."""
     if len(word) < 4:
         return None
     allowed = min(limit, 1 if len(word) < 10 else 2)
     near = [
         (apart, other)
         for length in range(len(word) - allowed, len(word) + allowed + 1)
-        for other in lexicon.trade.get((word[0], length), ())
+        for other in lexicon_of(language).trade.get((word[0], length), ())
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
     return min(near)[1] if near and allowed else None
