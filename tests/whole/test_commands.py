@@ -73,7 +73,8 @@ def test_read_says_what_a_message_means_and_writes_nothing(tmp_path: Path) -> No
 
 def test_read_takes_many_lines_one_answer_each(tmp_path: Path) -> None:
     """Names not among the people are unknown persons, not errors."""
-    done = haybell("read", BARN, "--json", "-", typed="Inés: Maple sweaty\nNobody: Maple sweaty\nTheo: lol\n", data=tmp_path)
+    typed = "Inés: Maple sweaty\nNobody: Maple sweaty\nTheo: lol\n"
+    done = haybell("read", BARN, "--json", "-", typed=typed, data=tmp_path)
     known, stranger, chatter = map(json.loads, done.stdout.splitlines())
     assert known["events"] and not stranger["events"] and stranger["refused"] and chatter["chatter"]
 
