@@ -57,8 +57,11 @@ class Ledger:
             by = added[0].number
             for entry in back:
                 self._mark(entry, by)
-                for freed in [e for e in entries if e.undone_by == entry.number]:
-                    self._mark(freed, None)
+                freed = [e for e in entries if e.undone_by == entry.number]
+                anew = {e.key for e in freed if self._stands(e.key, [e.event])}  # told again meanwhile
+                for one in freed:
+                    if one.key not in anew:
+                        self._mark(one, None)
         return back
 
     def entries(self, since: datetime | None = None) -> list[Entry]:

@@ -7,18 +7,14 @@ import hashlib
 import os
 import re
 import sqlite3
+import sys
 import threading
 import unicodedata
 from collections.abc import Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
-from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from bot.problems import Failed
-
-if TYPE_CHECKING:
-    from sqlite_utils import Database
 
 SCHEMA = 1  # number of steps in bot/migrations.py
 OURS = 0x48415942  # application_id of every file this program made: "HAYB"
@@ -46,11 +42,11 @@ class Store:
     back, so that a cache above knows when to forget.
     """
 
-    def __init__(self, conn: sqlite3.Connection, path: Path | None, claim: sqlite3.Connection | None = None) -> None:
+    def __init__(self, conn: sqlite3.Connection, path: Path | None, owner: "Owner | None" = None) -> None:
         self.conn = conn
         self.path = path
         self.rollbacks = 0
-        self._claim = claim
+        self._owner = owner
         self._turn = threading.RLock()
 
     @classmethod
@@ -92,13 +88,6 @@ class Store:
         _migrate(conn)
         return cls(conn, None)
 
-    @cached_property
-    def db(self) -> "Database":
-        """The same connection through sqlite-utils."""
-        from sqlite_utils import Database
-
-        return Database(self.conn)
-
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """All writes inside are one commit, or none of them happened. One within another joins it."""
@@ -121,12 +110,16 @@ class Store:
     def attempt(self) -> Iterator[None]:
         """A part of a transaction that may fail by itself: its writes are then taken back, the rest stands."""
         with self._turn, told(self.path):
+            self.conn.execute("SAVEPOINT attempt")
             try:
-                with self.db.atomic():
-                    yield
+                yield
             except BaseException:
                 self.rollbacks += 1
+                if self.conn.in_transaction:  # an error may have ended all of it
+                    self.conn.execute("ROLLBACK TO attempt")
+                    self.conn.execute("RELEASE attempt")
                 raise
+            self.conn.execute("RELEASE attempt")
 
     def mark(self, statement: str, *rows: Sequence[object]) -> None:
         """A write, once for each row, that survives a kill at once, and a power cut from the next commit on.
@@ -147,8 +140,8 @@ class Store:
         """Give the file back."""
         with self._turn:
             self.conn.close()
-            if self._claim:
-                self._claim.close()
+            if self._owner:
+                self._owner.close()
 
 
 @contextmanager
@@ -185,47 +178,65 @@ def private(path: Path) -> None:
         os.close(os.open(path, os.O_CREAT | os.O_WRONLY, 0o600))
 
 
-def claim(path: Path) -> sqlite3.Connection:
-    """Own a barn's file until this is closed; Failed where another process does.
+class Owner:
+    """The right to a barn's file, until closed; the system takes it back when the process dies."""
 
-    It is SQLite's own lock on a file beside, on every system the same; the kernel frees it when the process dies.
-    """
+    def __init__(self, lock: int) -> None:
+        self._lock = lock
+
+    def close(self) -> None:
+        """Give it up."""
+        if self._lock >= 0:
+            os.close(self._lock)
+            self._lock = -1
+
+
+def claim(path: Path) -> Owner:
+    """Own a barn's file by a lock on a file beside it; Failed where another process does."""
     beside = path.with_name(path.name + "-owner")
     private(beside)
-    owner = sqlite3.connect(beside, timeout=0, isolation_level=None, check_same_thread=False)
+    lock = os.open(beside, os.O_RDWR)
     try:
-        owner.execute("PRAGMA journal_mode = MEMORY")
-        owner.execute("BEGIN EXCLUSIVE")
-    except sqlite3.OperationalError as error:
-        owner.close()
-        if "locked" not in str(error):
-            raise
+        _lock(lock)
+    except OSError as error:
+        os.close(lock)
         raise Failed(
             f"{path}: another haybell is already running on this data; stop it first, or use another --data"
         ) from error
-    return owner
+    return Owner(lock)
+
+
+def _lock(file: int) -> None:
+    """Lock an open file for this process, at once or OSError. A lock of SQLite's own would cost 100 kB a barn."""
+    if sys.platform == "win32":
+        import msvcrt
+
+        msvcrt.locking(file, msvcrt.LK_NBLCK, 1)
+    else:
+        import fcntl
+
+        fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
 
 
 def _ready(path: Path) -> sqlite3.Connection:
     """A connection to a checked and migrated file."""
-    conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False)
-    try:
+    with closing(_connect(path)) as conn:
         version = _checked(conn, path)
         conn.execute("PRAGMA journal_mode = WAL")
-        conn.execute("PRAGMA synchronous = FULL")
-        conn.execute("PRAGMA foreign_keys = ON")
-        conn.execute("PRAGMA cache_size = -512")  # KiB: a hundred barns share a small computer
-        conn.execute(
-            "BEGIN IMMEDIATE"
-        )  # a folder or disk that cannot be written is found now, not at six in the morning
+        conn.execute("BEGIN IMMEDIATE")  # what cannot be written is found now, not at six in the morning
         conn.execute(f"PRAGMA user_version = {version}")
         conn.execute("COMMIT")
         if version < SCHEMA:
             _migrate_safely(conn, path, version)
         conn.execute("INSERT OR IGNORE INTO kept VALUES ('whose', ?)", (path.name.encode(),))
-    except BaseException:
-        conn.close()
-        raise
+    return _connect(path)  # afresh: what checking and migrating took of memory is given back
+
+
+def _connect(path: Path) -> sqlite3.Connection:
+    conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False, cached_statements=48)
+    conn.execute("PRAGMA synchronous = FULL")
+    conn.execute("PRAGMA foreign_keys = ON")
+    conn.execute("PRAGMA cache_size = -256")  # KiB: a hundred barns share a small computer
     return conn
 
 

@@ -15,6 +15,7 @@ from bot.events import (
     Changed,
     Clipped,
     Done,
+    Enrolled,
     Event,
     FileSays,
     GarmentIs,
@@ -23,6 +24,7 @@ from bot.events import (
     Posted,
     RecheckSet,
     Seen,
+    Struck,
     Undo,
     Wearing,
     Wished,
@@ -54,6 +56,8 @@ EVERY_KIND: tuple[Event, ...] = (
     Nudged("morning", date(2026, 11, 26)),
     FileSays("clip", "Maple", "trace", date(2026, 10, 28)),
     FileSays("wearing", "Maple", ["a"]),
+    Enrolled("horses", "Fern", {"name": "Fern", "weight_kg": 500}, None),
+    Struck("garments", "maple-liner", {"id": "maple-liner"}),
 )
 
 
@@ -111,11 +115,11 @@ def test_undo_twice_is_undo_once(ledger: Ledger) -> None:
 
 def test_an_undo_can_be_undone(ledger: Ledger) -> None:
     """What it had taken back stands again."""
-    (seen,) = ledger.append(NOW, "Inés", "1:7", [SWEATS])
-    ledger.undo(NOW, "Inés", "1:8", [seen.number])
+    seen = ledger.append(NOW, "Inés", "1:7", [SWEATS, Done("all")])
+    ledger.undo(NOW, "Inés", "1:8", [e.number for e in seen])
     undo = ledger.entries()[-1]
     ledger.undo(NOW, "Inés", "1:9", [undo.number])
-    assert [e.undone_by is None for e in ledger.entries()] == [True, False, True]
+    assert [e.undone_by is None for e in ledger.entries()] == [True, True, False, True]
 
 
 def test_a_corrected_message_is_told_anew(ledger: Ledger) -> None:
