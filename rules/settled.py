@@ -64,7 +64,7 @@ def account(cases: Cases, air: Air) -> Account:
     posture = between(cases, warm)
     under, bare, trunk = _losses(cases, around, water, posture)
     leaving, least = under + bare + drying, posture.evaporation
-    more = np.where(warm == 0, np.maximum(0.0, leaving + least - made), 0.0)
+    more = np.where(warm == 0, leaving + least - made, 0.0)
     return Account(
         posture=warm + 0 * made,
         made=made + more,

@@ -53,6 +53,13 @@ def test_a_damp_liner_brings_its_water_along() -> None:
     assert soaking.outside[0] == soaking.film[0] > 0
 
 
+def test_a_soaked_neck_piece_does_not_overfill_the_rug() -> None:
+    """What is soaked through holds what the cloth over the back can hold, no more."""
+    outfit = (Piece(SHEET, "soaked"), Piece(NECK, "soaked"))
+    soaking = cases([Dressed(HORSE, outfit)], site(), 15).soaking
+    assert soaking.within[0] == soaking.holds[0]
+
+
 def test_a_horse_seen_wet_begins_wet() -> None:
     """Its hair holds what a person calls wet."""
     wet, dry = (cases([Dressed(HORSE, (), 0, seen)], site(), 15).soaking.hair for seen in (True, False))

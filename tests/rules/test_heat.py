@@ -206,6 +206,14 @@ def test_a_sheet_is_no_gain_on_a_dry_coat_in_still_cold() -> None:
     assert sheeted <= bare
 
 
+def test_a_horse_that_is_well_bare_needs_nothing() -> None:
+    """Just above its limit a sheet would leave it colder; the band still begins at nothing."""
+    limit = -13.0 - cold(temperature=-13.0) + 0.1
+    assert cold(temperature=limit) > 0
+    assert cold(HORSE, SHEET, temperature=limit) < 0
+    assert last(margins(temperature=limit).fill_low) == 0
+
+
 def test_a_sheet_is_a_large_gain_in_rain_and_wind() -> None:
     """In cold rain and wind the same sheet is worth many degrees."""
     storm = {"temperature": 3.0, "wind": 8.0, "rain": 2.0, "humidity": 95.0, "count": 12}
@@ -322,6 +330,7 @@ def test_a_horse_that_sweats_by_day_is_colder_by_night() -> None:
     sweats, rests = (replace(hours(count=20), temperature_c=np.r_[first, night]) for first in (day, night))
     sweated, rested = (judge(HORSE, (turnout(400, "full"),), weather) for weather in (sweats, rests))
     assert sweated.heat[0, 0, 5] < -20
+    assert sweated.water.inner[0, 0, 5] > 2 * rested.water.inner[0, 0, 5]  # some of it goes through the clothes
     assert sweated.cold[0, 0, 10] < rested.cold[0, 0, 10] - 1
 
 

@@ -132,6 +132,11 @@ def test_a_shed_helps_only_a_horse_that_can_be_in_it() -> None:
     assert (inside.rain < 0.3 * field.rain).all()
 
 
+def test_without_a_shelter_there_is_none() -> None:
+    """A horse without hay in an open field has the open field's weather."""
+    np.testing.assert_array_equal(outdoors(STORM, Stay("field", "none", "none")).wind, outdoors(STORM, FIELD).wind)
+
+
 def test_trees_help_less_than_a_shed() -> None:
     """They break wind and some of the rain."""
     field, trees, shed = (outdoors(STORM, stay) for stay in (FIELD, TREES_HAY_IN, SHED_HAY_IN))
