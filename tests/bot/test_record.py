@@ -97,7 +97,7 @@ def test_lines_fit_a_phone(entries: list[Entry], barn: Barn) -> None:
 def test_a_fact_of_the_file_is_a_line_too(barn: Barn) -> None:
     """With the horse it is about."""
     said = Entry(1, NOON, "haybell", "", FileSays("where", "Maple", {"morning": "stall"}))
-    assert "haybell: Maple file where: morning" in as_lines([said], barn)
+    assert "haybell: Maple file where:" in as_lines([said], barn)
     assert rows(as_csv([said], barn))[0]["value"] == "where: morning stall"
 
 
