@@ -48,6 +48,7 @@ SOFT = frozenset(
         "weather",
         "everyone",
         "all horses",
+        "the rest",
     )
 )
 LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length

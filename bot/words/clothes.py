@@ -243,11 +243,22 @@ def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     owners: list[str] = []
     while place < len(items) and items[place].horse:
         owners.extend(items[place].horses)
+        if _last_of_list(items, place + 1):  # "a Trueno y Nube"
+            place, owners = place + 3, [*owners, *items[place + 2].horses]
+            break
         joined = place + 2 < len(items) and items[place + 1].has("and") and items[place + 2].has("of")
         place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
         if not joined:
             break
     return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+
+
+def _last_of_list(items: Sequence[Item], at: int) -> bool:
+    """As in "and Nube" with nothing more said of Nube."""
+    if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
+        return False
+    after = items[at + 2] if at + 2 < len(items) else None
+    return after is None or after.mark or after.has("time")
 
 
 @dataclass(frozen=True, slots=True)

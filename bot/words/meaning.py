@@ -8,9 +8,9 @@ from bot.events import Event
 
 @dataclass(frozen=True)
 class Ask:
-    """What it cannot be sure of. options: horse names, garment ids or sign words."""
+    """What it cannot be sure of. options: horse names, garment ids or sign words; yes and no to a change of the list."""
 
-    about: Literal["horse", "garment", "sign"]
+    about: Literal["horse", "garment", "sign", "change"]
     word: str
     options: tuple[str, ...]
     pending: tuple[Event, ...] = ()  # the events to record once answered, with "" where the answer goes
@@ -38,6 +38,7 @@ class Reference:
     ask: Ask | None = None
     last: tuple[Event, ...] = ()
     posted: int | None = None  # the ledger number of the round's post
+    names: tuple[str, ...] = ()  # the horses that the post's buttons count, in their order
 
 
 @dataclass(frozen=True)

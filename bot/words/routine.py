@@ -31,6 +31,10 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
         return True
+    if clause.has("the rest"):
+        if telling.rest():
+            telling.say(Done(telling.rest()))
+        return bool(telling.rest())
     if whole or clause.has("all horses") or _everyone(items):
         telling.say(Done("all"))
         return True
@@ -153,6 +157,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named([name for name in telling.names if name not in left])
     if horses:
         return horses
+    if clause.has("the rest"):
+        return named(telling.rest())
     by_name = any(i.has("everyone") and not i.has("link") for i in clause.items)
     if everyone and not clause.has("brought", "is") and any(i.clock or i.number is not None for i in clause.items):
         return ()  # "horses in at 4": the day's order

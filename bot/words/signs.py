@@ -74,7 +74,8 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
 def _horse(reading: _Reading, at: int) -> None:
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if before is not None and before.text in OF_HORSE and at > 1 and not about_body(items[: at - 1]):
+    of_hers = before is not None and before.text in OF_HORSE and at > 1
+    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
         reading.latest, reading.gap = "other", 1
         return
     if something_of_hers(items[at + 1 : at + 3]):
@@ -219,6 +220,8 @@ def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
     telling, clause, items = reading.telling, reading.clause, reading.items
     everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
+    if clause.has("the rest"):
+        return named(telling.rest())
     if clause.has("both") and 1 < len(several) < 4:
         return named(several)
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}

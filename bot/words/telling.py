@@ -51,6 +51,14 @@ class Telling:
         """Every horse, in the file's order."""
         return tuple(h.name for h in self.barn.horses)
 
+    def rest(self) -> tuple[str, ...]:
+        """The horses that the message has not told anything of yet; none where it has told nothing."""
+        told = {getattr(event, "horse", None) for event in self.events}
+        told |= {
+            name for event in self.events if isinstance(event, Done) and event.horses != "all" for name in event.horses
+        }
+        return tuple(name for name in self.names if name not in told) if self.events else ()
+
     def say(self, event: Event) -> None:
         """One more fact, once."""
         if event not in self.events:

@@ -94,6 +94,7 @@ MEANINGS = {
     # done, undo, corrections
     "done": "changed into what the post says",
     "everyone": "all horses or all people",
+    "the rest": "all horses not yet spoken of in the message",
     "all horses": "all horses, surely",
     "both": "the two just named",
     "all": "all of something",

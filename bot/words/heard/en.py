@@ -222,8 +222,10 @@ PHRASES = {
         dusted, rugs done, blankets done, done and dusted, taken care of, rugged as planned, as planned,
         dressed as planned
     """,
-    "everyone": """
-        all but, everyone, everybody, all, everything, every one, the lot, whole barn, the rest, everyone else
+    "everyone": "all but, everyone, everybody, all, everything, every one, the lot, whole barn",
+    "the rest": """
+        the rest, everyone else, everybody else, the others, others, all the others, the rest of them, all the
+        rest
     """,
     "all horses": """
         all horses, all the horses, every horse, all of the horses, all ponies, all the ponies, the horses,

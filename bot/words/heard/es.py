@@ -4,7 +4,8 @@ PHRASES = {
     "sign sweating": """
         sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en
         sudor, chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor, empapad|o|a|os|as en sudor,
-        mojad|o|a|os|as de sudor, sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira, transpiran
+        mojad|o|a|os|as de sudor, sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira,
+        transpiran, sweaty, sweating, sudadísim|o|a
     """,
     "sign hot": """
         tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor,
@@ -15,7 +16,7 @@ PHRASES = {
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
         tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba,
-        tembloros|o|a|os|as, con escalofríos, escalofríos, tembló
+        tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering
     """,
     "sign cold": """
         tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho
@@ -42,20 +43,25 @@ PHRASES = {
         inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer, no quiere su comida, le duele la panza, le
         duele la tripa, le duele la barriga, no come nada, no se acaba la comida
     """,
-    "everyday hot": "caliente|s, calor, 🥵",
-    "everyday cold": "frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶",
+    "everyday hot": "caliente|s, calor, 🥵, hot",
+    "everyday cold": """
+        frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶, cold
+    """,
     "everyday good": "",
     "everyday comfortable": """
         bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo
         bien, fenomenal
     """,
     "everyday warm": "templad|o|a|os|as, tibi|o|a|os|as",
-    "dry": "sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya sec|o|a",
+    "dry": """
+        sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya
+        sec|o|a, dry
+    """,
     "damp": "húmed|o|a|os|as, humedecid|o|a",
-    "wet": "mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron",
+    "wet": "mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron, wet, mojadísim|o|a",
     "soaked": """
         empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una sopa,
-        calad|o|a hasta los huesos, emparamad|o|a, escurriendo
+        calad|o|a hasta los huesos, emparamad|o|a, escurriendo, soaked, empapadísim|o|a
     """,
     "state washing": """
         en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar, en
@@ -99,16 +105,16 @@ PHRASES = {
     "kind liner": "forro, forros, liner, liners, manta interior, bajomanta, entremanta, forro interior",
     "kind stable": """
         manta de cuadra, manta de box, manta de establo, mantas de cuadra, de cuadra, manta de caballeriza,
-        manta de dentro, la de box, de establo
+        manta de dentro, la de box, de establo, stable rug
     """,
     "kind cooler": """
         polar, polares, manta polar, manta de sudor, manta secante, secante, cooler, sudadera, manta sudadera,
-        forro polar, enfriadora
+        forro polar, enfriadora, fleece
     """,
     "kind neck": "cubrecuello, cuello, cubrecuellos, cubre cuello, capucha, cuellera, manta de cuello",
     "rug": "manta, mantas, cobija, cobijas, mantita, cobertor, ropa, abrigo, frazada, frazadas",
-    "weight heavy": "gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno",
-    "weight medium": "median|o|a|os|as, medi|o|a, intermedi|o|a|os|as, entretiempo, de entretiempo",
+    "weight heavy": "gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno, heavy",
+    "weight medium": "median|o|a|os|as, medi|o|a, intermedi|o|a|os|as, entretiempo, de entretiempo, medium",
     "weight light": "liger|o|a|os|as, finit|o|a|os|as, livian|o|a|os|as, fin|o|a|os|as",
     "gram": "g, gr, gramo, gramos, grs",
     "spare": "reserva, de reserva, de repuesto, repuesto, de sobra, suplente, de recambio",
@@ -156,7 +162,8 @@ PHRASES = {
     "bare": """
         sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas,
         destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto, sin
-        abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a
+        abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a, bare,
+        naked
     """,
     "nothing": "nada, todo",
     "without": "sin",
@@ -255,9 +262,10 @@ PHRASES = {
         list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,
         cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as, terminé,
         terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos terminado, he acabado
-        con, he acabado
+        con, he acabado, done
     """,
-    "everyone": "todos, todas, todo, el resto, los demás, las demás, todo el mundo, toditos",
+    "everyone": "todos, todas, todo, todo el mundo, toditos",
+    "the rest": "el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás",
     "all horses": "todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra",
     "both": "los dos, las dos, ambos, ambas, los tres, las tres",
     "all": "todos los, todas las, los dos, las dos, ambos, ambas",
@@ -368,7 +376,7 @@ PHRASES = {
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
-    "she": "él, ella, ellos, ellas, lo, le, les, este, esta, está, están, se, se le, l",
+    "she": "él, ella, ellos, ellas, lo, le, les, l",
     "her": "su, sus",
     "my horse": "mi caballo, mi yegua, mi poni, mi potro, mi potra, mi burro, mi niño, mi niña, el mío, la mía",
     "it": "eso, esto, ello, lo",
@@ -484,7 +492,6 @@ PHRASES = {
         noche, para hoy, le pongo a, pongo a
     """,
     "ask ready": """
-        cuándo estará, cuándo está, ya está, cuándo, está listo, estará, cuánto falta, cuánto le falta, cuánto
-        tarda, ya
+        cuándo estará, cuándo está, ya está, cuándo, estará, cuánto falta, cuánto le falta, cuánto tarda, ya
     """,
 }

@@ -5,7 +5,7 @@ PHRASES = {
         transpire, transpirent, transpirait, transpiré, transpirant|e|s, transpiration, en sueur, en sueurs,
         sueur, sue, suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de
         sueur, couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
-        dégoulinant|e de sueur, traces de sueur
+        dégoulinant|e de sueur, traces de sueur, sweaty, sweating
     """,
     "sign hot": """
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait
@@ -17,7 +17,7 @@ PHRASES = {
         frissonne, frissonnent, frissonnait, frissonnant|e, frissons, tremble, tremblent, tremblait,
         tremblant|e, grelotte, grelottent, grelottait, grelottant|e, tremblements, tremble de froid, tremblent
         de froid, grelotter, trembler, frissonner, des frissons, claque des dents, tremblote, tremble comme
-        une feuille, grelote
+        une feuille, grelote, shivering
     """,
     "sign cold": """
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid, a
@@ -46,8 +46,8 @@ PHRASES = {
         d'appétit, sans appétit, éteint||e, se roule de douleur, pas très bien, ne va pas très bien, pas trop
         bien, ne se sent pas bien, patraque
     """,
-    "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵",
-    "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶",
+    "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot",
+    "everyday cold": "froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶, cold",
     "everyday good": "",
     "everyday comfortable": """
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable,
@@ -56,13 +56,14 @@ PHRASES = {
     "everyday warm": "tiède|s, tiédasse",
     "dry": """
         sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de nouveau
-        sèche, sèche à nouveau
+        sèche, sèche à nouveau, dry
     """,
     "damp": "humide|s, moite|s",
-    "wet": "mouillé||e|s|es, a pris la pluie, a pris l'eau",
+    "wet": "mouillé||e|s|es, a pris la pluie, a pris l'eau, wet",
     "soaked": """
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
-        trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es
+        trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es,
+        soaked
     """,
     "state washing": """
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e, partie au
@@ -99,7 +100,7 @@ PHRASES = {
     """,
     "kind sheet": """
         imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise,
-        chemises, rain sheet, sans doublure, couverture imperméable, 0 g
+        chemises, rain sheet, sans doublure, couverture imperméable, 0 g, sheet
     """,
     "kind turnout": """
         outdoor|s, couverture d'extérieur, couverture outdoor, turnout, couverture de pré, couvertures
@@ -110,16 +111,18 @@ PHRASES = {
     """,
     "kind stable": """
         couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
-        couverture box
+        couverture box, stable rug
     """,
     "kind cooler": """
         polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire,
-        cooler, émouchine séchante
+        cooler, émouchine séchante, fleece
     """,
     "kind neck": "couvre cou, couvre cous, couvre encolure, bonnet, cagoule, camail",
     "rug": "couverture|s, couv, couvs, couette, manteau, couvrante, plaid, couvertes, couverte de nuit",
-    "weight heavy": "gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, hiver, chaude couverture",
-    "weight medium": "moyen||ne|s|nes, intermédiaire|s, mi saison, demi saison, de demi saison",
+    "weight heavy": """
+        gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, hiver, chaude couverture, heavy
+    """,
+    "weight medium": "moyen||ne|s|nes, intermédiaire|s, mi saison, demi saison, de demi saison, medium",
     "weight light": "lég|er|ère|ers|ères, fin||e|es, mince|s",
     "gram": "g, gr, gramme|s, grammes",
     "spare": "réserve, de réserve, de rechange, de secours, de dépannage, de prêt, de remplacement, en trop",
@@ -164,7 +167,8 @@ PHRASES = {
     "bare": """
         nu||e|s|es, sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos,
         sans couv, découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a pas de
-        couverture, sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues
+        couverture, sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues,
+        bare, naked
     """,
     "nothing": "rien, tout",
     "without": "sans",
@@ -256,9 +260,10 @@ PHRASES = {
     "done": """
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai
-        fini, j'ai fini avec, terminé avec
+        fini, j'ai fini avec, terminé avec, done
     """,
-    "everyone": "tous, toutes, tout, tout le monde, le reste, les autres, l'ensemble",
+    "everyone": "tous, toutes, tout, tout le monde, l'ensemble",
+    "the rest": "le reste, les autres, tous les autres, toutes les autres",
     "all horses": "tous les chevaux, les chevaux, tous les poneys, toutes les juments, chevaux",
     "both": "les deux, tous les deux, toutes les deux, les trois",
     "all": "tous les, toutes les, les deux",

@@ -187,6 +187,16 @@ LINES = {
     "board cold": "under the lower rail, hatched: too cold",
     "board change": "pointer and bold words: a change",
     "board no days": "No round has been posted yet.",
+    # the barn's list changed by message
+    "ask change": "Shall I write this into the barn's list?",
+    "yes": "Yes",
+    "no": "No",
+    "fact enrolled": "{name} on the list",
+    "fact struck": "{name} off the list",
+    "change done": "Written: it counts from now on. “undo” takes it back.",
+    "change dropped": "Nothing is written.",
+    "change known": "That stands in the list already.",
+    "change wrong": "That cannot be written: {why}",
     # manners
     "nudge": "Not yet said to be done: {names}.",
     "missed": "The {round} post ({at}) was missed: I was not running. Dress by hand until the next round.",

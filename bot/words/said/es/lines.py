@@ -187,6 +187,16 @@ LINES = {
     "board cold": "bajo la tabla baja, rayado: frío",
     "board change": "flecha y negrita: cambio",
     "board no days": "Todavía no se publicó ninguna ronda.",
+    # the barn's list changed by message
+    "ask change": "¿Escribo esto en la lista de la cuadra?",
+    "yes": "Sí",
+    "no": "No",
+    "fact enrolled": "{name} en la lista",
+    "fact struck": "{name} fuera de la lista",
+    "change done": "Escrito: cuenta desde ahora. «deshacer» lo quita.",
+    "change dropped": "No se escribe nada.",
+    "change known": "Eso ya está en la lista.",
+    "change wrong": "Eso no se puede escribir: {why}",
     # manners
     "nudge": "Aún no constan como listos: {names}.",
     "missed": "Se perdió el aviso de {round} ({at}): yo no estaba en marcha. Vista a mano hasta la próxima ronda.",

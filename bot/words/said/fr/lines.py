@@ -188,6 +188,16 @@ LINES = {
     "board cold": "sous la lisse basse, hachuré : trop froid",
     "board change": "flèche et gras : change",
     "board no days": "Aucune tournée n'a encore été annoncée.",
+    # the barn's list changed by message
+    "ask change": "J'écris ceci dans la liste de l'écurie ?",
+    "yes": "Oui",
+    "no": "Non",
+    "fact enrolled": "{name} sur la liste",
+    "fact struck": "{name} hors de la liste",
+    "change done": "C'est écrit et compte dès maintenant. « annuler » l'enlève.",
+    "change dropped": "Rien n'est écrit.",
+    "change known": "C'est déjà dans la liste.",
+    "change wrong": "Impossible à écrire : {why}",
     # manners
     "nudge": "Pas encore dits faits : {names}.",
     "missed": (
