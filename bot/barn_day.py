@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
 
-from bot import answer, board, care, filed, post, rounds, weekly
+from bot import answer, board, care, enrol, filed, post, rounds, weekly
 from bot.asks import Asks
 from bot.barn import Barn, Person
 from bot.beyond import WEEK, Lately
@@ -21,7 +21,6 @@ from bot.hearing import (
     Decision,
     Scene,
     corrected,
-    decide,
     digest,
     meant,
     reference,
@@ -49,15 +48,13 @@ class BarnDay:
 
         since: posts that fell due before it are not owed; None: the ledger says what is owed.
         """
-        self.barn = barn
         self.store = store
         self.forecasts = forecasts
         self.since = since
         self.book = DayBook(barn, store)
         self.ledger, self.mailbox = self.book.ledger, self.book.mailbox
-        self.planner = Planner(barn)
-        kept = self.ledger.latest_sheet()
-        self.sheet: Sheet | None = load(kept) if kept else None
+        self.planner = Planner(self.barn)
+        self.sheet = self._last_sheet()
         self.watched = self.sheet.forecast.fetched_at if self.sheet else None
         self.weather: Forecast | None = None  # what `sheet` was made from; None after a start
         self.reports: list[tuple[Incoming, Person, list[Entry]]] = []  # told, but not yet planned anew
@@ -77,22 +74,41 @@ class BarnDay:
                 return
             back = self.book.take_back(incoming) if incoming.edited else []
             person = speaker(self.barn, incoming.sender)
-            heard = understood(incoming, person, self._scene(incoming.at), self._reference(incoming, person))
+            scene, reply = self._scene(incoming.at), self._reference(incoming, person)
             if person is None:
-                self._stranger(incoming, heard)
+                self._stranger(incoming, understood(incoming, person, scene, reply))
             else:
-                self._carry_out(incoming, person, decide(incoming, person, heard, self._scene(incoming.at)), back)
+                self._carry_out(incoming, person, enrol.decided(incoming, person, scene, reply), back)
+            self._enlist()
 
     @contextmanager
     def _all_or_nothing(self) -> Iterator[None]:
         """One commit; where it fails, nothing of it is remembered."""
-        kept = self.sheet, self.watched, self.weather, self.owed, list(self.reports)
+        kept = self.sheet, self.watched, self.weather, self.owed, list(self.reports), self.planner
         try:
             with self.book.together():
                 yield
         except BaseException:
-            self.sheet, self.watched, self.weather, self.owed, self.reports = kept
+            self.sheet, self.watched, self.weather, self.owed, self.reports, self.planner = kept
             raise
+
+    @property
+    def barn(self) -> Barn:
+        """The barn's list as it is now."""
+        return self.book.barn
+
+    def _enlist(self) -> None:
+        """Go by the list as it is now."""
+        if self.planner.barn is not self.barn:
+            self.planner = Planner(self.barn)
+            self.sheet = self._last_sheet()
+
+    def _last_sheet(self) -> Sheet | None:
+        """What people were told last, of the horses that are still on the list."""
+        kept = self.ledger.latest_sheet()
+        sheet = load(kept) if kept else None
+        here = {horse.name for horse in self.barn.horses}
+        return sheet and replace(sheet, horses=tuple(h for h in sheet.horses if h.horse in here))
 
     @property
     def state(self) -> State:
@@ -113,7 +129,7 @@ class BarnDay:
             self._tick_off(incoming)
         if decision.ask:
             self.asks.put(person.name, decision.ask, incoming.at)
-        elif entries:
+        elif entries or decision.settled:
             self.asks.settle(person.name)
         if entries or back:
             self.reports.append((incoming, person, [*back, *entries]))
@@ -123,7 +139,8 @@ class BarnDay:
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
         standing = self.state.standing
         if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
-            buttons = post.ticked(ours.buttons, self.barn, standing.done_by)
+            names = ours.about.get("names") or [h.name for h in self.barn.horses]
+            buttons = post.ticked(ours.buttons, names, standing.done_by)
             self.book.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
 
     def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:
@@ -157,7 +174,9 @@ class BarnDay:
         def lately(days: int) -> Lately:
             return self.book.past(days, at)
 
-        return Scene(self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons, lately)
+        return Scene(
+            self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons, lately, self.book.filed
+        )
 
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""
@@ -171,7 +190,7 @@ class BarnDay:
         """Once a start: what was edited in the barn file since the last one counts from now on."""
         if self.filed:
             return
-        before, says = self.mailbox.setting("filed"), filed.facts(self.barn)
+        before, says = self.mailbox.setting("filed"), filed.facts(self.book.filed)
         edits = filed.edits(before, says)
         if before != says:
             with self._all_or_nothing():
@@ -212,7 +231,8 @@ class BarnDay:
             (entry,) = self.book.record(now, "haybell", "", [event])
             self._keep(entry, sheet, forecast)
             buttons = post.buttons(sheet, self.barn, language)
-            about = {"round": due.window.round, "posted": entry.number}
+            names = [h.name for h in self.barn.horses]
+            about = {"round": due.window.round, "posted": entry.number, "names": names}
             self.book.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
 
     def _care(self, now: datetime) -> None:

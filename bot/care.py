@@ -81,7 +81,8 @@ def nudge(barn: Barn, state: State, sheet: Sheet | None, language: str, now: dat
         return None
     if not standing.start + NUDGE_AFTER <= now < standing.end or quiet(barn, now):
         return None
-    left = [h.horse for h in sheet.horses if h.windows[0].change and h.horse not in standing.done]
+    todo = standing.wear.keys() - standing.done
+    left = [h.horse for h in sheet.horses if h.windows[0].change and h.horse in todo]
     event = Nudged(standing.round, standing.day)
     late = now > standing.start + 2 * NUDGE_AFTER  # a restart hours later: nobody wants the reminder any more
     if not left or late:

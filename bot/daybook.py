@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 from bot.barn import Barn
+from bot.barn.amend import as_now
 from bot.beyond import Lately
-from bot.events import Changed, Entry, Event, Posted
+from bot.events import Changed, Enrolled, Entry, Event, Posted, Struck
 from bot.ledger import Ledger
 from bot.mailbox import Mailbox
 from bot.message import Incoming, Outgoing
@@ -16,24 +17,30 @@ from bot.store import Store
 
 
 class DayBook:
-    """One barn's ledger and mailbox; `state` is always the fold of what stands."""
+    """One barn's ledger and mailbox; `barn` is the file with what chat changed, `state` the fold of what stands."""
 
     def __init__(self, barn: Barn, store: Store) -> None:
-        self.barn = barn
+        self.filed = barn
         self.store = store
         self.ledger = Ledger(store)
         self.mailbox = Mailbox(store)
-        self.state = fold(barn, self.ledger.entries())
+        self.enlist(datetime.now(barn.zone).date())
+
+    def enlist(self, today: date) -> None:
+        """The barn as file and chat have it by now, and its state from all that stands."""
+        entries = self.ledger.entries()
+        self.barn = as_now(self.filed, entries, today)
+        self.state = fold(self.barn, entries)
 
     @contextmanager
     def together(self) -> Iterator[None]:
         """One commit; where it fails, what the store took back is not remembered either."""
-        kept = self.state
+        kept = self.barn, self.state
         try:
             with self.store.transaction():
                 yield
         except BaseException:
-            self.state = kept
+            self.barn, self.state = kept
             raise
 
     def record(self, at: datetime, who: str, key: str, events: Sequence[Event], text: str = "") -> list[Entry]:
@@ -41,6 +48,7 @@ class DayBook:
         entries = self.ledger.append(at, who, key, events, text)
         for entry in entries:
             self.state = apply(self.state, entry)
+        self._noticed(entries, at)
         return entries
 
     def undo(self, at: datetime, who: str, key: str, numbers: Sequence[int], text: str) -> list[Entry]:
@@ -48,7 +56,12 @@ class DayBook:
         back = self.ledger.undo(at, who, key, numbers, text)
         if back:
             self.state = fold(self.barn, self.ledger.entries())
+        self._noticed(back, at)
         return back
+
+    def _noticed(self, entries: Sequence[Entry], at: datetime) -> None:
+        if any(isinstance(entry.event, Enrolled | Struck) for entry in entries):
+            self.enlist(at.astimezone(self.filed.zone).date())
 
     def take_back(self, incoming: Incoming) -> list[Entry]:
         """An edited message: what its first version did no longer stands."""

@@ -36,16 +36,18 @@ class Scene:
     language: str  # what the group is addressed in
     lessons: Callable[[str], Sequence[Lesson]] = lambda horse: ()  # what a horse's signs have taught
     lately: Callable[[int], Lately] = lambda days: Lately()  # what the last days left on record
+    filed: Barn | None = None  # the barn as its file has it
 
 
 @dataclass(frozen=True)
 class Decision:
-    """What one message leads to. ask: a question back to the speaker that stays open."""
+    """What one message leads to. ask: a question back that stays open. settled: the one that was open is answered."""
 
     events: tuple[Event, ...] = ()
     undo: bool = False
     say: tuple[Outgoing, ...] = ()
     ask: Ask | None = None
+    settled: bool = False
 
 
 def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: Reference | None) -> Heard:
@@ -58,12 +60,16 @@ def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: R
 def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
     """A button pressed: `done:*`, `done:<number of the horse>`, `pick:<number of the option>`, `why`, `left`."""
     what, _, which = tap.partition(":")
-    horses = scene.barn.horses
+    names = (reply and reply.names) or tuple(h.name for h in scene.barn.horses)
     standing = scene.state.standing
     if what == "done" and reply and standing and reply.posted not in (None, standing.number):
         return Heard(tap, events=(Asked("left"),))  # the button of a round that is over: who is left now
     if what == "done":
-        named: Any = "all" if which == "*" else tuple(h.name for i, h in enumerate(horses) if str(i) == which)
+        named: Any = (
+            "all"
+            if which == "*"
+            else tuple(name for i, name in enumerate(names) if str(i) == which and name in scene.state.horses)
+        )
         return Heard(tap, events=(Done(named),) if named else ())
     if what == "pick" and reply and reply.ask:
         return read(which, None, scene.barn, scene.state, reply)
@@ -151,7 +157,9 @@ def enriched(event: Event, scene: Scene, at: datetime) -> Event:
 def wore(state: State, horse: str, at: datetime) -> tuple[str, ...] | None:
     """What a horse has on: what somebody said since the round's post, else what the post told people to put on."""
     now, standing = state.horses[horse], state.standing
-    if standing is None or standing.start > at or horse not in standing.wear:
+    if standing is not None and standing.start > at:  # posted, but not yet put on
+        standing = standing.before
+    if standing is None or horse not in standing.wear:
         return now.wear
     said_since = now.wear_at is not None and now.wear_at >= (standing.at or standing.start)
     return now.wear if said_since or horse in standing.done else standing.wear[horse]
@@ -161,7 +169,7 @@ def reference(about: dict[str, Any]) -> Reference:
     """What an answer to one of our messages is about."""
     ask = ask_from_json(about["ask"]) if about.get("ask") else None
     horses, garments = tuple(about.get("horses", ())), tuple(about.get("garments", ()))
-    return Reference(horses, garments, ask, posted=about.get("posted"))
+    return Reference(horses, garments, ask, posted=about.get("posted"), names=tuple(about.get("names", ())))
 
 
 def speaker(barn: Barn, sender: Sender) -> Person | None:

@@ -20,8 +20,6 @@ MAY: dict[str, dict[Role, Reach]] = {
     "worked": {"owner": "own", "groom": "all", "manager": "all"},
     "clip": {"owner": "own", "manager": "all"},
     "wish": {"owner": "own", "manager": "all"},
-    "enrolled": {"manager": "all"},
-    "struck": {"manager": "all"},
     "question": {"owner": "all", "groom": "all", "manager": "all"},
     "undo": {"owner": "all", "groom": "all", "manager": "all"},  # own reports; a manager anybody's
     "enrolled": {"manager": "all"},

@@ -106,6 +106,7 @@ class Standing:
     nudged: bool = False
     done_by: Mapping[str, str] = field(default_factory=dict)  # horse → who said so
     at: datetime | None = None  # when it was posted
+    before: "Standing | None" = None  # the round that people still go by until this one starts
 
 
 @dataclass(frozen=True)
@@ -249,7 +250,9 @@ def _worked(state: State, entry: Entry, event: Worked) -> State:
 
 
 def _posted(state: State, entry: Entry, event: Posted) -> State:
-    standing = Standing(entry.number, event.round, event.day, event.start, event.end, event.wear, at=entry.at)
+    wear = {horse: outfit for horse, outfit in event.wear.items() if horse in state.horses}
+    before = state.standing and replace(state.standing, before=None)
+    standing = Standing(entry.number, event.round, event.day, event.start, event.end, wear, at=entry.at, before=before)
     return replace(state, standing=standing, posted=state.posted | {(event.round, event.day)})
 
 

@@ -4,7 +4,21 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from bot.barn import Barn, Person
-from bot.events import Clipped, Done, Entry, Event, GarmentIs, Placed, RecheckSet, Seen, Wearing, Wished, Worked
+from bot.events import (
+    Clipped,
+    Done,
+    Enrolled,
+    Entry,
+    Event,
+    GarmentIs,
+    Placed,
+    RecheckSet,
+    Seen,
+    Struck,
+    Wearing,
+    Wished,
+    Worked,
+)
 from bot.layout import lay_out
 from bot.sheet import Sheet
 from bot.skyline import sentence
@@ -116,6 +130,10 @@ def told_again(event: Event, tongue: Voice) -> str | None:
             return tongue.say("fact", name=plain(event.horse), fact=wish)
         case Worked():
             return tongue.say("fact", name=plain(event.horse), fact=tongue.say("worked"))
+        case Enrolled():
+            return tongue.say("fact enrolled", name=plain(event.name))
+        case Struck():
+            return tongue.say("fact struck", name=plain(event.name))
         case RecheckSet() | _:
             return None
 

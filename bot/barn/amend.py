@@ -28,7 +28,8 @@ def amended(barn: Barn, told: Enrolled | Struck, today: date) -> Barn:
     made = shape.fit(document)
     references.refer(document, today)
     if made is None or document.problems:
-        raise WrongFile(document.in_order() or [Problem("", 1, "this cannot be")])
+        found = document.in_order() or [Problem("", 1, "this cannot be")]
+        raise WrongFile([Problem("", 1, fault.text.replace(", in line 1", "")) for fault in found])
     return made
 
 

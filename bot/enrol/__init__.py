@@ -2,8 +2,9 @@
 
 tables   how it is said, in each language
 reading  a message to one change; none where any word of it is not understood
+deciding what would be written is shown; yes or no
 """
 
-from bot.enrol.reading import agreed, proposed
+from bot.enrol.deciding import decided
 
-__all__ = ["agreed", "proposed"]
+__all__ = ["decided"]

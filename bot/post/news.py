@@ -61,15 +61,15 @@ def buttons(sheet: Sheet, barn: Barn, language: str) -> tuple[tuple[Button, ...]
 
 
 def ticked(
-    rows: tuple[tuple[Button, ...], ...], barn: Barn, done_by: Mapping[str, str]
+    rows: tuple[tuple[Button, ...], ...], names: Sequence[str], done_by: Mapping[str, str]
 ) -> tuple[tuple[Button, ...], ...]:
-    """The same buttons, each done horse's with a tick and the name of who said so."""
+    """The same buttons, each done horse's with a tick and the name of who said so. names: the horses they count."""
 
     def one(button: Button) -> Button:
         what, _, which = button.data.partition(":")
-        if what != "done" or not which.isdigit() or int(which) >= len(barn.horses):
+        if what != "done" or not which.isdigit() or int(which) >= len(names):
             return button
-        name = barn.horses[int(which)].name
+        name = names[int(which)]
         return Button(f"✓ {short(name)} · {short(done_by[name])}", button.data) if name in done_by else button
 
     return tuple(tuple(map(one, row)) for row in rows)
