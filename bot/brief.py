@@ -25,7 +25,7 @@ from rules.question import Costs, Piece, Question, Rail, Stay, Wearer, Wishes
 from rules.site import DryingLook, drying, in_room_h
 from rules.weather import Floats, Hours, Site
 
-HOUR = timedelta(hours=1)
+HOUR, DAY = timedelta(hours=1), timedelta(days=1)
 CM_PER_INCH = 2.54
 DRYING_HOURS = 72  # how far ahead a wet garment's drying is followed
 DANGER_LASTS = timedelta(hours=24)  # a horse seen shivering or cold is not planned bare for a day
@@ -166,7 +166,7 @@ def wearer(
     filed: FiledHorse, state: State, windows: Sequence[Window], start: datetime, learned: Learned | None
 ) -> Wearer:
     """One horse as asked about at `start`."""
-    now = state.horses[filed.name]
+    now = state.horses[filed.name].clipped_at(start + DAY)  # a clip counts on the whole of its day, not before
     learned = learned or Learned()
     return Wearer(
         horse=horse(filed, now, start),

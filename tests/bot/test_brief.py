@@ -19,6 +19,7 @@ from bot.brief import (
     question,
     shares,
     wear_told,
+    wearer,
     weight,
     where,
     where_now,
@@ -147,6 +148,15 @@ def test_what_people_were_told_is_told_to_the_rules(barn: Barn) -> None:
     worn = told_.horse("Maple").windows[0].wear
     assert wear_told(told_, barn.horse("Maple"), [MORNING, EVENING]) == (worn, None)
     assert wear_told(None, barn.horse("Maple"), [MORNING]) == ()
+
+
+def test_a_clip_counts_from_its_day_on() -> None:
+    """Quill was clipped on 15 November: not the day before, but from that morning, whatever the hour."""
+    quill, state = DEMO.horse("Quill"), as_filed(DEMO)
+    clips = [
+        wearer(quill, state, [MORNING], datetime(2026, 11, day, 12, tzinfo=UTC), None).horse.clip for day in (13, 15)
+    ]
+    assert clips == ["none", "full"]
 
 
 # ── horses ───────────────────────────────────────────────────────────────────────────────────────────────────────────

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from bot.asks import FRESH, Asks, ask_from_json, ask_to_json
 from bot.barn import Barn, demo_path, load
-from bot.events import Done, Entry, Event, GarmentIs, RecheckSet, Seen, Undo, Wearing
+from bot.events import Done, Entry, Event, GarmentIs, Posted, RecheckSet, Seen, Undo, Wearing
 from bot.hearing import (
     Decision,
     Scene,
@@ -106,6 +106,10 @@ def test_what_a_horse_has_on(state: State, noon: datetime) -> None:
     posted = replace(state, standing=replace(state.standing, at=state.standing.start - timedelta(minutes=45)))
     assert wore(posted, "Otis", state.standing.start - timedelta(minutes=1)) is None
     assert wore(posted, "Otis", noon) == ("otis-liner", "otis-sheet")
+    tonight = Posted("evening", noon.date(), state.standing.end, state.standing.end + timedelta(hours=14), {"Otis": ()})
+    evening = apply(posted, Entry(6, noon.replace(hour=15, minute=45), "haybell", "", tonight))
+    assert wore(evening, "Otis", noon.replace(hour=16)) == ("otis-liner", "otis-sheet"), "until the evening round"
+    assert wore(evening, "Otis", noon.replace(hour=17)) == ()
     said = apply(posted, Entry(5, state.standing.start - timedelta(minutes=20), "Inés", "g:1", Wearing("Otis", ())))
     assert wore(said, "Otis", noon) == ()
     before = apply(posted, Entry(5, state.standing.start - timedelta(hours=9), "Inés", "g:1", Wearing("Otis", ())))
