@@ -7,6 +7,7 @@ from typing import Any
 from bot.barn import Barn, Garment
 from bot.words.tokens import plain, words
 
+SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
 Words = tuple[str, ...]
 
 
@@ -23,6 +24,7 @@ class Roster:
     ids: dict[str, str] = field(default_factory=dict)
     odd: dict[str, str] = field(default_factory=dict)
     spelled: dict[str, str] = field(default_factory=dict)
+    parts: dict[str, tuple[str, ...]] = field(default_factory=dict)  # a word of a longer name → whose it may be
     longer: list[tuple[Words, str]] = field(default_factory=list)
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
@@ -120,11 +122,17 @@ def _made(barn: Barn) -> Roster:
 
 def _horse(made: Roster, name: str, horse: str) -> None:
     phrase = words(name)
-    if any(not (c.isalnum() or c in " '’-.") for c in name) or not phrase:
+    if any(not (c.isalnum() or c in " '’-") for c in name) or not phrase:
         made.odd[name.casefold()] = horse
     _add(made.horses, phrase, horse)
+    spoken = tuple(word for word in phrase if word.isalnum())
+    if spoken != phrase:  # nobody types the unicorn
+        _add(made.horses, spoken, horse)
     if len(phrase) > 1:
         made.longer.append((phrase, horse))
+        for word in phrase:
+            if len(word) >= SHORTEST_PART:
+                made.parts[word] = tuple(dict.fromkeys((*made.parts.get(word, ()), horse)))
         _add(made.horses, ("".join(phrase),), horse)
     if len(phrase) == 1:
         made.spelled[phrase[0]] = horse

@@ -2,11 +2,12 @@
 
 from dataclasses import replace
 from functools import lru_cache
+from typing import Any
 
 from bot.words.items import Item
 from bot.words.lexicon import VERBS, Lexicon, any_language, words_of_language
 from bot.words.lexicon import lexicon as lexicon_of
-from bot.words.names import Roster, budget, distance
+from bot.words.names import Roster, Words, budget, distance
 from bot.words.tokens import Token, tokenise
 
 
@@ -41,51 +42,66 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
 
 def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:
     token = tokens[at]
-    if token.kind == "name":
-        return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
-    if token.kind in ("mark", "clock"):
-        means = _phrase(texts, at, lexicon)[0]
-        return Item(
-            token.text, token.raw, means, mark=token.kind == "mark" and not means, clock=token.kind == "clock"
-        ), 1
-    tied = at + 1 < len(tokens) and tokens[at + 1].tied
-    for length in (6, 5, 4, 3, 2) if tied else (1,):  # garment ids as the file writes them
-        ident = _hyphened(tokens, at, length)
-        if ident in roster.ids:
-            return Item(ident, ident, pieces=(roster.ids[ident],)), length
+    plainly = _plainly(tokens, texts, at, lexicon, roster)
+    if plainly is not None:
+        return plainly
     means, said = _phrase(texts, at, lexicon)
     means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)
     people, person = _name(texts, at, roster.people)
     taken = max(said, named, nick, person)
-    if taken <= 1 and not horses:
-        slipped = _long_name(texts, at, roster)
-        if slipped is not None:
-            horse, taken = slipped
-            return Item(
-                " ".join(texts[at : at + taken]), token.raw, horses=(horse,), exact=False, capital=token.capital
-            ), taken
-        if (
-            taken == 0
-            and token.text not in any_language()
-            and token.text.endswith("s")
-            and token.text[:-1] in roster.spelled
-        ):  # "Tuckers sheet"
-            return Item(token.text, token.raw, horses=(roster.spelled[token.text[:-1]],), capital=token.capital), 1
+    slipped = _slipped(token, texts, at, taken, roster) if taken <= 1 and not horses else None
+    if slipped is not None:
+        return slipped
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
+    part = roster.parts.get(token.text, ()) if taken == 1 and not (horses or people or pieces) else ()
     return Item(
         text=" ".join(texts[at : at + taken]),
         raw=" ".join(dict.fromkeys(t.raw for t in tokens[at : at + taken])),
         means=means if said == taken else frozenset(),
-        horses=tuple(dict.fromkeys(horses)) if named == taken else (),
+        horses=tuple(dict.fromkeys(horses)) if named == taken else part,
+        sure=not part,
+        exact=not part,
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
         known=all(t in words_of_language() for t in texts[at : at + taken]),
         capital=token.capital,
     ), taken
+
+
+def _plainly(
+    tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, roster: Roster
+) -> tuple[Item, int] | None:
+    """A mark, an hour, a name with marks in it, or a garment's id as the file writes it; None for any other word."""
+    token = tokens[at]
+    if token.kind == "name":
+        return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
+    if token.kind in ("mark", "clock"):
+        means = _phrase(texts, at, lexicon)[0]
+        mark = token.kind == "mark" and not means
+        return Item(token.text, token.raw, means, mark=mark, clock=token.kind == "clock"), 1
+    tied = at + 1 < len(tokens) and tokens[at + 1].tied
+    for length in (6, 5, 4, 3, 2) if tied else (1,):
+        ident = _hyphened(tokens, at, length)
+        if ident in roster.ids:
+            return Item(ident, ident, pieces=(roster.ids[ident],)), length
+    return None
+
+
+def _slipped(token: Token, texts: list[str], at: int, taken: int, roster: Roster) -> tuple[Item, int] | None:
+    """A longer name with a slip in one word, or a name that lost its apostrophe: "Tuckers sheet"."""
+    longer = _long_name(texts, at, roster)
+    if longer is not None:
+        horse, length = longer
+        said = " ".join(texts[at : at + length])
+        return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
+    owner = roster.spelled.get(token.text[:-1]) if taken == 0 and token.text.endswith("s") else None
+    if owner is None or token.text in any_language():
+        return None
+    return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
@@ -103,7 +119,7 @@ def _phrase(texts: list[str], at: int, lexicon: Lexicon) -> tuple[frozenset[str]
     return frozenset(), 0
 
 
-def _name(texts: list[str], at: int, table: dict[str, list]) -> tuple[list, int]:  # type: ignore[type-arg]
+def _name(texts: list[str], at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:
     longest = 0
     found = []
     for phrase, named in table.get(texts[at], ()):
@@ -136,6 +152,8 @@ def _hyphened(tokens: list[Token], at: int, length: int) -> str:
 def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
     word = token.text
+    if word in roster.parts:
+        return Item(word, token.raw, horses=roster.parts[word], sure=False, exact=False, capital=token.capital)
     if token.kind == "number":
         return Item(word, token.raw, number=float(word))
     everyday = word in any_language()

@@ -192,6 +192,11 @@ def _weather_talk(items: Sequence[Item], at: int) -> bool:
     )
 
 
+def _nameable(item: Item) -> bool:
+    """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
+    return all(m in ("colour", "any adjective", "i") or m.startswith("weight") for m in item.means)
+
+
 def _only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
@@ -200,4 +205,4 @@ def _only_a_horse(items: Sequence[Item], at: int) -> bool:
     rest = list(items[at + 1 :])
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
-    return bool(rest) and bool(rest[0].kinds("sign")) and not items[at].means
+    return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at])

@@ -1,0 +1,101 @@
+"""Who is meant: names that are words, names with marks, short names, slips of the finger. Never a guess."""
+
+import pytest
+
+from bot.state import as_filed
+from bot.words import Heard, read
+from bot.words.names import budget, roster
+from tests.words.corpus import barn, subjects
+
+
+def said(where: str, text: str) -> Heard:
+    """What the manager of a barn is understood to say."""
+    here = barn(where)
+    return read(text, here.people[0], here, as_filed(here))
+
+
+@pytest.mark.parametrize(
+    ("where", "text", "horse"),
+    [
+        ("odd", "Mr. Darcy sweaty", "Mr. Darcy"),
+        ("odd", "mr darcy sweaty", "Mr. Darcy"),
+        ("odd", "dartagnan is cold", "D'Artagnan"),
+        ("odd", "D’Artagnan's wet", "D'Artagnan"),
+        ("odd", "jean pierre sweaty", "Jean-Pierre"),
+        ("odd", "r2d2 wet", "R2D2"),
+        ("odd", "duke sweaty", "The Duke of York"),
+        ("odd", "nandu shivering", "Ñandú"),
+        ("odd", "Sparkle shivering", "🦄 Sparkle"),
+        ("odd", "Will is shivering", "Will"),
+        ("odd", "May is cold", "May"),
+        ("hard", "<b>Bo</b>by is wet", "<b>Bo</b>by"),
+        ("hard", "misty sweaty", "Misty"),
+        ("hard", "Star is shivering", "Star"),
+        ("hard", "starlight wet", "Starlight"),
+        ("oak", "brambel shivering", "Bramble"),
+        ("oak", "lady gray cold", "Lady Grey"),
+        ("oak", "LadyGrey cold", "Lady Grey"),
+        ("oak", "Sunday is shivering", "Sunday"),
+        ("chenaie", "etoile transpire", "Étoile"),
+    ],
+)
+def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: str) -> None:
+    """Case, accents, marks and small slips do not matter."""
+    assert subjects(said(where, text).events) == {horse}
+
+
+@pytest.mark.parametrize(
+    ("where", "text", "options"),
+    [
+        ("hard", "bela shivering", ("Bella", "Belle")),
+        ("hard", "bell is shivering", ("Bella", "Belle")),
+        ("odd", "Lady sweaty", ("Lady Grey",)),
+        ("odd", "Grey is shivering", ("Lady Grey",)),
+        ("oak", "Sunday looks cold", ("Sunday",)),
+    ],
+)
+def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ...]) -> None:
+    """Two names as near, part of a name, a day that is also a horse: people choose."""
+    heard = said(where, text)
+
+    assert heard.events == ()
+    assert heard.ask is not None
+    assert set(heard.ask.options) == set(options)
+
+
+@pytest.mark.parametrize(
+    ("where", "text"),
+    [
+        ("hard", "misty and cold this morning"),
+        ("hard", "it's dusty, wet it down"),
+        ("hard", "a star is born"),
+        ("hard", "the bell is broken"),
+        ("hard", "it will rain all day, so cold"),
+        ("hard", "patch up the fence"),
+        ("odd", "it may be cold"),
+        ("odd", "will do"),
+        ("odd", "hope it's not too cold"),
+        ("odd", "ice on the trough"),
+        ("odd", "Grey sky today, cold"),
+        ("oak", "see you on Sunday, it will be wet"),
+        ("oak", "the willow by the gate is soaked"),
+        ("sol", "la manta negra está mojada"),
+        ("sol", "la luna está fría"),
+        ("tilleuls", "la neige est mouillée"),
+        ("tilleuls", "belle journée, bien froide"),
+    ],
+)
+def test_a_word_of_the_language_is_not_a_horse(where: str, text: str) -> None:
+    """Weather, trees and days stay weather, trees and days."""
+    assert said(where, text).chatter
+
+
+@pytest.mark.parametrize(("name", "slips"), [("pip", 0), ("otto", 1), ("maple", 1), ("willow", 2)])
+def test_short_names_forgive_less(name: str, slips: int) -> None:
+    """Three letters must be exact; longer names may be a slip or two away."""
+    assert budget(name) == slips
+
+
+def test_a_barn_is_learned_once() -> None:
+    """The names of a barn are not read anew for every message."""
+    assert roster(barn("oak")) is roster(barn("oak"))
