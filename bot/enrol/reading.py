@@ -2,24 +2,20 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import cache
-from importlib import import_module
 from typing import Any
 
 from bot.barn import Barn, Person, plain
-from bot.barn.amend import KEY, SECTIONS, said_of
+from bot.barn.amend import KEY, said_of
+from bot.enrol.phrases import Facts, Words, ends, literal, means, openings, phrases, pieces, spoken
 from bot.enrol.tables import TABLES, Rows
 from bot.events import Enrolled, GarmentIs, Section, Struck
 from bot.state import State
 from bot.words import read
-from bot.words.lexicon import lexicon, spelled_out
 from bot.words.tokens import Token, tokenise, words
 from rules.garment import OUTDOOR
 
 LONGEST = 40  # words; a change that needs more is written into the file
 NAME_WORDS = 4
-Words = tuple[str, ...]
-Facts = dict[str, Any]
 FILLED = frozenset({"turnout", "liner"})  # kinds that are nothing without their fill
 
 
@@ -67,10 +63,10 @@ def _of_oneself(told: Enrolled | Struck, person: Person) -> bool:
 def agreed(text: str, language: str) -> bool | None:
     """Yes or no to "shall I write this?"; None for anything else."""
     said = tuple(t.text for t in tokenise(text) if t.kind != "mark")
-    for spoken in dict.fromkeys((language, *TABLES)):
-        if said in _plain(TABLES[spoken].yes):
+    for table in (TABLES[name] for name in dict.fromkeys((language, *TABLES))):
+        if said in spoken(table.yes):
             return True
-        if said in _plain(TABLES[spoken].no):
+        if said in spoken(table.no):
             return False
     return None
 
@@ -78,7 +74,7 @@ def agreed(text: str, language: str) -> bool | None:
 def _new(text: Text, language: str, barn: Barn) -> Enrolled | None:
     """As in "new horse Biscuit, 75 in, born 2015": opening, name, facts."""
     table = TABLES[language]
-    for phrase, (head, value) in _openings(language):
+    for phrase, (head, value) in openings(language):
         if tuple(t.text for t in text.tokens[: len(phrase)]) != phrase:
             continue
         section: Section = head  # type: ignore[assignment]
@@ -93,7 +89,7 @@ def _new(text: Text, language: str, barn: Barn) -> Enrolled | None:
 
 def _piece(text: Text, language: str, barn: Barn) -> Enrolled | None:
     """As in "new spare turnout 200 g 75 in": nothing but facts, "new" among them, in any order."""
-    facts = _facts(text, _pieces(language), barn)
+    facts = _facts(text, pieces(language), barn)
     if facts is None or not {"new", "kind"} <= set(facts) or ("spare" in facts) == ("horse" in facts):
         return None
     size, fill = facts.keys() & {"size_in", "size_cm"}, facts.get("fill_g")
@@ -108,7 +104,7 @@ def _piece(text: Text, language: str, barn: Barn) -> Enrolled | None:
 def _set(text: Text, language: str, barn: Barn) -> Enrolled | None:
     """As in "set Maple: size 78 in, condition 4"."""
     table = TABLES[language]
-    (verb, *_), *_ = sorted(_plain(table.set))
+    (verb, *_), *_ = sorted(spoken(table.set))
     colon = next((k for k, t in enumerate(text.tokens) if t.text == ":"), 0)
     if text.tokens[0].text != verb or colon < 2:
         return None
@@ -116,14 +112,14 @@ def _set(text: Text, language: str, barn: Barn) -> Enrolled | None:
     if found is None:
         return None
     section, name = found
-    rows = _pieces(language) if section == "garments" else getattr(table, section)
+    rows = pieces(language) if section == "garments" else getattr(table, section)
     facts = _facts(Text(text.text, text.tokens, colon + 1), rows, barn)
     return _enrolled(barn, section, name, facts) if facts and not facts.keys() & {"new", "spare"} else None
 
 
 def _struck(text: Text, language: str, barn: Barn) -> Struck | None:
     """As in "Tansy sold", "Marta no longer works here", "take Tansy off the list"."""
-    for said, sections in _ends(language):
+    for said, sections in ends(language):
         start, end = _between(text, said)
         found = _listed(barn, text.written(start, end), sections) if start < end else None
         if found is not None:
@@ -133,7 +129,7 @@ def _struck(text: Text, language: str, barn: Barn) -> Struck | None:
 
 def _described(text: Text, language: str, barn: Barn, person: Person, state: State) -> Struck | None:
     """As in "Maple's liner sold": the one piece that would be meant were it said to be torn."""
-    for phrase in _plain(TABLES[language].sold):
+    for phrase in spoken(TABLES[language].sold):
         start, end = _between(text, ((), phrase))
         if start >= end:
             continue
@@ -150,16 +146,6 @@ def _between(text: Text, around: tuple[Words, Words]) -> tuple[int, int]:
     said = tuple(t.text for t in text.tokens if t.text != ".")
     start, end = len(before), len(said) - len(after)
     return (start, end) if end > start and said[:start] == before and said[end:] == after else (0, 0)
-
-
-@cache
-def _ends(language: str) -> list[tuple[tuple[Words, Words], tuple[Section, ...]]]:
-    """Each way to strike a row, as the words before and behind its name, with the sections it is said of."""
-    table = TABLES[language]
-    sold = [(((), phrase), ("horses", "garments")) for phrase in _plain(table.sold)]
-    left = [(((), phrase), ("people",)) for phrase in _plain(table.left)]
-    struck = [(_around(row), SECTIONS) for row in spelled_out(table.struck)]
-    return [*sold, *left, *struck]  # type: ignore[list-item]
 
 
 def _enrolled(barn: Barn, section: Section, name: str, facts: Facts) -> Enrolled | None:
@@ -186,7 +172,7 @@ def _names(text: Text, at: int) -> Iterator[tuple[str, int]]:
     for end in range(at + 1, min(stop, at + NAME_WORDS) + 1):
         run = tokens[at:end]
         capitals = all(t.kind == "word" and t.capital for t in run) and not tokens[at - 1].capital
-        if capitals and not _means(run[-1].text):
+        if capitals and not means(run[-1].text):
             yield text.written(at, end), end
 
 
@@ -195,7 +181,7 @@ def _facts(text: Text, rows: Rows, barn: Barn) -> Facts | None:
     while not text.done:
         if text.tokens[text.at].text in (",", ":", "."):
             text.at += 1
-        elif not any(_fact(text, key, phrase, barn) for phrase, key in _phrases(tuple(rows.items()))):
+        elif not any(_fact(text, key, phrase, barn) for phrase, key in phrases(tuple(rows.items()))):
             return None
     return text.facts
 
@@ -205,7 +191,7 @@ def _fact(text: Text, key: str, phrase: Words, barn: Barn) -> bool:
     name, _, value = key.partition("=")
     if name in text.facts or name in {"size_in", "size_cm"} & text.facts.keys():
         return False
-    at, found = text.at, _value(value)
+    at, found = text.at, literal(value)
     for word in phrase:
         if at >= len(text.tokens):
             return False
@@ -259,58 +245,3 @@ def _id(barn: Barn, row: Facts) -> str:
     stem = "-".join(str(part) for part in (whose, row["kind"], row.get("fill_g")) if part)
     taken = {g.id for g in barn.garments}
     return next(i for i in (stem, *(f"{stem}-{n}" for n in range(2, len(taken) + 3))) if i not in taken)
-
-
-def _value(text: str) -> Any:
-    return {"true": True, "false": False, "": True}.get(text, text)
-
-
-def _means(word: str) -> bool:
-    """Whether a word by itself says something in any language."""
-    return any((word,) == phrase for x in TABLES for phrase, _ in lexicon(x).phrases.get(word, ()))
-
-
-@cache
-def _openings(language: str) -> list[tuple[Words, tuple[str, Facts]]]:
-    """Each way to begin a new row, longest first, with its section and what it says already."""
-    found = []
-    for head, row in TABLES[language].new.items():
-        section, _, fact = head.partition(" ")
-        key, _, value = fact.partition("=")
-        found += [(phrase, (section, {key: value} if fact else {})) for phrase in _plain(row)]
-    return sorted(found, key=lambda item: -len(item[0]))
-
-
-@cache
-def _pieces(language: str) -> Rows:
-    """The facts of clothing: the kinds as the bot hears them everywhere, and the table's own."""
-    heard: Rows = import_module(f"bot.words.heard.{language}").PHRASES
-    kinds = {f"kind={m.removeprefix('kind ')}": row for m, row in heard.items() if m.startswith("kind ")}
-    return kinds | TABLES[language].garments
-
-
-@cache
-def _phrases(rows: tuple[tuple[str, str], ...]) -> list[tuple[Words, str]]:
-    """Every phrase of these rows with its key, longest first."""
-    found = [(_words(phrase), key) for key, row in rows for phrase in spelled_out(row)]
-    return sorted(found, key=lambda item: -len(item[0]))
-
-
-@cache
-def _plain(row: str) -> frozenset[Words]:
-    return frozenset(_words(phrase) for phrase in spelled_out(row))
-
-
-def _around(phrase: str) -> tuple[Words, Words]:
-    before, _, after = phrase.partition("@")
-    return _words(before), _words(after)
-
-
-def _words(phrase: str) -> Words:
-    """A phrase as a message shows it, the places of numbers and names kept."""
-    found: list[str] = []
-    for word in phrase.split():
-        place, of, _ = word.partition("'s")
-        found += [place] if place in ("#", "@") else words(word)
-        found += ["'s"] if place == "@" and of else []
-    return tuple(found)
