@@ -87,6 +87,7 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Kno
         explained=entry.number in now.explained,
         who=entry.who,
         bears_c=bears,
+        bare=not event.wore,
     )
 
 

@@ -51,6 +51,7 @@ class Evidence:
     weight: 1 for a sign somebody reported, less for weaker word (a round ticked done without a remark).
     bears_c: what a hardy horse may lack and still be called fine [K]; the plan lets it, so the learning must too, or a
     horse found cold within it would never be dressed warmer.
+    bare: it wore nothing; a warm sign then says more of its winter coat than of its clothes, and counts less.
     """
 
     at_s: int
@@ -61,6 +62,7 @@ class Evidence:
     who: str = ""
     weight: float = 1.0
     bears_c: float = 0.0
+    bare: bool = False
 
     @property
     def teaches(self) -> bool:
@@ -153,7 +155,7 @@ def _chance(used: Sequence[Evidence]) -> Floats:
 def _weights(used: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int]) -> Floats:
     """What each piece counts, 0 to 1: faded by age and by changes since, shared among one person's repeats."""
     at = np.array([one.at_s for one in used], dtype=float)
-    own = np.array([one.weight for one in used])
+    own = np.array([one.weight * (p.WARM_THOUGH_BARE if one.bare and _RANK[one.sign] < 2 else 1.0) for one in used])
     names = {one.who: k for k, one in enumerate(used)}
     who = np.array([names[one.who] for one in used])
     near = np.maximum(0.0, 1 - np.abs(at[:, None] - at) / (p.REPEATED_WITHIN * HOUR_S)) * (who[:, None] == who)

@@ -184,6 +184,9 @@ SIGN_NOISE = Parameter(1.5, 0.8, 3.0, "K", "logistic scale of what is seen again
 HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
 SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")
 WRONG_REPORTS = Parameter(0.10, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
+WARM_THOUGH_BARE = Parameter(
+    0.3, 0.0, 1.0, "1", "what a warm sign on a bare horse counts: nothing comes off", "assumed"
+)
 OWN_MEASURE = Parameter(0.8, 0.3, 2.0, "K", "one person's idea of warm against the barn's", "assumed")
 ASTRAY = Parameter(0.1, 0.02, 0.3, "1", "people whose word on one horse is out of line altogether", "assumed")
 ASTRAY_BY = Parameter(5.0, 3.0, 8.0, "K", "how far out of line", "assumed")

@@ -181,3 +181,10 @@ def test_a_hardy_horse_found_cold_within_what_the_plan_lets_it_bear_is_learned_f
     lacking = seen("cold", cold=-3)
     borne = replace(lacking, bears_c=5)
     assert learn([borne], NOW).mean_c > 2 * learn([lacking], NOW).mean_c
+
+
+def test_a_warm_sign_on_a_bare_horse_counts_less_and_a_cold_one_in_full():
+    """Nothing can be taken off it; but something can be put on."""
+    for sign, less in (("hot", True), ("sweating", True), ("cold", False), ("comfortable", False)):
+        clothed, bare = (learn([replace(seen(sign), bare=b)], NOW).mean_c for b in (False, True))
+        assert (abs(bare) < abs(clothed)) == less
