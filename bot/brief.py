@@ -229,7 +229,7 @@ def inches(size_in: float | None, size_cm: float | None, usual: float) -> float:
 
 def stay(filed: FiledHorse, now: HorseNow, window: Window) -> Stay:
     """Where a horse spends a window: what somebody said of it, else the file's routine."""
-    return Stay(place=where(filed, now, window), shelter=filed.shelter, hay=filed.hay)
+    return Stay(place=where(filed, now, window), shelter=filed.shelter, hay=filed.hay, feeding_h=filed.feeding_h)
 
 
 def where(filed: FiledHorse, now: HorseNow, window: Window) -> Where:

@@ -101,6 +101,6 @@ def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margin
     pieces = {g.id: Piece(garment(g)) for g in barn.garments if g.id in event.wore}
     then = horse(filed, now, start + timedelta(hours=len(hours)))
     dressed = Dressed(then, tuple(pieces[g] for g in event.wore if g in pieces))
-    stay = Stay(event.where or "field", filed.shelter, filed.hay)
+    stay = Stay(event.where or "field", filed.shelter, filed.hay, filed.feeding_h)
     lived = live([dressed], [stay], hours, site(barn), start.timetuple().tm_yday)
     return float(lived.cold[0, -1]), float(lived.heat[0, -1]), float(lived.tolerance[0, -1])

@@ -16,11 +16,12 @@ WaterState = Literal["dry", "damp", "wet", "soaked"]
 
 @dataclass(frozen=True)
 class Stay:
-    """Where a horse spends one window."""
+    """Where a horse spends one window. feeding_h: hours of the day for which its hay lasts."""
 
     place: PlaceName
     shelter: Shelter = "none"
     hay: Hay = "outside"
+    feeding_h: float = 24.0
 
 
 @dataclass(frozen=True)

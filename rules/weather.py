@@ -13,6 +13,7 @@ from rules.exchange import Floats as Floats
 from rules.sun import elevation, likely_solar
 
 Exposure = Literal["ridge", "open", "sheltered"]
+HOURS_A_DAY = 24.0
 
 
 @dataclass(frozen=True)
@@ -68,6 +69,10 @@ class Whereabouts(Protocol):
     @property
     def hay(self) -> str:
         """Where it eats: outside, in shelter, or none."""
+
+    @property
+    def feeding_h(self) -> float:
+        """Hours of the day for which its hay lasts."""
 
 
 @dataclass(frozen=True)
@@ -204,7 +209,7 @@ def sky_loss(temperature: Floats, cloud: Floats) -> Floats:
 def _within(outside: Air, stay: Whereabouts) -> Air:
     if stay.place == "stall":
         return _stall(outside)
-    used = 0.0 if stay.shelter == "none" else _time_in_shelter(stay.hay)
+    used = 0.0 if stay.shelter == "none" else _time_in_shelter(stay)
     wind, rain, sky = (p.TREES_WIND, p.TREES_RAIN, p.TREES_SKY) if stay.shelter == "trees" else (p.SHED_WIND, 0.0, 0.0)
     return Air(
         temperature=outside.temperature,
@@ -217,9 +222,11 @@ def _within(outside: Air, stay: Whereabouts) -> Air:
     )
 
 
-def _time_in_shelter(hay: str) -> float:
-    """A horse eats most of the day: with the hay outside it is outside, whatever stands in the field."""
-    return {"outside": 0.0, "in shelter": float(p.SHELTER_WITH_HAY), "none": float(p.SHELTER_WITHOUT_HAY)}[hay]
+def _time_in_shelter(stay: Whereabouts) -> float:
+    """Share of the time: where the hay is while it lasts, whatever stands in the field; then as a horse without hay."""
+    fed = {"outside": 0.0, "in shelter": float(p.SHELTER_WITH_HAY), "none": float(p.SHELTER_WITHOUT_HAY)}[stay.hay]
+    lasts = stay.feeding_h / HOURS_A_DAY
+    return lasts * fed + (1 - lasts) * p.SHELTER_WITHOUT_HAY
 
 
 def _stall(outside: Air) -> Air:

@@ -145,6 +145,7 @@ class Horse(Sized):
     shelter: Literal["none", "trees", "shed"] = "none"
     hay: Literal["outside", "in shelter", "none"] = "outside"
     hay_feed: HayFeed = "normal"
+    feeding_h: Annotated[Number, Field(ge=0, le=24)] = 24
     keep_bare: Switch = False
     wishes: Wishes = Wishes()
     wearing: Names | None = None

@@ -132,6 +132,16 @@ def test_a_shed_helps_only_a_horse_that_can_be_in_it() -> None:
     assert (inside.rain < 0.3 * field.rain).all()
 
 
+def test_a_horse_whose_hay_is_eaten_up_can_use_the_shed() -> None:
+    """Twelve hours of hay in the wind lie between a whole day of it and none."""
+    all_day, half, none = (
+        outdoors(STORM, Stay("field", "shed", hay, feeding_h=hours)).wind
+        for hay, hours in (("outside", 24.0), ("outside", 12.0), ("none", 24.0))
+    )
+    np.testing.assert_allclose(half, (all_day + none) / 2)
+    assert (none < all_day).all()
+
+
 def test_without_a_shelter_there_is_none() -> None:
     """A horse without hay in an open field has the open field's weather."""
     np.testing.assert_array_equal(outdoors(STORM, Stay("field", "none", "none")).wind, outdoors(STORM, FIELD).wind)
