@@ -9,16 +9,19 @@ from ruamel.yaml.comments import CommentedMap, CommentedSeq
 from ruamel.yaml.error import YAMLError
 
 from bot.barn import Barn, Garment, Horse, load
+from bot.barn.amend import SECTIONS, Row, rows
+from bot.events import Section
 from bot.problems import Failed
 from bot.state import HorseNow, State
 
 WIDTH = 2**16  # no line is broken that the person did not break
 
 
-def export(path: Path, barn: Barn, state: State) -> str:
+def export(path: Path, barn: Barn, state: State, listed: Barn | None = None) -> str:
     """The text of the barn file at `path` with the facts that chat may change as `state` has them.
 
-    barn: what `load(path)` gave. Only what differs from the file is touched. Failed where the file has changed since.
+    barn: what `load(path)` gave. listed: the barn's list as it is now, None where the chat has not changed it; `state`
+    is of that list. Only what differs from the file is touched. Failed where the file has changed since.
     """
     if load(path) != barn:
         raise Failed(f"{path}: was changed since it was loaded; nothing is written")
@@ -26,10 +29,12 @@ def export(path: Path, barn: Barn, state: State) -> str:
         text = path.read_text(encoding="utf-8-sig")
         yaml = _yaml(text)
         root = yaml.load(text)
-        for entry, horse in zip(root["horses"], barn.horses, strict=True):
-            _horse(entry, horse, state.horses[horse.name])
-        for entry, garment in zip(root.get("garments") or (), barn.garments, strict=True):
-            _garment(entry, garment, state)
+        now = listed or barn
+        lists = {section: _list(root, section, barn, now) for section in SECTIONS}
+        for horse in now.horses:
+            _horse(lists["horses"][horse.name], horse, state.horses[horse.name])
+        for garment in now.garments:
+            _garment(lists["garments"][garment.id], garment, state)
         written = StringIO()
         yaml.dump(root, written)
     except (OSError, ValueError, KeyError, YAMLError) as error:
@@ -47,6 +52,32 @@ def _yaml(text: str) -> YAML:
     offset = len(dash) - len(dash.lstrip())
     yaml.indent(mapping=2, sequence=offset + 2, offset=offset)
     return yaml
+
+
+def _list(root: CommentedMap, section: Section, filed: Barn, now: Barn) -> dict[str, CommentedMap]:
+    """One section with the rows that are on the list now; each row by its name or id."""
+    old, new = rows(filed, section), rows(now, section)
+    if old == new:
+        return dict(zip(old, root.get(section) or (), strict=True))
+    if not old:
+        root[section] = CommentedSeq()
+    there = dict(zip(old, root[section], strict=True))
+    for at in [at for at, name in enumerate(old) if name not in new][::-1]:
+        del root[section][at]
+    for name, row in new.items():
+        if name not in there:
+            there[name] = _flow_map()
+            root[section].append(there[name])
+        _facts(there[name], old.get(name, {}), row)
+    return there
+
+
+def _facts(entry: CommentedMap, was: Row, now: Row) -> None:
+    for key in was.keys() - now.keys():
+        entry.pop(key, None)
+    for key, value in now.items():
+        if was.get(key) != value:
+            entry[key] = _flow_list(tuple(value)) if isinstance(value, list) else value
 
 
 def _horse(entry: CommentedMap, horse: Horse, now: HorseNow) -> None:

@@ -29,13 +29,18 @@ class Served:
     """A barn, its store and its day. make: the day anew from what the store holds. last_good: its kept forecasts."""
 
     def __init__(self, barn: Barn, store: Store, make: Callable[[], Day], last_good: LastGood | None = None) -> None:
-        self.barn = barn
+        self.filed = barn
         self.store = store
         self.mailbox = Mailbox(store)
         self.last_good = last_good or LastGood(self.mailbox.kept)
         self._make = make
         self._day = make()
         self._good = store.rollbacks  # as many rollbacks as the day has seen
+
+    @property
+    def barn(self) -> Barn:
+        """The barn's list as its day has it by now; as the file has it where a day keeps none."""
+        return getattr(self._day, "barn", self.filed)
 
     @property
     def day(self) -> Day:

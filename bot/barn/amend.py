@@ -55,8 +55,7 @@ def outdated(filed: Barn, told: Enrolled | Struck) -> bool:
 
 def said_of(barn: Barn, section: Section, name: str, keys: Sequence[str] | None = None) -> Row | None:
     """A row as JSON keeps it, or some keys of it; None where there is no such row."""
-    rows = getattr(barn, section)
-    row = next((r for r in rows if getattr(r, KEY[section]) == name), None)
+    row = next((r for r in getattr(barn, section) if getattr(r, KEY[section]) == name), None)
     if row is None:
         return None
     said: Row = row.model_dump(mode="json", exclude_unset=True)
@@ -67,7 +66,7 @@ def lines(before: Barn, after: Barn) -> list[str]:
     """What the file gains (+) and loses (-), row by row in its own notation."""
     found = []
     for section in SECTIONS:
-        old, new = _rows(before, section), _rows(after, section)
+        old, new = rows(before, section), rows(after, section)
         found += [f"- {section}: {_flow({KEY[section]: name})}" for name in old if name not in new]
         for name, row in new.items():
             was = old.get(name, {})
@@ -79,16 +78,16 @@ def lines(before: Barn, after: Barn) -> list[str]:
     return found
 
 
-def _rows(barn: Barn, section: Section) -> dict[str, Row]:
-    rows: Iterable[Any] = getattr(barn, section)
-    key = KEY[section]
-    return {getattr(r, key): {key: None} | r.model_dump(mode="json", exclude_unset=True) for r in rows}
+def rows(barn: Barn, section: Section) -> dict[str, Row]:
+    """A section's rows by their name or id, each as JSON keeps it with whole numbers whole; name or id first."""
+    key, found = KEY[section], getattr(barn, section)
+    said = {getattr(row, key): row.model_dump(mode="json", exclude_unset=True) for row in found}
+    return {name: {key: name} | {k: _whole(v) for k, v in row.items()} for name, row in said.items()}
 
 
 def _flow(row: Row) -> str:
     """One row in one line of YAML."""
-    shown = {key: _whole(value) for key, value in row.items()}
-    text: str = yaml.safe_dump(shown, default_flow_style=True, allow_unicode=True, sort_keys=False, width=2**16)
+    text: str = yaml.safe_dump(row, default_flow_style=True, allow_unicode=True, sort_keys=False, width=2**16)
     return text.strip()
 
 
@@ -97,13 +96,13 @@ def _whole(value: Any) -> Any:
 
 
 def _enrol(root: Row, told: Enrolled) -> Row:
-    key, rows = KEY[told.section], tuple(root.get(told.section) or ())
+    key, there = KEY[told.section], tuple(root.get(told.section) or ())
     facts = {name: tuple(v) if isinstance(v, list) else v for name, v in told.facts.items()}
-    if any(row[key] == told.name for row in rows):
-        rows = tuple(row | facts if row[key] == told.name else row for row in rows)
+    if any(row[key] == told.name for row in there):
+        there = tuple(row | facts if row[key] == told.name else row for row in there)
     else:
-        rows = (*rows, {key: told.name} | facts)
-    return root | {told.section: rows}
+        there = (*there, {key: told.name} | facts)
+    return root | {told.section: there}
 
 
 def _strike(root: Row, told: Struck) -> Row:

@@ -46,6 +46,20 @@ def store(barn: Barn, args: argparse.Namespace) -> "Store | None":
     return Store.read(path) if path.exists() else None
 
 
+def barn(args: argparse.Namespace) -> Barn:
+    """The barn's list as it is now: the file with what was changed in the chat."""
+    from bot.barn import load
+    from bot.barn.amend import as_now
+
+    filed = load(args.barn)
+    kept = store(filed, args)
+    if kept is None:
+        return filed
+    from bot.ledger import Ledger
+
+    return as_now(filed, Ledger(kept).entries(), datetime.now(filed.zone).date())
+
+
 def state(barn: Barn, args: argparse.Namespace) -> State:
     """The barn as file and ledger have it; an edit of the file that no start has noticed yet counts as made now."""
     from bot.state import as_filed, fold

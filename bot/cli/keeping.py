@@ -35,7 +35,8 @@ def export(args: argparse.Namespace) -> int:
     from bot.export import export as written
 
     barn = load(args.barn)
-    sys.stdout.write(written(args.barn, barn, given.state(barn, args)))
+    listed = given.barn(args)
+    sys.stdout.write(written(args.barn, barn, given.state(listed, args), listed))
     return 0
 
 

@@ -33,12 +33,11 @@ def check(args: argparse.Namespace) -> int:
 
 def plan(args: argparse.Namespace) -> int:
     """The plan as text or JSON."""
-    from bot.barn import load
     from bot.planning import Planner
     from bot.post import plan_json, plan_text
     from bot.rounds import windows
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     at = given.at(args, barn)
     forecast = given.forecast(barn, args, at)
     planner, state = Planner(barn), given.state(barn, args)
@@ -59,9 +58,7 @@ def plan(args: argparse.Namespace) -> int:
 
 def read(args: argparse.Namespace) -> int:
     """What messages would be understood as."""
-    from bot.barn import load
-
-    barn = load(args.barn)
+    barn = given.barn(args)
     state = given.state(barn, args)
     if args.text == ["-"]:
         for line in sys.stdin:
@@ -96,12 +93,11 @@ def _read_one(barn: "Barn", state: "State", person: "Person | None", text: str, 
 
 def show(args: argparse.Namespace) -> int:
     """The state as text or JSON."""
-    from bot.barn import load
     from bot.ledger import Ledger
     from bot.planning import cutter
     from bot.show import show_json, show_text
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     at = given.at(args, barn)
     store = given.store(barn, args)
     entries = Ledger(store).entries() if store else []
@@ -113,11 +109,10 @@ def show(args: argparse.Namespace) -> int:
 
 def log(args: argparse.Namespace) -> int:
     """The ledger as lines or CSV."""
-    from bot.barn import load
     from bot.ledger import Ledger
     from bot.record import as_csv, as_lines, chosen
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     store = given.store(barn, args)
     entries = chosen(Ledger(store).entries() if store else [], barn, args.horse, args.since)
     print(as_csv(entries, barn) if args.csv else as_lines(entries, barn), end="")
@@ -127,11 +122,10 @@ def log(args: argparse.Namespace) -> int:
 def board(args: argparse.Namespace) -> int:
     """The plan as a picture, or on pages to print."""
     from bot import board as drawn
-    from bot.barn import load
     from bot.planning import Planner
     from bot.rounds import windows
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     at = given.at(args, barn)
     sheet = Planner(barn).sheet(given.state(barn, args), given.forecast(barn, args, at), windows(barn, at), at)
     if args.pdf:

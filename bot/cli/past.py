@@ -25,10 +25,9 @@ def month(text: str) -> date:
 
 def history(args: argparse.Namespace) -> int:
     """One horse's month as text, CSV, a calendar or the veterinarian's page; without a name every horse's changes."""
-    from bot.barn import load
     from bot.season import history as past
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     entries = _entries(barn, args)
     first = args.month or datetime.now(UTC).astimezone(barn.zone).date().replace(day=1)
     last = first.replace(day=monthrange(first.year, first.month)[1])
@@ -55,11 +54,10 @@ def history(args: argparse.Namespace) -> int:
 
 def mirror(args: argparse.Namespace) -> int:
     """What was expected against what was seen; --study: the same without names, for whoever the manager gives it to."""
-    from bot.barn import load
     from bot.season import mirror as held
     from bot.season import wind
 
-    barn = load(args.barn)
+    barn = given.barn(args)
     entries = _entries(barn, args)
     looks = held.of_barn(barn, entries)
     if args.study:
