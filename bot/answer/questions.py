@@ -97,7 +97,7 @@ def left(scene: Scene) -> Iterable[str]:
 def left_lines(state: State, sheet: Sheet | None, tongue: Voice) -> Iterable[str]:
     """Who has been said done and who not; nothing is taken for done that nobody said."""
     standing = state.standing
-    if standing is None:
+    if standing is None or not standing.wear:  # a missed post told nobody anything
         yield tongue.say("nothing posted")
         return
     changing = _changing(sheet, standing.round, standing.start)
