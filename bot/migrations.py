@@ -17,7 +17,7 @@ def m001_first_tables(db: Database) -> None:
     db.execute(_ENTRIES_ONCE)
     db.execute("CREATE INDEX inbox_waiting ON inbox (arrival) WHERE state = 'waiting'")
     db.execute(
-        "CREATE INDEX outbox_unsent ON outbox (addressee, urgent DESC, id) WHERE state IN ('waiting', 'unknown')"
+        "CREATE INDEX outbox_unsent ON outbox (addressee, urgent DESC, turn, id) WHERE state IN ('waiting', 'unknown')"
     )
     db.execute("CREATE INDEX outbox_held ON outbox (not_before) WHERE state IN ('waiting', 'unknown')")
 
@@ -67,6 +67,7 @@ CREATE TABLE outbox (
   at TEXT NOT NULL,               -- ISO, UTC
   addressee TEXT NOT NULL,        -- 'group', or a person's name
   urgent INTEGER NOT NULL,
+  turn INTEGER NOT NULL DEFAULT 0,          -- 1: after the others' answers
   message TEXT NOT NULL,          -- JSON, without the picture
   picture BLOB,                   -- emptied once sent
   state TEXT NOT NULL DEFAULT 'waiting',    -- waiting | sending | unknown | sent | failed

@@ -44,6 +44,15 @@ class Outbox:
         assert number is not None  # an INSERT always has one
         return number
 
+    def last(self) -> int:
+        """The number of the message recorded last."""
+        return int(self.store.conn.execute("SELECT coalesce(max(id), 0) FROM outbox").fetchone()[0])
+
+    def after_the_others(self, since: int) -> None:
+        """What was recorded after `since` goes when everybody else has been answered; alarms as ever."""
+        with self.store.transaction():
+            self.store.conn.execute("UPDATE outbox SET turn = 1 WHERE id > ? AND urgent = 0", (since,))
+
     def lanes(self, now: datetime) -> list[str]:
         """The addressees for whom something may be sent now."""
         rows = self.store.conn.execute(f"SELECT DISTINCT addressee FROM outbox WHERE {FREE}", (iso(now),))
@@ -56,7 +65,7 @@ class Outbox:
         """
         row = self.store.conn.execute(
             f"SELECT id, message, picture, parts, unknowns FROM outbox WHERE addressee = ? AND {FREE} "
-            "ORDER BY urgent DESC, id LIMIT 1",
+            "ORDER BY urgent DESC, turn, id LIMIT 1",
             (addressee, iso(now)),
         ).fetchone()
         return row and Letter(row[0], _outgoing(row[1], row[2]), row[3], repeat=row[4] > 0)
@@ -64,7 +73,7 @@ class Outbox:
     def unsent(self, now: datetime) -> list[tuple[int, Outgoing]]:
         """All that may be sent now as pairs (id, message), urgent first, else in order."""
         rows = self.store.conn.execute(
-            f"SELECT id, message, picture FROM outbox WHERE {FREE} ORDER BY urgent DESC, id", (iso(now),)
+            f"SELECT id, message, picture FROM outbox WHERE {FREE} ORDER BY urgent DESC, turn, id", (iso(now),)
         )
         return [(number, _outgoing(body, picture)) for number, body, picture in rows]
 

@@ -1,12 +1,15 @@
-"""Telegram's limits: 30 messages a second in all, 20 a minute in a group; with room kept for alarms."""
+"""Telegram's limits: 30 messages a second in all, 20 a minute in a group, with room kept for alarms; and people's."""
 
 import os
+import time
+from collections import defaultdict, deque
 
 from aiolimiter import AsyncLimiter
 
 IN_ALL = 25  # a second; Telegram's own is about 30
 IN_A_GROUP = 19  # a minute; Telegram's own is 20
 FOR_ALARMS = 4  # of those, kept free of everything else
+ONE_PERSON = 20  # messages a minute before others are answered first
 PRIVATELY = 50  # a minute; Telegram's own is about one a second
 
 
@@ -33,3 +36,17 @@ class Pace:
         whole = self._chats.setdefault((chat, True), AsyncLimiter(rate, 60))
         common = self._chats.setdefault((chat, False), AsyncLimiter(rate - FOR_ALARMS, 60))
         return [self._all, whole] if urgent else [self._all, whole, common]
+
+
+class Pressing:
+    """Who writes more than a person does: they are heard, and answered after the others."""
+
+    def __init__(self) -> None:
+        self._times: defaultdict[int | None, deque[float]] = defaultdict(lambda: deque(maxlen=ONE_PERSON))
+
+    def too_many(self, sender: int | None) -> bool:
+        """Whether this message is more than a minute's share of its sender."""
+        now, times = time.monotonic(), self._times[sender]
+        full = len(times) == ONE_PERSON and now - times[0] < 60
+        times.append(now)
+        return full

@@ -12,7 +12,7 @@ from telegram import Bot, User
 from bot.chat import incoming as words_of
 from bot.chat.courier import Address, Courier, split_key
 from bot.chat.joining import Joining, Presence
-from bot.chat.pace import Pace
+from bot.chat.pace import Pace, Pressing
 from bot.inbox import Waiting
 from bot.mailbox import Mailbox
 from bot.message import Outgoing
@@ -100,6 +100,7 @@ class Room(Place):
         self.served = served
         self.mailbox = served.mailbox
         self.joining = Joining(office.bot, served, lambda: office.me)
+        self.pressing = Pressing()
         self._settle: asyncio.TimerHandle | None = None
         self._settle_by: float | None = None
         self.courier = Courier(
@@ -123,7 +124,10 @@ class Room(Place):
             self.joining.member(place, now)
         elif message := words_of.incoming(update, now):
             self.joining.topic(message, words_of.topic(update))
+            before = self.mailbox.last()
             self.served.day.hear(message)
+            if self.pressing.too_many(message.sender.id):
+                self.mailbox.after_the_others(before)
             self._settle_soon()
 
     def spoiled(self) -> None:

@@ -193,3 +193,13 @@ def test_kept_values_and_settings_last(box: Mailbox, store: Store) -> None:
     assert again.kept.get("forecast x") == b"\x00body"
     assert again.setting("group") == {"is": -5}
     assert again.setting("never set") is None
+
+
+def test_a_flood_s_answers_go_after_the_others(box: Mailbox) -> None:
+    """But an alarm among them goes first as ever."""
+    since = box.last()
+    box.put(say("flood 1"), NOW)
+    box.put(say("alarm", urgent=True), NOW)
+    box.after_the_others(since)
+    box.put(say("other"), NOW)
+    assert free(box) == ["alarm", "other", "flood 1"]
