@@ -5,7 +5,7 @@ Facts come from the ledger (wear, weather); the margins are today's model's, so 
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
 
@@ -20,6 +20,7 @@ from rules.lived import live
 from rules.offset import Evidence, Learned, learn
 from rules.question import Piece, Stay
 
+NEW_COAT, NEW_COAT_SOUTH = 9, 3  # months: a horse in a new winter coat is partly another horse
 WARM = frozenset({"sweating", "hot"})
 
 Margins = tuple[float, float, float]
@@ -50,7 +51,7 @@ def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Know
 def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> Learned:
     """What all of a horse's standing signs teach, seen from `now_s`."""
     now = state.horses[filed.name]
-    return learn([e for _, e in evidence(barn, filed, now, known)], now_s, widening(now))
+    return learn([e for _, e in evidence(barn, filed, now, known)], now_s, widening(barn, now))
 
 
 def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iterable[tuple[Entry, Evidence]]:
@@ -61,11 +62,20 @@ def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iter
             yield entry, found
 
 
-def widening(now: HorseNow) -> list[int]:
-    """Instants (POSIX s) from which earlier evidence says less: clips, an illness."""
+def widening(barn: Barn, now: HorseNow) -> list[int]:
+    """Instants (POSIX s) from which earlier evidence says less: clips, an illness, a new winter coat."""
     clips = [int(at.timestamp()) for at, style in now.clips if style != "none"]
     ill = [int(e.at.timestamp()) for e in now.signs if isinstance(e.event, Seen) and e.event.sign == "unwell"]
-    return sorted(clips + ill)
+    return sorted(clips + ill + _autumns(barn, now))
+
+
+def _autumns(barn: Barn, now: HorseNow) -> list[int]:
+    """The beginning of each autumn after a horse's first sign, up to the one after its last."""
+    if not now.signs:
+        return []
+    month = NEW_COAT if barn.place.latitude >= 0 else NEW_COAT_SOUTH
+    years = range(now.signs[0].at.year, now.signs[-1].at.year + 2)
+    return [int(datetime(year, month, 1, tzinfo=UTC).timestamp()) for year in years]
 
 
 def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Known) -> Evidence | None:

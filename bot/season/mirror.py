@@ -74,7 +74,7 @@ def of_barn(barn: Barn, entries: Iterable[Entry]) -> list[Look]:
     for filed in barn.horses:
         now = state.horses[filed.name]
         said = [(f"{e.at.astimezone(barn.zone):%Y-%m}", one) for e, one in evidence(barn, filed, now, {})]
-        found += looks(filed.name, said, widening(now))
+        found += looks(filed.name, said, widening(barn, now))
     return found
 
 

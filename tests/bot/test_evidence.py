@@ -45,7 +45,10 @@ def test_a_later_clip_does_not_change_what_an_earlier_sign_meant(barn: Barn, swe
     """It sweated in the coat it had then; that it is clipped now only makes the old word count less."""
     clipped = later(sweaty, 120, Clipped("Maple", "full"))
     assert weighed(barn, fold(barn, clipped)) == weighed(barn, fold(barn, sweaty))
-    assert len(widening(fold(barn, clipped).horses["Maple"])) == len(widening(fold(barn, sweaty).horses["Maple"])) + 1
+    assert (
+        len(widening(barn, fold(barn, clipped).horses["Maple"]))
+        == len(widening(barn, fold(barn, sweaty).horses["Maple"])) + 1
+    )
 
 
 def test_an_earlier_clip_does(barn: Barn, sweaty: list[Entry]) -> None:

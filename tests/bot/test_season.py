@@ -292,3 +292,15 @@ def test_what_the_mirror_says_of_the_wind_moves_no_plan_and_waits_for_signs(barn
     assert factor.value > 1.2
     assert "harder here than expected" in wind.line(factor)
     assert "nothing can be said" in wind.line(None)
+
+
+def test_a_new_winter_coat_makes_last_winters_signs_count_less(barn: Barn):
+    """From September on; in the southern half of the world from March."""
+    from bot.evidence import widening
+    from bot.state import fold
+
+    now = fold(barn, ledger((0, "Inés", seen("cold", "Birch")))).horses["Birch"]
+    south = barn.model_copy(update={"place": barn.place.model_copy(update={"latitude": -40.0})})
+    for where, months in ((barn, 9), (south, 3)):
+        autumns = [datetime.fromtimestamp(at, UTC) for at in widening(where, now)]
+        assert [(at.year, at.month) for at in autumns] == [(2026, months), (2027, months)]
