@@ -52,12 +52,13 @@ def drying(looks: Sequence[DryingLook]) -> Factor:
 
     Nobody sees the moment: dry says that it took at most so long, still wet that it takes longer.
     """
-    log = _prior()
-    for look in looks:
-        if 0 < look.expected_h < np.inf and look.after_h > 0:
-            dried = 0.5 + 0.5 * np.tanh((np.log(look.after_h / look.expected_h) - _LOG) / (2 * p.DRYING_NOISE))
-            log += np.log((1 - p.WRONG_REPORTS) * (dried if look.dry else 1 - dried) + p.WRONG_REPORTS / 2)
-    return _told(log)
+    told = [(x.after_h / x.expected_h, x.dry) for x in looks if 0 < x.expected_h < np.inf and x.after_h > 0]
+    if not told:
+        return Factor()
+    took, dry = np.log([ratio for ratio, _ in told])[:, None], np.array([dry for _, dry in told])[:, None]
+    dried = 0.5 + 0.5 * np.tanh((took - _LOG) / (2 * p.DRYING_NOISE))
+    chance = (1 - p.WRONG_REPORTS) * np.where(dry, dried, 1 - dried) + p.WRONG_REPORTS / 2
+    return _told(_prior() + np.log(chance).sum(axis=0))
 
 
 def wind(by_factor: Mapping[float, Sequence[Sequence[Evidence]]], now_s: int) -> Factor:
