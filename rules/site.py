@@ -54,7 +54,7 @@ def drying(looks: Sequence[DryingLook]) -> Factor:
     """
     told = [(x.after_h / x.expected_h, x.dry) for x in looks if 0 < x.expected_h < np.inf and x.after_h > 0]
     if not told:
-        return Factor()
+        return _told(_prior())
     took, dry = np.log([ratio for ratio, _ in told])[:, None], np.array([dry for _, dry in told])[:, None]
     dried = 0.5 + 0.5 * np.tanh((took - _LOG) / (2 * p.DRYING_NOISE))
     chance = (1 - p.WRONG_REPORTS) * np.where(dry, dried, 1 - dried) + p.WRONG_REPORTS / 2
