@@ -4,6 +4,7 @@ Event, answer and inbox mark are one commit. A reply never fetches and never re-
 worked out at the next tick, which the door calls as soon as nobody is waiting.
 """
 
+import logging
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
@@ -14,28 +15,20 @@ from bot.asks import Asks
 from bot.barn import Barn, Person
 from bot.beyond import WEEK, Lately
 from bot.daybook import DayBook
-from bot.events import Changed, Entry, Posted
+from bot.events import Entry, Posted
 from bot.evidence import Lesson
 from bot.forecast import Forecast
-from bot.hearing import (
-    Decision,
-    Scene,
-    corrected,
-    digest,
-    meant,
-    reference,
-    speaker,
-    strangers,
-    understood,
-)
+from bot.hearing import Decision, Scene, corrected, digest, meant, reference, speaker, strangers, understood
 from bot.message import Incoming, Outgoing
-from bot.moves import Move, moved, put_on
-from bot.planning import Planner
+from bot.moves import Move, moved, shared
 from bot.post.news import Cause
-from bot.sheet import Sheet, dump, load
+from bot.sheet import Sheet
 from bot.state import State
 from bot.store import Store
+from bot.told import Told
 from bot.words import Heard, Reference
+
+LOG = logging.getLogger(__name__)
 
 Forecasts = Callable[[datetime], Forecast | None]
 
@@ -53,10 +46,7 @@ class BarnDay:
         self.since = since
         self.book = DayBook(barn, store)
         self.ledger, self.mailbox = self.book.ledger, self.book.mailbox
-        self.planner = Planner(self.barn)
-        self.sheet = self._last_sheet()
-        self.watched = self.sheet.forecast.fetched_at if self.sheet else None
-        self.weather: Forecast | None = None  # what `sheet` was made from; None after a start
+        self.told = Told(self.book)
         self.reports: list[tuple[Incoming, Person, list[Entry]]] = []  # told, but not yet planned anew
         self.owed = self.book.unplanned()
         self.filed = False  # whether the file has been looked at since the start
@@ -64,8 +54,14 @@ class BarnDay:
 
     def tick(self, now: datetime) -> None:
         """Whatever is due: what file and reports changed, rounds' posts, rechecks, nudge, watch, the week's note."""
+        faults: list[Exception] = []
         for step in (self._file, self._settle, self._rounds, self._care, self._watch, self._week):
-            step(now)
+            try:
+                step(now)
+            except Exception as fault:  # a plan that fails must not keep anybody from a horse in need
+                faults.append(fault)
+        if faults:
+            raise faults[0]
 
     def hear(self, incoming: Incoming) -> None:
         """One message or tap: its facts and its answer are committed together, once."""
@@ -79,17 +75,17 @@ class BarnDay:
                 self._stranger(incoming, understood(incoming, person, scene, reply))
             else:
                 self._carry_out(incoming, person, enrol.decided(incoming, person, scene, reply), back)
-            self._enlist()
+            self.told.enlist()
 
     @contextmanager
     def _all_or_nothing(self) -> Iterator[None]:
         """One commit; where it fails, nothing of it is remembered."""
-        kept = self.sheet, self.watched, self.weather, self.owed, list(self.reports), self.planner
+        kept = self.owed, list(self.reports)
         try:
-            with self.book.together():
+            with self.told.together():
                 yield
         except BaseException:
-            self.sheet, self.watched, self.weather, self.owed, self.reports, self.planner = kept
+            self.owed, self.reports = kept
             raise
 
     @property
@@ -97,18 +93,10 @@ class BarnDay:
         """The barn's list as it is now."""
         return self.book.barn
 
-    def _enlist(self) -> None:
-        """Go by the list as it is now."""
-        if self.planner.barn is not self.barn:
-            self.planner = Planner(self.barn)
-            self.sheet = self._last_sheet()
-
-    def _last_sheet(self) -> Sheet | None:
-        """What people were told last, of the horses that are still on the list."""
-        kept = self.ledger.latest_sheet()
-        sheet = load(kept) if kept else None
-        here = {horse.name for horse in self.barn.horses}
-        return sheet and replace(sheet, horses=tuple(h for h in sheet.horses if h.horse in here))
+    @property
+    def sheet(self) -> Sheet | None:
+        """What people were told last."""
+        return self.told.sheet
 
     @property
     def state(self) -> State:
@@ -169,7 +157,7 @@ class BarnDay:
 
     def _scene(self, at: datetime) -> Scene:
         def lessons(horse: str) -> Sequence[Lesson]:
-            return self.planner.lessons(self.state, horse, at)
+            return self.told.planner.lessons(self.state, horse, at)
 
         def lately(days: int) -> Lately:
             return self.book.past(days, at)
@@ -221,19 +209,27 @@ class BarnDay:
     def _post(self, due: rounds.DuePost, now: datetime) -> None:
         windows = rounds.windows(self.barn, due.window.start)
         forecast = self.forecasts(now)
-        sheet = self.planner.sheet(self.state, forecast, windows, now)
+        sheet = self.told.planner.sheet(self.state, forecast, windows, now)
         language, units, late = self.barn.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
-        picture = board.draw(sheet, self.barn, units, language)
+        picture = self._picture(sheet)
         wear = {h.horse: h.windows[0].wear for h in sheet.horses}
         event = Posted(due.window.round, due.day, due.window.start, due.window.end, wear)
         with self._all_or_nothing():
             (entry,) = self.book.record(now, "haybell", "", [event])
-            self._keep(entry, sheet, forecast)
+            self.told.keep(entry, sheet, forecast)
             buttons = post.buttons(sheet, self.barn, language)
             names = [h.name for h in self.barn.horses]
             about = {"round": due.window.round, "posted": entry.number, "names": names}
             self.book.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
+
+    def _picture(self, sheet: Sheet) -> bytes | None:
+        """The post's picture; the words go without it where it cannot be drawn."""
+        try:
+            return board.draw(sheet, self.barn, self.barn.units, self.barn.language)
+        except Exception as fault:
+            LOG.error("%s: the board could not be drawn (%s)", self.barn.barn, type(fault).__name__)
+            return None
 
     def _care(self, now: datetime) -> None:
         """Second looks that are due, and the round's one reminder."""
@@ -252,11 +248,11 @@ class BarnDay:
         """
         if self.sheet is None or not (self.reports or (self.owed and not rounds.quiet(self.barn, now))):
             return
-        weather = self.weather or self.forecasts(now)
-        before, after = self.sheet, self._again(weather, now)
+        weather = self.told.weather or self.forecasts(now)
+        before, after = self.sheet, self.told.again(weather, now)
         moves = moved(before, after)
         with self._all_or_nothing():
-            self._stand(now, after, [m.horse for m in moves], "report", weather)
+            self.told.change(now, after, moves, "report", weather)
             if self.reports:
                 self._tell(moves, after, now)
             elif moves:
@@ -264,31 +260,28 @@ class BarnDay:
             self.reports, self.owed = [], False
 
     def _tell(self, moves: Sequence[Move], after: Sheet, now: datetime) -> None:
-        """Answer the first report of each horse that moves, else the first report."""
+        """Answer each report with the moves of its own horses, the first with all others too."""
         assert self.sheet is not None
-        told: set[str] = set()
-        for incoming, person, entries in self.reports:
-            mine = [m for m in moves if m.horse not in told]
+        parts = shared(moves, [entries for _, _, entries in self.reports], self.barn)
+        for (incoming, person, entries), mine in zip(self.reports, parts, strict=True):
             text = answer.changed(entries, mine, self.sheet, after, self.barn, person)
             if text:
-                told |= {m.horse for m in mine}
                 about = {"numbers": [e.number for e in entries], "horses": [m.horse for m in mine]}
-                self.book.say(
-                    Outgoing("answer", text, reply_to=incoming.key, to=_to(incoming, person), about=about), now
-                )
+                to = _to(incoming, person)
+                self.book.say(Outgoing("answer", text, reply_to=incoming.key, to=to, about=about), now)
 
     def _watch(self, now: datetime) -> None:
         """A newer forecast: one update that names only the horses it moves; never in quiet hours."""
         forecast = self.forecasts(now)
-        if forecast is None or self.sheet is None or forecast.fetched_at == self.watched:
+        if forecast is None or self.sheet is None or forecast.fetched_at == self.told.watched:
             return
         if rounds.quiet(self.barn, now):
             return
-        before, after = self.sheet, self._again(forecast, now)
+        before, after = self.sheet, self.told.again(forecast, now)
         moves = moved(before, after)
         with self._all_or_nothing():
-            self.watched, self.weather = forecast.fetched_at, forecast
-            self._stand(now, after, [m.horse for m in moves], "forecast", forecast)
+            self.told.watched, self.told.weather = forecast.fetched_at, forecast
+            self.told.change(now, after, moves, "forecast", forecast)
             if moves:
                 self._update(before, after, moves, "forecast", now)
 
@@ -305,28 +298,6 @@ class BarnDay:
     def _update(self, before: Sheet, after: Sheet, moves: Sequence[Move], cause: Cause, now: datetime) -> None:
         text = post.update(before, after, moves, self.barn, self.barn.language, self.barn.units, cause)
         self.book.say(Outgoing("update", text, about={"horses": [m.horse for m in moves]}), now)
-
-    def _again(self, forecast: Forecast | None, now: datetime) -> Sheet:
-        """The standing windows planned anew from now on."""
-        assert self.sheet is not None
-        windows = [w for w in self.sheet.windows if w.end > now] or rounds.windows(self.barn, now)
-        return self.planner.sheet(self.state, forecast, windows, now, told=self.sheet)
-
-    def _stand(
-        self, now: datetime, after: Sheet, horses: Sequence[str], cause: Cause, weather: Forecast | None
-    ) -> None:
-        """From now on `after` is what people were told, where any horse moves."""
-        standing = self.state.standing
-        if standing is None or not horses:
-            return
-        wear = put_on(after, horses, standing)
-        (entry,) = self.book.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])
-        self._keep(entry, after, weather)
-
-    def _keep(self, entry: Entry, sheet: Sheet, weather: Forecast | None) -> None:
-        self.ledger.keep_sheet(entry.number, dump(sheet))
-        self.sheet, self.weather = sheet, weather
-        self.watched = sheet.forecast.fetched_at
 
 
 def _to(incoming: Incoming, person: Person) -> str:

@@ -4,6 +4,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from bot.barn import Barn
+from bot.events import Entry, Event
 from bot.sheet import DressSheet, Sheet
 from bot.state import Standing
 from rules.moved import matters
@@ -48,3 +50,19 @@ def put_on(sheet: Sheet, horses: Sequence[str], standing: Standing) -> dict[str,
             wear = {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
             return {name: worn for name, worn in wear.items() if set(worn) != set(standing.wear.get(name, ()))}
     return {}
+
+
+def shared(moves: Sequence[Move], reports: Sequence[Sequence[Entry]], barn: Barn) -> list[list[Move]]:
+    """For each report the moves it is answered with: of the horses it is about, else with the first report."""
+    about = [{name for entry in entries for name in _concerned(entry.event, barn)} for entries in reports]
+    mine: list[list[Move]] = [[] for _ in reports]
+    for move in moves:
+        first = next((i for i, horses in enumerate(about) if move.horse in horses), 0)
+        mine[first].append(move)
+    return mine
+
+
+def _concerned(event: Event, barn: Barn) -> list[str]:
+    """The horse that a fact is about, itself or by a piece of its own."""
+    piece = next((g for g in barn.garments if g.id == getattr(event, "garment", None)), None)
+    return [name for name in (getattr(event, "horse", None), piece and piece.horse) if name]

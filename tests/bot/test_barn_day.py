@@ -442,6 +442,24 @@ def test_what_was_said_is_the_same_after_a_restart(morning: Group) -> None:
     assert morning.day.state == before
 
 
+def test_a_picture_that_cannot_be_drawn_holds_no_post_back(group: Group, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Text first; the picture only repeats it."""
+    monkeypatch.setattr("bot.board.draw", lambda *_, **__: 1 / 0)
+    (post,) = group.until("6:20")
+    assert post.kind == "post"
+    assert post.picture is None
+
+
+def test_a_plan_that_fails_keeps_nobody_from_a_horse_in_need(morning: Group, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The fault is told to whoever called, after the second look was asked for."""
+    morning.says("11:00", "Dot", "Pip shivering")
+    morning.day.reports = [(Incoming("g:0", Sender(None, "Dot"), "", morning.at("11:00")), morning.barn.people[0], [])]
+    monkeypatch.setattr("bot.planning.Planner.sheet", lambda *_, **__: 1 / 0)
+    with pytest.raises(ZeroDivisionError):
+        morning.day.tick(morning.at("11:31"))
+    assert [one.kind for one in morning.read()] == ["recheck"]
+
+
 # ── file and chat ────────────────────────────────────────────────────────────────────────────────────────────────────
 
 

@@ -6,7 +6,9 @@ from datetime import timedelta
 
 import pytest
 
-from bot.moves import moved, put_on
+from bot.barn import Barn
+from bot.events import Entry, GarmentIs, Seen
+from bot.moves import moved, put_on, shared
 from bot.sheet import DressSheet, Sheet
 from bot.state import Standing
 
@@ -67,3 +69,14 @@ def test_what_is_put_on_now_is_the_standing_rounds_only(sheet: Sheet, standing: 
     after = dressed(dressed(sheet, "Ned", 0), "Pip", 1)
     assert put_on(after, ["Ned", "Pip"], standing) == {"Ned": ()}
     assert put_on(after, ["Ned"], replace(standing, round="noon")) == {}
+
+
+def test_each_report_is_answered_with_its_own_horses(sheet: Sheet, farm: Barn, standing: Standing) -> None:
+    """Two people reported within a minute: each reads what their report did, the first also what follows elsewhere."""
+    after = dressed(dressed(dressed(sheet, "Otis", 0), "Ned", 0), "Biscuit", 0)
+    reports = [
+        [Entry(1, standing.start, "Dot", "g:1", GarmentIs("otis-sheet", "wet"))],
+        [Entry(2, standing.start, "Inés", "g:2", Seen("Ned", "sweating"))],
+    ]
+    parts = shared(moved(sheet, after), reports, farm)
+    assert [[m.horse for m in part] for part in parts] == [["Otis", "Biscuit"], ["Ned"]]

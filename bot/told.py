@@ -1,0 +1,73 @@
+"""The plan that people were told of: kept as posted, planned anew when something changes, told again where it moves."""
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import datetime
+
+from bot import rounds
+from bot.daybook import DayBook
+from bot.events import Changed, Entry
+from bot.forecast import Forecast
+from bot.moves import Move, put_on
+from bot.planning import Planner
+from bot.post.news import Cause
+from bot.sheet import Sheet, dump, load
+
+
+class Told:
+    """The last sheet and the weather it was made from."""
+
+    def __init__(self, book: DayBook) -> None:
+        self.book = book
+        self.planner = Planner(book.barn)
+        self.sheet = self._last()
+        self.watched = self.sheet.forecast.fetched_at if self.sheet else None  # the forecast last looked at
+        self.weather: Forecast | None = None  # what `sheet` was made from; None after a start
+
+    @contextmanager
+    def together(self) -> Iterator[None]:
+        """One commit; where it fails, nothing of it is remembered."""
+        kept = self.sheet, self.watched, self.weather, self.planner
+        try:
+            with self.book.together():
+                yield
+        except BaseException:
+            self.sheet, self.watched, self.weather, self.planner = kept
+            raise
+
+    def enlist(self) -> None:
+        """Go by the barn's list as it is now."""
+        if self.planner.barn is not self.book.barn:
+            self.planner = Planner(self.book.barn)
+            self.sheet = self._last()
+
+    def again(self, weather: Forecast | None, now: datetime) -> Sheet:
+        """The standing windows planned anew from now on."""
+        assert self.sheet is not None
+        windows = [w for w in self.sheet.windows if w.end > now] or rounds.windows(self.book.barn, now)
+        return self.planner.sheet(self.book.state, weather, windows, now, told=self.sheet)
+
+    def change(
+        self, now: datetime, after: Sheet, moves: Sequence[Move], cause: Cause, weather: Forecast | None
+    ) -> None:
+        """From now on `after` is what people were told, where any horse moves."""
+        standing = self.book.state.standing
+        if standing is None or not moves:
+            return
+        wear = put_on(after, [m.horse for m in moves], standing)
+        (entry,) = self.book.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])
+        self.keep(entry, after, weather)
+
+    def keep(self, entry: Entry, sheet: Sheet, weather: Forecast | None) -> None:
+        """Keep a sheet beside the entry of its post or change."""
+        self.book.ledger.keep_sheet(entry.number, dump(sheet))
+        self.sheet, self.weather = sheet, weather
+        self.watched = sheet.forecast.fetched_at
+
+    def _last(self) -> Sheet | None:
+        """What was told last, of the horses that are still on the list."""
+        kept = self.book.ledger.latest_sheet()
+        sheet = load(kept) if kept else None
+        here = {horse.name for horse in self.book.barn.horses}
+        return sheet and replace(sheet, horses=tuple(h for h in sheet.horses if h.horse in here))
