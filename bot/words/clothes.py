@@ -22,7 +22,7 @@ class Piece:
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
     every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
-    the owners, who knows which. rug: only called a rug. called: weight words, which may stand in its name.
+    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name.
     """
 
     said: str
@@ -64,8 +64,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             found.append(items[at])
             at += 1
             continue
-        if len(found) > 1 and found[-1].text == "'s" and found[-2].person:
-            found.append(items[at])  # "Ruth's blanket"
+        if len(found) > 1 and found[-1].text == "'s" and not (found[-2].horses or found[-2].means):
+            found.append(items[at])  # "Ruth's blanket", or that of a horse that is not here
             at += 1
             continue
         if found and found[-1].has("my") and not found[-1].has("my horse") and not mine:
@@ -165,7 +165,8 @@ def _ends(after: Item | None) -> bool:
 
 
 def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Piece:
-    ids = next((i.pieces for i in run if i.pieces), ())
+    # a nickname that is a trade word ("fleece") may as well mean any such piece
+    ids = next((i.pieces for i in run if i.pieces and not (i.kinds("kind") or i.kinds("weight") or i.has("rug"))), ())
     kinds = {kind for i in run for kind in i.kinds("kind")}
     weights = [weight for i in run for weight in i.kinds("weight")]
     rug = not kinds and any(i.has("rug") for i in run)

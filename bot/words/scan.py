@@ -63,7 +63,6 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         means=means if said == taken else frozenset(),
         horses=tuple(dict.fromkeys(horses)) if named == taken else part,
         sure=not part,
-        exact=not part,
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
@@ -153,7 +152,9 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
     word = token.text
     if word in roster.parts:
-        return Item(word, token.raw, horses=roster.parts[word], sure=False, exact=False, capital=token.capital)
+        known, horses = word in any_language(), roster.parts[word]
+        sure = not known and len(horses) == 1  # "Sorrel" for Old Sorrel; "Lady" for Lady Grey is asked about
+        return Item(word, token.raw, horses=horses, sure=sure, known=known, capital=token.capital)
     if token.kind == "number":
         return Item(word, token.raw, number=float(word))
     everyday = word in any_language()

@@ -105,7 +105,7 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     if not item.exact:
         return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
     if named:
-        return replace(item, means=frozenset(), sure=not (_wordlike(item) and _weather_talk(items, at)))
+        return replace(item, means=frozenset(), sure=item.sure and not (_wordlike(item) and _weather_talk(items, at)))
     return replace(item, horses=())
 
 

@@ -1,0 +1,90 @@
+"""Which piece is meant, and what a horse wears after the change that is told. Never a guess."""
+
+import pytest
+
+from bot.events import GarmentIs, Wearing
+from bot.state import as_filed
+from bot.words import Heard, read
+from tests.words.corpus import barn
+
+
+def said(text: str, where: str = "oak") -> Heard:
+    """What the manager of a barn is understood to say."""
+    here = barn(where)
+    return read(text, here.people[0], here, as_filed(here))
+
+
+@pytest.mark.parametrize(
+    ("text", "garment"),
+    [
+        ("tucker-sheet wet", "tucker-sheet"),
+        ("Tucker's sheet is wet", "tucker-sheet"),
+        ("tuckers sheet wet", "tucker-sheet"),
+        ("the sheet of Tucker is wet", "tucker-sheet"),
+        ("green rug wet", "tucker-250"),
+        ("Tucker's 250 is wet", "tucker-250"),
+        ("Tucker's medium is wet", "tucker-250"),
+        ("the big blue is wet", "willow-heavy"),
+        ("Willow's thick liner is wet", "willow-thick-liner"),
+        ("Willow's 200 g liner is wet", "willow-thick-liner"),
+        ("Willow's heavy is wet", "willow-heavy"),
+        ("the spare 200 is wet", "spare-200-75"),
+        ("Fig is fine, her cooler is wet", "fig-cooler"),
+        ("Lady Grey's rug is wet", "grey-sheet"),  # the outer of what she wears
+    ],
+)
+def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: str) -> None:
+    """People describe clothes as they see them."""
+    assert GarmentIs(garment, "wet") in said(text).events
+
+
+@pytest.mark.parametrize(
+    ("text", "options"),
+    [
+        ("Willow's liner is wet", {"willow-thin-liner", "willow-thick-liner"}),
+        ("the 400 or the plaid sheet is wet", None),
+        ("Tucker's cooler is wet", {"tucker-sheet", "tucker-250", "tucker-liner"}),
+        ("the neck cover is wet", None),
+    ],
+)
+def test_where_several_would_fit_it_asks(text: str, options: set[str] | None) -> None:
+    """With choices where there are some, and no fact either way (None: one piece only, no ask)."""
+    heard = said(text)
+
+    assert (set(heard.ask.options) if heard.ask else None) == options
+
+
+@pytest.mark.parametrize(
+    "text", ["Zeus's sheet is wet", "Nora's blanket is wet", "my sheet is wet", "the wet sheet music"]
+)
+def test_other_peoples_linen_is_no_business_of_the_barn(text: str) -> None:
+    """A horse that is not here, a person, a bed."""
+    assert said(text).events == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "horse", "wear"),
+    [
+        ("put the liner on Clem", "Clementine", ("clem-liner", "clem-sheet")),
+        ("took the liner off Lady Grey", "Lady Grey", ("grey-sheet",)),
+        ("Lady Grey in just her sheet", "Lady Grey", ("grey-sheet",)),
+        ("rugs off Lady Grey", "Lady Grey", ()),
+        ("put the heavy on Fig", "Fig", ("fig-heavy",)),  # in place of the stable rug
+        ("swapped Fig's stable rug for the heavy", "Fig", ("fig-heavy",)),
+        ("spare 200 on Bramble", "Bramble", ("spare-200-75",)),
+        ("Sunday in the 150 with neck cover", "Sunday", ("sunday-turnout", "sunday-neck")),
+        ("Otto is naked", "Otto", ()),
+    ],
+)
+def test_a_change_is_told_as_the_whole_outfit(text: str, horse: str, wear: tuple[str, ...]) -> None:
+    """From the skin outward, with what was worn before."""
+    assert said(text).events == (Wearing(horse, wear),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["put Tucker's liner on the rack", "please put the heavy on Otto", "Otto needs his heavy", "love Otto's heavy"],
+)
+def test_a_rack_a_wish_and_praise_change_no_outfit(text: str) -> None:
+    """Nothing was put on anybody."""
+    assert said(text).events == ()
