@@ -3,14 +3,14 @@
 Whatever is told is checked as the file is: same types, same rules between keys.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
 import yaml
 
 from bot.barn import references, shape
-from bot.barn.document import Document
+from bot.barn.document import Document, Way
 from bot.barn.keys import Barn
 from bot.events import Enrolled, Entry, Section, Struck
 from bot.problems import Problem, WrongFile
@@ -24,13 +24,21 @@ def amended(barn: Barn, told: Enrolled | Struck, today: date) -> Barn:
     """The barn after one change. WrongFile with what is wrong with it; its lines mean nothing."""
     root = barn.model_dump(exclude_unset=True)
     root = _enrol(root, told) if isinstance(told, Enrolled) else _strike(root, told)
-    document = Document("", root)
+    document = Document("", root, dict.fromkeys(_ways(root), 1))
     made = shape.fit(document)
     references.refer(document, today)
     if made is None or document.problems:
         found = document.in_order() or [Problem("", 1, "this cannot be")]
         raise WrongFile([Problem("", 1, fault.text.replace(", in line 1", "")) for fault in found])
     return made
+
+
+def _ways(value: Any, way: Way = ()) -> Iterator[Way]:
+    """The way to every value, so that a fault finds its own."""
+    yield way
+    inner = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(value, tuple) else ()
+    for step, part in inner:
+        yield from _ways(part, (*way, step))
 
 
 def as_now(filed: Barn, entries: Iterable[Entry], today: date) -> Barn:
