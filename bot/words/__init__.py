@@ -7,10 +7,12 @@ names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
 scan       the longest name or phrase at each place
 settle     which words that look like names are names
-clothes    which piece of clothing is meant
+clothes    a piece of clothing as somebody described it
+which      the garment that comes to
 clauses    one thought each
 telling    what a message has said so far
-signs, wear, routine, questions, choices    one sort of saying each
+signs, states, wear, routine, questions, choices    one sort of saying each
+around, onoff    what the words beside a sign or a piece say of it
 reading    all of it, in order
 risky      names that will be misheard
 """

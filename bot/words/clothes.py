@@ -4,7 +4,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from bot.barn import Garment
-from bot.state import State
 from bot.words.items import Item, predicate
 from bot.words.names import Roster
 
@@ -260,51 +259,3 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
     return after is None or after.mark or after.has("time")
-
-
-@dataclass(frozen=True, slots=True)
-class Meant:
-    """What a description comes to: the garments, or the choices where it is not sure."""
-
-    ids: tuple[str, ...] = ()
-    options: tuple[str, ...] = ()
-
-
-def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend: bool = False) -> Meant:
-    """The garment that `piece` means for this horse (None: no horse was named).
-
-    lend: a spare may be meant where the horse has none such of its own.
-    """
-    fitting = [g for g, garment in roster.garments.items() if piece.fits(garment, roster.bags[g])]
-    if horse is None:
-        return _one(piece, fitting)
-    worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
-    own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
-    if piece.spare:
-        own = [g for g in fitting if g in worn] or fitting
-    if not own and piece.ids and not piece.owners:
-        own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
-    if not own and lend:
-        own = [g for g in fitting if roster.garments[g].horse is None]
-    if not own:
-        kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
-        return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
-    called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
-    own = called or own
-    on = [g for g in own if g in worn]
-    if len(own) > 1 and len(on) == 1 and not (piece.every or piece.several):
-        own = on
-    return _one(replace(piece, every=piece.every or piece.several), own)
-
-
-def _one(piece: Piece, fitting: Sequence[str]) -> Meant:
-    if len(fitting) == 1 or (piece.every and fitting):
-        return Meant(ids=tuple(fitting))
-    return Meant(options=tuple(fitting))
-
-
-def ordered(ids: Iterable[str], roster: Roster) -> tuple[str, ...]:
-    """Garments from the skin outward."""
-    place = {"cooler": 0, "liner": 1, "stable": 2, "turnout": 3, "sheet": 4, "neck": 5}
-    known = [g for g in dict.fromkeys(ids) if g in roster.garments or g == ""]
-    return tuple(sorted(known, key=lambda g: place[roster.garments[g].kind] if g else 9))

@@ -6,10 +6,11 @@ from dataclasses import dataclass, field, replace
 from bot.barn import Barn, Person
 from bot.events import Done, Event, Seen, Sign, Wearing, Worked
 from bot.state import State
-from bot.words.clothes import Meant, Piece, meant
+from bot.words.clothes import Piece
 from bot.words.items import Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
+from bot.words.which import Meant, meant
 
 NOBODY = Item("", "")
 

@@ -5,11 +5,12 @@ from dataclasses import dataclass, field
 
 from bot.events import Wearing
 from bot.words.clauses import Clause, soft
-from bot.words.clothes import RUGS, Piece, ordered
+from bot.words.clothes import RUGS, Piece
 from bot.words.items import Item, predicate
 from bot.words.meaning import Ask
 from bot.words.onoff import mode_of
 from bot.words.telling import Telling, named
+from bot.words.which import ordered
 
 OUTER = RUGS | {"cooler"}
 SAYS = (
