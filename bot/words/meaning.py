@@ -8,7 +8,10 @@ from bot.events import Event
 
 @dataclass(frozen=True)
 class Ask:
-    """What it cannot be sure of. options: horse names, garment ids or sign words; yes and no to a change of the list."""
+    """What it cannot be sure of.
+
+    options: horse names, garment ids or sign words; yes and no to a change of the list.
+    """
 
     about: Literal["horse", "garment", "sign", "change"]
     word: str
