@@ -83,7 +83,7 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     told = tuple(e for e in heard.events if not isinstance(e, Asked | Undo))
     events = tuple(enriched(event, scene, incoming.at) for event in told)
     alarms = [alarm(e, scene.barn, scene.state, person, incoming.at) for e in graves(events)]
-    say = [replace(a.say, reply_to=incoming.key) for a in alarms]
+    say = [outgoing for a in alarms for outgoing in raised(incoming, person, a.say)]
     say += [addressed(incoming, person, reply) for reply in answers(heard, person, scene, incoming.at)]
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
@@ -96,6 +96,13 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
         say=tuple(say),
         ask=heard.ask,
     )
+
+
+def raised(incoming: Incoming, person: Person, alarm: Outgoing) -> Iterable[Outgoing]:
+    """An alarm in the group, whoever told of it where; and where it was told."""
+    if incoming.private:
+        yield alarm
+    yield addressed(incoming, person, alarm)
 
 
 def graves(events: Iterable[Event]) -> Iterable[Seen]:

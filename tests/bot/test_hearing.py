@@ -78,6 +78,15 @@ def test_a_shiver_is_recorded_with_its_second_look(hear: Callable[..., Decision]
     assert [(one.kind, one.reply_to) for one in found.say] == [("alert", "g:9")]
 
 
+def test_a_shiver_told_privately_is_everybodys_business(hear: Callable[..., Decision]) -> None:
+    """The group hears of it, and who told of it is answered where they wrote."""
+    found = hear("Pip shivering", private=True)
+    assert [(one.kind, one.to, one.reply_to) for one in found.say] == [
+        ("alert", "group", None),
+        ("alert", "Theo", "g:9"),
+    ]
+
+
 def test_a_private_question_is_answered_privately(hear: Callable[..., Decision]) -> None:
     """Where it was put."""
     assert hear("what is Maple in today?", private=True).say[0].to == "Theo"
