@@ -13,7 +13,7 @@ from bot.barn import Barn
 from bot.forecast import file as weather_file
 from bot.forecast.readings import Note, Unreadable
 from bot.problems import WrongInput
-from bot.season import choosing
+from bot.season import airport, choosing
 from bot.season.living import Choose, Course, Story, course, live
 from bot.season.report import Season, WayReport
 from bot.season.tally import tally
@@ -47,7 +47,8 @@ def run(
     terminal. WrongInput where the file cannot be read or has no hours of those days.
     """
     try:
-        _, parsed = weather_file.parse(weather.read_bytes())
+        body = weather.read_bytes()
+        parsed = airport.parse(body) if airport.is_one(body) else weather_file.parse(body)[1]
     except OSError as error:
         raise WrongInput(f"{weather}: {error.strerror or error}; name a file of recorded hours (EPW or CSV)") from None
     except Unreadable as error:
@@ -93,7 +94,9 @@ def _span(barn: Barn, hours: Hours, weather: Path, start: date | None, end: date
     first = datetime.combine(start, time(), zone) if start else begins
     last = datetime.combine(end + timedelta(days=1), time(), zone) if end else ends.astimezone(zone)
     first, last = max(first, begins), min(last, ends.astimezone(zone))
-    if first >= last:
+    inside = slice(int(first.timestamp()) - hours.start_s, int(last.timestamp()) - hours.start_s)
+    known = ~np.isnan(hours.temperature_c[inside.start // HOUR_S : inside.stop // HOUR_S])
+    if first >= last or not known.any():
         has = f"{begins:%Y-%m-%d} to {ends.astimezone(zone):%Y-%m-%d}"
         raise WrongInput(f"{weather}: has hours from {has}, none of the days asked for; change --from or --to")
     return first, last

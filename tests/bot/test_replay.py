@@ -131,6 +131,31 @@ def test_faults_of_the_record_are_told_and_their_hours_not_judged(barn: Barn, tm
     assert any("cannot be" in note for note in season.notes)
 
 
+def test_an_airports_table_is_read_as_it_comes(barn: Barn, tmp_path: Path):
+    """°F, mph, inches, cells that say NA, a wind that cannot be, and a second airport that is left out."""
+    rows = ["origin,year,month,day,hour,temp,dewp,humid,wind_dir,wind_speed,wind_gust,precip,pressure,visib,time_hour"]
+    for k in range(60):
+        wind = "1048.36" if k == 40 else "NA" if k == 41 else "10.0"
+        at = START + timedelta(hours=k)
+        rest = f"2025,12,1,{k % 24},32.0,20,60,270,{wind},NA,0.01,1012,10,{at:%Y-%m-%dT%H:%M:%SZ}"
+        rows += [f"JFK,{rest}", f"LGA,{rest}"]
+    path = tmp_path / "flights.csv"
+    path.write_text("\n".join(rows) + "\n")
+    season = run(barn, path)
+    assert season.coldest == pytest.approx(np.zeros(len(season.coldest)))
+    assert season.unjudged_h == pytest.approx(2, abs=0.01)
+    assert any("only JFK" in note for note in season.notes)
+    assert any("cannot be" in note for note in season.notes)
+
+
+def test_days_in_a_gap_of_the_record_are_wrong_input(barn: Barn, tmp_path: Path):
+    """A season of which nothing is known is no season."""
+    path = tmp_path / "winter.csv"
+    path.write_text(as_csv(recorded(6), dict.fromkeys(range(24, 96), "")))
+    with pytest.raises(WrongInput, match="none of the days asked for"):
+        run(barn, path, date(2025, 12, 2), date(2025, 12, 3))
+
+
 def test_days_can_be_asked_for(barn: Barn, tmp_path: Path):
     """From one local day to another, both included."""
     path = tmp_path / "winter.csv"
