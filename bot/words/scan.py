@@ -23,6 +23,9 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
         pieces.extend(tokenise(text[at:place]))
         pieces.append(Token(name, text[place : place + len(name)], place, place + len(name), "name"))
         at = place + len(name)
+        if text[at : at + 2] in ("'s", "’s"):
+            pieces.append(Token("'s", text[at : at + 2], at, at + 2, "word"))
+            at += 2
     return pieces + tokenise(text[at:])
 
 

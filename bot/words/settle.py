@@ -150,6 +150,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if len([i for i in items if not i.mark]) == 1:
         return True
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
+    if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
+        follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
     if (
         item.raw[:1].islower()

@@ -287,7 +287,8 @@ PHRASES = {
         about, what about, this weekend, at the weekend, looking for, imagine, pretend, try, trying, tries,
         thinking of, thinking about, considering, better to, used to be, soon, do not want, trying to, think
         we should, be careful, beware, next, in spring, in the spring, in summer, nobody, no one, somebody,
-        anybody, for sale, selling, sold, buy, bought, buying, order, ordered, ordering, ready for
+        anybody, for sale, selling, sold, buy, bought, buying, order, ordered, ordering, ready for, take,
+        bring, pull, remove, swap, strip, throw, watch, check, look at, tell me, text me, let me know
     """,
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to, gets,

@@ -322,7 +322,9 @@ PHRASES = {
         pedid|o|a, hará, hace falta, falta que, sería, estará, pongo, ponemos, debe, deben, puedo, podemos,
         apetece, mejor que, traed, poned, meted, sacad, imagínate, en venta, pasado mañana, vendrá, avisad,
         avísame, avisadme, intentar, pienso en, alguien puede, alguien, nadie, haría, pondría, pondrán,
-        pondremos, pondré, sacaré, meteré, sacaremos, meteremos
+        pondremos, pondré, sacaré, meteré, sacaremos, meteremos, pon, ponle, ponles, ponedle, pónganle, quita,
+        quítale, quítenle, quitadle, mete, métele, saca, tapa, tápale, vigila, vigilad, mira si, mirad si,
+        dime, decidme, revisa, revisad
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les

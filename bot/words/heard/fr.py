@@ -317,14 +317,17 @@ PHRASES = {
         serait, serait, aimerait, aimerais, voudrait, voudrais, risque, attention à, gare, méfiez, sera,
         seront, aura, auront, mettra, mettrai, mettrons, après demain, pourvu, essayer, essaie, imagine,
         quelqu'un, quelqu'une, personne, faire, tondra, tondrons, rentrera, rentrerai, sortira, sortirai,
-        j'aimerais, mettrez, vendu||e, on mettra, bientôt, on va, que ce soit, rentrez, sortez, mettez
+        j'aimerais, mettrez, vendu||e, on mettra, bientôt, on va, que ce soit, rentrez, sortez, mettez, mets,
+        mets lui, mettez lui, enlevez, retirez, surveille, surveillez, vérifie, vérifiez, regarde si, regardez
+        si, dis moi, dites moi, rentre le, sors le
     """,
     "habit": """
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent, adore,
         adorent, aime, aiment, préfère, en général, généralement, normalement, chaque jour, tous les jours,
         chaque hiver, rarement, comme un, comme une, plus que, mdr, lol, ptdr, haha, 😂, 🤣, connu pour, a
         tendance, ont tendance, rêvé, film, chanson, photo, photos, vidéo, trop belle, trop beau, est beau,
-        est belle, trop mignon, trop mignonne
+        est belle, trop mignon, trop mignonne, toujours dans, toujours quand, toujours après, toujours
+        pendant, toujours sous, toujours avec
     """,
     "yesterday": "hier, hier matin, hier après midi",
     "long ago": """
