@@ -48,6 +48,7 @@ class BarnDay:
         self.ledger, self.mailbox = self.book.ledger, self.book.mailbox
         self.told = Told(self.book)
         self.reports: list[tuple[Incoming, Person, list[Entry]]] = []  # told, but not yet planned anew
+        self.unreported = self.state  # the barn before the first of them
         self.owed = self.book.unplanned()
         self.filed = False  # whether the file has been looked at since the start
         self.asks = Asks(self.mailbox)
@@ -65,6 +66,8 @@ class BarnDay:
 
     def hear(self, incoming: Incoming) -> None:
         """One message or tap: its facts and its answer are committed together, once."""
+        if not self.reports:
+            self.unreported = self.state
         with self._all_or_nothing():
             if self.mailbox.heard(incoming.key, digest(incoming)):
                 return
@@ -249,8 +252,8 @@ class BarnDay:
         if self.sheet is None or not (self.reports or (self.owed and not rounds.quiet(self.barn, now))):
             return
         weather = self.told.weather or self.forecasts(now)
-        before, after = self.sheet, self.told.again(weather, now)
-        moves = moved(before, after)
+        before = self.sheet
+        after, moves = self.told.settled(self.unreported if self.reports else None, weather, now)
         with self._all_or_nothing():
             self.told.change(now, after, moves, "report", weather)
             if self.reports:

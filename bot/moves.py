@@ -1,14 +1,17 @@
 """Two sheets compared: which horses are to wear something else than people were told, and in which window."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from datetime import datetime
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 
 from bot.barn import Barn
 from bot.events import Entry, Event
-from bot.sheet import DressSheet, Sheet
+from bot.sheet import DressSheet, HorseSheet, Sheet
 from bot.state import Standing
 from rules.moved import matters
+from rules.reason import Reason
+
+HOUR = timedelta(hours=1)
 
 
 @dataclass(frozen=True)
@@ -50,6 +53,28 @@ def put_on(sheet: Sheet, horses: Sequence[str], standing: Standing) -> dict[str,
             wear = {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
             return {name: worn for name, worn in wear.items() if set(worn) != set(standing.wear.get(name, ()))}
     return {}
+
+
+def carried(horse: str, before: Sheet, after: Sheet) -> HorseSheet:
+    """What one horse was told before, on the hours and windows of a later sheet of the same round."""
+    gone = round((after.sky[0].at - before.sky[0].at) / HOUR)
+    was = before.horse(horse)
+    told = {window.start: dress for window, dress in zip(before.windows, was.windows, strict=True)}
+    return replace(was, windows=tuple(_later(told[window.start], gone, len(after.sky)) for window in after.windows))
+
+
+def _later(dress: DressSheet, gone: int, hours: int) -> DressSheet:
+    def shifted(reasons: Sequence[Reason]) -> tuple[Reason, ...]:
+        hour = [None if r.hour is None or r.hour < gone else r.hour - gone for r in reasons]
+        return tuple(replace(r, hour=h) for r, h in zip(reasons, hour, strict=True))
+
+    return replace(
+        dress,
+        why=shifted(dress.why),
+        cautions=shifted(dress.cautions),
+        cold_by_hour=dress.cold_by_hour[gone : gone + hours],
+        heat_by_hour=dress.heat_by_hour[gone : gone + hours],
+    )
 
 
 def shared(moves: Sequence[Move], reports: Sequence[Sequence[Entry]], barn: Barn) -> list[list[Move]]:

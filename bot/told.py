@@ -9,10 +9,11 @@ from bot import rounds
 from bot.daybook import DayBook
 from bot.events import Changed, Entry
 from bot.forecast import Forecast
-from bot.moves import Move, put_on
+from bot.moves import Move, carried, moved, put_on
 from bot.planning import Planner
 from bot.post.news import Cause
 from bot.sheet import Sheet, dump, load
+from bot.state import State
 
 
 class Told:
@@ -42,11 +43,26 @@ class Told:
             self.planner = Planner(self.book.barn)
             self.sheet = self._last()
 
-    def again(self, weather: Forecast | None, now: datetime) -> Sheet:
-        """The standing windows planned anew from now on."""
+    def again(self, weather: Forecast | None, now: datetime, state: State | None = None) -> Sheet:
+        """The standing windows planned anew from now on. state: the barn as it would be; None: as it is."""
         assert self.sheet is not None
         windows = [w for w in self.sheet.windows if w.end > now] or rounds.windows(self.book.barn, now)
-        return self.planner.sheet(self.book.state, weather, windows, now, told=self.sheet)
+        return self.planner.sheet(state or self.book.state, weather, windows, now, told=self.sheet)
+
+    def settled(self, was: State | None, weather: Forecast | None, now: datetime) -> tuple[Sheet, list[Move]]:
+        """The plan anew for what was reported since the barn was `was`, and whom that moves.
+
+        Whom the clock alone would move keeps what it was told: one round, one outfit, and no report is blamed for it.
+        """
+        assert self.sheet is not None
+        after = self.again(weather, now)
+        moves = moved(self.sheet, after)
+        if was is None or not moves or was.horses.keys() != self.book.state.horses.keys():
+            return after, moves
+        theirs = {m.horse for m in moved(self.again(weather, now, was), after)}
+        left = {m.horse for m in moves} - theirs
+        kept = tuple(carried(h.horse, self.sheet, after) if h.horse in left else h for h in after.horses)
+        return replace(after, horses=kept), [m for m in moves if m.horse in theirs]
 
     def change(
         self, now: datetime, after: Sheet, moves: Sequence[Move], cause: Cause, weather: Forecast | None

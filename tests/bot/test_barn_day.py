@@ -389,6 +389,15 @@ def test_a_report_is_not_blamed_for_a_newer_forecast(morning: Group) -> None:
     assert "Juniper" not in updates[0].about["horses"]
 
 
+def test_a_report_is_not_blamed_for_the_time_of_day(morning: Group) -> None:
+    """At three in the night the model would dress two others otherwise; Maple's report does not say so."""
+    morning.until("17:00")
+    said = morning.says("27 3:00", "Dot", "Maple sweaty")
+    assert not any(name in one.text for one in said for name in ("Sparrow", "Tansy"))
+    (sheet, wear) = morning.day.sheet, morning.day.state.standing.wear
+    assert {h.horse: h.windows[0].wear for h in sheet.horses} == wear
+
+
 def test_no_update_in_quiet_hours_but_one_when_they_end(morning: Group) -> None:
     """Weather waits until people are up."""
     morning.until("22:00")

@@ -8,7 +8,7 @@ import pytest
 
 from bot.barn import Barn
 from bot.events import Entry, GarmentIs, Seen
-from bot.moves import moved, put_on, shared
+from bot.moves import carried, moved, put_on, shared
 from bot.sheet import DressSheet, Sheet
 from bot.state import Standing
 
@@ -69,6 +69,17 @@ def test_what_is_put_on_now_is_the_standing_rounds_only(sheet: Sheet, standing: 
     after = dressed(dressed(sheet, "Ned", 0), "Pip", 1)
     assert put_on(after, ["Ned", "Pip"], standing) == {"Ned": ()}
     assert put_on(after, ["Ned"], replace(standing, round="noon")) == {}
+
+
+def test_what_is_carried_over_stands_on_the_later_hours(sheet: Sheet) -> None:
+    """Four hours on, Maple's reasons and margins point at the same clocks as before."""
+    later = replace(sheet, sky=sheet.sky[4:])
+    was, now = sheet.horse("Maple"), carried("Maple", sheet, later)
+    assert [d.wear for d in now.windows] == [d.wear for d in was.windows]
+    for old, new in zip(was.windows, now.windows, strict=True):
+        assert new.cold_by_hour == old.cold_by_hour[4:]
+        clocks = [sheet.sky[r.hour].at if r.hour is not None and r.hour >= 4 else None for r in old.why]
+        assert [None if r.hour is None else later.sky[r.hour].at for r in new.why] == clocks
 
 
 def test_each_report_is_answered_with_its_own_horses(sheet: Sheet, farm: Barn, standing: Standing) -> None:
