@@ -32,7 +32,9 @@ def answer(
     """The answer in the asker's language and units. evidence: what the horse's signs have taught, oldest first."""
     tongue = for_person(barn, person)
     if asked.about == "help":
-        return lay_out(tongue.say("help", **tongue.examples))
+        manages = person is not None and person.role == "manager"
+        more = tongue.say("help manager", one=tongue.examples["one"]) if manages else None
+        return lay_out(tongue.say("help", **tongue.examples), more)
     if asked.about in {"why", "today", "forecast"} and (sheet is None or not sheet.windows):
         return lay_out(tongue.say("no plan yet"))
     scene = Scene(asked, sheet or _empty(barn, now), state, tongue, now, evidence)

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from bot.answer import safety
 from bot.barn import Barn, Person
 from bot.barn_day import BarnDay
 from bot.chat.script import Line
@@ -15,6 +16,8 @@ from bot.forecast import from_file
 from bot.state import as_filed
 from bot.store import Store
 from bot.words import read
+from bot.words.heard.topics import TOPICS
+from bot.words.said import LANGUAGES, phrasebook
 
 MORNING = Path(__file__).parents[2] / "bot" / "demo" / "morning.csv"
 Said = Callable[..., str]
@@ -113,3 +116,14 @@ def test_the_contracts_words_stay_as_they_are(barn: Barn) -> None:
         {"kind": "question", "about": "help"},
         {"kind": "question", "about": "state", "horse": "Maple"},
     ]
+
+
+def test_every_language_knows_every_topic() -> None:
+    """What can be asked in one language can be asked, and is answered, in each."""
+    for language, table in TOPICS.items():
+        assert set(table) == set(TOPICS["en"]), language
+    handling = set(TOPICS["en"]) - {"handover", "picture", "week"}
+    for language in LANGUAGES:
+        told = {topic: safety(topic, language) for topic in phrasebook("en").safety}
+        assert set(told) == handling
+        assert set(told.values()) == {safety(topic, language) for topic in phrasebook(language).safety}

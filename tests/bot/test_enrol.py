@@ -1,5 +1,6 @@
 """The barn's list changed by message: what would be written is shown, yes writes it, undo takes it back."""
 
+import re
 from datetime import date
 from pathlib import Path
 
@@ -10,11 +11,13 @@ from hypothesis import strategies as st
 from bot.barn import Barn, demo_path, load
 from bot.barn.amend import amended, as_now, lines
 from bot.enrol.reading import proposed
+from bot.enrol.tables import TABLES
 from bot.events import Enrolled, Struck
 from bot.export import export
 from bot.problems import WrongFile
 from bot.state import as_filed
 from bot.words import read
+from bot.words.said import phrasebook
 from tests.barn_group import Group, words
 
 TODAY = date(2026, 11, 26)
@@ -282,3 +285,24 @@ def test_who_leaves_owns_no_horse_any_more() -> None:
     assert "- horses: {name: Pip, owner: Priya}" in written("take Priya off the list")
     assert "- garments: {id: tansy-liner}" in written("Tansy sold")
     assert "- horses: {name: Maple, wearing: [maple-sheet]}" in written("take maple-sheet off the list")
+
+
+# ── languages ────────────────────────────────────────────────────────────────────────────────────────────────────────
+
+
+@pytest.mark.parametrize("language", TABLES)
+def test_every_language_has_every_row(language: str) -> None:
+    """What can be changed in one language can be changed in each."""
+    for part, english in TABLES["en"]._asdict().items():
+        there = getattr(TABLES[language], part)
+        assert set(there) == set(english) if isinstance(english, dict) else there
+
+
+@pytest.mark.parametrize("language", TABLES)
+def test_what_help_tells_the_manager_is_understood(language: str) -> None:
+    """Each example in the manager's help is a change when written as it stands there."""
+    text = phrasebook(language).say("help manager", one="Maple")
+    examples = re.findall(r"[“«]\s*(.*?)\s*[”»]", text)
+
+    assert len(examples) == 5
+    assert all(change(example) for example in examples), examples

@@ -159,7 +159,12 @@ LINES = {
         "“{two} liner wet”, “{one} strap broken”\n"
         "“{one} done”, “all done”, “{two} bare”\n"
         "Ask: “why {one}?”, “who is left?”, “what is drying?”, “how is {two}?”, “forecast”.\n"
+        "Also: “handover”, “which strap first?”, “picture of {one}”, “how was {two} this week?”.\n"
         "“undo” takes back your last."
+    ),
+    "help manager": (
+        "For the manager: “new horse Biscuit, 75 in”, “new spare turnout 200 g 75 in”, “new groom Marta”, "
+        "“set {one}: condition 4”, “{one} sold”. I show what would be written and ask."
     ),
     # the week, to an owner
     "week head": "Your horses, {start} to {end}",

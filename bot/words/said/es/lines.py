@@ -159,7 +159,12 @@ LINES = {
         "«manta interior de {two} mojada», «correa de {one} rota»\n"
         "«{one} listo», «todo listo», «{two} sin manta»\n"
         "Pregunte: «¿por qué {one}?», «¿quién falta?», «¿qué se está secando?», «¿cómo está {two}?», «pronóstico».\n"
+        "También: «relevo», «¿qué correa primero?», «imagen de {one}», «¿cómo estuvo {two} esta semana?».\n"
         "«deshacer» retira lo último suyo."
+    ),
+    "help manager": (
+        "Para quien dirige: «nuevo caballo Trufa, 75 in», «nueva manta de campo de repuesto 200 g 75 in», "
+        "«nueva moza Marta», «apunta {one}: condición 4», «{one} vendido». Muestro lo que se escribiría y pregunto."
     ),
     # the week, to an owner
     "week head": "Sus caballos, {start} a {end}",

@@ -160,7 +160,13 @@ LINES = {
         "« {one} fait », « tout est fait », « {two} sans couverture »\n"
         "Demandez : « pourquoi {one} ? », « qui reste ? », « qu'est-ce qui sèche ? », « comment va {two} ? », "
         "« prévisions ».\n"
+        "Aussi : « relève », « quelle sangle d'abord ? », « image de {one} », "
+        "« comment était {two} cette semaine ? ».\n"
         "« annuler » retire votre dernier message."
+    ),
+    "help manager": (
+        "Pour qui dirige : « nouveau cheval Biscuit, 190 cm », « nouvelle couverture de pré de réserve 200 g 190 cm », "
+        "« nouveau groom Marta », « note {one} : état 4 », « {one} vendu ». Je montre ce qui serait écrit et demande."
     ),
     # the week, to an owner
     "week head": "Vos chevaux, {start} au {end}",
