@@ -45,7 +45,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> list[str]:
     """The languages most of the words belong to; the speaker's own first where several do."""
-    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.horses and t.text not in names.people}
+    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.named}
     speaker = person.language if person else "en"
     order = [speaker, *(x for x in LANGUAGES if x != speaker)]
     known = {x: sum(word in lexicon(x).everyday for word in words) for x in order}

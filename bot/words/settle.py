@@ -124,7 +124,8 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
-    if before.has("is") and at > 1 and not before.has("has"):
+    asked = at > 1 and items[at - 2].has("question")  # "what is star in"
+    if before.has("is") and at > 1 and not before.has("has") and not asked:
         return True  # "it is dusty"; but "is Dusty in"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both")
     return adjectival or before.text in ("of", "every")
@@ -152,15 +153,19 @@ def _named(items: Sequence[Item], at: int) -> bool:
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
     if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
         follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
+    if before is not None and before.has("of") and not before.has("article") and at > 1:
+        before = items[at - 2]  # "metí a Luna"
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
-    if (
-        item.raw[:1].islower()
-        and item.has("weather", "weekday")
-        and after is not None
-        and not _sure_sign(items[at + 1 :])
-    ):
+    if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
         follows = False
     return follows or precedes
+
+
+def _may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
+    """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
+    if not item.has("bare weather", "mass", "weekday") or _sure_sign(rest):
+        return False
+    return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
 
 
 def _passing(item: Item) -> bool:

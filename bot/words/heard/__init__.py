@@ -120,6 +120,8 @@ MEANINGS = {
     "was": "past of to be, which makes a time clause a report",
     "plan": "future, duty, wish, guess: not a report",
     "habit": "always, usually: not a report",
+    "bare weather": "weather said without an article, which some horses are called",
+    "mass": "the same, where it may even be the subject: rain is cold",
     "yesterday": "too old for a sign; not for a clip",
     "long ago": "before that: not a report",
     "weather": "weather and seasons, some of which are names",

@@ -297,6 +297,11 @@ PHRASES = {
         a, as a, than, reminds, story, joke, lol, lmao, haha, hahaha, 😂, 🤣, dream, dreamed, dreamt, poor
         people, movie, song, book, photo, picture, pic, video
     """,
+    "bare weather": """
+        misty, sunny, frosty, snowy, windy, foggy, cloudy, stormy, breezy, rainy, dusty, muddy, storm, cloud,
+        breeze, sun, wind, thunder
+    """,
+    "mass": "rain, snow, ice, hail, frost, fog, sleet, drizzle, summer, winter, spring, autumn, fall",
     "yesterday": "yesterday, yesterday morning, yesterday evening",
     "long ago": """
         last week, last month, last year, last winter, last summer, last time, the other day, weeks ago, days

@@ -332,6 +332,8 @@ PHRASES = {
         un, como una, más que, jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una, acostumbra, qué
         guap|o|a, soñé, película, canción, foto, vídeo, video, fotos, 😂, 🤣
     """,
+    "bare weather": "",
+    "mass": "",
     "yesterday": "ayer, ayer por la tarde, ayer por la mañana",
     "long ago": """
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,

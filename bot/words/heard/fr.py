@@ -329,6 +329,8 @@ PHRASES = {
         est belle, trop mignon, trop mignonne, toujours dans, toujours quand, toujours après, toujours
         pendant, toujours sous, toujours avec
     """,
+    "bare weather": "",
+    "mass": "",
     "yesterday": "hier, hier matin, hier après midi",
     "long ago": """
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
