@@ -18,7 +18,7 @@ from bot.daybook import DayBook
 from bot.events import Entry, Posted
 from bot.evidence import Lesson
 from bot.forecast import Forecast
-from bot.hearing import Decision, Scene, corrected, digest, meant, reference, speaker, strangers, understood
+from bot.hearing import Decision, Scene, corrected, digest, meant, picked, reference, speaker, strangers, understood
 from bot.message import Incoming, Outgoing
 from bot.moves import Move, moved, shared
 from bot.post.news import Cause
@@ -117,7 +117,7 @@ class BarnDay:
         for outgoing in decision.say:
             self.book.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
         if incoming.tap is not None:
-            self._tick_off(incoming)
+            self._tick_off(incoming, person)
         if decision.ask:
             self.asks.put(person.name, decision.ask, incoming.at)
         elif entries or decision.settled:
@@ -125,13 +125,16 @@ class BarnDay:
         if entries or back:
             self.reports.append((incoming, person, [*back, *entries]))
 
-    def _tick_off(self, incoming: Incoming) -> None:
-        """A tap shows on the post's own buttons: who is done, and who said so."""
+    def _tick_off(self, incoming: Incoming, person: Person) -> None:
+        """A tap shows on the buttons themselves: who is done, or what was chosen, and who said so."""
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
-        standing = self.state.standing
+        standing, buttons = self.state.standing, None
         if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
             names = ours.about.get("names") or [h.name for h in self.barn.horses]
             buttons = post.ticked(ours.buttons, names, standing.done_by)
+        elif ours and ours.kind == "ask" and self.ledger.by_key(incoming.key):
+            buttons = picked(ours.buttons, incoming.tap, person)
+        if buttons:
             self.book.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
 
     def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:

@@ -87,9 +87,10 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     say += [addressed(incoming, person, reply) for reply in answers(heard, person, scene, incoming.at)]
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
-    if events and incoming.tap is None:  # a tap shows on its own button
+    if events:
         note = noticed(incoming, person, events, scene)
-        say += [note] if note.kind != "react" or not say else []
+        nod = note.kind == "react"  # a tap needs none: it shows on its own button
+        say += [note] if not nod or (incoming.tap is None and not say) else []
     return Decision(
         events=(*events, *(a.recheck for a in alarms)),
         undo=any(isinstance(e, Undo) for e in heard.events),
@@ -141,6 +142,11 @@ def asked_back(incoming: Incoming, person: Person, ask: Ask, scene: Scene) -> Ou
     return replace(spoken(incoming, person, answer.ask(ask, scene.barn, person)), kind="ask", buttons=rows, about=about)
 
 
+def picked(rows: tuple[tuple[Button, ...], ...], tap: str | None, person: Person) -> tuple[tuple[Button, ...], ...]:
+    """What is left of a question's choices once one is tapped: that one, with who chose it."""
+    return tuple((Button(f"✓ {b.text} · {person.name}", "picked"),) for row in rows for b in row if b.data == tap)
+
+
 def noticed(incoming: Incoming, person: Person, events: Sequence[Event], scene: Scene) -> Outgoing:
     """A plain report: one line where there is something to say, else a reaction."""
     text = answer.noted(events, scene.state, scene.barn, person)
@@ -176,7 +182,8 @@ def reference(about: dict[str, Any]) -> Reference:
     """What an answer to one of our messages is about."""
     ask = ask_from_json(about["ask"]) if about.get("ask") else None
     horses, garments = tuple(about.get("horses", ())), tuple(about.get("garments", ()))
-    return Reference(horses, garments, ask, posted=about.get("posted"), names=tuple(about.get("names", ())))
+    names = tuple(about.get("names", ()))
+    return Reference(horses, garments, ask, posted=about.get("posted"), names=names, telegram=about.get("telegram"))
 
 
 def speaker(barn: Barn, sender: Sender) -> Person | None:
@@ -226,4 +233,5 @@ def strangers(
         for manager in (p for p in barn.people if p.role == "manager" and p.telegram is not None):
             yield Outgoing("alert", text, to=manager.name, urgent=True)
     elif not heard.chatter and not greeted():
-        yield Outgoing("answer", answer.stranger(incoming.sender.name, barn, language), reply_to=incoming.key)
+        text, about = answer.stranger(incoming.sender.name, barn, language), {"telegram": incoming.sender.id}
+        yield Outgoing("answer", text, reply_to=incoming.key, about=about)

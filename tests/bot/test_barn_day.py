@@ -232,8 +232,14 @@ def test_an_open_question_is_completed_by_a_short_answer(morning: Group, answer:
 def test_a_tap_completes_an_open_question(morning: Group) -> None:
     """With gloves on: the second choice."""
     morning.says("8:00", "Theo", "liner wet")
-    morning.says("8:01", "Theo", "", tap="pick:2", reply_to=morning.key("liner"))
+    asked = morning.key("liner")
+    edit = morning.says("8:01", "Theo", "", tap="pick:2", reply_to=asked)[0]
     assert morning.day.state.garments["juniper-liner"].state == "wet"
+    assert edit.edits == asked
+    assert [[b.text.replace("\u00a0", " ") for b in row] for row in edit.buttons] == [
+        ["✓ Juniper's 150 g liner · Theo"]
+    ]
+    assert morning.says("8:02", "Theo", "", tap="picked", reply_to=asked) == []
 
 
 def test_an_answer_counts_after_a_restart(morning: Group) -> None:
