@@ -17,7 +17,7 @@ from bot.forecast import from_air
 from bot.state import HorseNow, State
 from rules.dressed import Dressed
 from rules.lived import live
-from rules.offset import Evidence, Learned, learn
+from rules.offset import Evidence, Learned, learn, prior_sd
 from rules.question import Piece, Stay
 
 NEW_COAT, NEW_COAT_SOUTH = 9, 3  # months: a horse in a new winter coat is partly another horse
@@ -51,7 +51,9 @@ def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Know
 def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> Learned:
     """What all of a horse's standing signs teach, seen from `now_s`."""
     now = state.horses[filed.name]
-    return learn([e for _, e in evidence(barn, filed, now, known)], now_s, widening(barn, now))
+    at = datetime.fromtimestamp(now_s, UTC)
+    taught = [e for _, e in evidence(barn, filed, now, known)]
+    return learn(taught, now_s, widening(barn, now), prior_sd(horse(filed, now, at)))
 
 
 def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iterable[tuple[Entry, Evidence]]:

@@ -20,6 +20,7 @@ from math import isfinite
 import numpy as np
 
 from rules import parameters as p
+from rules.horse import Horse, body
 from rules.weather import Floats
 
 HOUR_S, DAY_S = 3600, 86_400
@@ -83,15 +84,18 @@ class Learned:
     shifts: tuple[float, ...] = ()
 
 
-def learn(evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = ()) -> Learned:
+def learn(
+    evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = (), prior_sd_c: float = float(p.OFFSET_PRIOR)
+) -> Learned:
     """The offset after all evidence up to now.
 
+    prior_sd_c: how unsure the model is of such a horse before anybody said anything [K]; see `prior_sd`.
     now_s, widen_at_s: POSIX seconds; the latter the instants after which older evidence counts less (a clip, an
     illness, a new season). Evidence from after now_s is left out. Mean within ± OFFSET_MOST.
     """
     order = [k for k in sorted(range(len(evidence)), key=lambda k: _place(evidence[k])) if evidence[k].at_s <= now_s]
     used = [evidence[k] for k in order if evidence[k].teaches]
-    steps = _log_posteriors(used, now_s, widen_at_s)
+    steps = _log_posteriors(used, now_s, widen_at_s) + _OFFSET**2 * (p.OFFSET_PRIOR**-2 - prior_sd_c**-2) / 2
     density = np.exp(steps - steps.max(axis=1, keepdims=True))
     density /= density.sum(axis=1, keepdims=True)
     means = density @ _OFFSET
@@ -102,6 +106,11 @@ def learn(evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = 
             shifts[k] = next(moved)
     spread = float(density[-1] @ (_OFFSET - means[-1]) ** 2)
     return Learned(float(means[-1]), spread**0.5, tuple(shifts))
+
+
+def prior_sd(horse: Horse) -> float:
+    """How unsure the model is of this horse [K]: more of ponies, donkeys, old, young and sick ones than of a horse."""
+    return float(p.OFFSET_PRIOR * body(horse).unsure_k / p.UNSURE)
 
 
 def log_marginal(evidence: Sequence[Evidence], now_s: int) -> float:

@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from rules import parameters as p
-from rules.offset import Evidence, learn
+from rules.horse import Horse
+from rules.offset import Evidence, learn, prior_sd
 
 DAY = 86400
 NOW = 100 * DAY
@@ -188,3 +189,12 @@ def test_a_warm_sign_on_a_bare_horse_counts_less_and_a_cold_one_in_full():
     for sign, less in (("hot", True), ("sweating", True), ("cold", False), ("comfortable", False)):
         clothed, bare = (learn([replace(seen(sign), bare=b)], NOW).mean_c for b in (False, True))
         assert (abs(bare) < abs(clothed)) == less
+
+
+def test_the_model_is_less_sure_of_a_pony_and_of_the_very_old():
+    """Before anybody said anything their band is wider, and one sign moves them further."""
+    horse, pony, old = Horse("A"), Horse("B", species="pony", weight_kg=220), Horse("C", age_years=29)
+    sure, wide, aged = (learn([], NOW, prior_sd_c=prior_sd(one)).sd_c for one in (horse, pony, old))
+    assert sure < aged < wide
+    sign = [seen("sweating", heat=2)]
+    assert learn(sign, NOW, prior_sd_c=prior_sd(pony)).mean_c < learn(sign, NOW).mean_c < 0
