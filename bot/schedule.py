@@ -8,10 +8,11 @@ import asyncio
 import logging
 import os
 import random
+import threading
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from datetime import UTC, datetime, timedelta
-from typing import Any
+from typing import Any, TypeVar, cast
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler  # type: ignore[import-untyped]
 
@@ -30,6 +31,8 @@ FIRST_FORECAST_S = 45.0  # a first post waits so long for it
 REPORT_S = 60
 WATCH_S = 30
 EXIT_STUCK = 70  # EX_SOFTWARE: the supervisor starts us anew
+
+Result = TypeVar("Result")
 
 ALWAYS: Mapping[str, Any] = {"misfire_grace_time": None, "coalesce": True, "max_instances": 1}
 
@@ -50,7 +53,7 @@ class Schedule:
         now, add = datetime.now(UTC), self._scheduler.add_job
         add(self.begin, next_run_time=now)
         add(self.tick, "interval", seconds=TICK_S)
-        add(self.report, "interval", seconds=REPORT_S, next_run_time=now + timedelta(seconds=5))
+        add(self.report, "interval", seconds=REPORT_S, next_run_time=now + timedelta(seconds=min(5, REPORT_S)))
         add(self.watch, "interval", seconds=WATCH_S)
         for served in self.barns:
             first = now + timedelta(minutes=REFRESH_MIN, seconds=random.uniform(0, JITTER_S))
@@ -86,7 +89,7 @@ class Schedule:
         """Ask the barn's forecast providers, in a thread. A reply never waits for this."""
         try:
             now = datetime.now(UTC)
-            found = await asyncio.to_thread(refresh, served.barn, served.last_good, now)
+            found = await apart(refresh, served.barn, served.last_good, now)
             if found.source:
                 self.forecasts[served.barn.barn] = now
             for line in found.told:
@@ -121,3 +124,29 @@ class Schedule:
                     write_health(served.store.path, self.pulse, datetime.now(UTC), rest)
             except OSError as error:
                 LOG.error("%s: health file: %s", served.barn.barn, error)
+
+
+async def apart(work: Callable[..., Result], *args: Any) -> Result:
+    """Do slow work in a thread that nobody waits for when the bot is stopped."""
+    loop = asyncio.get_running_loop()
+    done: asyncio.Future[Result] = loop.create_future()
+
+    def settle(result: Result | None, error: Exception | None) -> None:
+        if done.cancelled():
+            return
+        if error:
+            done.set_exception(error)
+        else:
+            done.set_result(cast("Result", result))
+
+    def run() -> None:
+        outcome: tuple[Result | None, Exception | None]
+        try:
+            outcome = work(*args), None
+        except Exception as error:
+            outcome = None, error
+        with suppress(RuntimeError):  # the loop has ended meanwhile
+            loop.call_soon_threadsafe(settle, *outcome)
+
+    threading.Thread(target=run, daemon=True).start()
+    return await done

@@ -72,9 +72,8 @@ async def beside(commands: Mapping[str, tuple[str, ...]], singles: int, bursts: 
             await stack.enter_async_context(running(*command, url=api.url))
             await api.until(lambda api=api: any(m == "getMe" for m, _ in api.calls), 20)
             bots.append(Bot(name, api))
-            await asyncio.sleep(1.0)
             await bots[-1].one()
-            await asyncio.sleep(1.0)
+            await asyncio.sleep(0.3)
         for bot in bots:
             bot.took.clear()
         for _ in range(singles):

@@ -7,7 +7,7 @@ import shutil
 import sys
 import time
 from collections.abc import AsyncIterator, Callable
-from contextlib import AbstractAsyncContextManager, asynccontextmanager
+from contextlib import AbstractAsyncContextManager, asynccontextmanager, suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -104,6 +104,27 @@ async def test_people_are_answered_and_it_stops_at_once(api: LocalBotApi, serve:
     assert time.monotonic() - began < 10
     assert TOKEN not in log
     assert "Traceback" not in log
+
+
+async def test_a_weather_service_that_never_answers_does_not_delay_the_end(
+    api: LocalBotApi, serve: Start, tmp_path: Path
+) -> None:
+    """It is asked in a thread of its own, for up to half a minute; a stop does not wait for it."""
+
+    async def silent(reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
+        with suppress(ConnectionError):
+            await reader.read()
+        writer.close()
+
+    server = await asyncio.start_server(silent, "127.0.0.1", 0)
+    url = f"http://127.0.0.1:{server.sockets[0].getsockname()[1]}"
+    async with server, serve(demo(tmp_path), url=api.url, HAYBELL_OPEN_METEO_URL=url) as running:
+        api.say(THEO, "help")
+        await api.until(api.texts, 20)
+        began = time.monotonic()
+        assert (await running.end())[0] == 0
+        assert time.monotonic() - began < 5
+        await asyncio.sleep(0.1)
 
 
 async def test_a_server_that_knows_four_methods_is_enough(serve: Start, tmp_path: Path) -> None:
