@@ -144,6 +144,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if (
         item.has("weekday")
         and before is not None
+        and not (at + 1 < len(items) and items[at + 1].text == "'s")
         and (before.has("on", "hour", "in", "time") or before.text in ("this", "every"))
     ):
         return False

@@ -37,9 +37,6 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
     called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
     own = called or own
-    on = [g for g in own if g in worn]
-    if len(own) > 1 and len(on) == 1 and not (piece.every or piece.several):
-        own = on
     return _one(replace(piece, every=piece.every or piece.several), own)
 
 

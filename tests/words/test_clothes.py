@@ -30,7 +30,7 @@ def said(text: str, where: str = "oak") -> Heard:
         ("Willow's heavy is wet", "willow-heavy"),
         ("the spare 200 is wet", "spare-200-75"),
         ("Fig is fine, her cooler is wet", "fig-cooler"),
-        ("Lady Grey's rug is wet", "grey-sheet"),  # the outer of what she wears
+        ("Lady Grey's rug is wet", "grey-sheet"),  # a liner is no rug
     ],
 )
 def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: str) -> None:
@@ -42,6 +42,7 @@ def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: st
     ("text", "options"),
     [
         ("Willow's liner is wet", {"willow-thin-liner", "willow-thick-liner"}),
+        ("Fig's rug is wet", {"fig-stable", "fig-heavy"}),  # although she wears one of them
         ("the 400 or the plaid sheet is wet", None),
         ("Tucker's cooler is wet", {"tucker-sheet", "tucker-250", "tucker-liner"}),
         ("the neck cover is wet", None),
