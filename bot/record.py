@@ -9,6 +9,7 @@ from typing import Any
 from bot.barn import Barn, plain
 from bot.events import (
     Changed,
+    Enrolled,
     Entry,
     Event,
     FileSays,
@@ -16,6 +17,7 @@ from bot.events import (
     Posted,
     RecheckSet,
     Seen,
+    Struck,
     Undo,
     Wearing,
     Wished,
@@ -94,6 +96,10 @@ def value(event: Event, barn: Barn) -> str:
             return f"{event.round} {event.day}, {event.cause}: {' + '.join(event.wear) or 'a later round'}"
         case Undo():
             return " + ".join(map(str, event.numbers))
+        case Enrolled():
+            return f"{event.name} {_told(event.facts)}".strip()
+        case Struck():
+            return event.name
         case FileSays():
             return f"{event.about}: {_told(event.value)}"
     return str(next((getattr(event, name) for name in ("state", "style", "where") if hasattr(event, name)), ""))

@@ -22,7 +22,9 @@ def decided(incoming: Incoming, person: Person, scene: Scene, reply: Reference |
         reply = replace(reply, ask=None)
     heard = understood(incoming, person, scene, reply)
     told = proposed(incoming.text, person, scene.barn, scene.state) if heard.chatter and incoming.tap is None else None
-    return decide(incoming, person, heard, scene) if told is None else _shown(incoming, person, scene, told)
+    if told is None:
+        return decide(incoming, person, heard, scene)
+    return _shown(incoming, person, scene, _numbered(told, reply))
 
 
 def _shown(incoming: Incoming, person: Person, scene: Scene, told: Enrolled | Struck) -> Decision:
@@ -39,6 +41,13 @@ def _shown(incoming: Incoming, person: Person, scene: Scene, told: Enrolled | St
     ask = Ask("change", incoming.text, (tongue.say("yes"), tongue.say("no")), (told,))
     shown = asked_back(incoming, person, ask, scene)
     return Decision(say=(replace(shown, text="\n".join([shown.text, *rows])),), ask=ask)
+
+
+def _numbered(told: Enrolled | Struck, reply: Reference | None) -> Enrolled | Struck:
+    """Somebody enrolled in answer to the line that a stranger got: with that stranger's Telegram number."""
+    if reply is None or reply.telegram is None or not isinstance(told, Enrolled) or told.section != "people":
+        return told
+    return replace(told, facts={"telegram": reply.telegram} | told.facts)
 
 
 def _answered(incoming: Incoming, person: Person, scene: Scene, ask: Ask, *, yes: bool) -> Decision:

@@ -14,6 +14,7 @@ from bot.enrol.reading import proposed
 from bot.enrol.tables import TABLES
 from bot.events import Enrolled, Struck
 from bot.export import export
+from bot.message import Incoming, Sender
 from bot.problems import WrongFile
 from bot.state import as_filed
 from bot.words import read
@@ -249,6 +250,19 @@ def test_the_list_stays_over_a_restart(group: Group) -> None:
     group.open()
 
     assert group.says("8:02", "Marta", "Maple shivering")[0].kind == "alert"
+
+
+def test_a_stranger_is_enrolled_with_their_number_in_answer_to_the_line_they_got(group: Group) -> None:
+    """Nobody knows their Telegram number by heart; lower case is no hindrance behind a colon."""
+    marta = Sender(4242, "marta")
+    (line,) = group.hears(Incoming("g:stranger", marta, "Maple sweaty", group.at("8:00")))
+    assert "“new groom: marta”" in line.text
+    (shown,) = group.says("8:01", "Theo", "new groom: marta", reply_to=group.key("new groom: marta"))
+    assert "+ people: {name: marta, telegram: 4242, role: groom}" in shown.text
+    group.says("8:02", "Theo", "yes")
+
+    answered = group.hears(Incoming("g:groom", marta, "Maple shivering", group.at("8:05")))
+    assert answered[0].text.startswith("Maple is shivering")
 
 
 # ── the file ─────────────────────────────────────────────────────────────────────────────────────────────────────────

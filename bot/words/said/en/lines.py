@@ -206,7 +206,10 @@ LINES = {
     "nudge": "Not yet said to be done: {names}.",
     "missed": "The {round} post ({at}) was missed: I was not running. Dress by hand until the next round.",
     "handover head": "Hand-over, {at}",
-    "stranger": "{name}, I know only the people on this barn's list. The manager can add you.",
+    "stranger": (
+        "{name}, I know only the people on this barn's list. "
+        "The manager can add you: “new groom: {name}” in answer to this."
+    ),
     "stranger danger": "{name}, who is not on the list, writes: “{text}”. Please look.",
     "unknown group": "I belong to another group and cannot help here. Goodbye.",
     "not taken in": "I could not take in that last message; it is kept. Please say it again in other words.",

@@ -193,7 +193,7 @@ LINES = {
     "board change": "flecha y negrita: cambio",
     "board no days": "Todavía no se publicó ninguna ronda.",
     # the barn's list changed by message
-    "ask change": "¿Escribo esto en la lista de la cuadra?",
+    "ask change": "¿Escribo esto en la lista del establo?",
     "yes": "Sí",
     "no": "No",
     "fact enrolled": "{name} en la lista",
@@ -206,7 +206,10 @@ LINES = {
     "nudge": "Aún no constan como listos: {names}.",
     "missed": "Se perdió el aviso de {round} ({at}): yo no estaba en marcha. Vista a mano hasta la próxima ronda.",
     "handover head": "Relevo, {at}",
-    "stranger": "{name}, solo conozco a la gente de la lista de este establo. El encargado puede añadirle.",
+    "stranger": (
+        "{name}, solo conozco a la gente de la lista de este establo. "
+        "El encargado puede añadirle: «nuevo mozo: {name}» en respuesta a esto."
+    ),
     "stranger danger": "{name}, que no está en la lista, escribe: «{text}». Por favor, vaya a mirar.",
     "unknown group": "Pertenezco a otro grupo y aquí no puedo ayudar. Adiós.",
     "not taken in": "No pude procesar ese último mensaje; queda guardado. Dígalo otra vez con otras palabras.",

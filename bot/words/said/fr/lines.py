@@ -210,7 +210,10 @@ LINES = {
         "Le message « {round} » ({at}) a manqué : je ne tournais pas. Habillez à la main jusqu'à la prochaine tournée."
     ),
     "handover head": "Relève, {at}",
-    "stranger": "{name}, je ne connais que les gens de la liste de cette écurie. Le responsable peut vous ajouter.",
+    "stranger": (
+        "{name}, je ne connais que les gens de la liste de cette écurie. "
+        "Le responsable peut vous ajouter : « nouveau groom : {name} » en réponse à ceci."
+    ),
     "stranger danger": "{name}, qui n'est pas sur la liste, écrit : « {text} ». Allez voir, s'il vous plaît.",
     "unknown group": "J'appartiens à un autre groupe et ne peux pas aider ici. Au revoir.",
     "not taken in": "Je n'ai pas pu traiter ce dernier message ; il est gardé. Redites-le autrement.",
