@@ -180,10 +180,10 @@ RAIN_TRACE = Parameter(0.1, 0.05, 0.2, "mm", "less is no rain", "assumed")
 # ---- what people's words are worth ----------------------------------------------------------------------------
 OFFSET_MOST = Parameter(6.0, 5.0, 8.0, "K", "an individual's critical temperature is quoted to ±5 K", "derived")
 OFFSET_PRIOR = Parameter(2.0, 1.5, 4.0, "K", "two horses in three lie within it of the model", "assumed")
-SIGN_NOISE = Parameter(1.5, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
+SIGN_NOISE = Parameter(2.0, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
 HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
 SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")
-WRONG_REPORTS = Parameter(0.10, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
+WRONG_REPORTS = Parameter(0.03, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
 WARM_THOUGH_BARE = Parameter(
     0.3, 0.0, 1.0, "1", "what a warm sign on a bare horse counts: nothing comes off", "assumed"
 )
