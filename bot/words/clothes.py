@@ -126,6 +126,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         strong
         and before is not None
         and before.has("is")
+        and not before.has("has")
         and before.text != "'s"
         and len(run) == 1
         and not run[0].pieces

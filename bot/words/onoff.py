@@ -9,7 +9,7 @@ from bot.words.items import Item, predicate
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
     before, after = items[:at], items[at + 1 :]
-    following = next((i for i in after if not i.has("link", "article", "very", "is") or i.has("off", "on")), None)
+    following = _after_the_list(after)
     last = items[at - 1] if at else None
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
@@ -30,6 +30,16 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _after_the_list(after: Sequence[Item]) -> Item | None:
+    """What follows a piece and those listed with it: "liner and 200 on"."""
+    for k, item in enumerate(after):
+        listed = item.has("and") and k + 1 < len(after) and any(i.piece for i in after[k + 1 : k + 3])
+        passing = item.has("link", "article", "very", "is", "her") and not item.has("off", "on")
+        if not (listed or passing or (k and item.piece)):
+            return item
+    return None
 
 
 def _in_a_piece(items: Sequence[Item], at: int) -> bool:
@@ -69,4 +79,4 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     )
     if any(i.has("has") for i in items[:at]):
         return "whole"
-    return "on" if horse else ""
+    return "on" if horse or not rest else ""

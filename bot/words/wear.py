@@ -202,7 +202,7 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
         return named(owners)
     if clause.has("all horses", "everyone"):
         return named(telling.names)
-    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off")
+    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on")
     return telling.who if moves and len(telling.who) == 1 else ()
 
 

@@ -381,7 +381,7 @@ PHRASES = {
         finally, currently, apparently, sadly, unfortunately, luckily, especially, particularly, patches of,
         lots of, loads of, off, full of, the whole, whole, entire, has been, had been, more, most, at all,
         much, anything, sure, btw, o, tho, though, visibly, under there, thankfully, once, once again,
-        absolutely, clean
+        absolutely, clean, instead
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now, just now,
