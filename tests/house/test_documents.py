@@ -27,8 +27,12 @@ def test_readme_gives_the_two_commands_that_do_everything() -> None:
 
 
 def test_no_source_file_has_outgrown_a_sitting() -> None:
-    """A file that nobody reads in one go is two files."""
-    lines = {str(p.relative_to(ROOT)): len(p.read_text(encoding="utf-8").splitlines()) for p in SOURCES}
+    """A file that nobody reads in one go is two files; tables of words are looked up, not read."""
+    lines = {
+        str(p.relative_to(ROOT)): len(p.read_text(encoding="utf-8").splitlines())
+        for p in SOURCES
+        if p.parent.name != "heard"
+    }
     assert {name: count for name, count in lines.items() if count > 320} == {}
 
 
