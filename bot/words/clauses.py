@@ -9,7 +9,6 @@ from bot.words.items import Item, predicate
 STOPS = frozenset(".!?;\n¿¡")
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 
-VERBS = ("put on", "took off", "took", "wears", "swapped", "brought", "stays", "has")
 SOFT = frozenset(
     (
         "link",

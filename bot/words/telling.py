@@ -12,8 +12,6 @@ from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
 from bot.words.which import Meant, meant
 
-NOBODY = Item("", "")
-
 
 @dataclass
 class Telling:
