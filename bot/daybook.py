@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 
 from bot.barn import Barn
 from bot.barn.amend import as_now
@@ -24,12 +24,15 @@ class DayBook:
         self.store = store
         self.ledger = Ledger(store)
         self.mailbox = Mailbox(store)
-        self.enlist(datetime.now(barn.zone).date())
+        self.barn = barn
+        self.enlist()
 
-    def enlist(self, today: date) -> None:
+    def enlist(self) -> None:
         """The barn as file and chat have it by now, and its state from all that stands."""
         entries = self.ledger.entries()
-        self.barn = as_now(self.filed, entries, today)
+        barn = as_now(self.filed, entries)
+        if barn != self.barn:
+            self.barn = barn
         self.state = fold(self.barn, entries)
 
     @contextmanager
@@ -48,20 +51,16 @@ class DayBook:
         entries = self.ledger.append(at, who, key, events, text)
         for entry in entries:
             self.state = apply(self.state, entry)
-        self._noticed(entries, at)
+        if any(isinstance(event, Enrolled | Struck) for event in events):
+            self.enlist()
         return entries
 
     def undo(self, at: datetime, who: str, key: str, numbers: Sequence[int], text: str) -> list[Entry]:
         """Take back entries; gives those that stood until now."""
         back = self.ledger.undo(at, who, key, numbers, text)
         if back:
-            self.state = fold(self.barn, self.ledger.entries())
-        self._noticed(back, at)
+            self.enlist()
         return back
-
-    def _noticed(self, entries: Sequence[Entry], at: datetime) -> None:
-        if any(isinstance(entry.event, Enrolled | Struck) for entry in entries):
-            self.enlist(at.astimezone(self.filed.zone).date())
 
     def take_back(self, incoming: Incoming) -> list[Entry]:
         """An edited message: what its first version did no longer stands."""

@@ -41,7 +41,7 @@ def _ways(value: Any, way: Way = ()) -> Iterator[Way]:
         yield from _ways(part, (*way, step))
 
 
-def as_now(filed: Barn, entries: Iterable[Entry], today: date) -> Barn:
+def as_now(filed: Barn, entries: Iterable[Entry]) -> Barn:
     """The file's barn with every change that stands and that no later edit of the file outdates."""
     barn = filed
     for entry in entries:
@@ -49,7 +49,7 @@ def as_now(filed: Barn, entries: Iterable[Entry], today: date) -> Barn:
         if not isinstance(told, Enrolled | Struck) or entry.undone_by is not None or outdated(filed, told):
             continue
         try:
-            barn = amended(barn, told, today)
+            barn = amended(barn, told, entry.at.astimezone(filed.zone).date())
         except WrongFile:  # the file has come to say what leaves no room for it
             continue
     return barn

@@ -57,7 +57,7 @@ def barn(args: argparse.Namespace) -> Barn:
         return filed
     from bot.ledger import Ledger
 
-    return as_now(filed, Ledger(kept).entries(), datetime.now(filed.zone).date())
+    return as_now(filed, Ledger(kept).entries())
 
 
 def state(barn: Barn, args: argparse.Namespace) -> State:

@@ -1,6 +1,7 @@
 """The barn's list changed by message: what would be written is shown, yes writes it, undo takes it back."""
 
 import re
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -281,7 +282,7 @@ def test_the_export_has_the_list_as_it_is_and_keeps_the_comments(group: Group, t
     assert [h.name for h in again.horses] == [h.name for h in group.day.barn.horses]
     assert "# other names people use" in text
     assert "tansy" not in text
-    assert as_now(again, group.day.ledger.entries(), TODAY) == again
+    assert as_now(again, group.day.ledger.entries()) == again
 
 
 def test_a_later_edit_of_the_file_outdates_what_the_chat_said(group: Group) -> None:
@@ -290,8 +291,20 @@ def test_a_later_edit_of_the_file_outdates_what_the_chat_said(group: Group) -> N
     group.says("8:01", "Theo", "yes")
     edited = amended(group.barn, Enrolled("horses", "Maple", {"size_in": 80}), TODAY)
 
-    assert as_now(group.barn, group.day.ledger.entries(), TODAY).horse("Maple").size == 78
-    assert as_now(edited, group.day.ledger.entries(), TODAY).horse("Maple").size == 80
+    assert as_now(group.barn, group.day.ledger.entries()).horse("Maple").size == 78
+    assert as_now(edited, group.day.ledger.entries()).horse("Maple").size == 80
+
+
+def test_taking_back_an_undo_of_the_list_brings_the_change_again(group: Group) -> None:
+    """The message that said undo is edited into something else: what it had taken back stands again."""
+    group.says("8:00", "Theo", "Tansy sold")
+    group.says("8:01", "Theo", "yes")
+    undo = Incoming("g:undo", Sender(None, "Theo"), "undo", group.at("8:02"))
+    group.hears(undo)
+    assert "Tansy" in [h.name for h in group.day.barn.horses]
+
+    group.hears(replace(undo, text="good riddance", at=group.at("8:03"), edited=True))
+    assert "Tansy" not in [h.name for h in group.day.barn.horses]
 
 
 def test_who_leaves_owns_no_horse_any_more() -> None:
