@@ -3,7 +3,7 @@
 import asyncio
 import logging
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 from telegram import (
@@ -18,6 +18,7 @@ from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, Re
 
 from bot.chat.durable import NotSent, asked_to_wait, error_line
 from bot.chat.pace import Pace
+from bot.chat.pieces import Address, Piece, pieces
 from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
 from bot.outbox import Letter
@@ -26,32 +27,10 @@ from bot.words.said import phrasebook
 
 LOG = logging.getLogger(__name__)
 
-LONGEST_TEXT = 4096  # UTF-16 units, as Telegram counts
 ROOM_AGAIN_S = 0.2  # how often a full chat is looked at again, so that an alarm can go first
 FIRST_PAUSE_S = 1.0
 LONGEST_PAUSE_S = 30.0
 NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
-
-
-@dataclass(frozen=True)
-class Address:
-    """Where a letter goes. thread: a forum's topic."""
-
-    chat: int
-    thread: int | None = None
-
-
-@dataclass(frozen=True)
-class Piece:
-    """One request to Telegram: text, or a picture, or a reaction to `reply_to`."""
-
-    to: Address
-    text: str = ""
-    picture: bytes | None = None
-    reaction: bool = False
-    reply_to: int | None = None
-    buttons: tuple[tuple[Button, ...], ...] = ()
-    edits: int | None = None
 
 
 class Courier:
@@ -162,7 +141,8 @@ class Courier:
             self.mailbox.sending(letter)
         for number, piece in enumerate(found[letter.parts :], start=letter.parts):
             doubtful = letter.repeat and number == letter.parts
-            key = await self._send(self._marked(piece) if doubtful else piece, urgent=outgoing.urgent)
+            send = self._send if len(to) == 1 else self._send_if_taken
+            key = await send(self._marked(piece) if doubtful else piece, urgent=outgoing.urgent)
             named = f"{piece.to.chat}:{key}" if key else None
             if number + 1 == len(found):
                 self.mailbox.sent(letter.id, named)
@@ -173,10 +153,17 @@ class Courier:
 
     def _marked(self, piece: Piece) -> Piece:
         """The same piece, saying that it may be a repeat."""
-        note = phrasebook(self.language).say("repeat")
-        if piece.picture is not None or piece.reaction or utf16(piece.text) + utf16(note) + 1 > LONGEST_TEXT:
-            return replace(piece, text=note) if piece.picture is not None else piece
-        return replace(piece, text=f"{note}\n{piece.text}")
+        if piece.reaction:
+            return piece
+        return replace(piece, text=f"{phrasebook(self.language).say('repeat')}\n{piece.text}".rstrip())
+
+    async def _send_if_taken(self, piece: Piece, *, urgent: bool) -> int | None:
+        """To one of several: a chat that does not take it is passed over."""
+        try:
+            return await self._send(piece, urgent=urgent)
+        except (Forbidden, BadRequest) as error:
+            LOG.info("passed over: %s", error_line(error))
+            return None
 
     async def _send(self, piece: Piece, *, urgent: bool) -> int | None:
         """One request; the message's number in the chat."""
@@ -233,62 +220,6 @@ class Courier:
             else:
                 return None
         return await self._put(replace(piece, reaction=False))
-
-
-def pieces(outgoing: Outgoing, to: Address) -> list[Piece]:
-    """A message as requests: its text in pieces that fit, the buttons under the last; then its picture."""
-    chat, number = split_key(outgoing.reply_to)
-    reply_to = number if chat == to.chat else None
-    if outgoing.kind == "react":
-        return [Piece(to, outgoing.text, reaction=True, reply_to=reply_to)]
-    if outgoing.edits:
-        there, message = split_key(outgoing.edits)
-        return [Piece(Address(there or to.chat), buttons=outgoing.buttons, edits=message)]
-    texts = chunks(outgoing.text)
-    found = [Piece(to, text, reply_to=reply_to if n == 0 else None) for n, text in enumerate(texts)]
-    if found:
-        found[-1] = replace(found[-1], buttons=outgoing.buttons)
-    if outgoing.picture is not None:
-        found.append(Piece(to, picture=outgoing.picture))
-    return found
-
-
-def chunks(text: str, longest: int = LONGEST_TEXT) -> list[str]:
-    """The text in pieces no longer than `longest` UTF-16 units, cut between lines; within one only where it must."""
-    found: list[str] = []
-    current = ""
-    for line in text.split("\n"):
-        joined = f"{current}\n{line}" if current else line
-        if utf16(joined) <= longest:
-            current = joined
-            continue
-        if current.strip():
-            found.append(current)
-        *whole, current = _cut(line, longest)
-        found.extend(whole)
-    return [*found, current] if current.strip() else found
-
-
-def _cut(line: str, longest: int) -> list[str]:
-    """One line in pieces that fit; a character outside the basic plane is never cut in two."""
-    if utf16(line) <= longest:
-        return [line]
-    size = longest // 2  # so many characters fit whatever they are
-    return [line[at : at + size] for at in range(0, len(line), size)]
-
-
-def utf16(text: str) -> int:
-    """Length as Telegram counts it."""
-    return len(text.encode("utf-16-le", "surrogatepass")) // 2
-
-
-def split_key(key: str | None) -> tuple[int | None, int | None]:
-    """Chat and message of a key; message None for a tap."""
-    chat, _, number = (key or "").partition(":")
-    try:
-        return int(chat), int(number) if number.isdigit() else None
-    except ValueError:
-        return None, None
 
 
 def keyboard(rows: Sequence[Sequence[Button]]) -> InlineKeyboardMarkup | None:

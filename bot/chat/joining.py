@@ -8,9 +8,9 @@ from enum import Enum
 from telegram import Bot, BotCommand, User
 from telegram.error import TelegramError
 
-from bot.chat.courier import Address
 from bot.chat.durable import error_line
 from bot.chat.incoming import Membership
+from bot.chat.pieces import Address
 from bot.message import Incoming, Outgoing
 from bot.served import Served
 from bot.words.said import phrasebook

@@ -10,9 +10,10 @@ from typing import Any
 from telegram import Bot, User
 
 from bot.chat import incoming as words_of
-from bot.chat.courier import Address, Courier, split_key
+from bot.chat.courier import Courier
 from bot.chat.joining import Joining, Presence
 from bot.chat.pace import Pace, Pressing
+from bot.chat.pieces import Address, split_key
 from bot.inbox import Waiting
 from bot.mailbox import Mailbox
 from bot.message import Outgoing

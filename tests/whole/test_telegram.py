@@ -96,6 +96,17 @@ async def test_without_a_group_people_are_answered_privately(
         await api.until(lambda: [s.chat for s in api.sent if s.text == "post"] == [THEO, INES, RUTH])
 
 
+async def test_somebody_who_takes_no_messages_costs_the_others_none(
+    api: LocalBotApi, serving: Serving, tmp_path: Path
+) -> None:
+    """A bot may write only to who has written to it."""
+    api.kicked.add(INES)
+    async with serving(api, tmp_path, a_barn(chat=None)) as telegram:
+        telegram.rooms[0].mailbox.put(Outgoing("post", "post"), telegram.pulse.started)
+        telegram.poke(telegram.rooms[0].served)
+        await api.until(lambda: [s.chat for s in api.sent] == [THEO, RUTH])
+
+
 async def test_strangers_get_one_polite_line_that_names_no_horse(
     api: LocalBotApi, serving: Serving, tmp_path: Path
 ) -> None:

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.chat.courier import Address, chunks, pieces, split_key, utf16
+from bot.chat.pieces import LONGEST_TEXT, Address, chunks, pieces, split_key, utf16
 from bot.message import Button, Outgoing
 
 GROUP = Address(-5)
@@ -27,7 +27,7 @@ def test_buttons_are_under_the_last_piece_and_the_anchor_at_the_first() -> None:
     """Where the thumb is, and where the question was."""
     buttons = ((Button("all done", "d"),),)
     first, second, picture = pieces(
-        Outgoing("post", "a" * 4096 + "\nb", buttons=buttons, reply_to="-5:7", picture=b"x"), GROUP
+        Outgoing("post", "a" * LONGEST_TEXT + "\nb", buttons=buttons, reply_to="-5:7", picture=b"x"), GROUP
     )
     assert (first.reply_to, second.reply_to) == (7, None)
     assert (first.buttons, second.buttons) == ((), buttons)
