@@ -5,7 +5,7 @@ Also the one reminder of who is still to do. Pure: what to record and what to sa
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from bot import answer
 from bot.barn import Barn, Person
@@ -41,7 +41,7 @@ class Act:
 
 def alarm(event: Seen, barn: Barn, state: State, person: Person, at: datetime) -> Alarm:
     """Immediate advice on a horse that shivers, is unwell, wet or cold."""
-    recheck = RecheckSet(event.horse, event.sign, at + LOOK_AGAIN)
+    recheck = RecheckSet(event.horse, event.sign, at.astimezone(UTC) + LOOK_AGAIN)
     text = answer.alarm(event, recheck.due, state, barn, person)
     about = {"horses": [event.horse]}
     return Alarm(Outgoing("alert", text, about=about, urgent=event.sign in URGENT), recheck)
@@ -52,7 +52,7 @@ def rechecks(barn: Barn, state: State, language: str, now: datetime) -> Iterable
     for horse, event in state.rechecks():
         if event.due > now or event.step >= LAST_STEP:
             continue
-        following = RecheckSet(horse, event.about, now + UNANSWERED, event.step + 1)
+        following = RecheckSet(horse, event.about, now.astimezone(UTC) + UNANSWERED, event.step + 1)
         yield Act((following,), tuple(_calls(barn, event, language)))
 
 
@@ -79,12 +79,13 @@ def nudge(barn: Barn, state: State, sheet: Sheet | None, language: str, now: dat
     standing = state.standing
     if standing is None or sheet is None or standing.nudged or not standing.wear:
         return None
-    if not standing.start + NUDGE_AFTER <= now < standing.end or quiet(barn, now):
+    start = standing.start.astimezone(UTC)
+    if not start + NUDGE_AFTER <= now < standing.end or quiet(barn, now):
         return None
     todo = standing.wear.keys() - standing.done
     left = [h.horse for h in sheet.horses if h.windows[0].change and h.horse in todo]
     event = Nudged(standing.round, standing.day)
-    late = now > standing.start + 2 * NUDGE_AFTER  # a restart hours later: nobody wants the reminder any more
+    late = now > start + 2 * NUDGE_AFTER  # a restart hours later: nobody wants the reminder any more
     if not left or late:
         return Act((event,), ())
     about = {"horses": left, "round": standing.round}

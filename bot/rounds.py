@@ -52,7 +52,7 @@ def current(barn: Barn, at: datetime) -> Window:
 
 def posts_at(barn: Barn, window: Window) -> datetime:
     """When the post for a window appears."""
-    return window.start - timedelta(minutes=barn.posting.lead_min)
+    return window.start.astimezone(UTC) - timedelta(minutes=barn.posting.lead_min)
 
 
 def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]], since: datetime | None = None) -> list[DuePost]:

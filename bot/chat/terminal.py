@@ -35,9 +35,10 @@ class Terminal:
 
     def say(self, who: str, text: str, at: datetime) -> None:
         """Somebody says something in the group. The same line of the same script played again is the same message."""
+        at = at.astimezone(UTC)  # half an hour from now is half an hour, also in the hour that comes twice
         self.count += 1
         said = sha256(f"{who}:{text}".encode("utf-8", "surrogatepass")).hexdigest()[:8]
-        key = f"terminal:{at.astimezone(UTC).isoformat()}:{self.count}:{said}"
+        key = f"terminal:{at.isoformat()}:{self.count}:{said}"
         if not self.as_json:
             self._print(at, who, text)
         self.day.hear(Incoming(key=key, sender=Sender(None, who), text=text, at=at))

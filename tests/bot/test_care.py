@@ -1,7 +1,8 @@
 """A horse that needs somebody: advice at once, a second look, whom to call; and the round's one reminder."""
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -34,6 +35,13 @@ def test_danger_is_answered_at_once_and_looked_at_again(
     alarm = care.alarm(Seen("Pip", sign), farm, state, farm.people[0], noon)  # type: ignore[arg-type]
     assert (alarm.say.kind, alarm.say.urgent, alarm.say.about) == ("alert", urgent, {"horses": ["Pip"]})
     assert alarm.recheck == RecheckSet("Pip", sign, noon + 30 * MINUTE)  # type: ignore[arg-type]
+
+
+def test_half_an_hour_is_half_an_hour_in_the_hour_that_comes_twice(farm: Barn, state: State) -> None:
+    """1 November 2026, 01:40 in New York before the clocks go back: the second look is at 01:10 after."""
+    at = datetime(2026, 11, 1, 1, 40, tzinfo=ZoneInfo("America/New_York"))
+    recheck = care.alarm(Seen("Pip", "shivering"), farm, state, farm.people[0], at).recheck
+    assert recheck.due.astimezone(UTC) - at.astimezone(UTC) == 30 * MINUTE
 
 
 def test_nothing_is_said_before_a_second_look_is_due(farm: Barn, state: State, noon: datetime) -> None:

@@ -105,6 +105,16 @@ def test_as_json_each_message_is_one_line(barn: Barn, out: io.StringIO, tmp_path
     assert "2. Juniper" in lines[2]["text"]
 
 
+def test_a_second_look_is_in_half_an_hour_when_the_clocks_go_back(barn: Barn, out: io.StringIO, tmp_path: Path) -> None:
+    """Seen at 01:40, looked at again at 01:10 by the clock, in order."""
+    until = datetime(2026, 11, 1, 3, tzinfo=barn.zone)
+    text = played(barn, out, tmp_path, "2026-11-01 01:40 Dot: Pip shivering\n", until=until)
+    assert re.findall(r"^2026-11-01 (\d\d:\d\d) ([^:]+):", text, re.MULTILINE)[1:3] == [
+        ("01:40", "haybell"),
+        ("01:10", "haybell"),
+    ]
+
+
 def test_until_ends_the_day_early(barn: Barn, out: io.StringIO, tmp_path: Path) -> None:
     """Lines after it are not played."""
     text = played(barn, out, tmp_path, until=datetime(2026, 11, 26, 7, 30, tzinfo=barn.zone))
