@@ -40,6 +40,7 @@ def windows(barn: Barn, at: datetime, hours: float = 24) -> list[Window]:
 
     at: aware.
     """
+    at = at.astimezone(UTC)  # clock times of one zone compare wrongly in a repeated hour
     until = at + timedelta(hours=hours)
     around = [window for _, window in _rounds(barn, at, days=int(hours // 24) + 2)]
     return [w for w in around if at <= w.start < until or (w.start < at < w.end and not _half_over(w, at))]
@@ -47,6 +48,7 @@ def windows(barn: Barn, at: datetime, hours: float = 24) -> list[Window]:
 
 def current(barn: Barn, at: datetime) -> Window:
     """The window that `at` lies in."""
+    at = at.astimezone(UTC)
     return next(window for _, window in _rounds(barn, at) if window.start <= at < window.end)
 
 
@@ -61,6 +63,7 @@ def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]], since: d
     posted: the keys of every post made and of every miss that was told. A barn that never posted has missed nothing
     before the window it is in. since: aware; posts that fell due before it are not owed (a script's first line).
     """
+    now = now.astimezone(UTC)
     found = [(day, w) for day, w in _rounds(barn, now) if posts_at(barn, w) <= now]
     if since is not None:
         found = [(day, w) for day, w in found if posts_at(barn, w) >= since]

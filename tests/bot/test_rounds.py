@@ -175,6 +175,16 @@ def test_a_time_that_comes_twice_is_its_first() -> None:
     assert found.astimezone(UTC) == datetime(2026, 11, 1, 5, 30, tzinfo=UTC)
 
 
+def test_the_repeated_hour_is_told_apart_by_instant_not_by_clock() -> None:
+    """A round at half past one on the autumn day: an hour later the clock shows the same again."""
+    farm, zone = barn("America/New_York", "01:30", "09:00", lead_min=60), ZoneInfo("America/New_York")
+    first, again = (datetime(2026, 11, 1, 1, 30, tzinfo=zone, fold=fold) for fold in (0, 1))
+    assert current(farm, again.astimezone(UTC) - timedelta(minutes=1)).round == "r01:30"
+    assert names(due(farm, first, frozenset(), since=first - DAY / 4)) == [("r01:30", "late")]
+    assert again.astimezone(UTC) - posts_at(farm, current(farm, first)) == timedelta(hours=2)
+    assert [w.round for w in windows(farm, again)] == ["r01:30", "r09:00"]
+
+
 def test_a_gap_at_midnight_does_not_skip_the_day() -> None:
     """In Santiago the spring day has no midnight."""
     zone = ZoneInfo("America/Santiago")
