@@ -5,7 +5,7 @@ Works on the values as read, so that these faults are found beside those of shap
 
 from collections.abc import Callable, Iterable, Iterator
 from datetime import date
-from typing import Any
+from typing import Any, TypeGuard
 
 from bot.barn.document import Document, Way
 from bot.barn.keys import PROVIDERS, forecast_file
@@ -13,8 +13,10 @@ from bot.barn.names import plain
 from bot.barn.shape import label, shown
 from bot.barn.values import as_birth, as_clock
 from bot.problems import did_you_mean
+from rules.horse import weight_kg
 
 Used = Iterable[tuple[Way, str]]  # the way within a row → the text there
+LIGHTEST_KG, HEAVIEST_KG = 30, 1500  # as keys.py has them for a weight that is given
 LISTED = 20  # names that a fault lists
 OLDEST = 62  # years; the oldest horse on record, Old Billy, is said to have reached 62 (common knowledge, no source)
 
@@ -152,12 +154,20 @@ def _measures(document: Document, _today: date) -> None:
         if (girth is None) != (length is None) and row.get("weight_kg") is None:
             missing, there = ("girth_cm", "length_cm") if girth is None else ("length_cm", "girth_cm")
             _note(document, (*way, there), f"{missing} is wanted with {there}; or give weight_kg")
+        taped = weight_kg(girth, length) if _number(girth) and _number(length) else None
+        if taped is not None and not LIGHTEST_KG <= taped <= HEAVIEST_KG and row.get("weight_kg") is None:
+            fault = f"with length_cm this makes {taped:.0f} kg; allowed: {LIGHTEST_KG} to {HEAVIEST_KG}, measure again"
+            _note(document, (*way, "girth_cm"), fault)
     for way, row in items(document.root, "drying"):
         if row.get("follows") is not None and (
             row.get("temperature_c") is not None or row.get("humidity_pct") is not None
         ):
             fault = "a place that follows outdoors has no temperature or humidity of its own"
             _note(document, (*way, "follows"), fault)
+
+
+def _number(value: object) -> TypeGuard[float]:
+    return isinstance(value, int | float) and not isinstance(value, bool) and 0 < value < 1000
 
 
 def _clothes(document: Document, _today: date) -> None:

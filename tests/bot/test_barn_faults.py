@@ -43,6 +43,14 @@ def faults(tmp_path: Path, text: str | bytes) -> list[str]:
     return [line.removeprefix(f"{path}:") for line in str(caught.value).splitlines()]
 
 
+def test_a_tape_that_makes_no_horse_is_measured_again(tmp_path: Path) -> None:
+    """Each measure may be true of some horse, both together of none."""
+    text = SMALL.replace("{name: Ned}", "{name: Ned, girth_cm: 280, length_cm: 260}")
+    assert faults(tmp_path, text) == [
+        "12: horse Ned, girth_cm: with length_cm this makes 1716 kg; allowed: 30 to 1500, measure again"
+    ]
+
+
 def warnings(tmp_path: Path, text: str) -> list[Problem]:
     """What check warns of in a file that can be used."""
     path = tmp_path / "barn.yaml"
