@@ -178,7 +178,10 @@ class BarnDay:
         last = corrected(incoming, person, self.ledger.entries(), self.book.numbers(incoming.reply_to))
         if ours:
             return replace(reference(ours.about), last=last)
-        return Reference(ask=self.asks.open(person.name, incoming.at) if person else None, last=last)
+        ask = self.asks.open(person.name, incoming.at) if person else None
+        if ask and ask.about == "change" and incoming.reply_to:
+            ask = None  # a yes to somebody else
+        return Reference(ask=ask, last=last)
 
     def _file(self, now: datetime) -> None:
         """Once a start: what was edited in the barn file since the last one counts from now on."""

@@ -204,6 +204,23 @@ def test_anybody_elses_yes_is_not_the_managers(group: Group) -> None:
     assert "Tansy" in [h.name for h in group.day.barn.horses]
 
 
+def test_a_yes_to_somebody_elses_message_writes_nothing(group: Group) -> None:
+    """As in "coffee?", "yes": the reply is to a person, not to the question of the list."""
+    group.says("8:00", "Theo", "Tansy sold")
+
+    assert group.says("8:01", "Theo", "yes", reply_to="g:coffee") == []
+    assert "Tansy" in [h.name for h in group.day.barn.horses]
+
+
+@pytest.mark.parametrize("yes", ["yes", "1", "ok", "sí", "oui", "Yes please."])
+def test_yes_in_any_words_writes_it(group: Group, yes: str) -> None:
+    """By words or by the number of the choice, as in a terminal."""
+    group.says("8:00", "Theo", "Tansy sold")
+    group.says("8:01", "Theo", yes)
+
+    assert "Tansy" not in [h.name for h in group.day.barn.horses]
+
+
 def test_a_tap_on_yes_writes_it(group: Group) -> None:
     """Gloves on, one tap."""
     group.says("8:00", "Theo", "Tansy sold")
