@@ -82,11 +82,14 @@ def lived(name: str, sheets: Sequence[Sheet]) -> dict[datetime, Lived]:
 
 
 def dressed(name: str, sheets: Sequence[Sheet]) -> dict[datetime, tuple[str, ...]]:
-    """When each outfit was to go on."""
+    """When each outfit was to go on; a plan made anew that leaves it on says nothing."""
     found: dict[datetime, tuple[str, ...]] = {}
     for sheet in sheets:
         for window, dress in zip(sheet.windows, _dresses(name, sheet)):
-            found[max(window.start, sheet.made_at) if window.start <= sheet.made_at else window.start] = dress.wear
+            before = [at for at in found if at <= sheet.made_at]
+            if window.start <= sheet.made_at and before and found[max(before)] == dress.wear:
+                continue
+            found[max(window.start, sheet.made_at)] = dress.wear
     return found
 
 

@@ -13,6 +13,7 @@ from PIL import Image
 from bot import board
 from bot.barn import Barn
 from bot.board.canvas import DAY, STAND_IN, Canvas, readable, readable_names
+from bot.board.days import dressed
 from bot.board.fence import Fence, Thread, outside, path
 from bot.board.wall import COLUMN, WIDTH
 from bot.board.wall import board as whole
@@ -154,6 +155,18 @@ def test_a_horses_days_show_a_strip_a_day(sheet: Sheet, farm: Barn) -> None:
     assert one.tobytes() != quiet.tobytes()
     assert short.height < quiet.height
     assert opened(board.horse("Nobody", week, [seen], farm, "us", "en")).width == WIDTH
+
+
+def test_a_plan_made_anew_that_leaves_the_outfit_on_is_not_written_again(sheet: Sheet) -> None:
+    """Three plans of one morning, one label; another outfit is one more."""
+    first = sheet.windows[0].start
+    later = [replace(sheet, made_at=first + timedelta(hours=h)) for h in (1, 2)]
+    horse = sheet.horses[0]
+    bare = replace(horse, windows=(replace(horse.windows[0], wear=()), *horse.windows[1:]))
+    moved = replace(sheet, made_at=first + timedelta(hours=3), horses=(bare, *sheet.horses[1:]))
+
+    assert dressed(horse.horse, [sheet, *later]) == dressed(horse.horse, [sheet])
+    assert dressed(horse.horse, [sheet, *later, moved])[moved.made_at] == ()
 
 
 # ── names of any kind ────────────────────────────────────────────────────────────────────────────────────────────
