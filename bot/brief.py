@@ -16,7 +16,7 @@ from bot.barn import Garment as FiledGarment
 from bot.barn import Horse as FiledHorse
 from bot.events import Seen, Where
 from bot.sheet import Sheet, Window
-from bot.state import GarmentNow, HorseNow, State
+from bot.state import CALM, GarmentNow, HorseNow, State
 from rules.drying import ready_h
 from rules.garment import Garment
 from rules.horse import Horse, weight_kg
@@ -252,7 +252,7 @@ def lately(now: HorseNow, start: datetime, lasts: timedelta, *signs: str) -> boo
 
 
 def _calm(event: object) -> bool:
-    return isinstance(event, Seen) and event.sign in {"comfortable", "sweating", "hot"}
+    return isinstance(event, Seen) and event.sign in CALM
 
 
 def where_now(barn: Barn, state: State, name: str, at: datetime) -> Where:

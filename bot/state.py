@@ -31,9 +31,8 @@ from bot.events import (
 )
 from bot.now import GarmentNow, HorseNow, Hung, Standing, State
 
-__all__ = ["GarmentNow", "HorseNow", "Hung", "Standing", "State", "apply", "as_filed", "fold", "noon"]
+__all__ = ["CALM", "GarmentNow", "HorseNow", "Hung", "Standing", "State", "apply", "as_filed", "fold", "noon"]
 
-DANGER = frozenset({"shivering", "unwell", "cold", "wet"})  # signs that open a recheck and forbid bare
 WORK_LASTS = timedelta(hours=3)
 WORK_TOLD_AFTER = timedelta(hours=1)  # "sweaty", and a while later "she was just ridden"
 ILLNESS_LASTS = timedelta(hours=48)
@@ -147,11 +146,12 @@ def _wished(state: State, entry: Entry, event: Wished) -> State:
 
 
 def _worked(state: State, entry: Entry, event: Worked) -> State:
-    """Work explains the sweat that follows, and what was seen shortly before somebody mentioned it."""
+    """Work explains what follows, and the sweat that was seen shortly before somebody mentioned it."""
     now = state.horses.get(event.horse)
     if now is None:
         return state
-    just = {e.number for e in now.signs if timedelta(0) <= entry.at - e.at <= WORK_TOLD_AFTER}
+    warm = [e for e in now.signs if isinstance(e.event, Seen) and e.event.sign in {"sweating", "hot"}]
+    just = {e.number for e in warm if timedelta(0) <= entry.at - e.at <= WORK_TOLD_AFTER}
     return _horse(state, event.horse, worked_at=entry.at, explained=now.explained | just)
 
 

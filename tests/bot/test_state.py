@@ -217,7 +217,15 @@ def test_a_sign_that_something_else_explains(said: tuple[Event, ...]) -> None:
     assert sign.number in now.explained
 
 
-@pytest.mark.parametrize("said", [(SWEAT,), (Worked("Otter"), SWEAT), (GarmentIs("maple-liner", "soaked"), SWEAT)])
+@pytest.mark.parametrize(
+    "said",
+    [
+        (SWEAT,),
+        (Seen("Maple", "comfortable"), Worked("Maple")),
+        (Worked("Otter"), SWEAT),
+        (GarmentIs("maple-liner", "soaked"), SWEAT),
+    ],
+)
 def test_a_sign_that_nothing_else_explains(said: tuple[Event, ...]) -> None:
     """Another horse's work, a wet rug on the rail: no excuse."""
     assert after(*said).horses["Maple"].explained == frozenset()
