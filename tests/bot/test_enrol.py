@@ -21,6 +21,9 @@ from bot.state import as_filed
 from bot.words import read
 from bot.words.said import phrasebook
 from tests.barn_group import Group, words
+from tests.words.corpus import HALVES
+from tests.words.corpus import barn as barn_of
+from tests.words.corpus import lines as lines_of
 
 TODAY = date(2026, 11, 26)
 DEMO = load(demo_path())
@@ -133,6 +136,15 @@ def test_a_managers_plain_sentence_becomes_lines_of_the_file(text: str, line: st
 def test_what_a_barn_says_in_passing_changes_nothing(chatter: str) -> None:
     """Every word must be understood; nobody strikes themselves."""
     assert change(chatter) is None
+
+
+@pytest.mark.parametrize("half", HALVES)
+def test_no_message_of_the_corpus_changes_the_list(half: str) -> None:
+    """Reports and small talk of whole barns, all taken as their manager's."""
+    for line in lines_of(half):
+        here = barn_of(line.barn)
+        manager = next(p for p in here.people if p.role == "manager")
+        assert proposed(line.text, manager, here, as_filed(here)) is None, line.text
 
 
 @given(st.text(max_size=60))
