@@ -252,10 +252,23 @@ class Voice:
                 return measures.number(number)
 
 
+KEPT_VOICES = 400
+_voices: dict[tuple[int, str, str], Voice] = {}  # by the barn's identity: to compare whole barns would cost more
+
+
 def voice(barn: Barn, language: str, units: str) -> Voice:
-    """The barn in a language (English where there is no such phrasebook) and units ("us" or "metric")."""
-    book = phrasebook(language)
-    return Voice(barn, book, Measures("us" if units == "us" else "metric", book.decimal, book.percent))
+    """The barn in a language (English where there is no such phrasebook) and units ("us" or "metric").
+
+    The same one as before for the same barn, for it remembers what each piece is called.
+    """
+    found = _voices.get((id(barn), language, units))
+    if found is None or found.barn is not barn:
+        book = phrasebook(language)
+        found = Voice(barn, book, Measures("us" if units == "us" else "metric", book.decimal, book.percent))
+        if len(_voices) >= KEPT_VOICES:
+            _voices.clear()
+        _voices[id(barn), language, units] = found
+    return found
 
 
 def for_person(barn: Barn, person: Person | None) -> Voice:
