@@ -1,5 +1,6 @@
 """The barn file as the barn is now: what was said in the chat written into it, comments and all else as they stand."""
 
+from collections.abc import Container
 from datetime import date
 from io import StringIO
 from pathlib import Path
@@ -32,7 +33,7 @@ def export(path: Path, barn: Barn, state: State, listed: Barn | None = None) -> 
         now = listed or barn
         lists = {section: _list(root, section, barn, now) for section in SECTIONS}
         for horse in now.horses:
-            _horse(lists["horses"][horse.name], horse, state.horses[horse.name])
+            _horse(lists["horses"][horse.name], horse, state.horses[horse.name], lists["garments"])
         for garment in now.garments:
             _garment(lists["garments"][garment.id], garment, state)
         written = StringIO()
@@ -69,7 +70,7 @@ def _list(root: CommentedMap, section: Section, filed: Barn, now: Barn) -> dict[
             there[name] = _flow_map()
             root[section].append(there[name])
         _facts(there[name], old.get(name, {}), row)
-    return there
+    return {name: there[name] for name in new}
 
 
 def _facts(entry: CommentedMap, was: Row, now: Row) -> None:
@@ -80,12 +81,14 @@ def _facts(entry: CommentedMap, was: Row, now: Row) -> None:
             entry[key] = _flow_list(tuple(value)) if isinstance(value, list) else value
 
 
-def _horse(entry: CommentedMap, horse: Horse, now: HorseNow) -> None:
+def _horse(entry: CommentedMap, horse: Horse, now: HorseNow, garments: Container[str]) -> None:
     if (now.clip, now.clip_on) != (horse.clip.style, horse.clip.on):
         entry["clip"] = _flow_map(style=now.clip, on=now.clip_on)
     if now.keep_bare != horse.keep_bare:
         entry["keep_bare"] = now.keep_bare
-    if now.wear is not None and now.wear != horse.wearing:
+    if now.wear is not None and not all(piece in garments for piece in now.wear):
+        entry.pop("wearing", None)  # it wears what is on the list no more
+    elif now.wear is not None and now.wear != horse.wearing:
         entry["wearing"] = _flow_list(now.wear)
 
 

@@ -314,6 +314,19 @@ def test_the_export_has_the_list_as_it_is_and_keeps_the_comments(group: Group, t
     assert as_now(again, group.day.ledger.entries()) == again
 
 
+def test_the_export_is_a_good_file_though_a_horse_still_wears_what_was_sold(group: Group, tmp_path: Path) -> None:
+    """Of what is left of its clothes nobody has said."""
+    group.says("8:00", "Theo", "Maple done")
+    worn = group.day.state.horses["Maple"].wear
+    assert worn
+    group.says("8:01", "Theo", f"{worn[0]} sold")
+    group.says("8:02", "Theo", "yes")
+    path = tmp_path / "barn.yaml"
+    path.write_text(export(demo_path(), group.barn, group.day.state, group.day.barn), encoding="utf-8")
+
+    assert load(path).horse("Maple").wearing is None
+
+
 def test_a_later_edit_of_the_file_outdates_what_the_chat_said(group: Group) -> None:
     """The file said 75 when the chat said 78; now it says 80, so 80 it is."""
     group.says("8:00", "Theo", "set Maple: size 78 in")
