@@ -55,6 +55,8 @@ class BarnDay:
 
     def tick(self, now: datetime) -> None:
         """Whatever is due: what file and reports changed, rounds' posts, rechecks, nudge, watch, the week's note."""
+        if self.book.set_back(now):  # a clock put back, a script begun again: what was done is not done anew
+            return
         faults: list[Exception] = []
         for step in (self._file, self._settle, self._rounds, self._care, self._watch, self._week):
             try:

@@ -93,6 +93,11 @@ class DayBook:
         self.mailbox.set(name, at.isoformat())
         return False
 
+    def set_back(self, now: datetime) -> bool:
+        """Whether the clock stands before what was last done; a day or more before it, the clock was wrong then."""
+        last = next((entry.at for entry in reversed(self.ledger.entries()) if not entry.key), None)
+        return last is not None and timedelta(0) < last - now < timedelta(days=1)
+
     def unplanned(self) -> bool:
         """Whether anybody reported something after a plan was last written down."""
         for entry in reversed(self.ledger.entries()):

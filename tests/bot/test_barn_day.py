@@ -550,3 +550,13 @@ def test_an_old_posts_button_ticks_nobody_off(morning: Group) -> None:
     assert not [e for e in morning.day.ledger.entries() if isinstance(e.event, Done)]
     assert [one.kind for one in said] == ["answer"]
     assert replace(said[0], text="").to == "group"
+
+
+def test_a_clock_put_back_does_nothing_anew(group: Group) -> None:
+    """After the post, an hour earlier by the clock: no post, no update, nothing on record."""
+    group.until("7:30")
+    before = group.day.ledger.entries()
+    group.weather("worse.csv", "5:00")
+    group.day.tick(group.at("6:30"))
+    assert group.day.ledger.entries() == before
+    assert group.read() == []
