@@ -17,6 +17,7 @@ from bot.problems import Problem, WrongFile
 
 Row = dict[str, Any]
 KEY: dict[Section, str] = {"horses": "name", "garments": "id", "people": "name"}
+INSTEAD = {"size_in": "size_cm", "size_cm": "size_in"}
 SECTIONS: tuple[Section, ...] = ("people", "horses", "garments")
 
 
@@ -107,10 +108,15 @@ def _enrol(root: Row, told: Enrolled) -> Row:
     key, there = KEY[told.section], tuple(root.get(told.section) or ())
     facts = {name: tuple(v) if isinstance(v, list) else v for name, v in told.facts.items()}
     if any(row[key] == told.name for row in there):
-        there = tuple(row | facts if row[key] == told.name else row for row in there)
+        there = tuple(_changed(row, facts) if row[key] == told.name else row for row in there)
     else:
         there = (*there, {key: told.name} | facts)
     return root | {told.section: there}
+
+
+def _changed(row: Row, facts: Row) -> Row:
+    """A row with these facts; of two ways to say one thing the new one stays."""
+    return {key: value for key, value in row.items() if INSTEAD.get(key) not in facts} | facts
 
 
 def _strike(root: Row, told: Struck) -> Row:

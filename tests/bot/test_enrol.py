@@ -349,6 +349,14 @@ def test_taking_back_an_undo_of_the_list_brings_the_change_again(group: Group) -
     assert "Tansy" not in [h.name for h in group.day.barn.horses]
 
 
+def test_a_size_in_inches_takes_the_place_of_one_in_centimetres() -> None:
+    """The file has one size a horse."""
+    assert written("set Clementine: size 58 in") == [
+        "- horses: {name: Clementine, size_cm: 145}",
+        "+ horses: {name: Clementine, size_in: 58}",
+    ]
+
+
 def test_who_leaves_owns_no_horse_any_more() -> None:
     """The lines show what goes with a person, a horse or a piece."""
     assert "- horses: {name: Pip, owner: Priya}" in written("take Priya off the list")
