@@ -29,9 +29,9 @@ def literal(text: str) -> Any:
     return {"true": True, "false": False, "": True}.get(text, text)
 
 
-def means(word: str) -> bool:
-    """Whether a word by itself says something in any language."""
-    return any((word,) == phrase for x in TABLES for phrase, _ in lexicon(x).phrases.get(word, ()))
+def means(word: str, language: str) -> bool:
+    """Whether a word by itself says something in a language."""
+    return any((word,) == phrase for phrase, _ in lexicon(language).phrases.get(word, ()))
 
 
 @cache

@@ -79,7 +79,7 @@ def _new(text: Text, language: str, barn: Barn) -> Enrolled | None:
             continue
         section: Section = head  # type: ignore[assignment]
         rows = getattr(table, section)
-        for name, rest in _names(text, len(phrase)):
+        for name, rest in _names(text, len(phrase), language):
             facts = _facts(Text(text.text, text.tokens, rest), rows, barn)
             if facts is not None:
                 return _enrolled(barn, section, name, value | facts)
@@ -98,6 +98,8 @@ def _piece(text: Text, language: str, barn: Barn) -> Enrolled | None:
     row = {key: value for key, value in facts.items() if key not in ("new", "spare")}
     if row["kind"] in OUTDOOR:
         row.setdefault("waterproof", True)
+    if row["kind"] == "neck":
+        row.setdefault("neck", "full")
     return Enrolled("garments", _id(barn, row), row, None)
 
 
@@ -156,11 +158,11 @@ def _enrolled(barn: Barn, section: Section, name: str, facts: Facts) -> Enrolled
     return None if said == facts else Enrolled(section, name, facts, said)
 
 
-def _names(text: Text, at: int) -> Iterator[tuple[str, int]]:
+def _names(text: Text, at: int, language: str) -> Iterator[tuple[str, int]]:
     """The names that may stand here, shortest first, each with where it ends.
 
     Behind a colon anything up to a comma; else words with capitals where the words before have none, the last of which
-    means nothing in any language the bot hears: "new horse Friday" is no name, "Old Pete" is.
+    means nothing in the language it is written in: "new horse Friday" is no name, "Old Pete" is.
     """
     tokens, free = text.tokens, False
     if at < len(tokens) and tokens[at].text == ":":
@@ -172,7 +174,7 @@ def _names(text: Text, at: int) -> Iterator[tuple[str, int]]:
     for end in range(at + 1, min(stop, at + NAME_WORDS) + 1):
         run = tokens[at:end]
         capitals = all(t.kind == "word" and t.capital for t in run) and not tokens[at - 1].capital
-        if capitals and not means(run[-1].text):
+        if capitals and not means(run[-1].text, language):
             yield text.written(at, end), end
 
 

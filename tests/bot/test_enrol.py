@@ -74,6 +74,11 @@ def written(text: str, who: str = "Theo") -> list[str]:
             "+ garments: {id: maple-sheet-2, size_in: 75, horse: Maple, kind: sheet, waterproof: true}",
         ),
         ("new groom Marta, speaks Spanish", "+ people: {name: Marta, role: groom, language: es}"),
+        ("new owner Ben, telegram 5550101", "+ people: {name: Ben, telegram: 5550101, role: owner}"),
+        (
+            "new neck cover for Tansy 150 g 75 in",
+            "+ garments: {id: tansy-neck-150, size_in: 75, horse: Tansy, kind: neck, fill_g: 150, neck: full}",
+        ),
         ("new manager Dot", "+ people: {name: Dot, role: manager}"),
         ("set Maple: size 78 in, condition 4", "+ horses: {name: Maple, size_in: 78, condition: 4}"),
         ("set spare-heavy-78: size 80 in", "+ garments: {id: spare-heavy-78, size_in: 80}"),
