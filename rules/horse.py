@@ -85,7 +85,7 @@ def body(horse: Horse) -> Body:
         tissue_warm=float(p.TISSUE_WARM),
         core=float(p.CORE_FOAL if newborn else p.CORE),
         diameter=p.TRUNK_DIAMETER * (horse.weight_kg / 500) ** (1 / 3),
-        tolerance=float(p.TOLERANCE) if hardy(horse) else 0.0,
+        tolerance=tolerance(horse),
         unsure_k=_unsure(horse),
     )
 
@@ -101,6 +101,13 @@ def hardy(horse: Horse) -> bool:
     grown = p.YOUNG <= horse.age_years < p.OLD
     well = horse.condition > p.THIN and not horse.sick and horse.hay_feed != "low"
     return grown and well
+
+
+def tolerance(horse: Horse) -> float:
+    """How much cold it may be let stand, as a share of its heat: half as much without hair to raise."""
+    if not hardy(horse):
+        return 0.0
+    return float(p.TOLERANCE_SHORN if horse.clip in ("hunter", "full") else p.TOLERANCE)
 
 
 def _heat(horse: Horse, area: float) -> tuple[float, float]:

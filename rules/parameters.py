@@ -57,6 +57,9 @@ CORE = Parameter(38.0, 37.2, 38.5, "°C", "veterinary common values, rectal", "m
 CORE_FOAL = Parameter(38.4, 37.5, 39.0, "°C", "mean of foals, Reece 1991", "measured")
 TRUNK_DIAMETER = Parameter(0.65, 0.5, 0.8, "m", "trunk of a 500 kg horse as a cylinder", "assumed")
 TOLERANCE = Parameter(0.10, 0.0, 0.20, "of heat", "fit, hay-fed adults stand a little cold", "assumed")
+TOLERANCE_SHORN = Parameter(
+    0.05, 0.0, 0.15, "of heat", "the same with no hair to raise: body clips", "assumed"
+)
 UNSURE = Parameter(2.5, 1.5, 5.0, "K", "an individual's critical temperature is known to about ±5 K", "derived")
 UNSURE_PONY = Parameter(4.0, 2.5, 8.0, "K", "winter ponies burn down to half, Brinkmann 2014", "derived")
 UNSURE_AGE = Parameter(3.5, 2.5, 6.0, "K", "old, young and sick: few or no measurements", "assumed")
@@ -180,10 +183,10 @@ RAIN_TRACE = Parameter(0.1, 0.05, 0.2, "mm", "less is no rain", "assumed")
 # ---- what people's words are worth ----------------------------------------------------------------------------
 OFFSET_MOST = Parameter(6.0, 5.0, 8.0, "K", "an individual's critical temperature is quoted to ±5 K", "derived")
 OFFSET_PRIOR = Parameter(2.0, 1.5, 4.0, "K", "two horses in three lie within it of the model", "assumed")
-SIGN_NOISE = Parameter(2.0, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
+SIGN_NOISE = Parameter(1.8, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
 HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
 SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")
-WRONG_REPORTS = Parameter(0.03, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
+WRONG_REPORTS = Parameter(0.04, 0.02, 0.2, "1", "another horse, a joke, a gallop", "assumed")
 WARM_THOUGH_BARE = Parameter(
     0.3, 0.0, 1.0, "1", "what a warm sign on a bare horse counts: nothing comes off", "assumed"
 )

@@ -25,6 +25,12 @@ def test_a_fit_adult_is_known_in_watts() -> None:
     assert found.tissue_warm < found.tissue_cold
 
 
+def test_a_body_clip_halves_the_cold_a_horse_is_let_stand() -> None:
+    """It has no hair to raise."""
+    shorn = replace(HORSE, clip="hunter", clip_age_days=10.0)
+    assert body(shorn).tolerance == pytest.approx(body(HORSE).tolerance / 2)
+
+
 @pytest.mark.parametrize(
     "changed",
     [

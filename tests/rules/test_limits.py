@@ -40,6 +40,7 @@ PLAIN: dict[Callable[..., object], Callable[[], object]] = {
     horse.body: lambda: horse.body(HORSE).heat,
     horse.tissue: lambda: horse.tissue(500, 5),
     horse.hardy: lambda: horse.hardy(HORSE),
+    horse.tolerance: lambda: horse.tolerance(HORSE),
     coat.coat: lambda: coat.coat(HORSE, site(0.0), 1).depth_mm,
     coat.depth_mm: lambda: coat.depth_mm(HORSE, 0, 1),
     coat.winter_share: lambda: coat.winter_share(1),
