@@ -11,6 +11,7 @@ clothes    a piece of clothing as somebody described it
 which      the garment that comes to
 clauses    one thought each
 telling    what a message has said so far
+whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each
 around, onoff    what the words beside a sign or a piece say of it
 reading    all of it, in order

@@ -100,6 +100,15 @@ def excepted(items: Sequence[Item], at: int) -> bool:
     return False
 
 
+def not_that_one(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse is named only to say that it is another: "Pip not Pop is sweaty", "not Pop, Pip is cold"."""
+    if not at or not items[at - 1].has("not"):
+        return False
+    before = at > 1 and bool(items[at - 2].horses)
+    rest = [i for i in items[at + 1 : at + 4] if not (i.mark or i.has("but", "i mean", "article"))]
+    return before or (len(rest) < len(items[at + 1 : at + 4]) and bool(rest) and bool(rest[0].horses))
+
+
 def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
     verb = bool(items[at].kinds("state"))
@@ -120,6 +129,19 @@ def horse_ahead(items: Sequence[Item], at: int) -> bool:
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         rest = rest[1:]
     return bool(rest) and bool(rest[0].horses)
+
+
+def named_last(items: Sequence[Item], at: int) -> bool:
+    """As in "no longer shivering, Pip", "sweaty after the lesson, Ned": small words, then the horse, and no more."""
+    if not items[at].kinds("sign"):
+        return False
+    after = next((k for k in range(at + 1, len(items)) if items[k].horses), None)
+    between = items[at + 1 : after]
+    if after is None or not all(soft(i) or i.has("worked") or predicate(i) for i in between):
+        return False
+    if any(i.has("work") for i in between) and not any(i.has("after") for i in between):
+        return False  # "too cold to ride Pip"
+    return all(i.mark or i.has("time", "polite", "not any more") for i in items[after + 1 :])
 
 
 def crowded(items: Sequence[Item]) -> bool:

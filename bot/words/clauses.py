@@ -51,6 +51,11 @@ SOFT = frozenset(
     )
 )
 LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
+MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+# what somebody will do about it, right after what was seen
+AFTERWARDS = frozenset(
+    ("will", "going to", "gonna", "can", "please", "pls", "need", "needs", "il faut", "faut", "hay que")
+)
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
 
@@ -141,6 +146,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     item = sentence[at]
     if _subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+    if item.text in AFTERWARDS and current and current[-1].kinds("sign") and any(i.horses for i in current):
+        return "and"  # "Maple shivering will ring Ruth"
     if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
         return None
     if item.has("if") and current:
@@ -151,6 +158,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return _at_pause(sentence, at, current)
     if item.has("but") and not item.has("and"):
         return "but" if current else None
+    if item.has("too") and item.text.startswith("and ") and _complete(current):
+        return "and"
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
@@ -160,12 +169,21 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
     if not current:
         return None
     subjects = any(_subject(i) for i in current)
-    says = any(predicate(i) or i.has("done", "bare") for i in current)
+    says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
+    if not subjects and any(i.kinds("sign") for i in current) and _only_a_name(sentence[at + 1 :]):
+        return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current[0].has("no") else ","
-    return "," if _complete(current) and not _goes_on(sentence, at) else None
+    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
+    return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _only_a_name(rest: Sequence[Item]) -> bool:
+    """Whether nothing but a horse is left to say."""
+    words = [i for i in rest if not i.mark]
+    return bool(words) and bool(words[0].horses) and all(i.has("time", "polite", "not any more") for i in words[1:])
 
 
 def _subject(item: Item) -> bool:
@@ -211,6 +229,13 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
     item, before = sentence[at], current[-1]
     if item.piece is not None and not item.piece.owners:
         return False
+    said_of_it = (
+        item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
+    )
+    if before.has("on", "off") and said_of_it and any(i.horses for i in current):
+        return True  # "Maple sweaty took sheet off Pip fine"
+    if before.has("inwards", "outwards") and len(current) > 1 and current[-2].horses and item.horses:
+        return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
     if before.has("sign rubbed") and any(i.piece for i in current):
         return False  # "the heavy is rubbing Otto"
     if before.has("of", "article") and any(i.has("sign rubbed") for i in current):

@@ -120,13 +120,19 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         and after is not None
         and after.has("on", "off")
     )
+    if _by_name(run, before, roster):
+        return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
+    said = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
+    if said and len(run) == 1 and run[0].text in roster.alone:
+        return Piece(run[0].raw, ids=roster.alone[run[0].text])
+    starts = starts or (said and not all(i.kinds("weight") == ["light"] for i in run))
     if not strong and not (weak and (starts or _determined(before)) and _ends(after)):
         return None
     if (
         strong
         and before is not None
         and before.has("is")
-        and not before.has("has")
+        and not before.has("has", "wears")
         and before.text != "'s"
         and len(run) == 1
         and not run[0].pieces
@@ -135,6 +141,23 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     if not strong and all(i.has("one") for i in run):
         return None
     return _piece(run, numbers, roster)
+
+
+def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:
+    """As in "Rusty neck damp" of a piece called rusty-neck: the horse and all the rest of the piece's own name."""
+    if before is None or not before.horse:
+        return False
+    said = {word for i in run for word in i.text.split()}
+    return any(roster.bags[g] == said for g in roster.owned.get(before.horses[0], ()))
+
+
+def _only_that_said(items: Sequence[Item], at: int) -> bool:
+    """Whether nothing but a state follows up to the next pause: "medium torn", "tartan is wet"."""
+    rest = items[at : next((k for k in range(at, len(items)) if items[k].mark), len(items))]
+    says = any(predicate(i) or i.has("strap") for i in rest)
+    return says and all(
+        predicate(i) or i.has("is", "strap", "broken", "time", "very", "a little", "link") for i in rest
+    )
 
 
 def _determined(before: Item | None) -> bool:
@@ -259,4 +282,4 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
     if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
-    return after is None or after.mark or after.has("time")
+    return after is None or after.mark or after.has("time", "is") or predicate(after)

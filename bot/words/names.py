@@ -9,6 +9,7 @@ from bot.words.tokens import plain, words
 
 SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
 Words = tuple[str, ...]
+ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
 
 
 @dataclass
@@ -21,6 +22,7 @@ class Roster:
     horses: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
     people: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
     pieces: dict[str, list[tuple[Words, tuple[str, ...]]]] = field(default_factory=dict)
+    alone: dict[str, tuple[str, ...]] = field(default_factory=dict)  # of "the tartan": tartan
     ids: dict[str, str] = field(default_factory=dict)
     odd: dict[str, str] = field(default_factory=dict)
     spelled: dict[str, str] = field(default_factory=dict)
@@ -102,17 +104,13 @@ def _made(barn: Barn) -> Roster:
     for person in barn.people:
         for name in (person.name, *person.also):
             _add(made.people, words(name), person.name)
-    nicknames: dict[Words, list[str]] = {}
     for garment in barn.garments:
         made.garments[garment.id] = garment
         made.ids[plain(garment.id)] = garment.id
-        for name in garment.also:
-            nicknames.setdefault(words(name), []).append(garment.id)
         spoken = {word for name in (garment.id, *garment.also) for word in words(name)}
         owner = {word for h in barn.horses if h.name == garment.horse for name in h.names for word in words(name)}
         made.bags[garment.id] = frozenset(spoken - owner)
-    for phrase, ids in nicknames.items():
-        _add(made.pieces, phrase, tuple(ids))
+    _nicknames(made, barn)
     for table in (made.horses, made.people, made.pieces):
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
@@ -121,6 +119,25 @@ def _made(barn: Barn) -> Roster:
     made.named = frozenset(word for phrase in phrases for word in phrase) | made.words
     made.owned = {h.name: tuple(g.id for g in barn.garments if g.horse == h.name) for h in barn.horses}
     return made
+
+
+def _nicknames(made: Roster, barn: Barn) -> None:
+    """What pieces are called, with its article and without; an id that starts with no horse's name is one more."""
+    named = {word for horse in barn.horses for name in horse.names for word in words(name)}
+    called: dict[Words, list[str]] = {}
+    for garment in barn.garments:
+        phrases = [words(name) for name in garment.also]
+        phrases += [words(garment.id)] if named.isdisjoint(words(garment.id)[:1]) else []  # "rug 12"
+        for phrase in phrases:
+            called.setdefault(phrase, []).append(garment.id)
+            if len(phrase) > 1 and phrase[0] in ARTICLES:
+                called.setdefault(phrase[1:], []).append(garment.id)
+    for phrase, ids in called.items():
+        short = len(phrase) == 1 and any((article, *phrase) in called for article in ARTICLES)
+        if short:
+            made.alone[phrase[0]] = tuple(ids)
+        else:
+            _add(made.pieces, phrase, tuple(ids))
 
 
 def _horse(made: Roster, name: str, horse: str) -> None:

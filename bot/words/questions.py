@@ -12,12 +12,14 @@ WHOLE: tuple[tuple[str, About], ...] = (
     ("ask left", "left"),
     ("ask drying", "drying"),
     ("ask forecast", "forecast"),
+    ("ask forecast marked", "forecast"),
     ("ask today", "today"),
     ("ask help", "help"),
 )
 
 
-OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"})
+NOTHING = Item("", "")
+OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
 
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
@@ -28,7 +30,10 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if not first.has("question") or first.has("link", "but"):
+    second, third = (*words[1:3], NOTHING, NOTHING)[:2]
+    if first.horses and (second.has("ask state") or (second.has("ask wearing") and third.has("what"))):
+        return True  # "Soleil porte quoi"
+    if not first.has("question") or (first.has("link", "but") and not second.has("ask wearing")):
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
@@ -155,7 +160,8 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
         items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"
     ):
         return None
-    tonight = any(i.has("ask tonight") for i in items[1:]) or opens.has("ask today")
+    asks_which = any(i.piece or i.has("rug") for i in items) and not any(i.has("wears", "is") for i in items)
+    tonight = asks_which or any(i.has("ask tonight") for i in items[1:]) or opens.has("ask today")
     return Asked("today" if tonight else "state", horse=horse)
 
 

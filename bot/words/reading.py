@@ -187,7 +187,8 @@ def _of_another(event: Event, horse: str) -> Event:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    dressed = read_wear(clause, telling)
+    strapped = clause.has("strap") and clause.has("broken") and not clause.has("took off", "took", "put on", "swapped")
+    dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
         if not (clause.has("worked", "had") and read_work(clause, telling)) and not read_place(clause, telling):

@@ -99,6 +99,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
         return False  # "Maple's stall is done"
+    if any(i.has("place stall", "place field") and _of_somebody(items, k) for k, i in enumerate(items)):
+        return False  # "le box de Lou est fait"
     if any(predicate(i) and not i.kinds("state") for i in items):
         return False
     horses = _movers(clause, telling)
@@ -108,11 +110,24 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     return bool(horses)
 
 
+def _left_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "in from the field": where it came from."""
+    before = [i for i in items[:at] if not i.has("article") or i.has("of")]
+    return bool(before) and before[-1].text.split()[-1] in ("from", "du", "del", "desde")
+
+
+def _of_somebody(items: Sequence[Item], at: int) -> bool:
+    """A stall or field spoken of for itself: an article before it, its horse behind."""
+    behind = (
+        at + 2 < len(items) and items[at + 1].text in ("of", "de", "d'", "del", "du") and bool(items[at + 2].horses)
+    )
+    return behind and (at == 0 or (at == 1 and items[0].has("article")) or items[at - 1].mark)
+
+
 def _where(items: Sequence[Item]) -> Where | None:
-    if any(i.has("place field") for i in items):
-        return "field"
-    if any(i.has("place stall") for i in items):
-        return "stall"
+    for k, item in enumerate(items):
+        if item.has("place field", "place stall"):
+            return "field" if item.has("place field") != _left_behind(items, k) else "stall"
     if any(i.has("turned out") for i in items):
         return "field"
     if any(i.has("brought in") for i in items):
@@ -211,7 +226,9 @@ def read_work(clause: Clause, telling: Telling) -> bool:
         if not all(_work_word(i) for i in items[low : high + 1]):
             return False
     elif not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
-        return False
+        first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
+        if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
+            return False  # "Maple sweaty, just been ridden"
     found = [items[k] for k in horses] or telling.who
     telling.each(found, Worked)
     telling.who, telling.begun, telling.last = tuple(found), True, "horse"

@@ -38,7 +38,11 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     while at < len(tokens):
         item, taken = _longest(tokens, texts, at, lexicon, roster)
         first = at == 0 or tokens[at - 1].text in ".!?\n"
-        items.append(replace(item, capital=False) if item.capital and (first or shouted) else item)
+        if item.capital and (first or shouted):
+            item = replace(item, capital=False)
+        elif item.capital and item.horses and lexicon.language != "en":
+            item = replace(item, means=item.means - {"weekday"})  # Spanish and French write their days small
+        items.append(item)
         at += taken
     return items
 
@@ -54,8 +58,8 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
     pieces, nick = _name(texts, at, roster.pieces)
     people, person = _name(texts, at, roster.people)
     taken = max(said, named, nick, person)
-    slipped = _slipped(token, texts, at, taken, roster) if taken <= 1 and not horses else None
-    if slipped is not None:
+    slipped = _slipped(token, texts, at, taken, roster) if taken <= 1 else None
+    if slipped is not None and (not horses or slipped[0].horses[0] in horses):  # "Lady gery", also called Lady
         return slipped
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
@@ -69,7 +73,7 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
-        known=all(t in words_of_language() for t in texts[at : at + taken]),
+        known=all(t in lexicon.everyday for t in texts[at : at + taken]),
         capital=token.capital,
     ), taken
 
@@ -167,6 +171,9 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         # an ordinary word one slip from a name: only ever asked about
         return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
+    if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
+        meant = replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0], horses=horses, sure=len(horses) == 1)
+        return replace(meant, known=bent in words_of_language()) if meant.sure else replace(meant, exact=False)
     if bent:
         return replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0])
     if not horses:

@@ -77,7 +77,7 @@ def settle(items: Sequence[Item]) -> list[Item]:
     for step in (range(len(items)), range(len(items) - 1, -1, -1)):  # in a list of names, one is evidence for the next
         for at in step:
             if not named[at] and items[at].horses and items[at].exact and not _told_apart(items, at):
-                named[at] = any(named[k] for k in _neighbours(items, at))
+                named[at] = any(named[k] for k in _neighbours(items, at)) or _in_row(items, named, at)
     return [_settled(items, at, named=named[at]) for at in range(len(items))]
 
 
@@ -98,6 +98,24 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
     return found
 
 
+def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
+    """As in "Gus ok misty cold star fine": names and what is said of them in turns, with no other word between."""
+    first = next((k for k in range(at, -1, -1) if not items[k].horses), -1)
+    last = next((k for k in range(at, len(items)) if not items[k].horses), len(items))
+    if last - first > LIST_GAP:  # four names and no word between
+        return any(named[first + 1 : last])
+    if at + 1 >= len(items) or not _told(items[at + 1]):
+        return False
+    before = at > 1 and _told(items[at - 1]) and named[at - 2]
+    after = at + 3 < len(items) and named[at + 2] and _told(items[at + 3])
+    ends = at + 2 >= len(items) or items[at + 2].mark or bool(items[at + 2].horses)
+    return after or (before and ends)
+
+
+def _told(item: Item) -> bool:
+    return predicate(item) or item.has("done", "bare")
+
+
 def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     item = items[at]
     if not item.horses:
@@ -106,7 +124,7 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
     if named:
         return replace(item, means=frozenset(), sure=item.sure and not (_wordlike(item) and _weather_talk(items, at)))
-    return replace(item, horses=())
+    return replace(item, means=item.means | {"no name"}, horses=())
 
 
 def _wordlike(item: Item) -> bool:
@@ -125,10 +143,21 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
     asked = at > 1 and items[at - 2].has("question")  # "what is star in"
-    if before.has("is") and at > 1 and not before.has("has") and not asked:
+    if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has") and not asked:
         return True  # "it is dusty"; but "is Dusty in"
+    if predicate(before) and at > 1 and items[at - 2].horses:
+        return False  # "Luna bien Sol frío"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both")
+    if adjectival and before.has("but") and _says(items[at + 1 :]):
+        return False  # "so Dusty is sweaty"
     return adjectival or before.text in ("of", "every")
+
+
+def _says(rest: Sequence[Item]) -> bool:
+    """Whether a verb follows, and then how something is: what stands before it is no adjective."""
+    if len(rest) < 2 or not rest[0].has("is", "was") or rest[0].has("article"):
+        return False
+    return _sure_sign(rest[1:]) or _well(rest[1:])
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
@@ -151,12 +180,18 @@ def _named(items: Sequence[Item], at: int) -> bool:
     after = next((i for i in items[at + 1 :] if not _passing(i)), None)
     if len([i for i in items if not i.mark]) == 1:
         return True
+    if not item.has("weekday") and (before is None or before.text == "\n") and items[at + 1].text == ":":
+        return True
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
+    if at + 2 < len(items) and items[at + 1].has("body") and any(predicate(i) for i in items[at + 2 : at + 4]):
+        follows = True  # "misty ears cold"
     if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
         follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
     if before is not None and before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]  # "metí a Luna"
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
+    if before is not None and before.text in ("for", "pour", "para") and not item.has("weekday"):
+        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today") for i in items[max(0, at - 4) : at - 1])
     if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
         follows = False
     return follows or precedes
@@ -165,6 +200,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
 def _may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
     """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
     if not item.has("bare weather", "mass", "weekday") or _sure_sign(rest):
+        return False
+    if _well(rest) and not item.has("weekday"):
         return False
     return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
 
@@ -182,6 +219,12 @@ def _sure_sign(rest: Sequence[Item]) -> bool:
     return said is not None and (bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said))
 
 
+def _well(rest: Sequence[Item]) -> bool:
+    """As in "misty fine": nobody says that of the weather."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and said.has("everyday comfortable")
+
+
 def _describes(item: Item) -> bool:
     return item.has("colour", "any adjective") or bool(item.kinds("weight"))
 
@@ -192,12 +235,17 @@ def _piece(item: Item) -> bool:
 
 def _weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
-    if not items[at].has("weekday"):
+    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 :]):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
     return said is not None and said.has(
         "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
     )
+
+
+def _of_animals(item: Item) -> bool:
+    """A word that makes what is said of a day said of a horse: "hot after schooling", "cold under her rug"."""
+    return item.has("work", "worked", "body", "place stall") or bool(item.kinds("sign")) or _piece(item)
 
 
 def _nameable(item: Item) -> bool:

@@ -10,6 +10,8 @@ from bot.words.around import (
     crowded,
     excepted,
     horse_ahead,
+    named_last,
+    not_that_one,
     piece_ahead,
     rest_allows,
     setting_of,
@@ -22,6 +24,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.states import read_strap, state_word, tell_piece
 from bot.words.telling import Telling, named
+from bot.words.whose import unnamed
 
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 ALIEN = 9  # other people, other things: too far for any sign
@@ -33,7 +36,8 @@ class _Reading:
     """A clause while its signs are read: the subjects met so far and what lies between.
 
     latest: what the last subject was: "horse", "piece", "other", "" for none. gap: unknown words since.
-    open: the list of horses still grows. waiting: places of signs said before any horse.
+    spent: what was denied was another word. open: the list of horses still grows. waiting: places of signs said before
+    any horse.
     """
 
     clause: Clause
@@ -43,6 +47,7 @@ class _Reading:
     latest: str = ""
     gap: int = 0
     denied: bool = False
+    spent: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
 
@@ -83,6 +88,9 @@ def _horse(reading: _Reading, at: int) -> None:
         return
     if excepted(items, at):
         return
+    if not_that_one(items, at):
+        reading.denied = False
+        return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [item], after=True)
     if not reading.open:
@@ -113,7 +121,13 @@ def _other_word(reading: _Reading, at: int) -> None:
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
     if item.has("not", "stopped"):
-        reading.denied = True
+        reading.denied, reading.spent = True, False
+    elif item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
+        reading.gap = 0  # "her sheet leaks at the seam, soaked"
+    elif item.mark and reading.spent:  # "no better, still shivering"
+        reading.denied = reading.spent = False
+    elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
+        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:
         if at + 1 < len(items) and items[at + 1].has("said", "guess"):
             return
@@ -123,8 +137,10 @@ def _other_word(reading: _Reading, at: int) -> None:
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False
+    elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
+        reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
     elif not soft(item) and not item.has("brought in", "turned out", "brought"):
-        reading.gap, reading.open = reading.gap + 1, False
+        reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"
 
 
@@ -146,13 +162,16 @@ def _before_its_horse(reading: _Reading, at: int) -> bool:
     items, item = reading.items, reading.items[at]
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
+    spoken = any(i.has("is", "was") and not i.has("article") for i in items[1:at])  # "… is sweaty and Pip is fine"
+    if spoken and reading.latest:
+        return False
     adjective = reading.latest == "other" and reading.gap <= 1 and bool(item.kinds("sign"))  # "a nasty rub on Tug"
     if (reading.latest and not adjective) or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
-    return horse_ahead(items, at)
+    return horse_ahead(items, at) or named_last(items, at)
 
 
 def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
@@ -171,7 +190,7 @@ def _about_piece(reading: _Reading) -> bool:
     if reading.latest:
         return reading.latest == "piece"
     telling = reading.telling
-    if reading.clause.has("she"):
+    if reading.clause.has("she", "body"):
         return False
     return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece")
 
@@ -183,7 +202,7 @@ def _sign(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool) ->
     if not horses and reading.latest == "piece" and item.has("sign rubbed"):
         horses = named(owners)
     elif not horses or (reading.latest == "other" and not after):
-        horses = () if reading.latest else _unnamed(reading, at)
+        horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:
         return
     if not strong and any(h.known and not h.exact and not h.sure for h in horses):
@@ -213,29 +232,6 @@ def _tell(reading: _Reading, horses: Sequence[Item], at: int) -> None:
 
 
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
-
-
-def _unnamed(reading: _Reading, at: int) -> Sequence[Item]:
-    """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
-    telling, clause, items = reading.telling, reading.clause, reading.items
-    everyday = items[at].kinds("everyday")
-    several = telling.who[0].horses if len(telling.who) == 1 else ()
-    if clause.has("the rest"):
-        return named(telling.rest())
-    if clause.has("both") and 1 < len(several) < 4:
-        return named(several)
-    left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
-    if clause.has("all horses") or (clause.has("everyone") and not clause.has("she") and (left or not everyday)):
-        return named([name for name in telling.names if name not in left])
-    if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she"):
-        return ()
-    if not telling.begun and everyday and len(telling.who) > 1:
-        return ()
-    if everyday and telling.crowded:
-        return ()
-    bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
-    bare = bare and not telling.past
-    return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
 
 
 def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
@@ -279,7 +275,7 @@ def _ended(reading: _Reading) -> None:
 
 def _remember(reading: _Reading) -> None:
     telling = reading.telling
-    horses = [i for i in reading.items if i.horses]
+    horses = [i for k, i in enumerate(reading.items) if i.horses and not not_that_one(reading.items, k)]
     owned = [n for i in reading.items if i.piece for n in i.piece.owners]
     pieces = [i.piece for i in reading.items if i.piece]
     if pieces and not horses:

@@ -4,10 +4,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
-from bot.events import Done, Event, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.clothes import Piece
-from bot.words.items import Item
+from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
 from bot.words.which import Meant, meant
@@ -98,6 +98,8 @@ class Telling:
                 continue
             if isinstance(event, Seen) and self._outdone(at, event):
                 continue
+            if isinstance(event, GarmentIs) and event.state in WETNESS and any(_wetter(event, e) for e in later):
+                continue  # "wet, soaked right through"
             events.append(event)
         events = _one_done(events)
         signed = {e.horse for e in events if isinstance(e, Seen)}
@@ -121,6 +123,10 @@ class Telling:
         if at in self.denied and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)
+
+
+def _wetter(event: GarmentIs, later: Event) -> bool:
+    return isinstance(later, GarmentIs) and later.garment == event.garment and later.state in WETNESS
 
 
 def _one_done(events: list[Event]) -> list[Event]:

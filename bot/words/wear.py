@@ -107,7 +107,7 @@ def _change(clause: Clause) -> _Change:
     if clause.has("nothing") and clause.has("wears", "took", "took off", "off"):
         change.all_off = True
         return change
-    if clause.has("swapped") and pieces:
+    if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
         return _swap(clause, pieces, change)
     if not pieces:
         change.all_off = clause.has("took off") and _strips(items) and not denied

@@ -160,6 +160,7 @@ MEANINGS = {
     "ask drying": "",
     "ask state": "",
     "ask forecast": "",
+    "ask forecast marked": 'asks only with a question mark: "va a llover"',
     "ask help": "",
     "ask wearing": "what a horse has on",
     "ask tonight": "with it, what a horse has on is the plan",

@@ -2,91 +2,172 @@
 
 PHRASES = {
     "sign sweating": """
-        sweaty, sweating, sweating up, sweated up, sweated, sweat marks, sweat patches, sweat, a sweat, in a
-        sweat, dripping with sweat, dripping in sweat, dripping sweat, soaked in sweat, soaked with sweat,
-        drenched in sweat, wet with sweat, wet from sweat, damp with sweat, damp from sweat, sweaty wet,
-        lathered, lathered up, in a lather, broken out in a sweat, broke out in a sweat, sweating buckets,
-        sweaty mess, sweat dripping, sweat running, sweat pouring, sweat on
+        sweaty, sweating, sweating up, sweated up, sweated, sweat marks, sweat patches, sweat, a
+        sweat, in a sweat, dripping with sweat, dripping in sweat, dripping sweat, soaked in sweat,
+        soaked with sweat, drenched in sweat, wet with sweat, wet from sweat, damp with sweat, damp
+        from sweat, sweaty wet, lathered, lathered up, in a lather, broken out in a sweat, broke out
+        in a sweat, sweating buckets, sweaty mess, sweat dripping, sweat running, sweat pouring, sweat
+        on, perspiring, perspired, sweat on her neck, sweat on his neck, damp with perspiration, sweat
+        under the rug, sweat under her rug, sweat under his rug, bit of a sweat, in a muck sweat, a
+        bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat
     """,
     "sign hot": """
-        overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under his rug,
-        hot under the blanket, hot under her blanket, hot under his blanket, hot to the touch, burning up
+        overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under
+        his rug, hot under the blanket, hot under her blanket, hot under his blanket, hot to the
+        touch, burning up, melting, far too hot, way too hot, much too hot, overdressed, over rugged,
+        overrugged, boiling hot, roasting hot, cooking under there, cooking under her rug, cooking
+        under his rug, baking under there, roasting under there, boiling under there, uncomfortably
+        hot, uncomfortably warm, hot under there, hot and bothered
     """,
     "sign shivering": """
-        shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering, shaking with cold,
-        shaking from cold, shaking from the cold, shaking with the cold, shaking like a leaf, shaking all over
+        shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering, shaking with
+        cold, shaking from cold, shaking from the cold, shaking with the cold, shaking like a leaf,
+        shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold
     """,
     "sign cold": """
-        cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold, cold
-        under the rug, cold under her rug, cold under his rug, cold under the blanket, cold under her blanket
+        cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
+        cold under the rug, cold under her rug, cold under his rug, cold under the blanket, cold under
+        her blanket, cool behind the elbow, cool to the touch, cold underneath, under rugged,
+        underdressed, cold ears, ears are cold, ears are freezing, freezing ears, cold at the girth,
+        cold behind the ears, cold behind her elbow, cold behind his elbow, frozen stiff, frozen
+        solid, nithered, perished
     """,
     "sign comfortable": """
-        comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm, lovely and
-        warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable, warm and cosy,
-        toasty warm, good temperature, perfect temperature, right temperature, good temp, perfect temp, warm
-        and happy, happy and warm, dry and comfortable, dry and happy
+        comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
+        lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
+        warm and cosy, toasty warm, good temperature, perfect temperature, right temperature, good
+        temp, perfect temp, warm and happy, happy and warm, dry and comfortable, dry and happy, snug
+        as a bug, warm as toast, toasty and dry, nice and cosy, nice and comfy, warm but not sweaty,
+        neither hot nor cold, not too hot not too cold, not too hot and not too cold, not too hot or
+        cold, temperature is good, temp is good, good temperature under the rug, warmed up nicely,
+        warmed up now, warmed up again, has warmed up, have warmed up, is warming up, cooled down now,
+        has cooled down, have cooled down, cooled off, no sweat on, no sweat under, no sign of sweat,
+        no signs of sweat, not a drop of sweat, no sweat at all on, warmed through, lovely
+        temperature, warm and snug, a good temperature, a nice temperature, all well with, all fine
+        with, all good with, no problems with, no problem with, no issues with, nothing wrong with,
+        nothing to report on, all ok with, all okay with
     """,
     "sign rubbed": """
-        rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug rubs,
-        blanket rub, blanket rubs, chafed, chafing, galled, rubbed sore, raw shoulder, raw shoulders, raw
-        withers, sore withers, bald patch on the shoulder, hair rubbed off
+        rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug
+        rubs, blanket rub, blanket rubs, chafed, chafing, galled, rubbed sore, raw shoulder, raw
+        shoulders, raw withers, sore withers, bald patch on the shoulder, hair rubbed off, bald patch,
+        bald patches, bald spot, bald spots, hair loss, losing hair, lost hair, rug sore, rug sores,
+        blanket sore, blanket sores, sore shoulder, sore shoulders, sore from the rug, sore from her
+        rug, sore from his rug, raw patch, raw patches, raw spot, raw spots, sore patch, sore spot, a
+        sore on, sores on, hair worn off, hair is worn, hair rubbed, rubbed bare, rubs her raw, rubs
+        him raw, pressure sore, pressure sores, rug burn, chafe, chafe marks, a raw shoulder
     """,
     "sign unwell": """
-        unwell, colic, colicking, colicky, colicing, poorly, ill, sick, coughing, cough, off feed, off food,
-        off her feed, off his feed, off their feed, off her food, off his food, off her hay, off his hay, not
-        eating, will not eat, has not eaten, did not eat, not eaten, refusing feed, refusing food, refusing
-        her feed, refusing his feed, not herself, not himself, not right, not quite right, not feeling well,
-        not well, not very well, not looking well, not doing well, lethargic, listless, under the weather,
-        feverish, fever, a temperature, running a temperature, diarrhea, diarrhoea, snotty nose, off colour,
-        off color, wheezing, in pain, looks off, looking off, seems off, a bit off, dull and quiet, left her
-        feed, left his feed, left her breakfast, left his breakfast, colicked, left his dinner, left her
-        dinner, left his hay, left her hay, has not touched, did not touch, dull, not feeling great, looking
-        dull, depressed, not interested in food, not interested in her food, not interested in his food, won t
-        eat, not eating her hay, not drinking, did not finish his breakfast, did not finish her breakfast, did
-        not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her feed,
-        did not finish breakfast, did not finish dinner, something is wrong with
+        unwell, colic, colicking, colicky, colicing, poorly, ill, sick, coughing, cough, off feed, off
+        food, off her feed, off his feed, off their feed, off her food, off his food, off her hay, off
+        his hay, not eating, will not eat, has not eaten, did not eat, not eaten, refusing feed,
+        refusing food, refusing her feed, refusing his feed, not herself, not himself, not right, not
+        quite right, not feeling well, not well, not very well, not looking well, not doing well,
+        lethargic, listless, under the weather, feverish, fever, a temperature, running a temperature,
+        diarrhea, diarrhoea, snotty nose, off colour, off color, wheezing, in pain, looks off, looking
+        off, seems off, a bit off, dull and quiet, left her feed, left his feed, left her breakfast,
+        left his breakfast, colicked, left his dinner, left her dinner, left his hay, left her hay,
+        has not touched, did not touch, dull, not feeling great, looking dull, depressed, not
+        interested in food, not interested in her food, not interested in his food, won t eat, not
+        eating her hay, not drinking, did not finish his breakfast, did not finish her breakfast, did
+        not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her
+        feed, did not finish breakfast, did not finish dinner, something is wrong with, will not eat
+        his, will not eat her, lying down a lot, pawing, pawing and rolling, keeps lying down, can not
+        get up, cannot get up, will not get up, down and will not get up, breathing heavily, breathing
+        hard, laboured breathing, labored breathing, heavy breathing, not himself at all, not herself
+        at all, looks ill, looks poorly, looks unwell, out of sorts, runny nose, snotty, snotty nosed,
+        nasal discharge, running a fever, has a fever, a fever, has a temp, running a temp, high
+        temperature, high temp, off his hay and dull, off his grub, off her grub, no appetite, lost
+        his appetite, lost her appetite, lost appetite, has not touched his, has not touched her, has
+        not touched the, did not touch his, did not touch her, scouring, loose droppings, not pooed,
+        no droppings, gut sounds, kicking at his belly, kicking at her belly, looking at his belly,
+        looking at her belly, looking at her flanks, looking at his flanks, laminitis, tying up, tied
+        up badly, weak, wobbly, swaying, staggering, very quiet, really quiet, bit off, off this
+        morning, off today, off tonight
     """,
-    "everyday hot": "hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵",
-    "everyday cold": "cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶",
-    "everyday good": "good, all good, looking good",
-    "everyday comfortable": "fine, ok, okay, okey, happy, content, alright, all right, k",
+    "everyday hot": """
+        hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
+        sizzling
+    """,
+    "everyday cold": """
+        cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
+        cool, coldish, a little cool, shivery cold, parky
+    """,
+    "everyday good": "good, all good, looking good, great, lovely, looking great, looking lovely",
+    "everyday comfortable": """
+        fine, ok, okay, okey, happy, content, alright, all right, k, better, much better, a lot
+        better, loads better, looking better, feeling better, doing better, doing fine, doing well,
+        all well, no problems, no problem, no issues, spot on, perfect, a ok, okey dokey, okey doke,
+        comfortable again, all ok, all fine, fine again
+    """,
     "everyday warm": "warm",
-    "dry": "dry, dried, dried out, dried off, bone dry, dry again, dry now, all dry, aired",
-    "damp": "damp, dampish, moist, wettish, clammy",
-    "wet": "wet, rained on, got rained on, wet again",
+    "dry": """
+        dry, dried, dried out, dried off, bone dry, dry again, dry now, all dry, aired, dry at last,
+        dry enough, completely dry, fully dry, dry as a bone, dried off now, aired out
+    """,
+    "damp": """
+        damp, dampish, moist, wettish, clammy, still not dry, not dry yet, not quite dry, nearly dry,
+        almost dry, a bit wet, slightly wet
+    """,
+    "wet": "wet, rained on, got rained on, wet again, rained in, wet inside, wet underneath, rain got in",
     "soaked": """
-        soaked, soaking, soaking wet, drenched, sopping, sopping wet, dripping, dripping wet, wet through,
-        soaked through, sodden, soggy, saturated, waterlogged, wringing wet, soaked to the skin, wet to the
-        skin
+        soaked, soaking, soaking wet, drenched, sopping, sopping wet, dripping, dripping wet, wet
+        through, soaked through, sodden, soggy, saturated, waterlogged, wringing wet, soaked to the
+        skin, wet to the skin, drenched through, absolutely soaked, wringing, soaked right through,
+        wet right through, soaked inside and out
     """,
     "state washing": """
-        in the wash, in the washing machine, being washed, at the laundry, at the cleaners, in the laundry, to
-        the wash, to the laundry, to the cleaners, washing, in the machine, gone to be washed, sent to be
-        washed, sent for washing, getting washed, at the wash, to be washed
+        in the wash, in the washing machine, being washed, at the laundry, at the cleaners, in the
+        laundry, to the wash, to the laundry, to the cleaners, washing, in the machine, gone to be
+        washed, sent to be washed, sent for washing, getting washed, at the wash, to be washed, in
+        laundry, at laundry, into the wash, in with the washing, put in the wash, going in the wash,
+        gone in the wash, gone to the wash, off to the wash, off to be washed, off to the laundry, off
+        to the cleaners, taken to be washed, taken to wash, taken home to wash, took it home to wash,
+        in the machine now, at the rug wash, at the rug cleaners, to the rug wash, gone to the
+        cleaners, gone to the laundry, needs washing so in the machine, being cleaned, at the
+        launderette, at the laundrette
     """,
     "state torn": """
-        torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split, torn
-        up, ripped up, in tatters, destroyed, wrecked, ruined, trashed
+        torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
+        torn up, ripped up, in tatters, destroyed, wrecked, ruined, trashed, rip in, tear in, massive
+        rip, big rip, big tear, big hole, a massive rip, a big rip, a big tear, a big hole, a huge
+        hole, a huge rip, ripped to shreds, ripped to bits, torn to shreds, torn to bits, torn open,
+        shredding, a gash, slashed, put a foot through, put his foot through, put her foot through,
+        put a hole in, seam gone, seam split, seam has gone, split at the seam, burst a seam, ripping
     """,
     "state missing": """
-        missing, lost, gone missing, went missing, can not find, cannot find, could not find, vanished,
-        disappeared, nowhere to be found, nobody can find, no one can find, has gone walkabout
+        missing, lost, gone missing, went missing, can not find, cannot find, could not find,
+        vanished, disappeared, nowhere to be found, nobody can find, no one can find, has gone
+        walkabout, gone walkabout, gone awol, awol, not there, not on the rack, can t find, has
+        vanished, no sign of, can not see, cannot locate, can not locate, misplaced, mislaid, nicked,
+        stolen, walked off, no one knows where
     """,
-    "state found": "found, turned up, here after all",
+    "state found": """
+        found, turned up, here after all, been found, has been found, was found, has turned up, found
+        it, reappeared, has reappeared, showed up, is back from wherever
+    """,
     "state in service": """
-        in service, back in service, fixed, mended, repaired, back from repair, back from the repair, back
-        from repairs, back from the mender, back from the menders, patched, sewn, sewn up, stitched, stitched
-        up, back from the wash, back from the laundry, back from the cleaners, back from being washed, good as
-        new, usable again, strap replaced, new strap, back in use, sewed, sewn back, patched up
+        in service, back in service, fixed, mended, repaired, back from repair, back from the repair,
+        back from repairs, back from the mender, back from the menders, patched, sewn, sewn up,
+        stitched, stitched up, back from the wash, back from the laundry, back from the cleaners, back
+        from being washed, good as new, usable again, strap replaced, new strap, back in use, sewed,
+        sewn back, patched up, back from mending, back from the seamstress, back from the rug menders,
+        stitched it, sewed up, repair done, back on the rack, ready to use, ready for use, ok to use
+        again, back from washing, clean and back, strap fixed, strap mended, new buckle, fixed up,
+        darned
     """,
     "strap": """
-        strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap, chest
-        strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle, clasp, front
-        buckle, chest buckle, back strap, rear strap, belly buckle, leg buckle
+        strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap,
+        chest strap, tail strap, front strap, fillet string, tail flap, hind strap, cross surcingle,
+        clasp, front buckle, chest buckle, back strap, rear strap, belly buckle, leg buckle, clip,
+        fastener, fasteners, fastening, fastenings, d ring, toggle, girth strap, cross surcingles,
+        hook, velcro
     """,
     "broken": """
-        broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off, broken
-        off, missing
+        broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off,
+        broken off, missing, has gone, is gone, given up, has given up, has snapped, perished, ripped
+        out, come off, has come off, came away, come away, coming off, pulled off, pulled out, worn
+        through, undone and broken
     """,
     "kind sheet": """
         sheet, sheets, rain sheet, rainsheet, turnout sheet, rain rug, rain sheets, raincoat, no fill, zero
@@ -120,33 +201,39 @@ PHRASES = {
         poor, far, front, side, middle, near, lower, upper
     """,
     "put on": """
-        put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered, threw
-        on
+        put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered,
+        threw on, flung, whacked, bunged, tossed, layered up, slung, have put, just put, re rugged
+        with, shoved
     """,
     "took off": """
-        removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off, peeled,
-        taken off, removing, stripping
+        removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
+        peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
+        undone and removed, have removed, just removed, have taken off
     """,
-    "stripped": "stripped, undressed, stripped off",
+    "stripped": "stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked",
     "took": "took, taken, taking, whipped, slipped, had",
     "wears": """
-        wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched into,
-        changed to, switched to, moved into, tucked up in, put in, rugged up with, rugged with, back in, now
-        in, wearing just, rugged up, put into, dressed
+        wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched
+        into, changed to, switched to, moved into, tucked up in, put in, rugged up with, rugged with,
+        back in, now in, wearing just, rugged up, put into, dressed, just in, only in, changed over
+        to, went into, gone into, has on, down to, up to, gone down to, went down to, went up to, gone
+        up to, back into, over to, switched over to, still in, clothed in
     """,
     "in": "in, into",
     "on": "on, onto, back on",
     "off": "off",
     "has": "has, got, have, with, had",
-    "swapped": "swapped, changed, switched, replaced, exchanged, swopped, traded",
+    "swapped": "swapped, changed, switched, replaced, exchanged, swopped, traded, swap, subbed, swapped over",
     "instead of": "instead of, rather than, in place of",
     "for another": "for, to, with, into",
     "over": "over, over the top, on top, on top of, under, underneath, over top, as well, as another layer",
     "bare": """
-        bare, naked, nekkid, rugless, unrugged, no rug, no rugs, no blanket, no blankets, without a rug,
-        without rug, without rugs, without a blanket, nothing on, wearing nothing, nude, unblanketed, not
-        wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket on, not rugged, birthday
-        suit
+        bare, naked, nekkid, rugless, unrugged, no rug, no rugs, no blanket, no blankets, without a
+        rug, without rug, without rugs, without a blanket, nothing on, wearing nothing, nude,
+        unblanketed, not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket
+        on, not rugged, birthday suit, in the nude, starkers, in the buff, in her birthday suit, in
+        his birthday suit, rug free, nothing at all on, got nothing on, has nothing on, left bare, no
+        clothes on, without anything on, nakey, au naturel, in just her coat, in just his coat
     """,
     "nothing": "nothing, anything, everything",
     "without": "without, no",
@@ -172,15 +259,25 @@ PHRASES = {
     "inwards": "in, inside, indoors, back in, in now, in early",
     "outwards": "out, outside, outdoors, back out, out now",
     "brought": """
-        brought, came, moved, put, led, turned, kept, walked, bringing, turning, moving, back, leading,
-        putting, keeping, popped, let, left
+        brought, came, moved, put, led, turned, kept, walked, bringing, turning, moving, back,
+        leading, putting, keeping, popped, let, left, fetched, chucked, shoved, stuck, got, took, have
+        put, have brought, shifted
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
         spends the night
     """,
-    "brought in": "stabled, stalled, boxed up, brought in, came in, come in, brought inside",
-    "turned out": "turned out, turned back out, let out, put out",
+    "brought in": """
+        stabled, stalled, boxed up, brought in, came in, come in, brought inside, fetched in, has come
+        in, have come in, has been brought in, stabled for the night, stalled for the night, put to
+        bed, in for the night, tucked up for the night, tucked in for the night, came inside, walked
+        in, in bed
+    """,
+    "turned out": """
+        turned out, turned back out, let out, put out, chucked out, kicked out, went out, has gone
+        out, have gone out, gone out, has been turned out, have turned out, let loose, back out in the
+        field
+    """,
     "keep": "keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay",
     "please": "please, pls, plz, from now on",
     "do not rug": """
@@ -201,53 +298,93 @@ PHRASES = {
         can have clothes again, may be blanketed, may be covered again
     """,
     "worked": """
-        ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson, did a lesson,
-        did her lesson, did his lesson, lunged, longed, schooled, hacked, hacked out, exercised, had a ride,
-        had a schooling session, went for a hack, went for a ride, been ridden, been worked, was worked, got
-        worked, worked, finished her lesson, finished his lesson, finished the lesson, finished a lesson, back
-        from a hack, back from a ride, back from her lesson, back from his lesson, back from the lesson, back
-        from a lesson, back from hacking, back from our ride, back from our hack, had a jump lesson, had a
-        jumping lesson, had a flat lesson, had a hack, took a lesson on, took a lesson, for a hack, for a
-        ride, done a lesson, done her lesson, done his lesson, worked hard, had a workout
+        ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson, did a
+        lesson, did her lesson, did his lesson, lunged, longed, schooled, hacked, hacked out,
+        exercised, had a ride, had a schooling session, went for a hack, went for a ride, been ridden,
+        been worked, was worked, got worked, worked, finished her lesson, finished his lesson,
+        finished the lesson, finished a lesson, back from a hack, back from a ride, back from her
+        lesson, back from his lesson, back from the lesson, back from a lesson, back from hacking,
+        back from our ride, back from our hack, had a jump lesson, had a jumping lesson, had a flat
+        lesson, had a hack, took a lesson on, took a lesson, for a hack, for a ride, done a lesson,
+        done her lesson, done his lesson, worked hard, had a workout, ridden out, was ridden, lunge
+        done, lunging done, has been ridden, has been worked, has been lunged, has had a lesson, long
+        reined, long lined, jumped, galloped, cantered round, driven, hacked round, hacked for,
+        flatworked, did flatwork, did some flatwork, had a flatwork lesson, had a dressage lesson, had
+        a jump school, had some schooling, schooled for, been hacked, been lunged, been schooled, been
+        out hacking, been for a hack, been for a ride, been on a hack, went on a hack, came back from
+        a hack, free schooled, loose schooled, back from riding, back from schooling, in from a hack
     """,
-    "had": "had, did, finished, has had, have had, just did, done",
-    "after": "after, from, following, post, because of, since, due to, thanks to",
+    "had": "had, did, finished, has had, have had, just did, done, did some, did a, gave",
+    "after": """
+        after, from, following, post, because of, since, due to, thanks to, straight after, just
+        after, fresh from, fresh off, back from, in from
+    """,
     "work": """
-        lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling, jumping,
-        exercise, gallop, galloping, being ridden, being worked, school, jump lesson, flatwork, lunge,
-        workout, being lunged
+        lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling,
+        jumping, exercise, gallop, galloping, being ridden, being worked, school, jump lesson,
+        flatwork, lunge, workout, being lunged, jump, flatwork lesson, school session, dressage,
+        dressage lesson, competing, competition, show, cantering, lunge session, trail ride, gallops,
+        cross country, the school, arena, the arena, xc
     """,
     "done": """
-        done, finished, sorted, changed, all set, all sorted, done now, complete, ✓, ✔, ✅, ☑, all done and
-        dusted, rugs done, blankets done, done and dusted, taken care of, rugged as planned, as planned,
-        dressed as planned
+        done, finished, sorted, changed, all set, all sorted, done now, complete, ✓, ✔, ✅, ☑, all done
+        and dusted, rugs done, blankets done, done and dusted, taken care of, rugged as planned, as
+        planned, dressed as planned, rugged, blanketed, rugs changed, all rugged, rugged and done,
+        dealt with, ticked off, tick, ticked, changed over, finished with, done with, i have done, we
+        have done, have done, seen to, put right, sorted out, ✔️
     """,
-    "everyone": "all but, everyone, everybody, all, everything, every one, the lot, whole barn",
+    "everyone": """
+        all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
+        all of em, the lot of them, every single one, all the neddies, all the gang, the gang, all
+        nags
+    """,
     "the rest": """
-        the rest, everyone else, everybody else, the others, others, all the others, the rest of them, all the
-        rest
+        the rest, everyone else, everybody else, the others, others, all the others, the rest of them,
+        all the rest, every other horse, all other horses, remaining horses, the remaining ones
     """,
     "all horses": """
-        all horses, all the horses, every horse, all of the horses, all ponies, all the ponies, the horses,
-        the whole herd, horses
+        all horses, all the horses, every horse, all of the horses, all ponies, all the ponies, the
+        horses, the whole herd, horses, all of the neds, all the neds, neddies, every single horse,
+        every pony, all nags, all the nags, whole string, the whole string, entire barn, the entire
+        barn
     """,
     "both": "both, both of them, the two of them, all three, both horses",
     "all": "all, all of, both, all the, both of, each of, every",
-    "except": "except, except for, but, apart from, bar, other than, all but, minus, save for, besides",
+    "except": """
+        except, except for, but, apart from, bar, other than, all but, minus, save for, besides, aside
+        from, leaving out, not counting, excluding, with the exception of
+    """,
     "all done": """
-        all done, everyone done, everybody done, everyone is done, everybody is done, all horses done, all
-        finished, all the horses are done, all horses are done, everyone sorted, everyone is sorted, all rugs
-        done, all rugged, round done, round is done, everyone changed, everyone is changed, everyone is
-        rugged, all rugs changed, everyone finished, whole barn done, whole barn is done, all the horses done,
-        all the rugs are done, everything is done, everyone has been done, all have been done, finished
-        everyone, finished all, done everyone, done all, done them all, everyone ✓, all ✓, everyone ✅, all ✅,
-        done with everyone, everyone is finished
+        all done, everyone done, everybody done, everyone is done, everybody is done, all horses done,
+        all finished, all the horses are done, all horses are done, everyone sorted, everyone is
+        sorted, all rugs done, all rugged, round done, round is done, everyone changed, everyone is
+        changed, everyone is rugged, all rugs changed, everyone finished, whole barn done, whole barn
+        is done, all the horses done, all the rugs are done, everything is done, everyone has been
+        done, all have been done, finished everyone, finished all, done everyone, done all, done them
+        all, everyone ✓, all ✓, everyone ✅, all ✅, done with everyone, everyone is finished, done the
+        lot, the lot done, finished the lot, all of them done, that is everyone, that is everyone
+        done, that is all of them done, that is them all done, that is the lot, everyone is sorted
+        out, round finished, rounds done, rounds finished, all rounds done, morning round done,
+        evening round done, night round done, morning round finished, evening round finished, finished
+        the round, finished my round, finished my rounds, finished all the horses, did them all, did
+        everyone, did all of them, done all of them, done everybody, everyone rugged, everybody
+        rugged, everybody is rugged, all changed, all are done, all the rugs are on, all rugs on, all
+        rugs are on, all rugs sorted, all sorted, everybody sorted, everybody is sorted, all ten done,
+        all eight done, all nine done, all twelve done, all seven done, all six done, all eleven done,
+        got everyone done, got them all done, everyone ticked off, everyone dealt with, all horses
+        rugged, all horses changed
     """,
     "undo": """
-        undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last, ignore
-        my last message, my mistake, wrong horse, delete that, cancel that, strike that, disregard, disregard
-        that, disregard my last, that was a mistake, undo please, please undo, revert that, scrap that, undo
-        that last one, undo the last one, undo my last, my bad, undo my last message
+        undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my
+        last, ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
+        disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
+        revert that, scrap that, undo that last one, undo the last one, undo my last, my bad, undo my
+        last message, forget that last one, forget my last, forget my last message, forget my last
+        one, ignore the last one, ignore the last message, ignore last, ignore last message, delete my
+        last, delete my last message, delete last, delete the last one, remove that, remove my last,
+        wrong one undo, sorry undo, take it back, take back my last, take back the last one, retract
+        that, rewind, cancel my last, cancel last, cancel the last one, oops wrong horse, oops wrong
+        one, that was wrong, that was wrong undo, strike my last, reverse that
     """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
@@ -259,8 +396,8 @@ PHRASES = {
     "second": "second, the second, second one, 2nd, two, number two",
     "third": "third, the third, third one, 3rd, three, number three",
     "not": """
-        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt, aint,
-        doesnt, without any
+        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt,
+        aint, doesnt, without any, isn, no more, nothing like, hardly, by no means
     """,
     "stopped": "stopped, quit, no longer, not any more, no more, ceased",
     "not any more": "anymore, any more, any longer, now",
@@ -270,32 +407,41 @@ PHRASES = {
         kinda, sort of
     """,
     "very": """
-        very, really, so, super, quite, pretty, totally, completely, absolutely, extremely, properly, well,
-        rather, all, thoroughly, fairly, dead, seriously, proper, awfully
+        very, really, so, super, quite, pretty, totally, completely, absolutely, extremely, properly,
+        well, rather, all, thoroughly, fairly, dead, seriously, proper, awfully, v, vv, super duper,
+        mega, crazy, ridiculously, incredibly, terribly, horribly, really really, very very, way, far,
+        ever so, awful
     """,
     "if": "if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else, so that",
     "when": "when, while, by the time, until, till, before, where, whenever, although, though",
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
-        will, going to, gonna, tomorrow, tmrw, tmr, tmw, next week, next time, next month, later, should,
-        shall, would, could, can, may, might, must, need, needs, need to, needs to, want, wants, let us, lets,
-        please, pls, plz, remember, do not forget, dont forget, make sure, hope, hoping, hopefully, plan,
-        plans, planning, maybe, perhaps, probably, wonder, wondering, about to, due, ought, have to, has to,
-        supposed to, expecting, getting ready to, shall we, unlikely, likely, ready to, i will, want to, wants
-        to, asking, ask, asked, remind, reminder, booked, appointment, scheduled, gets his, gets her, watch
-        out, keep an eye, worried, afraid, scared, wish, wishes, would be, will be, won t, do not let, how
-        about, what about, this weekend, at the weekend, looking for, imagine, pretend, try, trying, tries,
-        thinking of, thinking about, considering, better to, used to be, soon, do not want, trying to, think
-        we should, be careful, beware, next, in spring, in the spring, in summer, nobody, no one, somebody,
-        anybody, for sale, selling, sold, buy, bought, buying, order, ordered, ordering, ready for, take,
-        bring, pull, remove, swap, strip, throw, watch, check, look at, tell me, text me, let me know
+        will, going to, gonna, tomorrow, tmrw, tmr, tmw, next week, next time, next month, later,
+        should, shall, would, could, can, may, might, must, need, needs, need to, needs to, want,
+        wants, let us, lets, please, pls, plz, remember, do not forget, dont forget, make sure, hope,
+        hoping, hopefully, plan, plans, planning, maybe, perhaps, probably, wonder, wondering, about
+        to, due, ought, have to, has to, supposed to, expecting, getting ready to, shall we, unlikely,
+        likely, ready to, i will, want to, wants to, asking, ask, asked, remind, reminder, booked,
+        appointment, scheduled, gets his, gets her, watch out, keep an eye, worried, afraid, scared,
+        wish, wishes, would be, will be, won t, do not let, how about, what about, this weekend, at
+        the weekend, looking for, imagine, pretend, try, trying, tries, thinking of, thinking about,
+        considering, better to, used to be, soon, do not want, trying to, think we should, be careful,
+        beware, next, in spring, in the spring, in summer, nobody, no one, somebody, anybody, for
+        sale, selling, sold, buy, bought, buying, order, ordered, ordering, ready for, take, bring,
+        pull, remove, swap, strip, throw, watch, check, look at, tell me, text me, let me know, in
+        case, if needed, if need be, just in case, on saturday, on sunday evening, on monday, on
+        tuesday, on wednesday, on thursday, on friday, being clipped, to be clipped, wanna, might
+        need, due a, due for, booked in, postponed, cancelled, canceled
     """,
     "habit": """
-        always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to, gets,
-        generally, normally, every day, every night, every morning, every winter, easily, rarely, likes,
-        enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never, ever, anything like, like
-        a, as a, than, reminds, story, joke, lol, lmao, haha, hahaha, 😂, 🤣, dream, dreamed, dreamt, poor
-        people, movie, song, book, photo, picture, pic, video
+        always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used
+        to, gets, generally, normally, every day, every night, every morning, every winter, easily,
+        rarely, likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never,
+        ever, anything like, like a, as a, than, reminds, story, joke, lol, lmao, haha, hahaha, 😂, 🤣,
+        dream, dreamed, dreamt, poor people, movie, song, book, photo, picture, pic, video, on
+        facebook, on instagram, on tiktok, on tv, on the telly, in that photo, in the photo, in this
+        photo, in the picture, in the pic, on whatsapp, feels the heat, feels the cold, gets cold,
+        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh
     """,
     "bare weather": """
         misty, sunny, frosty, snowy, windy, foggy, cloudy, stormy, breezy, rainy, dusty, muddy, storm, cloud,
@@ -333,17 +479,22 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
-        wet behind the ears, hot to trot, cold feet, cold shoulder, no sweat, do not sweat, hot mess, cold
-        backed, in season, in heat, in foal, in charge, in love, in trouble, in a mood, in a bad mood, in good
-        form, out of hay, out of work, in work, in training, good girl, good boy, good to go, good as gold, in
-        the way, in a way, hot shot, out of the way, out of control, on fire, cold snap, hot water, cold
-        water, rub down, rubbing post, hot tea, hot chocolate, hot drink, cold drink, cold beer, hot stuff, no
-        worries, no problem, well done, nicely done, great job, good job, nice job, good work, done deal, over
-        and done, chicken out, working out, in good hands, wet wipes, in fine form, dry sense, dry humour, dry
-        humor, hot topic, get dry, out cold, out of sorts, hot shoeing, cold hosing, cold hosed, a cold, wet
-        suit, hay is done, cold one, cold ones, clean bill, out again, got out, broke out, got loose, to dry,
-        hung out to dry, up to dry, drying out, feet done, teeth done, hot in the lesson, work done, all done
-        for today in the ring, all over
+        wet behind the ears, hot to trot, cold feet, cold shoulder, no sweat, do not sweat, hot mess,
+        cold backed, in season, in heat, in foal, in charge, in love, in trouble, in a mood, in a bad
+        mood, in good form, out of hay, out of work, in work, in training, good girl, good boy, good
+        to go, good as gold, in the way, in a way, hot shot, out of the way, out of control, on fire,
+        cold snap, hot water, cold water, rub down, rubbing post, hot tea, hot chocolate, hot drink,
+        cold drink, cold beer, hot stuff, no worries, no problem, well done, nicely done, great job,
+        good job, nice job, good work, done deal, over and done, chicken out, working out, in good
+        hands, wet wipes, in fine form, dry sense, dry humour, dry humor, hot topic, get dry, out
+        cold, out of sorts, hot shoeing, cold hosing, cold hosed, a cold, wet suit, hay is done, cold
+        one, cold ones, clean bill, out again, got out, broke out, got loose, to dry, hung out to dry,
+        up to dry, drying out, feet done, teeth done, hot in the lesson, work done, all done for today
+        in the ring, all over, done in, sweat shop, soaked hay, soaked beet, frozen solid pipes, hot
+        date, hot gossip, cool as a cucumber, cold calling, cold tea, cold coffee, cold brew, cold
+        spell, cold front, wet weather, wet week, wet room, dry january, dry feed, dry shampoo, dry
+        land, stone dead, sick note, sick day, off sick, call in sick, star of the show, star job,
+        gold star, you are a star, dead on my feet, cool box
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -374,96 +525,165 @@ PHRASES = {
         from
     """,
     "link": """
-        just, doing, getting on, feeling, faring, really, also, still, again, already, now, here, there, up,
-        back, down, to, even, right, only, quite, well, both, all, together, of, some, signs of, sign of, to
-        be, definitely, clearly, certainly, obviously, indeed, actually, yes, yep, yeah, yup, too, as well,
-        like, over, out, in, at, with, this, that, each, either, suddenly, properly, completely, fully,
-        finally, currently, apparently, sadly, unfortunately, luckily, especially, particularly, patches of,
-        lots of, loads of, off, full of, the whole, whole, entire, has been, had been, more, most, at all,
-        much, anything, sure, btw, o, tho, though, visibly, under there, thankfully, once, once again,
-        absolutely, clean, instead
+        just, doing, getting on, feeling, faring, really, also, still, again, already, now, here,
+        there, up, back, down, to, even, right, only, quite, well, both, all, together, of, some,
+        signs of, sign of, to be, definitely, clearly, certainly, obviously, indeed, actually, yes,
+        yep, yeah, yup, too, as well, like, over, out, in, at, with, this, that, each, either,
+        suddenly, properly, completely, fully, finally, currently, apparently, sadly, unfortunately,
+        luckily, especially, particularly, patches of, lots of, loads of, off, full of, the whole,
+        whole, entire, has been, had been, more, most, at all, much, anything, sure, btw, o, tho,
+        though, visibly, under there, thankfully, once, once again, absolutely, clean, instead, no
+        better, not better, no worse, better off, worse, at last, once more, bit, a wee, wee, umm,
+        erm, em, four, five, six, seven, eight, nine, ten, eleven, twelve, nonetheless, anyway, as
+        usual, nicely, overall, generally speaking, for sure, touch, to me, all over, unders, there
+        is, there are, poor lad, poor girl, poor boy, poor mare, poor sod, bless her, bless him,
+        underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
+        all about, hung up, hanging up, hung, hanging
     """,
     "time": """
-        now, today, tonight, this morning, this afternoon, this evening, at the moment, right now, just now,
-        at lunch, at lunchtime, since last night, last night, overnight, all night, all day, since this
-        morning, since yesterday, at midday, at noon, earlier, a minute ago, an hour ago, minutes ago, hours
-        ago, early, again, already, at night check, at breakfast, at dinner, for hours, for an hour, am, pm,
-        oclock, o clock, so far, morning, evening, at feeding time, since lunch, since noon, at dawn, first
-        thing, this am, this pm, mins ago, min ago, lunch, at night, at evening feed, at morning feed, for
-        now, as of now, as of this morning, at feed, at the late check, late check, night check, ago, in this
-        weather, in this rain, in this wind, in this cold, in the rain, in the wind, in the cold, in the sun,
-        in the snow, in the storm, in the night, during the night, because of the rain, from the rain, from
-        the snow, after the rain, by the rain, for the night, for the day, till morning, until morning, until
-        tomorrow, this minute, for a week, for the week, for a few days, for two days, this week, yet
+        now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
+        just now, at lunch, at lunchtime, since last night, last night, overnight, all night, all day,
+        since this morning, since yesterday, at midday, at noon, earlier, a minute ago, an hour ago,
+        minutes ago, hours ago, early, again, already, at night check, at breakfast, at dinner, for
+        hours, for an hour, am, pm, oclock, o clock, so far, morning, evening, at feeding time, since
+        lunch, since noon, at dawn, first thing, this am, this pm, mins ago, min ago, lunch, at night,
+        at evening feed, at morning feed, for now, as of now, as of this morning, at feed, at the late
+        check, late check, night check, ago, in this weather, in this rain, in this wind, in this
+        cold, in the rain, in the wind, in the cold, in the sun, in the snow, in the storm, in the
+        night, during the night, because of the rain, from the rain, from the snow, after the rain, by
+        the rain, for the night, for the day, till morning, until morning, until tomorrow, this
+        minute, for a week, for the week, for a few days, for two days, this week, yet, morning round,
+        evening round, night round, late round, at evening stables, at morning stables, at night
+        checks, on my round, on the round, on rounds, rn, atm, this eve, tonite, this aft, tis
+        morning, at half six, when i got there, when i got here, when i arrived, when i checked, on
+        arrival, first thing this morning, for the time being, just then, mid morning, mid afternoon,
+        at tea time, round done
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
-        thanks, thank you, thx, ty, cheers, hi, hello, hey, morning, good morning, good evening, evening, all,
-        hi all, hey all, morning all, guys, folks, everyone, sorry, btw, fyi, ok, okay, right, well, yes, yep,
-        yeah, oh, oh no, ugh, omg, um, uh, hm, hmm, haybell, bot, oops, quick update, update, quick one, just
-        checked, just checked on, been to check, checked, heads up, note, poor, poor old, poor thing, dear,
-        old, little, big, sweet, lovely, team, so, looks like, bye, night, good night, x, xx, xxx, gosh, argh,
-        brr, brrr, wow, damn, news, report, for the record, to report, reporting, quick note, fwiw
+        thanks, thank you, thx, ty, cheers, hi, hello, hey, morning, good morning, good evening,
+        evening, all, hi all, hey all, morning all, guys, folks, everyone, sorry, btw, fyi, ok, okay,
+        right, well, yes, yep, yeah, oh, oh no, ugh, omg, um, uh, hm, hmm, haybell, bot, oops, quick
+        update, update, quick one, just checked, just checked on, been to check, checked, heads up,
+        note, poor, poor old, poor thing, dear, old, little, big, sweet, lovely, team, so, looks like,
+        bye, night, good night, x, xx, xxx, gosh, argh, brr, brrr, wow, damn, news, report, for the
+        record, to report, reporting, quick note, fwiw, umm, erm, er, em, yo, evening all, morning
+        everyone, hi team, hi folks, hi everyone, hey team, just to say, just to let you know, just so
+        you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy,
+        pls note, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
+        everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
+        from the barn, hello team
     """,
     "body": """
-        ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat, skin,
-        loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows, armpits, sides,
-        base of the ears, hair, behind the ears, hip, hips, barrel, croup, tummy, fur
+        ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
+        skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
+        armpits, sides, base of the ears, hair, behind the ears, hip, hips, barrel, croup, tummy, fur,
+        bum, backside, rump, back end, behind, legs, tail, girth, behind the girth, behind her elbow,
+        behind his elbow, behind her ears, behind his ears, under the girth, chest area, poll, mane,
+        topline, underneath, neck and shoulders
     """,
     "under": "under, underneath, beneath, below, through, in, inside",
     "ask why": """
-        why, how come, what is the reason, what for, why not, why does, why is, why did, explain, reason for,
-        whys
+        why, how come, what is the reason, what for, why not, why does, why is, why did, explain,
+        reason for, whys, what is the reason for, reason behind, what is with, why is it, what made
+        you pick, how come you put, what's the reason for, the reason for
     """,
     "ask today": """
-        what is the plan, what are the plans, plan for today, plan for tonight, whats the plan, today plan,
-        plan please, show the plan, what is on today, show me the plan, what should everyone wear, what does
-        everyone wear, rugs tonight, what is everyone wearing, what is everyone in, what are they wearing,
-        what rugs, which rugs, what goes on, rugs today, what do they wear, what is everybody wearing, what is
-        everybody in, todays plan, tonights plan, today, the plan, post the plan again, plan again, what to
-        put on, what do i put on, what should i put on, what do we put on, what should we put on, what
-        blankets, which blankets, which blanket
+        what is the plan, what are the plans, plan for today, plan for tonight, whats the plan, today
+        plan, plan please, show the plan, what is on today, show me the plan, what should everyone
+        wear, what does everyone wear, rugs tonight, what is everyone wearing, what is everyone in,
+        what are they wearing, what rugs, which rugs, what goes on, rugs today, what do they wear,
+        what is everybody wearing, what is everybody in, todays plan, tonights plan, today, the plan,
+        post the plan again, plan again, what to put on, what do i put on, what should i put on, what
+        do we put on, what should we put on, what blankets, which blankets, which blanket, list, the
+        list, todays list, today list, today's list, list please, list for today, list for tonight,
+        tonights list, show me the list, show list, rug list, rugs list, send the list, send me the
+        list, what is the list, tell me the list, tell me the list again, list again, whats everyone
+        in, what are they all in, what are they all wearing, what is everyone wearing tonight, what
+        does everyone need, what do they need, what is on for, whats on for, what is the plan tonight,
+        what is the plan for tonight, what is the plan today, remind me of the plan, what needs to go
+        on, what goes on who, who wears what, who is in what, who gets what
     """,
     "ask left": """
-        who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
-        anyone left, who else, who is still not done, who has not been done, who needs doing, who needs
-        changing, who still has to be done, whos left, whos not done, who do i still have, which horses are
-        left, who remains, is everyone done, is everybody done, are all done, are all horses done, how many
-        left, how many are left, still to do, who is to do, who is still left, what is still to do, what is
-        still left to do, who have we not done, who have we left, anybody left, who is remaining, who is next,
-        who is outstanding, who else is left, who is still undone, which ones are left, who has not been
-        changed
+        who is left, what is left, who is not done, who is still to do, who still needs, who is
+        missing, anyone left, who else, who is still not done, who has not been done, who needs doing,
+        who needs changing, who still has to be done, whos left, whos not done, who do i still have,
+        which horses are left, who remains, is everyone done, is everybody done, are all done, are all
+        horses done, how many left, how many are left, still to do, who is to do, who is still left,
+        what is still to do, what is still left to do, who have we not done, who have we left, anybody
+        left, who is remaining, who is next, who is outstanding, who else is left, who is still
+        undone, which ones are left, who has not been changed, who have we not done yet, who have not
+        we done, who haven we not done, any left, anyone left to do, any more to do, any still to do,
+        who is left to do, who still needs rugging, who needs rugging, who is not rugged, who is not
+        rugged yet, who is not done yet, which ones are not done, which horses are not done, which
+        horses still need doing, how many more, how many are still to do, how many still to do, what
+        is left to do, who do we still need to do, who have i missed, who did i miss, have we done
+        everyone, are we done, have i done everyone, did we do everyone, anybody still to do, anyone
+        still to do, anyone not done, who has not been done yet, who else needs doing, who is still
+        outstanding, who remains to be done, left to do
     """,
     "ask drying": """
-        what is drying, whats drying, what is wet, what is still wet, what is still drying, anything drying,
-        which rugs are wet, what rugs are wet, what is hanging, which rugs are drying, what rugs are drying,
-        anything still wet, anything wet, what is on the rack, which blankets are wet, which blankets are
-        drying, what is in the tack room, what is dry, drying list, anything still drying, whats wet, what is
-        not dry, what is not dry yet, what do we have drying, what have we got drying, which rugs are dry,
-        what rugs are dry
+        what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
+        drying, which rugs are wet, what rugs are wet, what is hanging, which rugs are drying, what
+        rugs are drying, anything still wet, anything wet, what is on the rack, which blankets are
+        wet, which blankets are drying, what is in the tack room, what is dry, drying list, anything
+        still drying, whats wet, what is not dry, what is not dry yet, what do we have drying, what
+        have we got drying, which rugs are dry, what rugs are dry, what is in the wash, whats in the
+        wash, what rugs are in the wash, which rugs are in the wash, what is in the drying room,
+        anything in the drying room, which liners are wet, what liners are wet, which liners are dry,
+        which liners are drying, which sheets are wet, which turnouts are wet, which turnouts are dry,
+        which blankets are dry, what blankets are wet, which rugs are still wet, what rugs are still
+        wet, what is not usable, what is hanging up, what is hung up, any rugs wet, any wet rugs, any
+        rugs drying, any rugs still wet, is anything still drying, is anything still wet, is anything
+        wet, is anything drying, what have we got wet, what is still in the wash, which rugs are out
+        of action, what is out of service, what is wet at the moment, what is dry and ready
     """,
     "ask state": """
-        how is, how are, how is it going with, status of, status, hows, state of, what is up with, how is he
-        doing, what do we know about, tell me about, show me, show, info on, what is the state of
+        how is, how are, how is it going with, status of, status, hows, state of, what is up with, how
+        is he doing, what do we know about, tell me about, show me, show, info on, what is the state
+        of, how goes, how about, how s, whats up with, what is the status of, status on, any news on,
+        news on, update on, any update on, any news of, how did, how is everything with
     """,
     "ask forecast": """
-        forecast, what is the forecast, what is the weather, whats the weather, whats the forecast, weather
-        tonight, weather today, weather forecast, will it rain, will it rain today, will it rain tonight, how
-        cold will it get, how cold will it be, how cold is it going to get, how cold does it get, how cold is
-        it tonight, how cold tonight, what is coming tonight, what is coming, is rain coming, is it going to
-        rain, is it going to rain tonight, will it snow, will it snow tonight, will it freeze, will it freeze
-        tonight, how windy, how low does it go, what is the weather doing, what is the weather like, how much
-        rain, is it going to freeze, is it going to snow, how cold is tonight, whats coming tonight, what is
-        the low tonight, what temperature tonight, how windy will it get, when does the rain start, what is
-        the temp tonight, what is the temperature tonight, what is the forecast tonight
+        forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
+        weather tonight, weather today, weather forecast, will it rain, will it rain today, will it
+        rain tonight, how cold will it get, how cold will it be, how cold is it going to get, how cold
+        does it get, how cold is it tonight, how cold tonight, what is coming tonight, what is coming,
+        is rain coming, is it going to rain, is it going to rain tonight, will it snow, will it snow
+        tonight, will it freeze, will it freeze tonight, how windy, how low does it go, what is the
+        weather doing, what is the weather like, how much rain, is it going to freeze, is it going to
+        snow, how cold is tonight, whats coming tonight, what is the low tonight, what temperature
+        tonight, how windy will it get, when does the rain start, what is the temp tonight, what is
+        the temperature tonight, what is the forecast tonight, how cold is it going to be, how cold is
+        it going to be tonight, how cold will it be tonight, how cold overnight, how cold is it
+        tomorrow, will it be cold tonight, will it be cold, is it going to be cold, is it going to be
+        cold tonight, is it going below zero, is it going below zero tonight, is it going below
+        freezing, is it going below freezing tonight, what is the temp overnight, whats the temp
+        overnight, whats the temp tonight, what is the temperature overnight, what is the overnight
+        low, whats the overnight low, overnight temp, overnight low, temperature tonight, temp
+        tonight, what is the wind doing, how windy is it going to be, how windy tonight, how wet will
+        it be, weather please, weather for tonight, whats the weather tonight, what is the weather
+        tonight, what is the weather doing tomorrow, what is the weather tomorrow, whats the weather
+        tomorrow, weather tomorrow, is it going to rain tomorrow, will it rain tomorrow, what is
+        coming tomorrow, what weather is coming, any rain coming, any rain tonight, any snow coming,
+        any frost tonight, is there frost tonight, will there be frost, will there be a frost, frost
+        tonight, what does the forecast say, what is forecast, how is the weather tonight, is it going
+        to be windy, will it be windy, will it be windy tonight, when is the rain coming, what time
+        does the rain start
     """,
+    "ask forecast marked": "rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow",
     "ask help": """
-        help, what can you do, how do you work, what do you understand, how does this work, commands, what can
-        i say, how do i use you, what can i tell you, instructions, how does it work, what can i ask
+        help, what can you do, how do you work, what do you understand, how does this work, commands,
+        what can i say, how do i use you, what can i tell you, instructions, how does it work, what
+        can i ask, what can i write, what should i write, what do i write, how do i tell you, how do i
+        use this, how does the bot work, how do you use this, what can i say to you, what can i send
+        you, what can i ask you, how do i report, how do i undo, what are the commands, list commands,
+        what do i say, help please what can i write
     """,
     "ask wearing": """
-        what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear, in, put
-        on, have on, goes on, has on, got on
+        what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
+        in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
+        layers, attire
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,

@@ -2,97 +2,154 @@
 
 PHRASES = {
     "sign sweating": """
-        sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor, bañad|o|a|os|as en
-        sudor, chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor, empapad|o|a|os|as en sudor,
-        mojad|o|a|os|as de sudor, sudadit|o|a, sudó, transpirad|o|a|os|as, transpirando, transpira,
-        transpiran, sweaty, sweating, sudadísim|o|a
+        sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor,
+        bañad|o|a|os|as en sudor, chorreando de sudor, chorreando sudor, empapad|o|a|os|as de sudor,
+        empapad|o|a|os|as en sudor, mojad|o|a|os|as de sudor, sudadit|o|a, sudó, transpirad|o|a|os|as,
+        transpirando, transpira, transpiran, sweaty, sweating, sudadísim|o|a, sudaba, ha sudado,
+        sudada entera, con marcas de sudor, marcas de sudor, rastros de sudor, empapado en su sudor,
+        hecho un mar de sudor, bañada de sudor, sudor bajo la manta, sudor debajo de la manta,
+        sudadita entera, chorrea sudor, transpiró
     """,
     "sign hot": """
-        tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor,
-        con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente,
-        muy caliente, tenía calor, tiene bastante calor, está pasando calor, tiene un poco de calor, tienen
-        demasiado calor
+        tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con
+        calor, con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as,
+        demasiado caliente, muy caliente, tenía calor, tiene bastante calor, está pasando calor, tiene
+        un poco de calor, tienen demasiado calor, asad|o|a|os|as de calor, asad|o|a|os|as, asándose,
+        cociéndose, cocid|o|a, achicharrad|o|a, muert|o|a|os|as de calor, se muere de calor, se asa,
+        ardiendo, sobrecalentad|o|a, demasiado abrigad|o|a, pasa mucho calor, pasó calor, un calor
+        tremendo
     """,
     "sign shivering": """
-        temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
-        tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba,
-        tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering
+        temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan,
+        tiritando, tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba,
+        tiritaba, tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering, tembleque, con
+        tembleque, con tiritona, con temblores, tiritaba de frío, temblaba de frío, le tiembla todo,
+        tiembla entera, tiembla entero, temblando como una hoja, tiene temblores, tiene escalofríos,
+        está con temblores
     """,
     "sign cold": """
-        tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho
-        frío, pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío, un poco de frío,
-        aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene las orejas frías, orejas frías,
-        orejas heladas
+        tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío,
+        con mucho frío, pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de
+        frío, un poco de frío, aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene
+        las orejas frías, orejas frías, orejas heladas, helad|o|a|os|as de frío, frí|o|a detrás del
+        codo, frí|o|a al tacto, poco abrigad|o|a, pelad|o|a de frío, se muere de frío, con las orejas
+        heladas, con las orejas frías, las orejas heladas, las orejas frías, pasó frío, tiene las
+        orejas heladas, destemplad|o|a, fresc|o|a detrás del codo
     """,
     "sign comfortable": """
-        cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as, sec|o|a|os|as y
-        calentit|o|a|os|as, confortable|s, en su punto, temperatura perfecta, tan a gusto, está a gusto, bien
-        de temperatura, calient|e|es y sec|o|a|os|as, calentit|o|a y a gusto, tan ric|o|a|os|as
+        cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as,
+        sec|o|a|os|as y calentit|o|a|os|as, confortable|s, en su punto, temperatura perfecta, tan a
+        gusto, está a gusto, bien de temperatura, calient|e|es y sec|o|a|os|as, calentit|o|a y a
+        gusto, tan ric|o|a|os|as, ni frío ni calor, ni calor ni frío, sin frío ni calor, entró en
+        calor, ha entrado en calor, ya entró en calor, ya ha entrado en calor, entrad|o|a en calor, en
+        calor, sec|o|a|os|as y calient|e|es, sequit|o|a y calentit|o|a, buena temperatura, temperatura
+        correcta, bien abrigad|o|a, sin sudor, sin temblores, sin sudar, ni gota de sudor, sin
+        tiritar, sin temblar, sin novedad con, sin novedad en, sin problemas con, se le pasó el frío,
+        ya no pasa frío, ya se calentó, se ha calentado, se calentó, de temperatura bien, calentit|o|a
+        y bien
     """,
     "sign rubbed": """
-        rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza, pelad|o|a|os|as por la
-        manta, le roza, le rozan, rozón, despellejad|o|a, escoriad|o|a, escoriación, matadura, mataduras
+        rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza,
+        pelad|o|a|os|as por la manta, le roza, le rozan, rozón, despellejad|o|a, escoriad|o|a,
+        escoriación, matadura, mataduras, roces en, con rozaduras, tiene una rozadura, tiene
+        rozaduras, rozad|o|a por la manta, herida de la manta, herida por la manta, pelo caído, ha
+        perdido pelo, perdió pelo, pierde pelo, calva en, una calva, calvas, en carne viva, marcas de
+        la manta, le ha hecho una rozadura, le ha hecho rozadura, rozaduras de la manta, llaga,
+        llagas, raspón, raspones, raspad|o|a|os|as
     """,
     "sign unwell": """
-        cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
-        quiere comer, no ha comido, no comió, tose, tosen, tosiendo, tos, con tos, decaíd|o|a|os|as,
-        apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien, no se
-        encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as, sin apetito, desganad|o|a|os|as,
-        letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no está fin|o|a, triste y apagad|o|a, ha
-        dejado la comida, se revuelca de dolor, con dolor, dolorid|o|a, no prueba bocado, no tiene apetito,
-        inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer, no quiere su comida, le duele la panza, le
-        duele la tripa, le duele la barriga, no come nada, no se acaba la comida
+        cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no
+        comen, no quiere comer, no ha comido, no comió, tose, tosen, tosiendo, tos, con tos,
+        decaíd|o|a|os|as, apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea,
+        no está bien, no se encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as, sin
+        apetito, desganad|o|a|os|as, letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no
+        está fin|o|a, triste y apagad|o|a, ha dejado la comida, se revuelca de dolor, con dolor,
+        dolorid|o|a, no prueba bocado, no tiene apetito, inapetente|s, muy apagad|o|a, apagad|o|a, no
+        quiso comer, no quiere su comida, le duele la panza, le duele la tripa, le duele la barriga,
+        no come nada, no se acaba la comida, con cólico, está con cólico, tiene mocos, con mocos,
+        mocos, moquea, echad|o|a y no se levanta, no se levanta, escarba, se mira los flancos, se mira
+        la tripa, respira mal, respira fuerte, respira con dificultad, no toca el heno, no ha tocado
+        el heno, no ha tocado la comida, no ha tocado el pienso, rar|o|a, no es ell|a, no es él mismo,
+        con fiebre alta, febril, tiene infosura, infosura, débil, se tambalea, muy decaíd|o|a, muy
+        triste, no quiere comer nada, no ha querido comer, ha dejado el pienso, dejó el pienso, no se
+        encuentra nada bien, está fatal, fatal, no está nada bien
     """,
     "everyday hot": "caliente|s, calor, 🥵, hot",
     "everyday cold": """
-        frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶, cold
+        frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶,
+        cold, frescuch|o|a, tempranito frío, helad|o|a
     """,
     "everyday good": "",
     "everyday comfortable": """
-        bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla, todo
-        bien, fenomenal
+        bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de
+        maravilla, todo bien, fenomenal, mejor, mucho mejor, está mejor, ya está mejor, sin novedad,
+        sin problemas, estupend|o|a|os|as, genial, perfectamente, en orden, todo en orden, bien bien,
+        divinamente
     """,
     "everyday warm": "templad|o|a|os|as, tibi|o|a|os|as",
     "dry": """
-        sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya
-        sec|o|a, dry
+        sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a,
+        ya sec|o|a, dry, por fin sec|o|a, completamente sec|o|a, totalmente sec|o|a, ya secos, ya
+        secas, se secaron, se ha secado ya
     """,
-    "damp": "húmed|o|a|os|as, humedecid|o|a",
+    "damp": """
+        húmed|o|a|os|as, humedecid|o|a, no está sec|o|a, sin secar, aún mojad|o|a, casi sec|o|a, no
+        del todo sec|o|a, todavía no está sec|o|a, aún no está sec|o|a
+    """,
     "wet": "mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron, wet, mojadísim|o|a",
     "soaked": """
-        empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una sopa,
-        calad|o|a hasta los huesos, emparamad|o|a, escurriendo, soaked, empapadísim|o|a
+        empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una
+        sopa, calad|o|a hasta los huesos, emparamad|o|a, escurriendo, soaked, empapadísim|o|a,
+        empapad|o|a por dentro, cala, le entra agua, le ha entrado agua, pingando, chorreando agua
     """,
     "state washing": """
-        en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar, en
-        la colada, está a lavar, la están lavando, en la tintorería, llevé a lavar, está lavándose, lavando
+        en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a
+        lavar, en la colada, está a lavar, la están lavando, en la tintorería, llevé a lavar, está
+        lavándose, lavando, a la lavadora, en la lavadora ahora, en el lavadero, llevada a lavar,
+        llevado a lavar, metí en la lavadora, puse a lavar, la llevé a lavar, lo llevé a lavar, la
+        mandé a lavar, a la lavandería, a la tintorería, para lavar
     """,
     "state torn": """
-        rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
-        ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
-        rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó, se
-        rajó
+        rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió,
+        rompió, ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha
+        rasgado, ha rajado, rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un
+        desgarrón, desgarrón, se rasgó, se rajó, tiene un roto, con un agujero, con un siete, con un
+        roto, un agujero, un agujerazo, hecho trizas, hecha trizas, hecha polvo, hecho polvo, hecha
+        pedazos, hecho pedazos, se ha rasgado, se ha rajado, se ha desgarrado, se descosió, se ha
+        descosido, ha destrozado, destrozó, pinchad|o|a
     """,
     "state missing": """
         falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
-        desaparecid|o|a, no está por ningún lado, se ha perdido, perdimos, perdí, no lo encuentro, no la
-        encuentro, hemos perdido, he perdido, se perdió, no hay manera de encontrar, no se encuentra, ni
-        rastro de, no encuentra
+        desaparecid|o|a, no está por ningún lado, se ha perdido, perdimos, perdí, no lo encuentro, no
+        la encuentro, hemos perdido, he perdido, se perdió, no hay manera de encontrar, no se
+        encuentra, ni rastro de, no encuentra, no está en su sitio, desapareció, extraviad|o|a, se ha
+        extraviado, robad|o|a, nadie encuentra, no sé dónde está, ha volado
     """,
-    "state found": "encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos",
+    "state found": """
+        encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos,
+        ya la encontré, ya lo encontré, la encontré, lo encontré, hemos encontrado, he encontrado, ya
+        está encontrad|o|a, ha sido encontrad|o|a
+    """,
     "state in service": """
-        arreglad|o|a|os|as, reparad|o|a|os|as, cosid|o|a|os|as, remendad|o|a|os|as, ya arreglad|o|a, como
-        nuev|o|a, de vuelta, volvió de la lavandería, de vuelta de la lavandería, en uso, otra vez en uso,
-        disponible, zurcid|o|a, volvió del arreglo, ya se puede usar, en servicio, ha vuelto de la lavandería
+        arreglad|o|a|os|as, reparad|o|a|os|as, cosid|o|a|os|as, remendad|o|a|os|as, ya arreglad|o|a,
+        como nuev|o|a, de vuelta, volvió de la lavandería, de vuelta de la lavandería, en uso, otra
+        vez en uso, disponible, zurcid|o|a, volvió del arreglo, ya se puede usar, en servicio, ha
+        vuelto de la lavandería, ha vuelto de arreglar, volvió de arreglar, de vuelta de arreglar, ha
+        vuelto del arreglo, arreglada ya, correa arreglada, correa nueva, ya está arreglad|o|a, ya
+        está reparad|o|a, ya está cosid|o|a, ha vuelto de la tintorería, lista para usar, listo para
+        usar, otra vez en servicio, parchead|o|a
     """,
     "strap": """
-        correa, correas, cincha, cinchas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta,
-        broche, mosquetón, cincha cruzada, correa de pata, correas de las patas, correa de la pata,
-        entrepierna, tapa cola
+        correa, correas, cincha, cinchas, hebilla, hebillas, cierre, cierres, tirante, tirantes,
+        cinta, broche, mosquetón, cincha cruzada, correa de pata, correas de las patas, correa de la
+        pata, entrepierna, tapa cola, correa del pecho, correa de la tripa, correas cruzadas, correa
+        del vientre, hebilla del pecho, enganche, enganches, velcro, mosquetones, gancho
     """,
     "broken": """
-        rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó, suelt|o|a,
-        arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a
+        rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó,
+        suelt|o|a, arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a, se
+        le rompió, se le ha roto, suelt|o|a|os|as, se le soltó, se le ha soltado, colgando, reventó,
+        rot|o|a del todo, cascad|o|a, arrancad|o|a de cuajo, perdid|o|a
     """,
     "kind sheet": """
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
@@ -129,24 +186,30 @@ PHRASES = {
         otr|a|o
     """,
     "put on": """
-        puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto, puesta,
-        puestos, puestas, puso, pusieron, le puse, le he puesto, le hemos puesto, les puse, eché, le eché,
-        añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos puesto, coloqué,
-        poniéndole, le puso, le han puesto, le ha puesto, abrigué con, le estoy poniendo
+        puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto,
+        puesta, puestos, puestas, puso, pusieron, le puse, le he puesto, le hemos puesto, les puse,
+        eché, le eché, añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos
+        puesto, coloqué, poniéndole, le puso, le han puesto, le ha puesto, abrigué con, le estoy
+        poniendo, le metí, les eché, le eché encima, le coloqué, le encasqueté, le volví a poner, he
+        vuelto a poner, vuelto a poner, le he añadido, puesta ya, puesto ya, le planté
     """,
     "took off": """
-        quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos
-        quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole, les
-        quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré, le
-        retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos
+        quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado,
+        le hemos quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando,
+        quitándole, les quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he
+        destapado, retiré, le retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado,
+        quitaron, les quitamos, se la quité, se lo quité, se la he quitado, se lo he quitado, se la
+        quitamos, se lo quitamos, le he retirado, quitada ya, quitado ya, fuera
     """,
     "stripped": "desnudé, destapé, he destapado, desabrigué, le quité todo",
     "took": "",
     "wears": """
         lleva, llevan, lleva puest|o|a|os|as, llevan puest|o|a|os|as, lleva puesto, trae, trae
-        puest|o|a|os|as, traen, viste, va con, van con, está con, están con, tiene puest|o|a|os|as, tienen
-        puest|o|a|os|as, ahora lleva, se queda con, con, abrigad|o|a con, tapad|o|a con, lleva ahora,
-        cubiert|o|a con, vestid|o|a con, llevando, anda con
+        puest|o|a|os|as, traen, viste, va con, van con, está con, están con, tiene puest|o|a|os|as,
+        tienen puest|o|a|os|as, ahora lleva, se queda con, con, abrigad|o|a con, tapad|o|a con, lleva
+        ahora, cubiert|o|a con, vestid|o|a con, llevando, anda con, solo con, sólo con, solo lleva,
+        sólo lleva, ya con, ahora con, ahora está con, ha pasado a, pasó a la, pasó al, cambiad|o|a a,
+        vuelve a llevar, sigue con, va solo con, llevando solo
     """,
     "in": "",
     "on": "puest|o|a|os|as, encima",
@@ -156,14 +219,15 @@ PHRASES = {
         cambié, cambiamos, he cambiado, hemos cambiado, cambiad|o|a, cambió, le cambié, sustituí, he
         sustituido, le he cambiado, le cambiamos, reemplacé, ha cambiado
     """,
-    "instead of": "en vez de, en lugar de",
+    "instead of": "en vez de, en lugar de, en lugar del, en vez del, en vez de la, en lugar de la, en sustitución de",
     "for another": "por, a, con, al",
     "over": "encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo",
     "bare": """
         sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas,
-        destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto, sin
-        abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a, bare,
-        naked
+        destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto,
+        sin abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas,
+        pelad|o|a, bare, naked, sin nada encima, en bolas, desvestid|o|a, no lleva nada encima, nada
+        encima, sin ninguna manta, sin mantas puestas, desnudit|o|a
     """,
     "nothing": "nada, todo",
     "without": "sin",
@@ -193,21 +257,28 @@ PHRASES = {
     "inwards": "dentro, adentro, para dentro, pa dentro",
     "outwards": "fuera, afuera, para fuera, pa fuera",
     "brought": """
-        metid|o|a|os|as, sacad|o|a|os|as, llevé, llevamos, traje, trajimos, pasé, pasamos, moví, he llevado,
-        hemos llevado, he pasado, entré, guardé, guardamos, puse, he traído, he dejado, dejé, dejamos, solté
+        metid|o|a|os|as, sacad|o|a|os|as, llevé, llevamos, traje, trajimos, pasé, pasamos, moví, he
+        llevado, hemos llevado, he pasado, entré, guardé, guardamos, puse, he traído, he dejado, dejé,
+        dejamos, solté, he metido, cambié, hemos traído, he sacado, subí, bajé, hemos bajado, hemos
+        subido
     """,
     "stays": """
         se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar,
         se quedará, se quedan a dormir, pasan la noche
     """,
     "brought in": """
-        metí, metimos, he metido, hemos metido, ha metido, encerré, encerrad|o|a, ya ha entrado, ha entrado,
-        han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya, han entrado,
-        recogid|o|a
+        metí, metimos, he metido, hemos metido, ha metido, encerré, encerrad|o|a, ya ha entrado, ha
+        entrado, han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya,
+        han entrado, recogid|o|a, entró, ha entrado al box, metid|o|a|os|as dentro, metid|o|a|os|as en
+        el box, metid|o|a|os|as en la cuadra, traje a la cuadra, ya dentro, guardad|o|a|os|as, lo
+        metí, la metí, los metí, las metí, lo he metido, la he metido, metido dentro, metida dentro
     """,
     "turned out": """
-        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché
-        al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado
+        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos
+        soltado, eché al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han
+        soltado, salió, ha salido al prado, sacad|o|a|os|as, sacad|o|a|os|as al prado, lo saqué, la
+        saqué, los saqué, las saqué, lo he sacado, la he sacado, llevé al prado, solté en el prado, en
+        el prado ya
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga, que
@@ -243,26 +314,37 @@ PHRASES = {
         llevar cobija
     """,
     "worked": """
-        monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
-        tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di cuerda, he
-        dado cuerda, ha trabajado, trabajó, dio clase, ha dado clase, dimos cuerda, hizo clase, salió de
-        paseo, salimos de paseo, salí de paseo con, han montado, dado cuerda, dio cuerda, ha dado cuerda, han
-        dado cuerda, ha hecho clase, hemos dado cuerda, hizo cuerda, ha hecho cuerda, salí a pasear con, saqué
-        a montar, acabo de montar, acabamos de montar, ha salido de paseo, le he dado cuerda, le hemos dado
-        cuerda, han trabajado, galopé, ejercitad|o|a, han tenido clase, terminó la clase, terminó su clase,
-        viene de clase, vuelve de paseo
+        monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido
+        clase, tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di
+        cuerda, he dado cuerda, ha trabajado, trabajó, dio clase, ha dado clase, dimos cuerda, hizo
+        clase, salió de paseo, salimos de paseo, salí de paseo con, han montado, dado cuerda, dio
+        cuerda, ha dado cuerda, han dado cuerda, ha hecho clase, hemos dado cuerda, hizo cuerda, ha
+        hecho cuerda, salí a pasear con, saqué a montar, acabo de montar, acabamos de montar, ha
+        salido de paseo, le he dado cuerda, le hemos dado cuerda, han trabajado, galopé,
+        ejercitad|o|a, han tenido clase, terminó la clase, terminó su clase, viene de clase, vuelve de
+        paseo, monté a, monté en, salí con, ha sido montad|o|a, ha sido trabajad|o|a, trabajado en
+        pista, ha hecho pista, hizo pista, hice cuerda con, hemos trabajado a, saltó, ha saltado,
+        entrenad|o|a, entrenamos, entrené
     """,
     "had": "tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado",
-    "after": "después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la",
+    "after": """
+        después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de
+        la, viene de, vino de, vuelve de, volvió de, recién llegado de, al volver de, al volver del,
+        justo después de, por culpa de
+    """,
     "work": """
-        clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar,
-        doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase, sesión
+        clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto,
+        saltar, doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase,
+        sesión, pista, la pista, concurso, galopes, paseo por el monte, hacer cuerda, dar cuerda, la
+        monta, monta, el paseo, el entrenamiento, el trabajo
     """,
     "done": """
         list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,
-        cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as, terminé,
-        terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos terminado, he acabado
-        con, he acabado, done
+        cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as,
+        terminé, terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos
+        terminado, he acabado con, he acabado, done, hech|o|a|os|as ya, ya hech|o|a|os|as, he hecho,
+        hemos hecho, hice, hicimos, tapad|o|a|os|as, abrigad|o|a|os|as, list|o|a|os|as ya,
+        despachad|o|a|os|as, solucionad|o|a|os|as, apañad|o|a|os|as, vestid|o|a|os|as
     """,
     "everyone": "todos, todas, todo, todo el mundo, toditos",
     "the rest": "el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás",
@@ -271,20 +353,31 @@ PHRASES = {
     "all": "todos los, todas las, los dos, las dos, ambos, ambas",
     "except": "menos, excepto, salvo, quitando, a excepción de",
     "all done": """
-        todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos, ya
-        están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos, están todos
-        listos, ya están todos listos, todos los caballos listos, todos los caballos están listos, terminado
-        todo, ronda hecha, ronda terminada, ya he terminado con todos, he terminado con todos, todos están
-        listos, todos ✓, todos ✅, ya están todos hechos, hechos todos, listos todos, ya terminé con todos,
-        terminé con todos, acabé con todos, todas están listas, todos tapados
+        todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están
+        todos, ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están
+        todos, están todos listos, ya están todos listos, todos los caballos listos, todos los
+        caballos están listos, terminado todo, ronda hecha, ronda terminada, ya he terminado con
+        todos, he terminado con todos, todos están listos, todos ✓, todos ✅, ya están todos hechos,
+        hechos todos, listos todos, ya terminé con todos, terminé con todos, acabé con todos, todas
+        están listas, todos tapados, todos los caballos hechos, todos los caballos están hechos, todos
+        abrigados, todas tapadas, ya están todos tapados, todos están tapados, todos vestidos, todos
+        apañados, ronda acabada, ronda de la tarde hecha, ronda de la mañana hecha, ronda de noche
+        hecha, ya acabé con todos, hice todos, he hecho todos, los hice todos, los he hecho todos,
+        todos y cada uno hechos, toda la cuadra hecha, toda la cuadra lista, acabada la ronda,
+        terminada la ronda, terminé la ronda, acabé la ronda, todos despachados, todos ok y listos
     """,
     "undo": """
-        deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
-        anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado, ignora
-        eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último,
-        borrar, era otro caballo, error mío, borra lo anterior, anula lo último, no hagas caso a lo anterior,
-        me confundí, me he confundido de caballo, me equivoqué de caballo, me he equivocado de caballo, me he
-        confundido, deshaz lo último, ese no era, me confundí de caballo
+        deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula
+        eso, anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo
+        equivocado, ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo
+        anterior, borra lo último, borrar, era otro caballo, error mío, borra lo anterior, anula lo
+        último, no hagas caso a lo anterior, me confundí, me he confundido de caballo, me equivoqué de
+        caballo, me he equivocado de caballo, me he confundido, deshaz lo último, ese no era, me
+        confundí de caballo, borra mi último mensaje, borra el último, borra el último mensaje, anula
+        el último, anula mi último mensaje, cancela lo último, cancela el último, quita lo último,
+        deshaz el último, perdón borra, me equivoqué borra eso, no deshaz, retira eso, retira lo
+        último, elimina eso, elimina lo último, olvida lo último, ignora lo último, ignora mi último
+        mensaje, error deshaz
     """,
     "no": "no, perdón, mejor dicho, uy, ups, digo, me equivoqué",
     "i mean": "quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad",
@@ -302,8 +395,9 @@ PHRASES = {
     "nearly": "casi, a medias, medio, todavía no, aún no, medi|o|a, no del todo, mitad, por poco",
     "a little": "un poco, un poquito, algo, ligeramente, poco, un pelín, un poco de, algo de, poquito, un tanto",
     "very": """
-        muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda, realmente,
-        mazo, bien, mucha, tod|o|a, re
+        muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda,
+        realmente, mazo, bien, mucha, tod|o|a, re, muchísimo, hiper, requete, tremendamente, un
+        montón, la mar de
     """,
     "if": """
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto, por si
@@ -312,25 +406,31 @@ PHRASES = {
     "when": "cuando, mientras, hasta que, hasta, antes de, aunque, donde",
     "was": "estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado, han estado",
     "plan": """
-        va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos,
-        habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes,
-        podéis, pueden, quiero, quiere, queremos, querría, necesito, necesita, necesitamos, por favor, porfa,
-        porfi, pls, acordaos, acuérdate, recordad, recuerda, no olvidéis, no olvides, ojalá, espero,
-        esperemos, quizá, quizás, a lo mejor, tal vez, igual, seguramente, probablemente, la próxima, próximo,
-        próxima, la semana que viene, este finde, fin de semana, previst|o|a, pendiente, toca, cita, pensando
-        en, seguro que, cuidado, ojo, parece que va, se vende, vendo, compro, comprar, comprad|o|a, pedir,
-        pedid|o|a, hará, hace falta, falta que, sería, estará, pongo, ponemos, debe, deben, puedo, podemos,
-        apetece, mejor que, traed, poned, meted, sacad, imagínate, en venta, pasado mañana, vendrá, avisad,
-        avísame, avisadme, intentar, pienso en, alguien puede, alguien, nadie, haría, pondría, pondrán,
-        pondremos, pondré, sacaré, meteré, sacaremos, meteremos, pon, ponle, ponles, ponedle, pónganle, quita,
-        quítale, quítenle, quitadle, mete, métele, saca, tapa, tápale, vigila, vigilad, mira si, mirad si,
-        dime, decidme, revisa, revisad
+        va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería,
+        deberíamos, habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría,
+        podrías, puede, puedes, podéis, pueden, quiero, quiere, queremos, querría, necesito, necesita,
+        necesitamos, por favor, porfa, porfi, pls, acordaos, acuérdate, recordad, recuerda, no
+        olvidéis, no olvides, ojalá, espero, esperemos, quizá, quizás, a lo mejor, tal vez, igual,
+        seguramente, probablemente, la próxima, próximo, próxima, la semana que viene, este finde, fin
+        de semana, previst|o|a, pendiente, toca, cita, pensando en, seguro que, cuidado, ojo, parece
+        que va, se vende, vendo, compro, comprar, comprad|o|a, pedir, pedid|o|a, hará, hace falta,
+        falta que, sería, estará, pongo, ponemos, debe, deben, puedo, podemos, apetece, mejor que,
+        traed, poned, meted, sacad, imagínate, en venta, pasado mañana, vendrá, avisad, avísame,
+        avisadme, intentar, pienso en, alguien puede, alguien, nadie, haría, pondría, pondrán,
+        pondremos, pondré, sacaré, meteré, sacaremos, meteremos, pon, ponle, ponles, ponedle,
+        pónganle, quita, quítale, quítenle, quitadle, mete, métele, saca, tapa, tápale, vigila,
+        vigilad, mira si, mirad si, dime, decidme, revisa, revisad, habría que tapar, por si acaso, va
+        a sudar, acordaos de, avísenme, recoged, recojan, tapad, tapen, mételo, métela, sácalo,
+        sácala, esperad, voy, mejor si, más vale, quien puede, a ver si, hay que lavar, para el
+        sábado, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les
-        encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente, como
-        un, como una, más que, jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una, acostumbra, qué
-        guap|o|a, soñé, película, canción, foto, vídeo, video, fotos, 😂, 🤣
+        encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente,
+        como un, como una, más que, jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una,
+        acostumbra, qué guap|o|a, soñé, película, canción, foto, vídeo, video, fotos, 😂, 🤣, en
+        facebook, en instagram, en la foto, en la tele, friolero, friolera, es friolera, es friolero,
+        nunca, nunca suda, suele sudar, se pone nerviosa, como siempre jaja, por costumbre
     """,
     "bare weather": "",
     "mass": "",
@@ -362,11 +462,15 @@ PHRASES = {
         sabe, alguien ha, acaso, hay alguien, alguien puede
     """,
     "idiom": """
-        sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno, qué
-        bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes, hace frío, hace
-        calor, hace mucho frío, hace mucho calor, hace un frío, qué frío, qué calor, manos frías, muy listo,
-        muy lista, es list|o|a, hace bueno, hace malo, de mal humor, de buen humor, mala cara, a secar, se ha
-        escapado, se escapó, se escapan, puesta a secar
+        sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está
+        bueno, qué bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes,
+        hace frío, hace calor, hace mucho frío, hace mucho calor, hace un frío, qué frío, qué calor,
+        manos frías, muy listo, muy lista, es list|o|a, hace bueno, hace malo, de mal humor, de buen
+        humor, mala cara, a secar, se ha escapado, se escapó, se escapan, puesta a secar, luna llena,
+        luna nueva, media luna, puesta de sol, tomar el sol, tomando el sol, rayo de sol, sol y
+        sombra, rosa mosqueta, canela y, canela en rama, lucero del alba, bajo la lluvia, lluvia de
+        estrellas, pies mojados, pies fríos, muert|o|a de risa, frío polar, un calor de, baño
+        caliente, ropa mojada, sal y canela
     """,
     "i": """
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
@@ -383,7 +487,10 @@ PHRASES = {
     "she": "él, ella, ellos, ellas, lo, le, les, l",
     "her": "su, sus",
     "my horse": "mi caballo, mi yegua, mi poni, mi potro, mi potra, mi burro, mi niño, mi niña, el mío, la mía",
-    "it": "eso, esto, ello, lo",
+    "it": """
+        eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la
+        quitamos, se lo quitamos
+    """,
     "article": """
         el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel,
         aquella, del, otro, otra
@@ -404,31 +511,42 @@ PHRASES = {
         encontrado a, encontré a, encontramos a, lleva, ya está, ya están
     """,
     "link": """
-        ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
-        de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,
-        todos, todas, los dos, las dos, ambos, ambas, casi, hasta, vuelta, entero, completamente,
-        visiblemente, realmente, totalmente, tal, mismo, misma, menos mal, por fin, por suerte,
-        desgraciadamente, bastante, ay, uf, uy, esta vez, cada, el pobre, la pobre, pobre, pobrecito,
-        pobrecita, del todo, nada, jo, venga, hoy, todavia, estado
+        ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí,
+        algo, a, de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así,
+        bien, todo, toda, todos, todas, los dos, las dos, ambos, ambas, casi, hasta, vuelta, entero,
+        completamente, visiblemente, realmente, totalmente, tal, mismo, misma, menos mal, por fin, por
+        suerte, desgraciadamente, bastante, ay, uf, uy, esta vez, cada, el pobre, la pobre, pobre,
+        pobrecito, pobrecita, del todo, nada, jo, venga, hoy, todavia, estado, igual que antes,
+        muchísimo, un montón, un pelín, pobrecilla, pobrecillo, la verdad, en fin, por cierto, como
+        siempre, entera, enteros, enteras, de arriba abajo, por todas partes, encima, esta noche, en
+        general, desde luego, la pobrecita, el pobrecito, filtra, pasa el agua, jadea, jadeando
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al
-        mediodía, a mediodía, toda la noche, todo el día, desde anoche, desde esta mañana, anoche, hace un
-        rato, hace una hora, hace poco, hace horas, por la noche, por la mañana, por la tarde, temprano, ya,
-        mediodía, h, desde ayer, a primera hora, de madrugada, en el desayuno, a la hora de comer, al llegar,
-        nada más llegar, antes, hace media hora, minutos, horas, hora, hace nada, hasta nueva orden, con esta
-        lluvia, con este frío, con este viento, con la lluvia, por la lluvia, de la lluvia, bajo la lluvia,
-        con el viento, con el frío, con la que cae, con este sol, con el sol, con este calor, al sol, con esta
-        humedad, recién, hace un momento, de lluvia, para la noche, hasta mañana, hasta la mañana, en la
-        mañana, en la tarde, en la noche, hoy en la mañana
+        mediodía, a mediodía, toda la noche, todo el día, desde anoche, desde esta mañana, anoche,
+        hace un rato, hace una hora, hace poco, hace horas, por la noche, por la mañana, por la tarde,
+        temprano, ya, mediodía, h, desde ayer, a primera hora, de madrugada, en el desayuno, a la hora
+        de comer, al llegar, nada más llegar, antes, hace media hora, minutos, horas, hora, hace nada,
+        hasta nueva orden, con esta lluvia, con este frío, con este viento, con la lluvia, por la
+        lluvia, de la lluvia, bajo la lluvia, con el viento, con el frío, con la que cae, con este
+        sol, con el sol, con este calor, al sol, con esta humedad, recién, hace un momento, de lluvia,
+        para la noche, hasta mañana, hasta la mañana, en la mañana, en la tarde, en la noche, hoy en
+        la mañana, ronda tarde, ronda mañana, ronda de tarde, ronda de mañana, ronda de la tarde,
+        ronda de la mañana, ronda de noche, en la ronda, al llegar a la cuadra, cuando llegué, cuando
+        he llegado, esta madrugada, por ahora, ahorita, recién ahora, hoy por la mañana, hoy por la
+        tarde
     """,
     "hour": "a las, sobre las, desde las, a la, hacia las, desde, sobre, a eso de las, hasta las",
     "polite": """
-        gracias, muchas gracias, hola, buenas, buenos días, buenas tardes, buenas noches, perdón, perdona,
-        oye, oíd, chicos, chicas, equipo, sí, si, vale, ok, bueno, bot, haybell, ay, uf, uy, madre mía, aviso,
-        atención, nota, ojo, por cierto, un saludo, saludos, saluditos, feliz, besos, pobre, pobrecit|o|a, el
-        pobre, la pobre, amigos, pues, mirad, a ver, hey, ey, al final, informe, novedades, por favor, cariño,
-        hola a todos, buenas a todos, hola chicos, porfa, compañeros
+        gracias, muchas gracias, hola, buenas, buenos días, buenas tardes, buenas noches, perdón,
+        perdona, oye, oíd, chicos, chicas, equipo, sí, si, vale, ok, bueno, bot, haybell, ay, uf, uy,
+        madre mía, aviso, atención, nota, ojo, por cierto, un saludo, saludos, saluditos, feliz,
+        besos, pobre, pobrecit|o|a, el pobre, la pobre, amigos, pues, mirad, a ver, hey, ey, al final,
+        informe, novedades, por favor, cariño, hola a todos, buenas a todos, hola chicos, porfa,
+        compañeros, eso, bueno pues, oye pues, buenas a todas, ronda hecha, parte de la mañana, parte
+        de la tarde, aviso a todos, os cuento, novedades de la ronda, mmm, ehh, eh, em, informo, ronda
+        tarde, ronda mañana, ronda de tarde, ronda de mañana, ronda de la tarde, ronda de la mañana,
+        ronda de noche, a todos, para todos
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -441,54 +559,84 @@ PHRASES = {
         pq
     """,
     "ask today": """
-        cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta noche, qué
-        toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas, qué
-        mantas tocan, mantas hoy, mantas de hoy, qué ponemos, qué les ponemos, qué les pongo, qué se pone cada
-        uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy, dime el plan, qué hay para hoy, repite el
-        plan, qué lleva cada uno, qué les toca, qué se pone, qué mantas hoy, qué toca hoy, qué toca esta
-        noche, qué manta le, cuál manta, enseña el plan
+        cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta
+        noche, qué toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan
+        todos, qué mantas, qué mantas tocan, mantas hoy, mantas de hoy, qué ponemos, qué les ponemos,
+        qué les pongo, qué se pone cada uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy,
+        dime el plan, qué hay para hoy, repite el plan, qué lleva cada uno, qué les toca, qué se pone,
+        qué mantas hoy, qué toca hoy, qué toca esta noche, qué manta le, cuál manta, enseña el plan,
+        lista de hoy, la lista, la lista de hoy, lista para hoy, lista para esta noche, la lista de
+        esta noche, dame la lista, pásame la lista, muestra la lista, enséñame la lista, lista por
+        favor, repite la lista, cuál es la lista, lista de mantas, quién lleva qué, qué lleva cada
+        caballo, qué se pone cada uno hoy
     """,
     "ask left": """
-        quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por
-        hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
-        falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos, quién
-        no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan, queda alguien por hacer,
-        a quién le falta, cuáles faltan, cuáles quedan, ya están todos, quién está sin hacer, queda alguno por
-        hacer, falta alguno por hacer
+        quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda
+        por hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan,
+        queda alguno, falta alguno, falta alguien, queda alguien, están todos, están todos listos,
+        están todos hechos, quién no está hecho, quién no está listo, qué caballos quedan, qué
+        caballos faltan, queda alguien por hacer, a quién le falta, cuáles faltan, cuáles quedan, ya
+        están todos, quién está sin hacer, queda alguno por hacer, falta alguno por hacer, queda algún
+        caballo, queda algún caballo por hacer, falta algún caballo, quedan caballos, quedan caballos
+        por hacer, qué caballos faltan por hacer, quién no está tapado, quién falta todavía, quién
+        queda todavía, quién falta aún, quiénes no están hechos, a quién no he hecho, me falta
+        alguien, me falta alguno, he hecho todos, los hemos hecho todos, cuántos faltan por hacer,
+        cuántos quedan por hacer, cuáles no están hechos, cuántos me faltan, quién me falta, quiénes
+        me faltan
     """,
     "ask drying": """
-        qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado, qué hay
-        mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco, hay algo
-        secándose, qué mantas se están secando, qué hay tendido, hay algo mojado, qué queda mojado, qué mantas
-        están secas, qué mantas siguen mojadas, qué falta por secar, qué está tendido, qué tenemos secando,
-        qué hay secando
+        qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado,
+        qué hay mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco,
+        hay algo secándose, qué mantas se están secando, qué hay tendido, hay algo mojado, qué queda
+        mojado, qué mantas están secas, qué mantas siguen mojadas, qué falta por secar, qué está
+        tendido, qué tenemos secando, qué hay secando, qué hay en la lavadora, qué está en la
+        lavadora, qué mantas hay en la lavadora, qué mantas se están lavando, qué está húmedo, qué
+        mantas están húmedas, qué forros están mojados, qué impermeables están mojados, qué mantas hay
+        mojadas, hay mantas mojadas, alguna manta mojada, qué no está seco, qué sigue sin secar, qué
+        mantas no están secas, qué se está lavando, cuáles están mojadas
     """,
     "ask state": """
-        cómo está, cómo están, cómo sigue, cómo va, qué tal, qué tal está, qué tal va, estado de, estado, cómo
-        anda, qué tal anda, cómo se encuentra, qué sabemos de, cómo lo lleva, cómo lleva, qué tal sigue, info
-        de, háblame de, qué tal están, y qué tal, cómo amaneció, cómo ha amanecido, cómo pasó la noche, cómo
-        está hoy, cómo ha pasado la noche
+        cómo está, cómo están, cómo sigue, cómo va, qué tal, qué tal está, qué tal va, estado de,
+        estado, cómo anda, qué tal anda, cómo se encuentra, qué sabemos de, cómo lo lleva, cómo lleva,
+        qué tal sigue, info de, háblame de, qué tal están, y qué tal, cómo amaneció, cómo ha
+        amanecido, cómo pasó la noche, cómo está hoy, cómo ha pasado la noche, qué hay de, novedades
+        de, qué se sabe de, cómo le va a, qué pasa con, cómo se ve, noticias de, hay noticias de, cómo
+        lo ves a
     """,
     "ask forecast": """
-        qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el
-        tiempo, qué dice la previsión, va a llover, va a llover esta noche, lloverá, lloverá esta noche, va a
-        helar, helará, helará esta noche, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura
-        hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico, cuánto frío
-        hará esta noche, va a helar esta noche, va a nevar, nevará, qué previsión hay, qué mínima, cuánto
-        viento, qué tiempo tenemos, qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la
-        temperatura, hará mucho frío, hará frío, hará frío esta noche, va a hacer frío, va a hacer frío esta
-        noche, cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío, qué
-        tan frío estará, va a estar frío
+        qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico,
+        el tiempo, qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué
+        temperatura hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el
+        pronóstico, cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué
+        tiempo tenemos, qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la
+        temperatura, cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué
+        tan frío, qué tan frío estará, va a estar frío, qué tiempo va a hacer mañana, qué tiempo hace
+        esta noche, qué tiempo hará mañana, qué tiempo hará esta noche, qué tiempo va a hacer esta
+        noche, tiempo para esta noche, tiempo esta noche, tiempo mañana, previsión para esta noche,
+        previsión para mañana, pronóstico para esta noche, pronóstico para mañana, pronóstico de hoy,
+        qué temperatura hará esta noche, qué temperatura va a hacer esta noche, a cuánto baja, a
+        cuánto baja esta noche, a cuánto va a bajar, cuánto va a bajar, qué mínima hay esta noche,
+        cuánto viento va a hacer, cómo viene el tiempo, cómo pinta la noche, qué frío va a hacer, cómo
+        está el tiempo, el tiempo de mañana, el tiempo para mañana
+    """,
+    "ask forecast marked": """
+        va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
+        lloverá esta noche, helará, helará esta noche, nevará, hará mucho frío, hará frío, hará frío
+        esta noche, va a hacer frío, va a hacer frío esta noche, hará viento, va a hacer viento,
+        llueve esta noche, hiela esta noche, va a nevar esta noche, va a estar frío
     """,
     "ask help": """
-        ayuda, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto, qué
-        entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
-        cómo se usa, qué puedo preguntar
+        ayuda, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
+        qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo
+        decirte, cómo se usa, qué puedo preguntar, qué puedo escribir, qué puedo escribirte, cómo se
+        hace, cómo te uso, cómo uso esto, para qué sirves, qué haces tú, cómo aviso, qué cosas
+        entiendes, ayúdame, cómo funciona el bot
     """,
     "ask wearing": """
-        lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a
-        llevar, tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar, le pongo a,
-        viste, hay que poner, le corresponde
+        lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va
+        a llevar, tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar,
+        le pongo a, viste, hay que poner, le corresponde, conjunto, ropa, se le pone, llevar, lleva
+        encima, atuendo, equipo
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
