@@ -171,6 +171,9 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None
     if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
         return None
+    piece = next(k for k, i in enumerate(items) if i.piece)
+    if any(i.horses or i.has("put on", "plan") and not i.has("ask ready") for i in items[piece + 1 :]):
+        return None  # "quand la verte sera sèche mettez-la à Neige"
     if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(
         items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"
     ):
@@ -191,9 +194,10 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
     for meaning, about in WHOLE:
-        at = next((k for k, i in enumerate(items) if i.has(meaning)), None)
-        if at is None:
+        found = [k for k, i in enumerate(items) if i.has(meaning)]
+        if not found:
             continue
+        at = max(found, key=lambda k: len(items[k].text))
         rest = [i for k, i in enumerate(items) if k != at]
         if _is_the_question(items[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)

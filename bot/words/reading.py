@@ -25,6 +25,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
 
+LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -52,7 +53,8 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
     best = max(known.values())
     if best == 0:
         return list(dict.fromkeys((speaker, "en")))
-    return [x for x in order if known[x] == best]
+    alike = [x for x in order if known[x] == best]
+    return alike if len(tokens) < LONG else alike[:1]
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:

@@ -100,10 +100,10 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
 
 def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     """As in "Gus ok misty cold star fine": names and what is said of them in turns, with no other word between."""
-    first = next((k for k in range(at, -1, -1) if not items[k].horses), -1)
-    last = next((k for k in range(at, len(items)) if not items[k].horses), len(items))
+    first = next((k for k in range(at, max(at - LIST_GAP, 0) - 1, -1) if not items[k].horses), at - LIST_GAP)
+    last = next((k for k in range(at, min(at + LIST_GAP, len(items))) if not items[k].horses), at + LIST_GAP)
     if last - first > LIST_GAP:  # four names and no word between
-        return any(named[first + 1 : last])
+        return any(named[max(first + 1, 0) : last])
     if at + 1 >= len(items) or not _told(items[at + 1]):
         return False
     before = at > 1 and _told(items[at - 1]) and named[at - 2]
@@ -137,7 +137,8 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return False
     before = items[at - 1] if at else NOTHING
     if _wordlike(items[at]) and (
-        _piece(before) or (_describes(items[at]) and at + 1 < len(items) and _piece(items[at + 1]))
+        (_piece(before) and not _goes_on_of(items, at))
+        or (_describes(items[at]) and at + 1 < len(items) and _piece(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
@@ -151,6 +152,11 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     if adjectival and before.has("but") and _says(items[at + 1 :]):
         return False  # "so Dusty is sweaty"
     return adjectival or before.text in ("of", "every")
+
+
+def _goes_on_of(items: Sequence[Item], at: int) -> bool:
+    """As in "Pip in his medium star ok": a word that describes nothing, and what is said of it."""
+    return not _describes(items[at]) and at + 1 < len(items) and _told(items[at + 1])
 
 
 def _says(rest: Sequence[Item]) -> bool:
@@ -178,11 +184,13 @@ def _named(items: Sequence[Item], at: int) -> bool:
     ):
         return False
     after = next((i for i in items[at + 1 :] if not _passing(i)), None)
-    if len([i for i in items if not i.mark]) == 1:
+    if not any(not i.mark for k, i in enumerate(items) if k != at):
         return True
     if not item.has("weekday") and (before is None or before.text == "\n") and items[at + 1].text == ":":
         return True
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
+    if after is not None and after.kinds("style") and "clip" in after.text:
+        return True  # "Dusty trace clipped"
     if at + 2 < len(items) and items[at + 1].has("body") and any(predicate(i) for i in items[at + 2 : at + 4]):
         follows = True  # "misty ears cold"
     if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
@@ -216,7 +224,10 @@ def _passing(item: Item) -> bool:
 
 def _sure_sign(rest: Sequence[Item]) -> bool:
     said = next((i for i in rest if predicate(i) or not soft(i)), None)
-    return said is not None and (bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said))
+    if said is None:
+        return False
+    dressed = said.has("wears") and not said.has("in", "link", "of")
+    return dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said)
 
 
 def _well(rest: Sequence[Item]) -> bool:
@@ -235,7 +246,7 @@ def _piece(item: Item) -> bool:
 
 def _weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
-    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 :]):
+    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
     return said is not None and said.has(

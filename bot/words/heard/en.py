@@ -233,7 +233,8 @@ PHRASES = {
         unblanketed, not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket
         on, not rugged, birthday suit, in the nude, starkers, in the buff, in her birthday suit, in
         his birthday suit, rug free, nothing at all on, got nothing on, has nothing on, left bare, no
-        clothes on, without anything on, nakey, au naturel, in just her coat, in just his coat
+        clothes on, without anything on, nakey, au naturel, in just her coat, in just his coat, out of
+        her rug, out of his rug, out of her rugs, out of his rugs
     """,
     "nothing": "nothing, anything, everything",
     "without": "without, no",

@@ -211,7 +211,7 @@ PHRASES = {
         sólo lleva, ya con, ahora con, ahora está con, ha pasado a, pasó a la, pasó al, cambiad|o|a a,
         vuelve a llevar, sigue con, va solo con, llevando solo
     """,
-    "in": "",
+    "in": "en",
     "on": "puest|o|a|os|as, encima",
     "off": "fuera la, fuera el, sin",
     "has": "",
