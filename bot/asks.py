@@ -7,6 +7,7 @@ from bot.events import KINDS, Event
 from bot.mailbox import Mailbox
 from bot.words import Ask
 
+RECENT = 64  # entries a correction looks among: more than a barn says in ten minutes
 FRESH = timedelta(minutes=10)  # how long "1" answers the last question, and "no, Juniper" corrects the last report
 
 

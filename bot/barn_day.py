@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot import answer, board, care, enrol, filed, post, rounds, weekly
-from bot.asks import Asks
+from bot.asks import RECENT, Asks
 from bot.barn import Barn, Person
 from bot.beyond import WEEK, Lately
 from bot.daybook import DayBook
@@ -177,7 +177,7 @@ class BarnDay:
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
-        last = corrected(incoming, person, self.ledger.entries(), self.book.numbers(incoming.reply_to))
+        last = corrected(incoming, person, self.ledger.latest(RECENT), self.book.numbers(incoming.reply_to))
         if ours:
             return replace(reference(ours.about), last=last)
         ask = self.asks.open(person.name, incoming.at) if person else None

@@ -69,6 +69,10 @@ class Ledger:
         found = self._all()
         return list(found) if since is None else [e for e in found if e.at >= since]
 
+    def latest(self, count: int) -> list[Entry]:
+        """The last entries, oldest first."""
+        return self._all()[-count:]
+
     def by_key(self, key: str) -> list[Entry]:
         """The entries that one message made."""
         return [e for e in self._all() if e.key == key]

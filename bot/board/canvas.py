@@ -6,8 +6,8 @@ Positions and sizes are in pixels of the finished picture. Pillow is imported wh
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 from io import BytesIO
+from pathlib import Path
 from typing import TYPE_CHECKING
 from unicodedata import category
 
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
 Point = tuple[float, float]
 
+FONTS = Path(__file__).parents[1] / "fonts"
 SCALE = 2
 SMALL, WORDS, NAME, TITLE = 18, 22, 26, 34  # sizes of type: a phone shows a third of a board's pixels
 STAND_IN = "◆"  # for what the fonts have no glyph of: an emoji, a script they do not know
@@ -160,11 +161,11 @@ def beside(pictures: Sequence["Image.Image"], paper: str) -> "Image.Image":
 
 @cache
 def font(size: int, bold: bool = False) -> "ImageFont.FreeTypeFont":  # noqa: FBT001, FBT002
-    """The type shipped with the package, at a size of the finished picture."""
+    """The type shipped with the package, at a size of the finished picture; read from its file, not held in memory."""
     from PIL import ImageFont
 
     name = "DejaVuSans-Bold.ttf" if bold else "DejaVuSans.ttf"
-    return ImageFont.truetype(BytesIO((files("bot") / "fonts" / name).read_bytes()), size * SCALE)
+    return ImageFont.truetype(FONTS / name, size * SCALE)
 
 
 @cache
