@@ -10,7 +10,7 @@ from tests.words.corpus import barn
 MESSAGES = {
     "short": "Tucker sweaty, Willow fine and Bramble's sheet soaked",
     "chatter": "Morning all, the farrier is coming at two and somebody left the gate open again last night",
-    "5,000 characters": ("the farrier says Tucker needs shoes, the ground is wet and qwerty brambel zxcvb " * 70)[:5000],
+    "5,000 characters": ("the farrier says Tucker needs shoes, ground is wet and qwerty brambel zxcvb " * 70)[:5000],
 }
 
 
