@@ -117,7 +117,7 @@ def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
         if item.piece is not None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
-        if item.mark or not (item.has("article", "her", "all") or (verb and item.has("in", "of"))):
+        if item.mark or not (item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
             return None
     return None
 
@@ -139,8 +139,8 @@ def named_last(items: Sequence[Item], at: int) -> bool:
     between = items[at + 1 : after]
     if after is None or not all(soft(i) or i.has("worked") or predicate(i) for i in between):
         return False
-    if any(i.has("work") for i in between) and not any(i.has("after") for i in between):
-        return False  # "too cold to ride Pip"
+    if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
+        return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
     return all(i.mark or i.has("time", "polite", "not any more") for i in items[after + 1 :])
 
 

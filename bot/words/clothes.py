@@ -76,7 +76,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             before_it = found[-2].piece  # "Maple's liner and sheet"
             if not (piece.owners or piece.their or piece.spare):
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
-        piece, at = _owned_after(piece, items, end)
+        dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
+        piece, at = (piece, end) if dressed else _owned_after(piece, items, end)
         raw = piece.said
         found.append(Item(piece.said, raw, piece=piece))
     return found
@@ -177,6 +178,7 @@ def _determined(before: Item | None) -> bool:
             "for another",
             "instead of",
             "swapped",
+            "has",
         )
         or before.text == "'s"
         or before.text == ":"

@@ -22,6 +22,10 @@ VERBS = (
 )
 
 
+# what says nothing by itself: no slip is set right to a word of these rows only
+UNBENT = frozenset(("idiom", "habit", "plan", "polite", "long ago", "link", "said", "ask help", "brings weather"))
+
+
 @dataclass(frozen=True)
 class Lexicon:
     """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows.
@@ -56,7 +60,8 @@ def lexicon(language: str) -> Lexicon:
         by_first["'s"] = [(("'s",), frozenset({"is"}))]
     own = {word for phrase in meanings for word in phrase}
     trade: dict[tuple[str, int], list[str]] = {}
-    for word in sorted(word for word in own if len(word) >= 5):
+    telling = {word for phrase, means in meanings.items() if not means <= UNBENT for word in phrase}
+    for word in sorted(word for word in telling if len(word) >= 5):
         trade.setdefault((word[0], len(word)), []).append(word)
     return Lexicon(
         language,

@@ -143,6 +143,8 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
         return before.has("article") and not before.has("all", "both", "of")
+    if items[at].has("weather") and before.has("brings weather"):
+        return True  # "viene lluvia"
     asked = at > 1 and items[at - 2].has("question")  # "what is star in"
     if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has") and not asked:
         return True  # "it is dusty"; but "is Dusty in"

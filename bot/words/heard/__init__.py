@@ -121,6 +121,7 @@ MEANINGS = {
     "plan": "future, duty, wish, guess: not a report",
     "habit": "always, usually: not a report",
     "bare weather": "weather said without an article, which some horses are called",
+    "brings weather": "before a word of weather: no name follows",
     "mass": "the same, where it may even be the subject: rain is cold",
     "yesterday": "too old for a sign; not for a clip",
     "long ago": "before that: not a report",

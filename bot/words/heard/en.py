@@ -98,7 +98,8 @@ PHRASES = {
         fine, ok, okay, okey, happy, content, alright, all right, k, better, much better, a lot
         better, loads better, looking better, feeling better, doing better, doing fine, doing well,
         all well, no problems, no problem, no issues, spot on, perfect, a ok, okey dokey, okey doke,
-        comfortable again, all ok, all fine, fine again
+        comfortable again, all ok, all fine, fine again, happy enough, ok enough, well enough, grand,
+        fab, brilliant, fine and dandy, tip top, ticketyboo, alrighty
     """,
     "everyday warm": "warm",
     "dry": """
@@ -208,7 +209,8 @@ PHRASES = {
     "took off": """
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
         peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
-        undone and removed, have removed, just removed, have taken off
+        undone and removed, have removed, just removed, have taken off, took out, taken out, pulled
+        out, slipped out, slid out
     """,
     "stripped": "stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked",
     "took": "took, taken, taking, whipped, slipped, had",
@@ -373,7 +375,9 @@ PHRASES = {
         rugs are on, all rugs sorted, all sorted, everybody sorted, everybody is sorted, all ten done,
         all eight done, all nine done, all twelve done, all seven done, all six done, all eleven done,
         got everyone done, got them all done, everyone ticked off, everyone dealt with, all horses
-        rugged, all horses changed
+        rugged, all horses changed, list done, evening list done, morning list done, whole list done,
+        the list is done, list is done, list finished, all on the list done, that is me done everyone
+        rugged
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my
@@ -448,6 +452,7 @@ PHRASES = {
         misty, sunny, frosty, snowy, windy, foggy, cloudy, stormy, breezy, rainy, dusty, muddy, storm, cloud,
         breeze, sun, wind, thunder
     """,
+    "brings weather": "there is, there was, some, heavy, more, such",
     "mass": "rain, snow, ice, hail, frost, fog, sleet, drizzle, summer, winter, spring, autumn, fall",
     "yesterday": "yesterday, yesterday morning, yesterday evening",
     "long ago": """
@@ -495,7 +500,11 @@ PHRASES = {
         date, hot gossip, cool as a cucumber, cold calling, cold tea, cold coffee, cold brew, cold
         spell, cold front, wet weather, wet week, wet room, dry january, dry feed, dry shampoo, dry
         land, stone dead, sick note, sick day, off sick, call in sick, star of the show, star job,
-        gold star, you are a star, dead on my feet, cool box
+        gold star, you are a star, dead on my feet, cool box, bin liner, bin liners, bed sheet, bed
+        sheets, dust sheet, dust sheets, baking sheet, spread sheet, sign up sheet, hood of the car,
+        cooler bag, cooler box, drinks cooler, water cooler, wine cooler, liner of the bin, boot
+        liner, freezer bag, picnic rug, picnic blanket, dog blanket, dog bed, cat bed, rug in the
+        office
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -539,7 +548,8 @@ PHRASES = {
         usual, nicely, overall, generally speaking, for sure, touch, to me, all over, unders, there
         is, there are, poor lad, poor girl, poor boy, poor mare, poor sod, bless her, bless him,
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
-        all about, hung up, hanging up, hung, hanging
+        all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
+        seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -637,7 +647,9 @@ PHRASES = {
         wet, what is not usable, what is hanging up, what is hung up, any rugs wet, any wet rugs, any
         rugs drying, any rugs still wet, is anything still drying, is anything still wet, is anything
         wet, is anything drying, what have we got wet, what is still in the wash, which rugs are out
-        of action, what is out of service, what is wet at the moment, what is dry and ready
+        of action, what is out of service, what is wet at the moment, what is dry and ready, what is
+        still to dry, what needs drying, what needs to dry, what has not dried, what is left to dry,
+        what else is wet
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, hows, state of, what is up with, how

@@ -72,7 +72,9 @@ PHRASES = {
         el heno, no ha tocado la comida, no ha tocado el pienso, rar|o|a, no es ell|a, no es él mismo,
         con fiebre alta, febril, tiene infosura, infosura, débil, se tambalea, muy decaíd|o|a, muy
         triste, no quiere comer nada, no ha querido comer, ha dejado el pienso, dejó el pienso, no se
-        encuentra nada bien, está fatal, fatal, no está nada bien
+        encuentra nada bien, está fatal, fatal, no está nada bien, no se acabó, no se ha acabado, no
+        se terminó, no se ha terminado, dejó la comida, no terminó su comida, no terminó el pienso, no
+        acabó el pienso
     """,
     "everyday hot": "caliente|s, calor, 🥵, hot",
     "everyday cold": """
@@ -364,7 +366,9 @@ PHRASES = {
         apañados, ronda acabada, ronda de la tarde hecha, ronda de la mañana hecha, ronda de noche
         hecha, ya acabé con todos, hice todos, he hecho todos, los hice todos, los he hecho todos,
         todos y cada uno hechos, toda la cuadra hecha, toda la cuadra lista, acabada la ronda,
-        terminada la ronda, terminé la ronda, acabé la ronda, todos despachados, todos ok y listos
+        terminada la ronda, terminé la ronda, acabé la ronda, todos despachados, todos ok y listos,
+        todos están hechos, todas están hechas, todas están tapadas, todos están abrigados, todos
+        están vestidos, lista hecha, la lista está hecha, lista terminada
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula
@@ -433,6 +437,7 @@ PHRASES = {
         nunca, nunca suda, suele sudar, se pone nerviosa, como siempre jaja, por costumbre
     """,
     "bare weather": "",
+    "brings weather": "hay, viene, cae, llega, vino, habrá, hubo, más",
     "mass": "",
     "yesterday": "ayer, ayer por la tarde, ayer por la mañana",
     "long ago": """
@@ -470,7 +475,9 @@ PHRASES = {
         luna nueva, media luna, puesta de sol, tomar el sol, tomando el sol, rayo de sol, sol y
         sombra, rosa mosqueta, canela y, canela en rama, lucero del alba, bajo la lluvia, lluvia de
         estrellas, pies mojados, pies fríos, muert|o|a de risa, frío polar, un calor de, baño
-        caliente, ropa mojada, sal y canela
+        caliente, ropa mojada, sal y canela, funda del sofá, mi abrigo, mi impermeable, mi
+        chubasquero, cuello de la camisa, ropa de cama, manta del perro, manta del sofá, capa de
+        pintura
     """,
     "i": """
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,

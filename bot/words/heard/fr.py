@@ -71,7 +71,8 @@ PHRASES = {
         n'a pas touché à sa ration, n'a pas fini son foin, pas dans son état normal, pas lui même, pas
         elle même, pas normal||e, a de la température, de la température, fiévreux, fiévreuse,
         fourbure, en fourbure, très abattu||e, faible, titube, apathique, triste, ne va pas bien du
-        tout, pas bien du tout
+        tout, pas bien du tout, n'a pas terminé sa ration, n'a pas terminé son foin, n'a pas fini son
+        grain, boude sa nourriture, laisse sa ration, laisse son foin
     """,
     "everyday hot": "chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant",
     "everyday cold": """
@@ -365,7 +366,8 @@ PHRASES = {
         fini, j'ai fait tout le monde, tout le monde fait, tout le monde est bon, tous ok et faits,
         tout le monde couvert, les chevaux sont tous faits, tous les chevaux sont couverts, tous les
         chevaux couverts, tous les chevaux ok c'est fait, fini pour tout le monde, c'est fini pour
-        tout le monde, tous bouclés
+        tout le monde, tous bouclés, la liste est faite, liste faite, liste terminée, la liste est
+        finie, tous sont couverts, ils sont tous couverts, tous les chevaux sont habillés
     """,
     "undo": """
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis
@@ -432,6 +434,7 @@ PHRASES = {
         en photo, à la télé, comme d'hab
     """,
     "bare weather": "",
+    "brings weather": "il y a, y a, tombe, arrive, de la, du, de l'",
     "mass": "",
     "yesterday": "hier, hier matin, hier après midi",
     "long ago": """
@@ -470,7 +473,8 @@ PHRASES = {
         chaude, à sécher, s'est échappé||e, échappé||e, s'est sauvé||e, soleil couchant, lever du
         soleil, coucher de soleil, il neige, bonhomme de neige, boule de neige, boules de neige, père
         noël, joyeux noël, sapin de noël, belle étoile, étoile filante, à la belle étoile, froid de
-        loup, pied mouillé, pieds mouillés, un froid de
+        loup, pied mouillé, pieds mouillés, un froid de, sac poubelle, drap de lit, bâche, imper de la
+        voiture, mon imper, mon manteau, couverture du livre, couverture du magazine, plaid du canapé
     """,
     "i": """
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes,
