@@ -131,7 +131,7 @@ def piece(barn: Barn, filed: FiledGarment, state: State, start: datetime) -> Pie
     now = state.garments.get(filed.id, GarmentNow(filed.state))
     out = now.state in OUT_OF_SERVICE
     return Piece(
-        garment=garment(filed),
+        garment=garment(filed, start.date()),
         water="dry" if out or now.state == "in service" else now.state,  # type: ignore[arg-type]
         since_h=max(0.0, (start - now.since) / HOUR) if now.since else 0.0,
         rail=rail(barn, filed),
@@ -147,8 +147,8 @@ def rail(barn: Barn, filed: FiledGarment) -> int | None:
     return names.index(filed.dries) if filed.dries in names else (0 if names else None)
 
 
-def garment(filed: FiledGarment) -> Garment:
-    """The file's garment as the rules see it."""
+def garment(filed: FiledGarment, day: date | None = None) -> Garment:
+    """The file's garment as the rules see it. day: for the age of its proofing."""
     return Garment(
         id=filed.id,
         kind=filed.kind,
@@ -159,6 +159,7 @@ def garment(filed: FiledGarment) -> Garment:
         rear=filed.rear,
         horse=filed.horse,
         denier=filed.denier,
+        proofed_years=max((day - filed.proofed).days, 0) / 365.25 if day and filed.proofed else 0.0,
     )
 
 

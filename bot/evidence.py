@@ -110,7 +110,7 @@ def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margin
     assert event.air is not None
     assert event.wore is not None
     hours, start = from_air(event.air), event.air.start
-    pieces = {g.id: Piece(garment(g)) for g in barn.garments if g.id in event.wore}
+    pieces = {g.id: Piece(garment(g, start.date())) for g in barn.garments if g.id in event.wore}
     then = horse(filed, now, start + timedelta(hours=len(hours)))
     dressed = Dressed(then, tuple(pieces[g] for g in event.wore if g in pieces))
     stay = Stay(event.where or "field", filed.shelter, filed.hay, filed.feeding_h)

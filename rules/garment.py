@@ -24,6 +24,7 @@ class Garment:
     rear: Rear = "none"
     horse: str | None = None
     denier: int | None = None
+    proofed_years: float = 0.0  # since it was new or proofed again
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,10 +77,11 @@ def layers(garments: Sequence[Garment], leaks: frozenset[str] = frozenset()) -> 
 
 
 def leak(garment: Garment, *, leaking: bool = False) -> float:
-    """Share of the rain that comes through this piece."""
+    """Share of the rain that comes through this piece: more with each year after the one its proofing holds."""
     if not garment.waterproof:
         return float(p.LEAK_OPEN)
-    return float(p.LEAK_FAILED if leaking else p.LEAK_SOUND)
+    aged = p.LEAK_SOUND + p.LEAK_PER_YEAR * max(garment.proofed_years - p.PROOFING_HOLDS, 0.0)
+    return float(p.LEAK_FAILED if leaking else min(aged, p.LEAK_FAILED))
 
 
 def holds_kg(garment: Garment) -> float:

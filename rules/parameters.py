@@ -57,9 +57,7 @@ CORE = Parameter(38.0, 37.2, 38.5, "°C", "veterinary common values, rectal", "m
 CORE_FOAL = Parameter(38.4, 37.5, 39.0, "°C", "mean of foals, Reece 1991", "measured")
 TRUNK_DIAMETER = Parameter(0.65, 0.5, 0.8, "m", "trunk of a 500 kg horse as a cylinder", "assumed")
 TOLERANCE = Parameter(0.10, 0.0, 0.20, "of heat", "fit, hay-fed adults stand a little cold", "assumed")
-TOLERANCE_SHORN = Parameter(
-    0.05, 0.0, 0.15, "of heat", "the same with no hair to raise: body clips", "assumed"
-)
+TOLERANCE_SHORN = Parameter(0.05, 0.0, 0.15, "of heat", "the same with no hair to raise: body clips", "assumed")
 UNSURE = Parameter(2.5, 1.5, 5.0, "K", "an individual's critical temperature is known to about ±5 K", "derived")
 UNSURE_PONY = Parameter(4.0, 2.5, 8.0, "K", "winter ponies burn down to half, Brinkmann 2014", "derived")
 UNSURE_AGE = Parameter(3.5, 2.5, 6.0, "K", "old, young and sick: few or no measurements", "assumed")
@@ -112,6 +110,8 @@ FILL_WATER = Parameter(3.0, 1.0, 6.0, "kg/kg", "quilts hold several times their 
 SHELL_FILM = Parameter(0.15, 0.05, 0.30, "kg/m2", "outside a waterproof shell", "assumed")
 LEAK_SOUND = Parameter(0.01, 0.0, 0.05, "of rain", "through seams of a good shell", "assumed")
 LEAK_FAILED = Parameter(0.5, 0.2, 0.8, "of rain", "a shell that lost its proofing", "assumed")
+PROOFING_HOLDS = Parameter(1.0, 0.5, 2.0, "years", "proof again every year: common practice, no source", "assumed")
+LEAK_PER_YEAR = Parameter(0.08, 0.02, 0.2, "of rain", "a year after that: no source, a guess", "assumed")
 LEAK_OPEN = Parameter(0.8, 0.5, 1.0, "of rain", "cloth that never was waterproof", "assumed")
 DAMP = Parameter(0.15, 0.05, 0.3, "of capacity", "what a hand calls damp", "assumed")
 WET = Parameter(0.5, 0.3, 0.7, "of capacity", "what a hand calls wet", "assumed")

@@ -167,6 +167,7 @@ class Garment(Sized):
     kind: Kind
     fill_g: Fill = 0
     waterproof: Switch = False
+    proofed: Day | None = None  # new, or proofed again, on this day; left out: within the year
     denier: Annotated[Whole, Field(ge=1, le=5000)] | None = None
     neck: Neck = "none"
     rear: Rear = "none"

@@ -133,7 +133,8 @@ class Stock:
 
 def _stock(course: Course, filed: FiledHorse, worn_by: dict[str, Counter[str]]) -> Stock:
     own = [g for g in course.barn.garments if g.horse == filed.name or _favours(worn_by, g.id, filed.name)]
-    pieces = {g.id: Piece(replace(brief.garment(g), horse=filed.name)) for g in own}
+    day = course.windows[0].start.date()
+    pieces = {g.id: Piece(replace(brief.garment(g, day), horse=filed.name)) for g in own}
     out = {g.id for g in own if g.state in brief.OUT_OF_SERVICE}
     return Stock(
         filed,

@@ -1,5 +1,7 @@
 """Clothes worn together as one cover."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -38,6 +40,12 @@ def test_a_sheet_over_a_liner_keeps_out_wind_and_rain() -> None:
     assert not alone.shell
     assert under_sheet.shell
     assert under_sheet.leak < 0.05 < alone.leak
+
+
+def test_a_shell_nobody_proofs_again_leaks_more_each_year() -> None:
+    """Sound for its first year, then worse, and never worse than one that has failed."""
+    new, year, old, ancient = (leak(replace(TURNOUT, proofed_years=years)) for years in (0.0, 1.0, 4.0, 40.0))
+    assert new == year < old < ancient == leak(TURNOUT, leaking=True)
 
 
 def test_a_shell_that_lost_its_proofing_leaks() -> None:
