@@ -18,7 +18,19 @@ from bot.daybook import DayBook
 from bot.events import Entry, Posted
 from bot.evidence import Lesson
 from bot.forecast import Forecast
-from bot.hearing import Decision, Scene, corrected, digest, meant, picked, reference, speaker, strangers, understood
+from bot.hearing import (
+    Decision,
+    Scene,
+    corrected,
+    digest,
+    meant,
+    picked,
+    pressed,
+    reference,
+    speaker,
+    strangers,
+    understood,
+)
 from bot.message import Incoming, Outgoing
 from bot.moves import Move, moved, shared
 from bot.post.news import Cause
@@ -132,8 +144,7 @@ class BarnDay:
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
         standing, buttons = self.state.standing, None
         if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
-            names = ours.about.get("names") or [h.name for h in self.barn.horses]
-            buttons = post.ticked(ours.buttons, names, standing.done_by)
+            buttons = post.ticked(ours.buttons, pressed(ours.about, standing, self.ledger.entries()))
         elif ours and ours.kind == "ask" and self.ledger.by_key(incoming.key):
             buttons = picked(ours.buttons, incoming.tap, person)
         if buttons:
@@ -231,7 +242,8 @@ class BarnDay:
             self.told.keep(entry, sheet, forecast)
             buttons = post.buttons(sheet, self.barn, language)
             names = [h.name for h in self.barn.horses]
-            about = {"round": due.window.round, "posted": entry.number, "names": names}
+            counted = {"names": names, "pieces": post.drying(sheet)}
+            about = {"round": due.window.round, "posted": entry.number, **counted}
             self.book.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
 
     def _picture(self, sheet: Sheet) -> bytes | None:

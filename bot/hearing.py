@@ -15,14 +15,17 @@ from bot.barn import Barn, Person
 from bot.beyond import Lately, beyond, reach
 from bot.brief import where_now
 from bot.care import DANGER, alarm
-from bot.events import Asked, Done, Entry, Event, Seen, Undo
+from bot.events import Asked, Done, Entry, Event, GarmentIs, Seen, Undo
 from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
 from bot.message import Button, Incoming, Outgoing, Sender
+from bot.now import Standing
 from bot.roles import judge
 from bot.sheet import Sheet
 from bot.state import State
 from bot.words import Ask, Heard, Reference, read
+
+WATERY = frozenset({"damp", "wet", "soaked"})
 
 
 @dataclass(frozen=True)
@@ -58,7 +61,7 @@ def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: R
 
 
 def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
-    """A button pressed: `done:*`, `done:<number of the horse>`, `pick:<number of the option>`, `why`, `left`."""
+    """A button pressed: `done:*`, `done:<number of the horse>`, `wet:<of the piece>`, `pick:<of the option>`, `why`."""
     what, _, which = tap.partition(":")
     names = (reply and reply.names) or tuple(h.name for h in scene.barn.horses)
     standing = scene.state.standing
@@ -71,6 +74,8 @@ def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
             else tuple(name for i, name in enumerate(names) if str(i) == which and name in scene.state.horses)
         )
         return Heard(tap, events=(Done(named),) if named else ())
+    if what == "wet" and reply and which.isdigit() and int(which) < len(reply.pieces):
+        return Heard(tap, events=(GarmentIs(reply.pieces[int(which)], "wet"),))
     if what == "pick" and reply and reply.ask:
         return read(which, None, scene.barn, scene.state, reply)
     if what in {"why", "left", "today", "drying"}:
@@ -182,8 +187,17 @@ def reference(about: dict[str, Any]) -> Reference:
     """What an answer to one of our messages is about."""
     ask = ask_from_json(about["ask"]) if about.get("ask") else None
     horses, garments = tuple(about.get("horses", ())), tuple(about.get("garments", ()))
-    names = tuple(about.get("names", ()))
-    return Reference(horses, garments, ask, posted=about.get("posted"), names=names, telegram=about.get("telegram"))
+    names, pieces = tuple(about.get("names", ())), tuple(about.get("pieces", ()))
+    posted, telegram = about.get("posted"), about.get("telegram")
+    return Reference(horses, garments, ask, posted=posted, names=names, pieces=pieces, telegram=telegram)
+
+
+def pressed(about: dict[str, Any], standing: Standing, entries: Sequence[Entry]) -> dict[str, str]:
+    """Which of a post's buttons were pressed or said since, and by whom. about: what its buttons count."""
+    since = [e for e in entries if e.number > standing.number and e.undone_by is None and e.key]
+    wet = {e.event.garment: e.who for e in since if isinstance(e.event, GarmentIs) and e.event.state in WATERY}
+    done = {f"done:{i}": standing.done_by[n] for i, n in enumerate(about.get("names", ())) if n in standing.done_by}
+    return done | {f"wet:{i}": wet[g] for i, g in enumerate(about.get("pieces", ())) if g in wet}
 
 
 def speaker(barn: Barn, sender: Sender) -> Person | None:

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 
 Cause = Literal["forecast", "report"]
 
+ASKED_AFTER = 4  # wet pieces that get a button of their own
+
 
 def update(
     before: Sheet,
@@ -50,27 +52,30 @@ def moved(moves: "Sequence[Move]", after: Sheet, tongue: Voice) -> Iterable[str]
 
 
 def buttons(sheet: Sheet, barn: Barn, language: str) -> tuple[tuple[Button, ...], ...]:
-    """What stands under the post: one for each horse that changes, all done, why, what is left, what dries."""
-    book = voice(barn, language, barn.units).book
+    """What stands under the post: a button for each horse that changes, each wet piece, all done, and questions."""
+    tongue = voice(barn, language, barn.units)
+    book = tongue.book
     changing = {h.horse for h, d in first_window(sheet) if d.change}
     horses = [Button(short(h.name), f"done:{i}") for i, h in enumerate(barn.horses) if h.name in changing]
     rows = [tuple(horses[i : i + 3]) for i in range(0, len(horses), 3)]
+    for i, garment in enumerate(drying(sheet)):
+        rows.append((Button(book.say("button wet", piece=tongue.whose(garment)), f"wet:{i}"),))
     rows.append((Button(book.say("button all"), "done:*"), Button(book.say("button left"), "left")))
     rows.append((Button(book.say("button why"), "why"), Button(book.say("button drying"), "drying")))
     return tuple(rows)
 
 
-def ticked(
-    rows: tuple[tuple[Button, ...], ...], names: Sequence[str], done_by: Mapping[str, str]
-) -> tuple[tuple[Button, ...], ...]:
-    """The same buttons, each done horse's with a tick and the name of who said so. names: the horses they count."""
+def drying(sheet: Sheet) -> list[str]:
+    """The pieces that the post's buttons ask after: the first few that are not dry."""
+    return [one.garment for one in sheet.drying][:ASKED_AFTER]
+
+
+def ticked(rows: tuple[tuple[Button, ...], ...], said: Mapping[str, str]) -> tuple[tuple[Button, ...], ...]:
+    """The same buttons with a tick on those that were pressed or said. said: a button's data → who said so."""
 
     def one(button: Button) -> Button:
-        what, _, which = button.data.partition(":")
-        if what != "done" or not which.isdigit() or int(which) >= len(names):
-            return button
-        name = names[int(which)]
-        return Button(f"✓ {short(name)} · {short(done_by[name])}", button.data) if name in done_by else button
+        who = said.get(button.data)
+        return Button(f"✓ {button.text} · {short(who)}", button.data) if who else button
 
     return tuple(tuple(map(one, row)) for row in rows)
 

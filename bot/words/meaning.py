@@ -42,6 +42,7 @@ class Reference:
     last: tuple[Event, ...] = ()
     posted: int | None = None  # the ledger number of the round's post
     names: tuple[str, ...] = ()  # the horses that the post's buttons count, in their order
+    pieces: tuple[str, ...] = ()  # the wet garments that they count
     telegram: int | None = None  # the number of the stranger our message spoke to
 
 

@@ -560,3 +560,15 @@ def test_a_clock_put_back_does_nothing_anew(group: Group) -> None:
     group.day.tick(group.at("6:30"))
     assert group.day.ledger.entries() == before
     assert group.read() == []
+
+
+def test_a_tap_says_that_a_piece_is_still_wet_and_the_button_says_who_did(barn: Barn) -> None:
+    """The post asks after what dries; one tap with gloves on is a report like any other."""
+    group = Group(barn)
+    post = next(one for one in group.until("6:20") if one.kind == "post")
+    button = next(b for row in post.buttons for b in row if b.data == "wet:0")
+    tap = Incoming("g:tap-1", Sender(None, "Inés"), "", group.at("6:40"), reply_to=group.key("CHANGE"), tap=button.data)
+    (edit,) = [one for one in group.hears(tap) if one.edits]
+    shown = next(b for row in edit.buttons for b in row if b.data == "wet:0")
+    assert shown.text == f"✓ {button.text} · Inés"
+    assert group.day.state.garments["sparrow-medium"].state == "wet"

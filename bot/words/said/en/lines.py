@@ -58,6 +58,7 @@ LINES = {
     "source file": "Forecast from a file[, {age} old].",
     "source none": "No forecast.",
     "guide": "Guide only: the horse in front of you overrules.",
+    "button wet": "{piece} still wet",
     "button all": "All done",
     "button left": "Who is left",
     "button why": "Why",

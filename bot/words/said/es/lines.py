@@ -58,6 +58,7 @@ LINES = {
     "source file": "Pronóstico de un archivo[, hace {age}].",
     "source none": "Sin pronóstico.",
     "guide": "Solo es una guía: manda el caballo que tiene delante.",
+    "button wet": "{piece}: sigue mojada",
     "button all": "Todo listo",
     "button left": "Quién falta",
     "button why": "Por qué",

@@ -58,6 +58,7 @@ LINES = {
     "source file": "Prévision d'un fichier[, il y a {age}].",
     "source none": "Pas de prévision.",
     "guide": "Simple guide : le cheval devant vous a le dernier mot.",
+    "button wet": "{piece} : encore mouillée",
     "button all": "Tout est fait",
     "button left": "Qui reste",
     "button why": "Pourquoi",
