@@ -14,6 +14,7 @@ from bot.message import Outgoing
 from bot.rounds import quiet
 from bot.sheet import Sheet
 from bot.state import State
+from bot.voice import plain
 
 DANGER = frozenset({"shivering", "unwell", "cold", "wet"})
 URGENT = frozenset({"shivering", "unwell", "wet"})
@@ -63,7 +64,8 @@ def _calls(barn: Barn, event: RecheckSet, language: str) -> Iterable[Outgoing]:
         return
     for person in _called(barn, event):
         text = answer.escalate(event, barn, person)
-        yield Outgoing("alert", text, about=about, urgent=True)
+        rings = ((plain(person.name), person.telegram),) if person.telegram is not None else ()
+        yield Outgoing("alert", text, about=about, urgent=True, mentions=rings)
         if person.telegram is not None:
             yield Outgoing("alert", text, to=person.name, about=about, urgent=True)
 

@@ -60,6 +60,7 @@ class Outgoing:
     about: dict[str, Any] = field(default_factory=dict)
     urgent: bool = False
     pin: bool = False
+    mentions: tuple[tuple[str, int], ...] = ()  # (name as the text has it, their Telegram number): their phone rings
     edits: str | None = None  # the key of a message of ours that gets these buttons in place of its own; nothing else
 
 

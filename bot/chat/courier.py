@@ -11,14 +11,16 @@ from telegram import (
     InlineKeyboardButton,
     InlineKeyboardMarkup,
     LinkPreviewOptions,
+    MessageEntity,
     ReactionTypeEmoji,
     ReplyParameters,
+    User,
 )
 from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, RetryAfter
 
 from bot.chat.durable import NotSent, asked_to_wait, error_line
 from bot.chat.pace import Pace
-from bot.chat.pieces import Address, Piece, pieces
+from bot.chat.pieces import Address, Call, Piece, calls, pieces
 from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
 from bot.outbox import Letter
@@ -198,6 +200,7 @@ class Courier:
                 reply_parameters=reply or None,
                 reply_markup=keyboard(piece.buttons),
                 link_preview_options=NO_PREVIEW,
+                entities=[mention(call) for call in calls(piece)] or None,
             )
         return message.message_id
 
@@ -227,3 +230,9 @@ def keyboard(rows: Sequence[Sequence[Button]]) -> InlineKeyboardMarkup | None:
     if not rows:
         return None
     return InlineKeyboardMarkup([[InlineKeyboardButton(b.text, callback_data=b.data) for b in row] for row in rows])
+
+
+def mention(call: Call) -> MessageEntity:
+    """A name in the text that rings its owner's phone."""
+    user = User(call.telegram, first_name=call.name, is_bot=False)
+    return MessageEntity(MessageEntity.TEXT_MENTION, call.offset, call.length, user=user)
