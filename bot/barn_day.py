@@ -18,25 +18,14 @@ from bot.daybook import DayBook
 from bot.events import Entry, Posted
 from bot.evidence import Lesson
 from bot.forecast import Forecast
-from bot.hearing import (
-    Decision,
-    Scene,
-    corrected,
-    digest,
-    meant,
-    picked,
-    pressed,
-    reference,
-    speaker,
-    strangers,
-    understood,
-)
+from bot.hearing import Decision, Scene, corrected, digest, meant, reference, speaker, strangers, understood
 from bot.message import Incoming, Outgoing
 from bot.moves import Move, moved, shared
 from bot.post.news import Cause
 from bot.sheet import Sheet
 from bot.state import State
 from bot.store import Store
+from bot.taps import shown
 from bot.told import Told
 from bot.words import Heard, Reference
 
@@ -131,7 +120,7 @@ class BarnDay:
         for outgoing in decision.say:
             self.book.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
         if incoming.tap is not None:
-            self._tick_off(incoming, person)
+            self._tick_off(incoming.tap, incoming, person)
         if decision.ask:
             self.asks.put(person.name, decision.ask, incoming.at)
         elif entries or decision.settled:
@@ -139,14 +128,12 @@ class BarnDay:
         if entries or back:
             self.reports.append((incoming, person, [*back, *entries]))
 
-    def _tick_off(self, incoming: Incoming, person: Person) -> None:
-        """A tap shows on the buttons themselves: who is done, or what was chosen, and who said so."""
+    def _tick_off(self, tap: str, incoming: Incoming, person: Person) -> None:
+        """A tap shows on the buttons themselves."""
         ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
-        standing, buttons = self.state.standing, None
-        if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
-            buttons = post.ticked(ours.buttons, pressed(ours.about, standing, self.ledger.entries()))
-        elif ours and ours.kind == "ask" and self.ledger.by_key(incoming.key):
-            buttons = picked(ours.buttons, incoming.tap, person)
+        if ours and ours.kind == "ask" and not self.ledger.by_key(incoming.key):
+            return
+        buttons = shown(ours, tap, person, self.state, self.ledger.entries())
         if buttons:
             self.book.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
 

@@ -15,17 +15,15 @@ from bot.barn import Barn, Person
 from bot.beyond import Lately, beyond, reach
 from bot.brief import where_now
 from bot.care import DANGER, alarm
-from bot.events import Asked, Done, Entry, Event, GarmentIs, Seen, Undo
+from bot.events import Asked, Entry, Event, Seen, Undo
 from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
 from bot.message import Button, Incoming, Outgoing, Sender
-from bot.now import Standing
 from bot.roles import judge
 from bot.sheet import Sheet
 from bot.state import State
+from bot.taps import tapped
 from bot.words import Ask, Heard, Reference, read
-
-WATERY = frozenset({"damp", "wet", "soaked"})
 
 
 @dataclass(frozen=True)
@@ -56,31 +54,8 @@ class Decision:
 def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: Reference | None) -> Heard:
     """What a message means and what of it this person may say."""
     if incoming.tap is not None:
-        return judge(tapped(incoming.tap, reply, scene), person, scene.barn)
+        return judge(tapped(incoming.tap, reply, scene.barn, scene.state), person, scene.barn)
     return judge(read(incoming.text, person, scene.barn, scene.state, reply), person, scene.barn)
-
-
-def tapped(tap: str, reply: Reference | None, scene: Scene) -> Heard:
-    """A button pressed: `done:*`, `done:<number of the horse>`, `wet:<of the piece>`, `pick:<of the option>`, `why`."""
-    what, _, which = tap.partition(":")
-    names = (reply and reply.names) or tuple(h.name for h in scene.barn.horses)
-    standing = scene.state.standing
-    if what == "done" and reply and standing and reply.posted not in (None, standing.number):
-        return Heard(tap, events=(Asked("left"),))  # the button of a round that is over: who is left now
-    if what == "done":
-        named: Any = (
-            "all"
-            if which == "*"
-            else tuple(name for i, name in enumerate(names) if str(i) == which and name in scene.state.horses)
-        )
-        return Heard(tap, events=(Done(named),) if named else ())
-    if what == "wet" and reply and which.isdigit() and int(which) < len(reply.pieces):
-        return Heard(tap, events=(GarmentIs(reply.pieces[int(which)], "wet"),))
-    if what == "pick" and reply and reply.ask:
-        return read(which, None, scene.barn, scene.state, reply)
-    if what in {"why", "left", "today", "drying"}:
-        return Heard(tap, events=(Asked(what),))  # type: ignore[arg-type]
-    return Heard(tap, chatter=True)
 
 
 def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> Decision:
@@ -147,11 +122,6 @@ def asked_back(incoming: Incoming, person: Person, ask: Ask, scene: Scene) -> Ou
     return replace(spoken(incoming, person, answer.ask(ask, scene.barn, person)), kind="ask", buttons=rows, about=about)
 
 
-def picked(rows: tuple[tuple[Button, ...], ...], tap: str | None, person: Person) -> tuple[tuple[Button, ...], ...]:
-    """What is left of a question's choices once one is tapped: that one, with who chose it."""
-    return tuple((Button(f"✓ {b.text} · {person.name}", "picked"),) for row in rows for b in row if b.data == tap)
-
-
 def noticed(incoming: Incoming, person: Person, events: Sequence[Event], scene: Scene) -> Outgoing:
     """A plain report: one line where there is something to say, else a reaction."""
     text = answer.noted(events, scene.state, scene.barn, person)
@@ -190,14 +160,6 @@ def reference(about: dict[str, Any]) -> Reference:
     names, pieces = tuple(about.get("names", ())), tuple(about.get("pieces", ()))
     posted, telegram = about.get("posted"), about.get("telegram")
     return Reference(horses, garments, ask, posted=posted, names=names, pieces=pieces, telegram=telegram)
-
-
-def pressed(about: dict[str, Any], standing: Standing, entries: Sequence[Entry]) -> dict[str, str]:
-    """Which of a post's buttons were pressed or said since, and by whom. about: what its buttons count."""
-    since = [e for e in entries if e.number > standing.number and e.undone_by is None and e.key]
-    wet = {e.event.garment: e.who for e in since if isinstance(e.event, GarmentIs) and e.event.state in WATERY}
-    done = {f"done:{i}": standing.done_by[n] for i, n in enumerate(about.get("names", ())) if n in standing.done_by}
-    return done | {f"wet:{i}": wet[g] for i, g in enumerate(about.get("pieces", ())) if g in wet}
 
 
 def speaker(barn: Barn, sender: Sender) -> Person | None:

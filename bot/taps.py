@@ -1,0 +1,61 @@
+"""A button pressed: what it means, and how it shows on the buttons themselves."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from bot.barn import Barn, Person
+from bot.events import Asked, Done, Entry, GarmentIs
+from bot.message import Button, Outgoing
+from bot.now import Standing
+from bot.post import ticked
+from bot.state import State
+from bot.words import Heard, Reference, read
+
+WATERY = frozenset({"damp", "wet", "soaked"})
+Rows = tuple[tuple[Button, ...], ...]
+
+
+def tapped(tap: str, reply: Reference | None, barn: Barn, state: State) -> Heard:
+    """A button pressed: `done:*`, `done:<number of the horse>`, `wet:<of the piece>`, `pick:<of the option>`, `why`."""
+    what, _, which = tap.partition(":")
+    names = (reply and reply.names) or tuple(h.name for h in barn.horses)
+    standing = state.standing
+    if what == "done" and reply and standing and reply.posted not in (None, standing.number):
+        return Heard(tap, events=(Asked("left"),))  # the button of a round that is over: who is left now
+    if what == "done":
+        named: Any = (
+            "all"
+            if which == "*"
+            else tuple(name for i, name in enumerate(names) if str(i) == which and name in state.horses)
+        )
+        return Heard(tap, events=(Done(named),) if named else ())
+    if what == "wet" and reply and which.isdigit() and int(which) < len(reply.pieces):
+        return Heard(tap, events=(GarmentIs(reply.pieces[int(which)], "wet"),))
+    if what == "pick" and reply and reply.ask:
+        return read(which, None, barn, state, reply)
+    if what in {"why", "left", "today", "drying"}:
+        return Heard(tap, events=(Asked(what),))  # type: ignore[arg-type]
+    return Heard(tap, chatter=True)
+
+
+def shown(ours: Outgoing | None, tap: str, person: Person, state: State, entries: Sequence[Entry]) -> Rows:
+    """The buttons of our message after a tap: who is done and who said so, or what was chosen; () to leave them."""
+    standing = state.standing
+    if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
+        return ticked(ours.buttons, pressed(ours.about, standing, entries))
+    if ours and ours.kind == "ask":
+        return picked(ours.buttons, tap, person)
+    return ()
+
+
+def picked(rows: tuple[tuple[Button, ...], ...], tap: str | None, person: Person) -> tuple[tuple[Button, ...], ...]:
+    """What is left of a question's choices once one is tapped: that one, with who chose it."""
+    return tuple((Button(f"✓ {b.text} · {person.name}", "picked"),) for row in rows for b in row if b.data == tap)
+
+
+def pressed(about: dict[str, Any], standing: Standing, entries: Sequence[Entry]) -> dict[str, str]:
+    """Which of a post's buttons were pressed or said since, and by whom. about: what its buttons count."""
+    since = [e for e in entries if e.number > standing.number and e.undone_by is None and e.key]
+    wet = {e.event.garment: e.who for e in since if isinstance(e.event, GarmentIs) and e.event.state in WATERY}
+    done = {f"done:{i}": standing.done_by[n] for i, n in enumerate(about.get("names", ())) if n in standing.done_by}
+    return done | {f"wet:{i}": wet[g] for i, g in enumerate(about.get("pieces", ())) if g in wet}
