@@ -14,6 +14,7 @@ telling    what a message has said so far
 whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each
 around, onoff    what the words beside a sign or a piece say of it
+overlooked shivering that no grammar caught
 reading    all of it, in order
 risky      names that will be misheard
 """

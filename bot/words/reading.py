@@ -14,6 +14,7 @@ from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.names import Roster, roster
+from bot.words.overlooked import shivering
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
 from bot.words.scan import scan, tokens_of
@@ -81,6 +82,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         read_sentence(sentence, telling, marked=marked or command)
     events = telling.settled()
     ask = telling.settled_ask()
+    danger = shivering(items) if not events and ask is None else None
+    if danger:
+        return Heard(text, events=(danger,))
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 
 

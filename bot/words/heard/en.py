@@ -262,6 +262,7 @@ PHRASES = {
     "inwards": "in, inside, indoors, back in, in now, in early",
     "outwards": "out, outside, outdoors, back out, out now",
     "brought": """
+        had to bring, had to take, had to move, had to fetch, had to get,
         brought, came, moved, put, led, turned, kept, walked, bringing, turning, moving, back,
         leading, putting, keeping, popped, let, left, fetched, chucked, shoved, stuck, got, took, have
         put, have brought, shifted

@@ -1,0 +1,37 @@
+"""Danger that no grammar catches is still heard; what only speaks of danger is not."""
+
+import pytest
+
+from bot.barn import demo_path, load
+from bot.state import as_filed
+from bot.words import read
+
+BARN = load(demo_path())
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Had to bring Otter in, shivering", "Otter brought in shivering like mad poor lad", "rentré Otter qui grelottait"],
+)
+def test_shivering_is_heard_however_it_is_said(text: str) -> None:
+    """One horse named for certain, and the word: somebody must look."""
+    found = [(e.horse, e.sign) for e in read(text, BARN.people[0], BARN, as_filed(BARN)).events if e.kind == "sign"]  # type: ignore[attr-defined]
+    assert found == [("Otter", "shivering")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "if otter is shivering call me",
+        "is otter shivering?",
+        "otter was shivering last winter",
+        "my hands are shivering holding Otter",
+        "nobody saw Otter shivering",
+        "tell me when Otter starts shivering",
+        "Pip and Otter's owner is shivering",
+    ],
+)
+def test_talk_of_shivering_is_no_report(text: str) -> None:
+    """Suppositions, questions, the past, people."""
+    events = read(text, BARN.people[0], BARN, as_filed(BARN)).events
+    assert [e for e in events if e.kind == "sign"] == []
