@@ -26,7 +26,6 @@ from rules.site import DryingLook, drying, in_room_h
 from rules.weather import Floats, Hours, Site
 
 HOUR, DAY = timedelta(hours=1), timedelta(days=1)
-CM_PER_INCH = 2.54
 DRYING_HOURS = 72  # how far ahead a wet garment's drying is followed
 DANGER_LASTS = timedelta(hours=24)  # a horse seen shivering or cold is not planned bare for a day
 UNWELL_LASTS = timedelta(hours=48)
@@ -153,7 +152,7 @@ def garment(filed: FiledGarment, day: date | None = None) -> Garment:
         id=filed.id,
         kind=filed.kind,
         fill_g=filed.fill_g,
-        size_in=inches(filed.size_in, filed.size_cm, USUAL_SIZE_IN["horse"]),
+        size_in=USUAL_SIZE_IN["horse"] if filed.size is None else filed.size,
         waterproof=filed.waterproof,
         neck=filed.neck,
         rear=filed.rear,
@@ -197,7 +196,7 @@ def horse(filed: FiledHorse, now: HorseNow, start: datetime) -> Horse:
         clip=now.clip,
         clip_age_days=clip_age,
         hay_feed=filed.hay_feed,
-        size_in=inches(filed.size_in, filed.size_cm, USUAL_SIZE_IN[filed.species]),
+        size_in=USUAL_SIZE_IN[filed.species] if filed.size is None else filed.size,
         sick=filed.vet_orders == "sick" or lately(now, start, UNWELL_LASTS, "unwell"),
         infected=filed.skin_infection,
         colour=filed.colour,
@@ -219,13 +218,6 @@ def weight(filed: FiledHorse) -> float:
     if filed.girth_cm is not None and filed.length_cm is not None:
         return float(weight_kg(filed.girth_cm, filed.length_cm))
     return USUAL_KG[filed.species]
-
-
-def inches(size_in: float | None, size_cm: float | None, usual: float) -> float:
-    """A rug size in inches, from whichever the file gives."""
-    if size_in is not None:
-        return size_in
-    return usual if size_cm is None else size_cm / CM_PER_INCH
 
 
 def stay(filed: FiledHorse, now: HorseNow, window: Window) -> Stay:

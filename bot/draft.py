@@ -1,6 +1,6 @@
 """A Plan of the rules put on a sheet: indices become instants, arrays become plain numbers."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -18,13 +18,11 @@ from bot.sheet import (
     Source,
     Window,
 )
-from rules.offset import Learned
 from rules.plan import Dress, Plan
 from rules.question import Question
 from rules.weather import Floats, Hours
 
 HOUR = timedelta(hours=1)
-UNKNOWN = Learned(mean_c=0.0, sd_c=2.0, shifts=())
 
 
 def sheet(
@@ -35,7 +33,6 @@ def sheet(
     now: datetime,
     source: Source,
     notes: Sequence[str],
-    learned: Mapping[str, Learned],
     took_ms: float,
 ) -> Sheet:
     """The whole sheet. Instants are in the barn's own zone; `now` is when it was made."""
@@ -54,8 +51,8 @@ def sheet(
         horses=tuple(
             HorseSheet(
                 horse=w.horse.name,
-                offset_c=round(learned.get(w.horse.name, UNKNOWN).mean_c, 2),
-                offset_sd_c=round(learned.get(w.horse.name, UNKNOWN).sd_c, 2),
+                offset_c=round(w.offset_c, 2),
+                offset_sd_c=round(w.offset_sd_c, 2),
                 wears_now=w.wears,
                 windows=tuple(
                     dress(d, window, stay.place, clock)

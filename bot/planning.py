@@ -51,7 +51,7 @@ class Planner:
         took_ms = 1000 * (time.perf_counter() - began)
         source = NO_FORECAST if forecast is None else forecast.source_at(now)
         notes = () if forecast is None else forecast.notes
-        return sheet(self.barn, asked, plan, windows, now, source, notes, self.learned(state, now), took_ms)
+        return sheet(self.barn, asked, plan, windows, now, source, notes, took_ms)
 
     def question(
         self,

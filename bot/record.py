@@ -121,11 +121,12 @@ def as_csv(entries: Iterable[Entry], barn: Barn) -> str:
     out = io.StringIO()
     writer = csv.DictWriter(out, COLUMNS, lineterminator="\n")
     writer.writeheader()
-    writer.writerows({key: _harmless(value) for key, value in row(entry, barn).items()} for entry in entries)
+    writer.writerows({key: harmless(value) for key, value in row(entry, barn).items()} for entry in entries)
     return out.getvalue()
 
 
-def _harmless(cell: Any) -> Any:
+def harmless(cell: Any) -> Any:
+    """The cell such that no spreadsheet takes it for a formula and no reader ends a row within it."""
     if not isinstance(cell, str):
         return cell
     plain_lines = cell.replace("\r\n", "\n").replace("\r", "\n")  # a bare return would end a row for some readers

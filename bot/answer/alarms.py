@@ -91,14 +91,9 @@ def _fits(garment: Garment, horse: str, barn: Barn, state: State) -> bool:
     if garment.horse is not None:
         return garment.horse == horse
     filed = next((h for h in barn.horses if h.name == horse), None)
-    size = _inches(garment.size_in, garment.size_cm)
-    needed = _inches(filed.size_in, filed.size_cm) if filed else None
+    size, needed = garment.size, filed.size if filed else None
     infected = filed is not None and filed.skin_infection
     return not infected and (size is None or needed is None or abs(size - needed) <= FIT_IN)
-
-
-def _inches(size_in: float | None, size_cm: float | None) -> float | None:
-    return size_in if size_in is not None else None if size_cm is None else size_cm / 2.54
 
 
 def recheck(event: RecheckSet, barn: Barn, language: str) -> str:

@@ -3,10 +3,9 @@
 import argparse
 import json
 import sys
-from pathlib import Path
 
 from bot.cli import given
-from bot.problems import Failed
+from bot.cli.looking import written
 
 
 def backup(args: argparse.Namespace) -> int:
@@ -32,11 +31,11 @@ def restore(args: argparse.Namespace) -> int:
 def export(args: argparse.Namespace) -> int:
     """The barn file as the barn is now, comments kept, on standard output."""
     from bot.barn import load
-    from bot.export import export as written
+    from bot.export import export as anew
 
     barn = load(args.barn)
     listed = given.barn(args)
-    sys.stdout.write(written(args.barn, barn, given.state(listed, args), listed))
+    sys.stdout.write(anew(args.barn, barn, given.state(listed, args), listed))
     return 0
 
 
@@ -47,13 +46,6 @@ def replay(args: argparse.Namespace) -> int:
 
     season = run(load(args.barn), args.weather, args.start, args.end)
     if args.picture:
-        _write(args.picture, season.picture())
+        written(args.picture, season.picture())
     print(json.dumps(season.as_json(), ensure_ascii=False) if args.json else season.table())
     return 0
-
-
-def _write(path: Path, content: bytes) -> None:
-    try:
-        path.write_bytes(content)
-    except OSError as error:
-        raise Failed(f"{path}: cannot be written ({error.strerror}); choose another place") from None

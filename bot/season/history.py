@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from bot.barn import Barn
 from bot.events import Entry, Seen
+from bot.record import harmless
 from bot.state import State, apply, as_filed
 
 Wear = tuple[str, ...]
@@ -137,8 +138,3 @@ def as_csv(horse: str, found: Iterable[Day]) -> str:
         texts = map(harmless, (horse, m.what, wear, m.sign, m.who))
         rows.writerow([m.at.date().isoformat(), f"{m.at:%H:%M}", *texts, *numbers])
     return out.getvalue()
-
-
-def harmless(text: str) -> str:
-    """The text such that no spreadsheet takes it for a formula."""
-    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text

@@ -9,11 +9,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot import rounds
-from bot.barn import Barn, demo_path, load
+from bot.barn import Barn, Garment, demo_path, load
 from bot.brief import (
+    USUAL_SIZE_IN,
     age_years,
+    garment,
     garment_ready,
-    inches,
     lately,
     piece,
     question,
@@ -179,9 +180,12 @@ def test_age_in_years(born: int | date | None, years: float) -> None:
 
 def test_sizes_in_inches_or_centimetres() -> None:
     """As the label says, or measured; a usual size where the file gives none."""
-    assert inches(75, None, 60) == 75
-    assert inches(None, 145, 60) == pytest.approx(57.09, abs=0.01)
-    assert inches(None, None, 60) == 60
+    labelled, measured, silent = (
+        garment(Garment(id="rug", kind="sheet", **size)).size_in for size in ({"size_in": 75}, {"size_cm": 145}, {})
+    )
+    assert labelled == 75
+    assert measured == pytest.approx(57.09, abs=0.01)
+    assert silent == USUAL_SIZE_IN["horse"]
 
 
 def test_danger_counts_until_a_calmer_sign_or_a_day() -> None:
