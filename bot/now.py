@@ -22,6 +22,7 @@ class HorseNow:
     signs: tuple[Entry, ...] = ()
     explained: frozenset[int] = frozenset()  # numbers of signs that something else than clothes explains
     worked_at: datetime | None = None
+    unwell_at: datetime | None = None
     recheck: Entry | None = None  # the open RecheckSet
 
     def last(self, *signs: str) -> Entry | None:

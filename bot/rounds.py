@@ -4,10 +4,9 @@ A round's local time is taken on every local date: a time that the clock skips i
 after the gap, a time that comes twice in autumn is its first. Instants are compared in UTC only.
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from typing import Literal
 from zoneinfo import ZoneInfo
@@ -116,18 +115,24 @@ def _half_over(window: Window, now: datetime) -> bool:
     return (now.astimezone(UTC) - start) * 2 >= end - start
 
 
-def _rounds(barn: Barn, at: datetime, days: int = 2) -> Iterator[tuple[date, Window]]:
+def _rounds(barn: Barn, at: datetime, days: int = 2) -> tuple[tuple[date, Window], ...]:
     """(local date, window) from two days before `at` to `days` after it, in order."""
-    today = at.astimezone(ZoneInfo(barn.timezone)).date()
+    return _between(barn.rounds, barn.timezone, at.astimezone(ZoneInfo(barn.timezone)).date(), days)
+
+
+@lru_cache(maxsize=64)
+def _between(rounds: tuple[Round, ...], timezone: str, today: date, days: int) -> tuple[tuple[date, Window], ...]:
     starts = sorted(
         (start.astimezone(UTC), round_.name, day)
         for day in (today + DAY * n for n in range(-2, days + 1))
-        for round_, start in _starts(barn.rounds, barn.timezone, day)
+        for round_, start in _starts(rounds, timezone, day)
     )
-    zone = ZoneInfo(barn.timezone)
-    for (start, name, day), (end, _, _) in pairwise(starts):
-        if start < end:
-            yield day, Window(name, start.astimezone(zone), end.astimezone(zone))
+    zone = ZoneInfo(timezone)
+    return tuple(
+        (day, Window(name, start.astimezone(zone), end.astimezone(zone)))
+        for (start, name, day), (end, _, _) in pairwise(starts)
+        if start < end
+    )
 
 
 @cache

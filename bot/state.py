@@ -81,7 +81,9 @@ def _seen(state: State, entry: Entry, event: Seen) -> State:
     if now is None:
         return state
     explained = now.explained | ({entry.number} if _explained(state, now, entry, event) else set())
-    state = _horse(state, event.horse, signs=(*now.signs, entry), explained=explained, recheck=None)
+    unwell_at = entry.at if event.sign == "unwell" else now.unwell_at
+    facts = {"signs": (*now.signs, entry), "explained": explained, "unwell_at": unwell_at}
+    state = _horse(state, event.horse, **facts, recheck=None)
     if event.sign == "rubbed" and event.wore:
         rubs = {g: state.rubs.get(g, frozenset()) | {event.horse} for g in event.wore}
         state = replace(state, rubs={**state.rubs, **rubs})
@@ -91,8 +93,7 @@ def _seen(state: State, entry: Entry, event: Seen) -> State:
 def _explained(state: State, now: HorseNow, entry: Entry, event: Seen) -> bool:
     """A sign that teaches nothing about clothes: after work, in a soaked garment, or while unwell."""
     worked = now.worked_at is not None and timedelta(0) <= entry.at - now.worked_at <= WORK_LASTS
-    unwell = now.last("unwell")
-    ill = unwell is not None and entry.at - unwell.at <= ILLNESS_LASTS
+    ill = now.unwell_at is not None and entry.at - now.unwell_at <= ILLNESS_LASTS
     soaked = any(state.garments[g].state in {"wet", "soaked"} for g in event.wore or () if g in state.garments)
     return event.setting == "after work" or worked or ill or soaked
 

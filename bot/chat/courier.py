@@ -18,9 +18,10 @@ from telegram import (
 )
 from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, RetryAfter
 
-from bot.chat.durable import NotSent, asked_to_wait, error_line
+from bot.chat.durable import asked_to_wait, error_line
 from bot.chat.pace import Pace
 from bot.chat.pieces import Address, Call, Piece, calls, pieces
+from bot.chat.wire import NotSent
 from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
 from bot.outbox import Letter

@@ -12,13 +12,13 @@ import os
 import random
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
+from http import HTTPStatus
 from typing import Any, NoReturn
 
-import httpx
 from telegram import Bot
-from telegram.error import NetworkError, RetryAfter, TelegramError, TimedOut
-from telegram.request import HTTPXRequest
+from telegram.error import NetworkError, RetryAfter, TelegramError
 
+from bot.chat.wire import FateUnknown, NotSent, Patience, Silence, Wire
 from bot.pulse import Pulse
 
 LOG = logging.getLogger(__name__)
@@ -35,25 +35,17 @@ Update = dict[str, Any]
 Hold = Callable[[list[Update]], None]
 
 
-class NotSent(NetworkError):
-    """The request surely had no effect: it may be made again."""
-
-
-class FateUnknown(NetworkError):
-    """The request may have had its effect; nobody can tell."""
-
-
-class InboxRequest(HTTPXRequest):
+class InboxRequest(Wire):
     """Fetches updates: gives them to `hold`, which commits them, and passes on only their numbers."""
 
     def __init__(self, hold: Hold) -> None:
-        super().__init__(connection_pool_size=1, read_timeout=10, connect_timeout=10)
+        super().__init__(1, Patience(silence=10, whole=30, with_file=30))
         self._hold = hold
 
     async def do_request(self, *args: Any, **kwargs: Any) -> tuple[int, bytes]:
-        """See HTTPXRequest. What cannot be held is not confirmed: Telegram sends it again."""
+        """See Wire. What cannot be held is not confirmed: Telegram sends it again."""
         code, payload = await super().do_request(*args, **kwargs)
-        if code != httpx.codes.OK:
+        if code != HTTPStatus.OK:
             return code, payload
         updates = _updates(payload)
         if updates:
@@ -62,26 +54,16 @@ class InboxRequest(HTTPXRequest):
         return code, json.dumps({"ok": True, "result": numbers}).encode()
 
 
-class SendRequest(HTTPXRequest):
+class SendRequest(Wire):
     """Says of every failed request whether it may have had its effect."""
 
-    def __init__(self) -> None:
-        super().__init__(
-            connection_pool_size=16,
-            read_timeout=15,  # long, for a patient wait leaves fewer sendings of unknown fate
-            write_timeout=15,
-            connect_timeout=10,
-            pool_timeout=10,
-            media_write_timeout=60,
-        )
+    def __init__(self) -> None:  # long, for a patient wait leaves fewer sendings of unknown fate
+        super().__init__(16, Patience(silence=15, whole=30, with_file=75))
 
     async def do_request(self, *args: Any, **kwargs: Any) -> tuple[int, bytes]:
-        """See HTTPXRequest."""
-        try:
-            code, payload = await super().do_request(*args, **kwargs)
-        except NetworkError as error:
-            _raise_by_fate(error)
-        if code >= httpx.codes.INTERNAL_SERVER_ERROR:
+        """See Wire."""
+        code, payload = await super().do_request(*args, **kwargs)
+        if code >= HTTPStatus.INTERNAL_SERVER_ERROR:
             if _refusal(payload):
                 raise NotSent(f"the server answered {code}")
             raise FateUnknown(f"something on the way answered {code}")
@@ -122,7 +104,7 @@ def asked_to_wait(error: RetryAfter) -> timedelta:
 def _pause(error: TelegramError, before: float) -> float:
     if isinstance(error, RetryAfter):
         return asked_to_wait(error).total_seconds()
-    if isinstance(error, TimedOut) and isinstance(error.__cause__, httpx.ReadTimeout):
+    if isinstance(error, Silence):  # it was waited for long enough
         return 0.0
     return min(LONGEST_PAUSE_S, max(FIRST_PAUSE_S, before * 2)) * random.uniform(0.9, 1.1)
 
@@ -136,12 +118,6 @@ def _updates(payload: bytes) -> list[Update]:
     except (ValueError, KeyError, TypeError) as error:
         raise NetworkError("an answer that is no list of updates") from error
     raise NetworkError("an update without a number")
-
-
-def _raise_by_fate(error: NetworkError) -> NoReturn:
-    before_it_left = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
-    kind = NotSent if isinstance(error.__cause__, before_it_left) else FateUnknown
-    raise kind(str(error)) from error
 
 
 def _refusal(payload: bytes) -> bool:

@@ -1,5 +1,6 @@
 """Hours cut, padded and written as plain numbers."""
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -53,8 +54,9 @@ def to_air(hours: Hours, at: datetime) -> Air | None:
     n = (last_s - first_s) // HOUR + 1
     if n <= 0 or last_s >= hours.start_s + len(hours) * HOUR:
         return None
-    cut = window(hours, first_s, n)
-    columns = {name: _plain(column) for name in NAMES if (column := getattr(cut, name)) is not None}
+    begin = (first_s - hours.start_s) // HOUR
+    cut = {name: column[begin : begin + n] for name in NAMES if (column := getattr(hours, name)) is not None}
+    columns = {name: _plain(column) for name, column in cut.items()}
     return Air(datetime.fromtimestamp(first_s, UTC), columns)
 
 
@@ -66,7 +68,7 @@ def from_air(air: Air) -> Hours:
 
 
 def _plain(column: Floats) -> list[float | None]:
-    return [None if np.isnan(value) else round(float(value), 3) for value in column]
+    return [None if math.isnan(value) else value for value in np.round(column, 3).tolist()]
 
 
 def _each(hours: Hours, change: Callable[[Floats], Floats]) -> Hours:

@@ -7,11 +7,11 @@ import sqlite3
 import time
 from collections.abc import Awaitable, Callable
 from contextlib import closing
+from dataclasses import replace
 from signal import SIGTERM
 from typing import Any
 
 import pytest
-from telegram.request import HTTPXRequest
 
 from tests.faults.conftest import Barn, Row
 from tests.whole.local_bot_api import GROUP, Fault
@@ -71,8 +71,8 @@ answers("sending: an answer that is no JSON, delivered", "sendMessage", 1, Fault
 async def too_late(barn: Barn) -> int:
     """The trap of the doubled daily post."""
     assert barn.telegram
-    send: HTTPXRequest = barn.telegram._requests[1]
-    send._client.timeout = 0.3
+    send = barn.telegram._requests[1]
+    send._patience = replace(send._patience, silence=0.3)
     barn.say(2)
     barn.api.fail("sendMessage", Fault(late_s=0.8), 2)
     barn.say(2)
