@@ -3,8 +3,14 @@
 Imported only where a file is opened for writing, so that reading costs no start-up time.
 """
 
-from sqlite_utils import Database
-from sqlite_utils.migrations import Migrations
+import sys
+
+_IDLE = sys.modules.setdefault("pandas", None)  # type: ignore[arg-type]  # loaded where installed, never used: 36 MB
+from sqlite_utils import Database  # noqa: E402
+from sqlite_utils.migrations import Migrations  # noqa: E402
+
+if _IDLE is None:
+    del sys.modules["pandas"]
 
 STEPS = Migrations("haybell")
 

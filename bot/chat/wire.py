@@ -5,6 +5,8 @@ Every failed request says whether it may have had its effect.
 
 import asyncio
 from dataclasses import dataclass
+from urllib.parse import urlsplit
+from urllib.request import getproxies, proxy_bypass
 
 import aiohttp
 from telegram.error import NetworkError, TimedOut
@@ -74,7 +76,7 @@ class Wire(BaseRequest):
         whole = self._patience.with_file if files else self._patience.whole
         allowed = aiohttp.ClientTimeout(total=max(whole, waits), sock_connect=CONNECT_S, sock_read=waits)
         try:
-            async with self._session().request(method, url, data=_form(request_data), timeout=allowed) as answer:
+            async with self._session(url).request(method, url, data=_form(request_data), timeout=allowed) as answer:
                 return answer.status, await answer.read()
         except (aiohttp.ClientConnectorError, aiohttp.ConnectionTimeoutError) as error:
             raise NotSent(f"no connection ({type(error).__name__})") from error
@@ -83,16 +85,22 @@ class Wire(BaseRequest):
         except (aiohttp.ClientError, OSError) as error:
             raise FateUnknown(f"the connection broke ({type(error).__name__})") from error
 
-    def _session(self) -> aiohttp.ClientSession:
+    def _session(self, url: str) -> aiohttp.ClientSession:
         """The open connections; made here, for they belong to the loop that runs."""
         if self._opened is None:
             self._opened = aiohttp.ClientSession(
                 connector=aiohttp.TCPConnector(limit=self._connections),
                 cookie_jar=aiohttp.DummyCookieJar(loop=asyncio.get_running_loop()),
                 headers={"User-Agent": self.USER_AGENT},
-                trust_env=True,
+                proxy=_proxy(url),
             )
         return self._opened
+
+
+def _proxy(url: str) -> str | None:
+    """The environment's proxy for an address. Asked once: the library would look it up in a thread at each request."""
+    there = urlsplit(url)
+    return None if proxy_bypass(there.hostname or "") else getproxies().get(there.scheme)
 
 
 def _form(data: RequestData | None) -> dict[str, str] | aiohttp.FormData | None:
