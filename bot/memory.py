@@ -1,6 +1,17 @@
-"""Memory handed back: a picture or a plan of many horses leaves megabytes that the C library would keep."""
+"""A small tenant of the machine: what a picture or a plan of many horses took is given back, and not kept for later."""
 
 import ctypes
+
+TRIM_THRESHOLD, MMAP_THRESHOLD = -1, -3  # of the GNU C library: <malloc.h>
+LARGE = 128 * 1024  # bytes; what is larger goes back to the machine as soon as it is free
+
+
+def keep_little() -> None:
+    """Once at a start: hold the C library to its own first limits, which it would raise after one large picture."""
+    limit = getattr(ctypes.CDLL(None), "mallopt", None)
+    if limit is not None:
+        limit(MMAP_THRESHOLD, LARGE)
+        limit(TRIM_THRESHOLD, LARGE)
 
 
 def hand_back() -> None:

@@ -12,6 +12,8 @@ from sqlite_utils.migrations import Migrations  # noqa: E402
 if _IDLE is None:
     del sys.modules["pandas"]
 
+__all__ = ["STEPS", "Database"]
+
 STEPS = Migrations("haybell")
 
 

@@ -109,6 +109,7 @@ class Schedule:
 
     def _tick(self, served: Served) -> None:
         served.tick(datetime.now(UTC))
+        served.store.rest()
         self.poke(served)
 
     async def report(self) -> None:

@@ -15,6 +15,7 @@ from bot.barn_day import BarnDay
 from bot.chat.telegram import Telegram
 from bot.forecast import LastGood, latest
 from bot.mailbox import Kept
+from bot.memory import keep_little
 from bot.problems import WrongInput
 from bot.pulse import Pulse
 from bot.schedule import Schedule
@@ -32,6 +33,7 @@ def run(files: Sequence[Path], data: Path | None) -> int:
     _apart(barns)
     token = token_from(os.environ)
     logs.begin(token)
+    keep_little()
     with ExitStack() as open_:
         served = [_served(barn, open_, data) for barn in barns]
         own = open_.enter_context(closing(Store.open(data_path("telegram", data))))

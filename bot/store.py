@@ -136,6 +136,11 @@ class Store:
             finally:
                 self.conn.execute("PRAGMA synchronous = FULL")
 
+    def rest(self) -> None:
+        """Nothing is asked of it for a while: let go of what it keeps in memory of the file."""
+        with self._turn, told(self.path):
+            self.conn.execute("PRAGMA shrink_memory")
+
     def close(self) -> None:
         """Give the file back."""
         with self._turn:
@@ -236,7 +241,7 @@ def _connect(path: Path) -> sqlite3.Connection:
     conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False, cached_statements=48)
     conn.execute("PRAGMA synchronous = FULL")
     conn.execute("PRAGMA foreign_keys = ON")
-    conn.execute("PRAGMA cache_size = -256")  # KiB: a hundred barns share a small computer
+    conn.execute("PRAGMA cache_size = -64")  # KiB: a hundred barns share a small computer
     return conn
 
 
@@ -288,9 +293,7 @@ def _migrate_safely(conn: sqlite3.Connection, path: Path, version: int) -> None:
 
 
 def _migrate(conn: sqlite3.Connection) -> None:
-    from sqlite_utils import Database
-
-    from bot.migrations import STEPS
+    from bot.migrations import STEPS, Database
 
     STEPS.apply(Database(conn))
     conn.execute(f"PRAGMA application_id = {OURS}")

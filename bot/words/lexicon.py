@@ -100,7 +100,6 @@ def _shortened(phrase: tuple[str, ...]) -> set[tuple[str, ...]]:
     return {phrase, tuple("'s" if word == "is" and at else word for at, word in enumerate(phrase))}
 
 
-@cache
 def common(language: str) -> frozenset[str]:
     """The everyday words of a language, from its list."""
     text = resources.files("bot.words.heard").joinpath(f"common_{language}.txt").read_text(encoding="utf-8")
@@ -108,12 +107,16 @@ def common(language: str) -> frozenset[str]:
 
 
 @cache
-def any_language() -> frozenset[str]:
-    """Every everyday word of all languages, and first names: never bent into the name of a horse."""
-    return words_of_language() | common("names")
+def first_names() -> frozenset[str]:
+    """Names that people bear."""
+    return common("names")
 
 
-@cache
-def words_of_language() -> frozenset[str]:
-    """Every everyday word of all languages."""
-    return frozenset().union(*(lexicon(language).everyday for language in LANGUAGES))
+def everyday(word: str) -> bool:
+    """Whether a word is an everyday one of any language, or a first name: never bent into the name of a horse."""
+    return of_a_language(word) or word in first_names()
+
+
+def of_a_language(word: str) -> bool:
+    """Whether a word is an everyday one of any language."""
+    return any(word in lexicon(language).everyday for language in LANGUAGES)

@@ -17,6 +17,7 @@ def warnings(barn: Barn) -> list[str]:
 
 def _one_by_one(barn: Barn) -> Iterator[str]:
     people = {words(p.name) for p in barn.people}
+    known = frozenset().union(*(common(language) for language in LANGUAGES))
     for horse in barn.horses:
         for name in horse.names:
             said = words(name)
@@ -24,7 +25,7 @@ def _one_by_one(barn: Barn) -> Iterator[str]:
                 yield f"{name} is also the name of a person: write which is meant"
             if len(said) == 1 and len(said[0]) <= 3:
                 yield f"{name} is short: it is understood only when spelled exactly"
-            if len(said) == 1 and any(said[0] in common(x) or said in _phrases(x) for x in LANGUAGES):
+            if len(said) == 1 and (said[0] in known or any(said in _phrases(x) for x in LANGUAGES)):
                 yield f"{name} is also an everyday word: it counts as the horse only where a name would stand"
 
 

@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 from bot.words.items import Item
-from bot.words.lexicon import VERBS, Lexicon, any_language, words_of_language
+from bot.words.lexicon import VERBS, Lexicon, everyday, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, budget, distance
 from bot.words.tokens import Token, tokenise
@@ -105,7 +105,7 @@ def _slipped(token: Token, texts: list[str], at: int, taken: int, roster: Roster
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
     owner = roster.spelled.get(token.text[:-1]) if taken == 0 and token.text.endswith("s") else None
-    if owner is None or token.text in any_language():
+    if owner is None or everyday(token.text):
         return None
     return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
 
@@ -159,21 +159,21 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
     word = token.text
     if word in roster.parts:
-        known, horses = word in any_language(), roster.parts[word]
+        known, horses = everyday(word), roster.parts[word]
         sure = not known and len(horses) == 1  # "Sorrel" for Old Sorrel; "Lady" for Lady Grey is asked about
         return Item(word, token.raw, horses=horses, sure=sure, known=known, capital=token.capital)
     if token.kind == "number":
         return Item(word, token.raw, number=float(word))
-    everyday = word in any_language()
+    ordinary = everyday(word)
     horses, apart = roster.near(word)
-    item = Item(word, token.raw, known=everyday, capital=token.capital)
-    if everyday or len(word) < 4:
+    item = Item(word, token.raw, known=ordinary, capital=token.capital)
+    if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about
         return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         meant = replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0], horses=horses, sure=len(horses) == 1)
-        return replace(meant, known=bent in words_of_language()) if meant.sure else replace(meant, exact=False)
+        return replace(meant, known=of_a_language(bent)) if meant.sure else replace(meant, exact=False)
     if bent:
         return replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0])
     if not horses:
