@@ -2,7 +2,7 @@
 
 import ctypes
 
-TRIM_THRESHOLD, MMAP_THRESHOLD = -1, -3  # of the GNU C library: <malloc.h>
+TRIM_THRESHOLD, MMAP_THRESHOLD, ARENA_MAX = -1, -3, -8  # of the GNU C library: <malloc.h>
 LARGE = 128 * 1024  # bytes; what is larger goes back to the machine as soon as it is free
 
 
@@ -12,6 +12,7 @@ def keep_little() -> None:
     if limit is not None:
         limit(MMAP_THRESHOLD, LARGE)
         limit(TRIM_THRESHOLD, LARGE)
+        limit(ARENA_MAX, 1)  # threads that fetch forecasts share one heap
 
 
 def hand_back() -> None:

@@ -238,7 +238,7 @@ def _ready(path: Path) -> sqlite3.Connection:
 
 
 def _connect(path: Path) -> sqlite3.Connection:
-    conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False, cached_statements=48)
+    conn = sqlite3.connect(path, timeout=5, isolation_level=None, check_same_thread=False, cached_statements=16)
     conn.execute("PRAGMA synchronous = FULL")
     conn.execute("PRAGMA foreign_keys = ON")
     conn.execute("PRAGMA cache_size = -64")  # KiB: a hundred barns share a small computer

@@ -3,6 +3,7 @@
 tokens     a message cut into words, case and accents set aside
 heard/     the tables: what is heard in each language
 lexicon    those tables made quick to look up
+wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
 scan       the longest name or phrase at each place

@@ -3,9 +3,11 @@
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module, resources
+from sys import intern
 
 from bot.words.heard import LANGUAGES
 from bot.words.tokens import plain, words
+from bot.words.wordlist import WordList
 
 VERBS = (
     "took off",
@@ -36,7 +38,7 @@ class Lexicon:
 
     language: str
     phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
-    everyday: frozenset[str]
+    everyday: WordList
     trade: dict[tuple[str, int], tuple[str, ...]]
     accented: frozenset[str]
 
@@ -48,12 +50,14 @@ def lexicon(language: str) -> Lexicon:
     meanings: dict[tuple[str, ...], set[str]] = {}
     for meaning, row in table.items():
         for phrase in spelled_out(row):
-            for spoken in _shortened(words(phrase)):
+            for spoken in _shortened(tuple(map(intern, words(phrase)))):
                 meanings.setdefault(spoken, set()).add(meaning)
     by_first: dict[str, list[tuple[tuple[str, ...], frozenset[str]]]] = {}
-    for phrase_words, means in meanings.items():
+    alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
+    for phrase_words, found in meanings.items():
         if phrase_words:
-            by_first.setdefault(phrase_words[0], []).append((phrase_words, frozenset(means)))
+            means = alike.setdefault(frozenset(found), frozenset(found))
+            by_first.setdefault(phrase_words[0], []).append((phrase_words, means))
     for rows in by_first.values():
         rows.sort(key=lambda row: -len(row[0]))
     if language == "en":
@@ -66,7 +70,7 @@ def lexicon(language: str) -> Lexicon:
     return Lexicon(
         language,
         {k: tuple(v) for k, v in by_first.items()},
-        frozenset(own | common(language)),
+        WordList(own | common(language)),
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
     )
