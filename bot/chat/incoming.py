@@ -50,8 +50,8 @@ class Membership:
 
 
 def raw(update: Update) -> str:
-    """The update as text for the inbox."""
-    return json.dumps(update, ensure_ascii=False, separators=(",", ":"))
+    """The update as text for the inbox; half a character, which no text can hold, becomes a question mark."""
+    return json.dumps(update, ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace").decode()
 
 
 def parsed(text: str) -> Update:
@@ -63,8 +63,8 @@ def parsed(text: str) -> Update:
 def origin(update: Update) -> Origin:
     """Who and where, for any kind of update."""
     body = _body(update)
-    message = body.get("message") if "callback_query" in update else body
-    chat = (message or {}).get("chat") or {}
+    message = _dict(body.get("message")) if "callback_query" in update else body
+    chat = _dict(message.get("chat"))
     found = chat.get("id")
     sender = body.get("from")
     return Origin(
@@ -112,7 +112,7 @@ def moved(update: Update) -> Moved | None:
     message = update.get("message")
     if not isinstance(message, dict):
         return None
-    here = (message.get("chat") or {}).get("id")
+    here = _dict(message.get("chat")).get("id")
     old, new = message.get("migrate_from_chat_id", here), message.get("migrate_to_chat_id", here)
     return Moved(old, new) if old != new and isinstance(old, int) and isinstance(new, int) else None
 
@@ -136,8 +136,12 @@ def topic(update: Update) -> int | None:
 
 def _body(update: Update) -> Update:
     kinds = ("message", "edited_message", "callback_query", "my_chat_member")
-    found: Update = next((update[kind] for kind in kinds if isinstance(update.get(kind), dict)), {})
-    return found
+    return next((found for kind in kinds if (found := _dict(update.get(kind)))), {})
+
+
+def _dict(value: Any) -> Update:
+    """What should be an object, empty where it is something else."""
+    return value if isinstance(value, dict) else {}
 
 
 def _tap(query: Update, now: datetime) -> Incoming | None:

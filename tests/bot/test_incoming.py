@@ -131,3 +131,15 @@ def test_no_update_can_do_more_than_be_refused(update: dict[str, Any]) -> None:
     for read in (origin, moved, topic, lambda u: incoming(u, NOW)):
         with suppress(ValueError, TypeError, KeyError, AttributeError, OverflowError):
             read(update)
+
+
+def test_what_should_be_an_object_and_is_not_moves_nothing() -> None:
+    """Found by noise: an update whose chat is a word stopped everything that came after it."""
+    assert moved({"message": {"chat": "\0", "text": []}}) is None
+    assert origin({"callback_query": {"message": "x", "from": INES}}).chat is None
+
+
+def test_half_a_character_is_kept_as_a_question_mark() -> None:
+    """Found by noise: half an emoji could not be written to the inbox."""
+    kept = parsed(raw(message(text="Maple \ude00 sweaty \U0001f984")))
+    assert kept["message"]["text"] == "Maple ? sweaty \U0001f984"
