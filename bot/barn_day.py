@@ -206,14 +206,12 @@ class BarnDay:
                 self._post(one, now)
 
     def _missed(self, due: Sequence[rounds.DuePost], now: datetime) -> None:
-        """Too late to be of use: one message says so; a barn that never had a post has missed nothing."""
-        first = not self.state.posted
+        """Too late to be of use: one message says so, also at the very first start."""
         events = [Posted(d.window.round, d.day, d.window.start, d.window.end) for d in due]
         with self._all_or_nothing():
             self.book.record(now, "haybell", "", events)
-            if not first:
-                lines = [answer.missed(d.window, self.barn, self.barn.language) for d in due]
-                self.book.say(Outgoing("update", "\n".join(lines)), now)
+            lines = [answer.missed(d.window, self.barn, self.barn.language) for d in due]
+            self.book.say(Outgoing("update", "\n".join(lines)), now)
 
     def _post(self, due: rounds.DuePost, now: datetime) -> None:
         windows = rounds.windows(self.barn, due.window.start)

@@ -75,6 +75,14 @@ def test_rounds_missed_while_away_are_told_in_one_message(group: Group) -> None:
     assert len(said[0].text.splitlines()) >= 3
 
 
+def test_the_very_first_start_too_late_in_a_round_says_so(group: Group) -> None:
+    """Connected at two in the afternoon: nobody should wait for the morning's list; the evening's comes in time."""
+    group.clock = group.at("14:00")
+    (line,) = group.until("14:05")
+    assert (line.kind, "morning" in line.text) == ("update", True)
+    assert [one.kind for one in group.until("15:50")] == ["post"]
+
+
 def test_what_was_missed_is_not_told_at_night(group: Group) -> None:
     """A restart at two in the morning, after a missed evening, keeps it until the quiet hours end."""
     group.until("12:00")
