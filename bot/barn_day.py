@@ -25,7 +25,7 @@ from bot.post.news import Cause
 from bot.sheet import Sheet
 from bot.state import State
 from bot.store import Store
-from bot.taps import shown
+from bot.taps import shown, shows
 from bot.told import Told
 from bot.words import Heard, Reference
 
@@ -119,8 +119,7 @@ class BarnDay:
         numbers = [entry.number for entry in entries]
         for outgoing in decision.say:
             self.book.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
-        if incoming.tap is not None:
-            self._tick_off(incoming.tap, incoming, person)
+        self._tick_off(incoming, person, [*back, *entries])
         if decision.ask:
             self.asks.put(person.name, decision.ask, incoming.at)
         elif entries or decision.settled:
@@ -128,14 +127,16 @@ class BarnDay:
         if entries or back:
             self.reports.append((incoming, person, [*back, *entries]))
 
-    def _tick_off(self, tap: str, incoming: Incoming, person: Person) -> None:
-        """A tap shows on the buttons themselves."""
-        ours = self.mailbox.message(incoming.reply_to) if incoming.reply_to else None
-        if ours and ours.kind == "ask" and not self.ledger.by_key(incoming.key):
+    def _tick_off(self, incoming: Incoming, person: Person, told: Sequence[Entry]) -> None:
+        """What was tapped shows on the buttons themselves; what was said in words on those of the round's post."""
+        tapped = incoming.tap is not None
+        key = incoming.reply_to if tapped else self.mailbox.post() if told else None
+        ours = self.mailbox.message(key) if key else None
+        if ours is None or (not told and ours.kind == "ask") or not (tapped or shows(ours, told)):
             return
-        buttons = shown(ours, tap, person, self.state, self.ledger.entries())
+        buttons = shown(ours, incoming.tap, person, self.state, self.ledger.entries())
         if buttons:
-            self.book.say(Outgoing("update", "", buttons=buttons, edits=incoming.reply_to), incoming.at)
+            self.book.say(Outgoing("update", "", buttons=buttons, edits=key), incoming.at)
 
     def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:
         """Take back what the message replied to did, else the speaker's own last.

@@ -62,6 +62,15 @@ class Mailbox(Inbox, Outbox):
         """Keep a small value."""
         self.kept.put(f"setting:{name}", json.dumps(value).encode())
 
+    def posted(self, key: str) -> None:
+        """A round's post is in the chat; its buttons are under this message."""
+        self.set("post", key)
+
+    def post(self) -> str | None:
+        """The message in the chat that bears the buttons of the last post."""
+        found: str | None = self.setting("post")
+        return found
+
     def queues(self) -> Queues:
         """How many are where."""
         (waiting, quarantined) = self.store.conn.execute(

@@ -38,7 +38,14 @@ def tapped(tap: str, reply: Reference | None, barn: Barn, state: State) -> Heard
     return Heard(tap, chatter=True)
 
 
-def shown(ours: Outgoing | None, tap: str, person: Person, state: State, entries: Sequence[Entry]) -> Rows:
+def shows(ours: Outgoing, told: Sequence[Entry]) -> bool:
+    """Whether what was told, or taken back, in words is something that the buttons of our message show."""
+    pieces = ours.about.get("pieces", ())
+    events = [entry.event for entry in told]
+    return any(isinstance(e, Done) or (isinstance(e, GarmentIs) and e.garment in pieces) for e in events)
+
+
+def shown(ours: Outgoing | None, tap: str | None, person: Person, state: State, entries: Sequence[Entry]) -> Rows:
     """The buttons of our message after a tap: who is done and who said so, or what was chosen; () to leave them."""
     standing = state.standing
     if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:

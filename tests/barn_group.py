@@ -68,6 +68,8 @@ class Group:
         box, said = self.day.mailbox, []
         for number, outgoing in box.unsent(self.clock):
             box.sent(number, f"bot:{number}")
+            if outgoing.kind == "post":
+                box.posted(f"bot:{number}")
             said.append(outgoing)
         return said
 

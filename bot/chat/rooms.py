@@ -154,6 +154,7 @@ class Room(Place):
     def _arrived(self, outgoing: Outgoing, to: Address, message: int) -> None:
         if outgoing.kind == "post":
             self.mailbox.set("last post", datetime.now(UTC).isoformat(timespec="seconds"))
+            self.mailbox.posted(f"{to.chat}:{message}")
         if outgoing.pin:
             self.office.errand(self.joining.pin(to, message))
 

@@ -6,7 +6,7 @@ import pytest
 
 from bot.barn import Barn
 from bot.events import Done, GarmentIs, Posted, Seen
-from bot.message import Incoming, Sender
+from bot.message import Incoming, Outgoing, Sender
 from bot.store import Store
 from tests.barn_group import Group, words
 
@@ -580,3 +580,21 @@ def test_a_tap_says_that_a_piece_is_still_wet_and_the_button_says_who_did(barn: 
     shown = next(b for row in edit.buttons for b in row if b.data == "wet:0")
     assert shown.text == f"✓ {button.text} · Inés"
     assert group.day.state.garments["sparrow-medium"].state == "wet"
+
+
+def ticks(said: list[Outgoing]) -> list[str]:
+    """The ticked buttons of the one edit among what was said."""
+    (edit,) = [one for one in said if one.edits]
+    return [b.text for row in edit.buttons for b in row if b.text.startswith("✓")]
+
+
+def test_done_said_in_words_ticks_the_posts_buttons(morning: Group) -> None:
+    """Whoever reads the post sees who is done, however it was told; taken back, the tick goes."""
+    assert ticks(morning.says("7:05", "Dot", "Pip done")) == ["✓ Pip · Dot"]
+    assert ticks(morning.says("7:06", "Dot", "undo")) == []
+    assert len(ticks(morning.says("7:07", "Inés", "everyone but Pip done"))) >= 1
+
+
+def test_a_report_that_no_button_shows_edits_nothing(morning: Group) -> None:
+    """A sign leaves the buttons as they are."""
+    assert not [one for one in morning.says("7:05", "Dot", "Maple sweaty") if one.edits]
