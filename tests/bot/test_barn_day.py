@@ -598,3 +598,21 @@ def test_done_said_in_words_ticks_the_posts_buttons(morning: Group) -> None:
 def test_a_report_that_no_button_shows_edits_nothing(morning: Group) -> None:
     """A sign leaves the buttons as they are."""
     assert not [one for one in morning.says("7:05", "Dot", "Maple sweaty") if one.edits]
+
+
+def test_a_tapped_done_is_as_undoable_as_one_said(morning: Group) -> None:
+    """A thumb in a glove hits the wrong name: one word, and neither record nor button says done."""
+    post = morning.day.mailbox.post()
+    assert post is not None
+    button = next(b for row in morning.day.mailbox.message(post).buttons for b in row if b.text == "Pip")
+    assert ticks(morning.says("7:05", "Inés", "", tap=button.data, reply_to=post)) == ["✓ Pip · Inés"]
+    assert ticks(morning.says("7:06", "Inés", "undo")) == []
+    assert "Pip" not in morning.day.state.standing.done
+
+
+def test_a_correction_moves_the_tick(morning: Group) -> None:
+    """An edited message counts once, and so do its ticks."""
+    said = morning.says("7:05", "Dot", "Pip done", key="g:corrected")
+    assert ticks(said) == ["✓ Pip · Dot"]
+    said = morning.says("7:06", "Dot", "Maple done", key="g:corrected", edited=True)
+    assert ticks(said) == ["✓ Maple · Dot"]
