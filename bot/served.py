@@ -8,6 +8,7 @@ from typing import Protocol
 from bot.barn import Barn
 from bot.forecast import LastGood
 from bot.mailbox import Mailbox
+from bot.memory import hand_back
 from bot.message import Incoming
 from bot.problems import Failed
 from bot.store import Store
@@ -62,6 +63,11 @@ class Served:
         else:
             return True
         return False
+
+    def rest(self) -> None:
+        """Nobody speaks just now: what the last minute took of memory is given back."""
+        self.store.rest()
+        hand_back()
 
     @property
     def group(self) -> int | None:

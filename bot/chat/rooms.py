@@ -178,6 +178,7 @@ class Room(Place):
     def _settled(self) -> None:
         self._settle = self._settle_by = None
         self.served.tick(datetime.now(UTC))
+        self.served.rest()
         self.courier.poke()
 
     async def look_around(self) -> None:
