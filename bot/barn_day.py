@@ -59,7 +59,7 @@ class BarnDay:
         if self.book.set_back(now):  # a clock put back, a script begun again: what was done is not done anew
             return
         faults: list[Exception] = []
-        for step in (self._file, self._settle, self._rounds, self._care, self._watch, self._week):
+        for step in (self._file, self._settle, self._rounds, self._welcome, self._care, self._watch, self._week):
             try:
                 step(now)
             except Exception as fault:  # a plan that fails must not keep anybody from a horse in need
@@ -134,8 +134,7 @@ class BarnDay:
         ours = self.mailbox.message(key) if key else None
         if ours is None or (not told and ours.kind == "ask") or not (tapped or shows(ours, told)):
             return
-        buttons = shown(ours, incoming.tap, person, self.state, self.ledger.entries())
-        if buttons:
+        if buttons := shown(ours, incoming.tap, person, self.state, self.ledger.entries()):
             self.book.say(Outgoing("update", "", buttons=buttons, edits=key), incoming.at)
 
     def _undo(self, incoming: Incoming, person: Person, *, alone: bool) -> list[Entry]:
@@ -215,9 +214,8 @@ class BarnDay:
             self.book.say(Outgoing("update", "\n".join(lines)), now)
 
     def _post(self, due: rounds.DuePost, now: datetime) -> None:
-        windows = rounds.windows(self.barn, due.window.start)
         forecast = self.forecasts(now)
-        sheet = self.told.planner.sheet(self.state, forecast, windows, now)
+        sheet = self.told.planner.sheet(self.state, forecast, rounds.windows(self.barn, due.window.start), now)
         language, units, late = self.barn.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
         picture = self._picture(sheet)
@@ -227,10 +225,11 @@ class BarnDay:
             (entry,) = self.book.record(now, "haybell", "", [event])
             self.told.keep(entry, sheet, forecast)
             buttons = post.buttons(sheet, self.barn, language)
-            names = [h.name for h in self.barn.horses]
-            counted = {"names": names, "pieces": post.drying(sheet)}
+            counted = {"names": [h.name for h in self.barn.horses], "pieces": post.drying(sheet)}
             about = {"round": due.window.round, "posted": entry.number, **counted}
-            self.book.say(Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True), now)
+            strong = post.leads(sheet, self.barn, language)
+            said = Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True, strong=strong)
+            self.book.say(said, now)
 
     def _picture(self, sheet: Sheet) -> bytes | None:
         """The post's picture; the words go without it where it cannot be drawn."""
@@ -239,6 +238,13 @@ class BarnDay:
         except Exception as fault:
             LOG.error("%s: the board could not be drawn (%s)", self.barn.barn, type(fault).__name__)
             return None
+
+    def _welcome(self, now: datetime) -> None:
+        """Come into a group: the list as it is now, so that people see what they will get."""
+        if self.mailbox.setting("welcome"):
+            with self._all_or_nothing():
+                self.mailbox.set("welcome", None)
+                self.book.say(Outgoing("answer", self.told.now(self.forecasts(now), now)), now)
 
     def _care(self, now: datetime) -> None:
         """Second looks that are due, and the round's one reminder."""
@@ -306,7 +312,8 @@ class BarnDay:
 
     def _update(self, before: Sheet, after: Sheet, moves: Sequence[Move], cause: Cause, now: datetime) -> None:
         text = post.update(before, after, moves, self.barn, self.barn.language, self.barn.units, cause)
-        self.book.say(Outgoing("update", text, about={"horses": [m.horse for m in moves]}), now)
+        names = [m.horse for m in moves]
+        self.book.say(Outgoing("update", text, about={"horses": names}, strong=tuple(names)), now)
 
 
 def _to(incoming: Incoming, person: Person) -> str:

@@ -4,7 +4,7 @@ Also the one reminder of who is still to do. Pure: what to record and what to sa
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 
 from bot import answer
@@ -45,7 +45,8 @@ def alarm(event: Seen, barn: Barn, state: State, person: Person, at: datetime) -
     recheck = RecheckSet(event.horse, event.sign, at.astimezone(UTC) + LOOK_AGAIN)
     text = answer.alarm(event, recheck.due, state, barn, person)
     about = {"horses": [event.horse]}
-    return Alarm(Outgoing("alert", text, about=about, urgent=event.sign in URGENT), recheck)
+    first = (text.partition("\n")[0],)
+    return Alarm(Outgoing("alert", text, about=about, urgent=event.sign in URGENT, strong=first), recheck)
 
 
 def rechecks(barn: Barn, state: State, language: str, now: datetime) -> Iterable[Act]:
@@ -60,14 +61,17 @@ def rechecks(barn: Barn, state: State, language: str, now: datetime) -> Iterable
 def _calls(barn: Barn, event: RecheckSet, language: str) -> Iterable[Outgoing]:
     about = {"horses": [event.horse]}
     if event.step == 0:
-        yield Outgoing("recheck", answer.recheck(event, barn, language), about=about, urgent=True)
+        text, strong = answer.recheck(event, barn, language), (plain(event.horse),)
+        yield Outgoing("recheck", text, about=about, urgent=True, strong=strong)
         return
     for person in _called(barn, event):
         text = answer.escalate(event, barn, person)
-        rings = ((plain(person.name), person.telegram),) if person.telegram is not None else ()
-        yield Outgoing("alert", text, about=about, urgent=True, mentions=rings)
+        name = plain(person.name)
+        rings = ((name, person.telegram),) if person.telegram is not None else ()
+        call = Outgoing("alert", text, about=about, urgent=True, strong=(name, plain(event.horse)))
+        yield replace(call, mentions=rings)
         if person.telegram is not None:
-            yield Outgoing("alert", text, to=person.name, about=about, urgent=True)
+            yield replace(call, to=person.name)
 
 
 def _called(barn: Barn, event: RecheckSet) -> list[Person]:

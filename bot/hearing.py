@@ -99,7 +99,9 @@ def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterabl
             yield beyond(event, scene.sheet, scene.state, scene.barn, person, at, lately)
         elif isinstance(event, Asked):
             taught = scene.lessons(event.horse) if event.horse and event.about == "state" else ()
-            yield Outgoing("answer", answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught))
+            about = {"horses": [event.horse]} if event.horse else {}  # “shivering” under it is of this horse
+            text = answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught)
+            yield Outgoing("answer", text, about=about)
     if heard.refused:
         yield Outgoing("answer", answer.refused(heard.refused, scene.barn, person))
 

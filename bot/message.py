@@ -20,7 +20,8 @@ class Incoming:
     """One message or one tap on a button.
 
     key: "<chat>:<message>" in this chat's own numbering; the same for an edit of the message.
-    reply_to: key of the message it answers. tap: the data of the button pressed, None for text.
+    reply_to: key of the message it answers. tap: the data of the button pressed, or of a
+    command that asks the same; None for text.
     """
 
     key: str
@@ -61,6 +62,7 @@ class Outgoing:
     urgent: bool = False
     pin: bool = False
     mentions: tuple[tuple[str, int], ...] = ()  # (name as the text has it, their Telegram number): their phone rings
+    strong: tuple[str, ...] = ()  # what the eye should find first, as the text has it; a door may show it
     edits: str | None = None  # the key of a message of ours that gets these buttons in place of its own; nothing else
 
 

@@ -5,7 +5,7 @@ from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
 
-from bot import rounds
+from bot import post, rounds
 from bot.daybook import DayBook
 from bot.events import Changed, Entry
 from bot.forecast import Forecast
@@ -74,6 +74,12 @@ class Told:
         wear = put_on(after, [m.horse for m in moves], standing)
         (entry,) = self.book.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])
         self.keep(entry, after, weather)
+
+    def now(self, weather: Forecast | None, now: datetime) -> str:
+        """The list in words, as told last or, before the first post, as it would be; nothing of it is kept."""
+        barn, state = self.book.barn, self.book.state
+        sheet = self.sheet or self.planner.sheet(state, weather, rounds.windows(barn, now), now)
+        return post.round_post(sheet, barn, state, barn.language, barn.units)
 
     def keep(self, entry: Entry, sheet: Sheet, weather: Forecast | None) -> None:
         """Keep a sheet beside the entry of its post or change."""

@@ -11,16 +11,15 @@ from telegram import (
     InlineKeyboardButton,
     InlineKeyboardMarkup,
     LinkPreviewOptions,
-    MessageEntity,
     ReactionTypeEmoji,
     ReplyParameters,
-    User,
 )
 from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, RetryAfter
 
 from bot.chat.durable import asked_to_wait, error_line
+from bot.chat.markup import html
 from bot.chat.pace import Pace
-from bot.chat.pieces import Address, Call, Piece, calls, pieces
+from bot.chat.pieces import Address, Piece, pieces
 from bot.chat.wire import NotSent
 from bot.mailbox import Mailbox
 from bot.message import Button, Outgoing
@@ -184,25 +183,38 @@ class Courier:
             raise
 
     async def _put(self, piece: Piece) -> int:
-        reply = piece.reply_to and ReplyParameters(piece.reply_to, allow_sending_without_reply=True)
         if piece.picture is not None:
-            message = await self.bot.send_photo(
-                piece.to.chat,
-                piece.picture,
-                caption=piece.text or None,
-                message_thread_id=piece.to.thread,
-                disable_notification=True,
-            )
-        else:
-            message = await self.bot.send_message(
-                piece.to.chat,
-                piece.text,
-                message_thread_id=piece.to.thread,
-                reply_parameters=reply or None,
-                reply_markup=keyboard(piece.buttons),
-                link_preview_options=NO_PREVIEW,
-                entities=[mention(call) for call in calls(piece)] or None,
-            )
+            return await self._show(piece, piece.picture)
+        try:
+            return await self._write(piece, html(piece), "HTML")
+        except BadRequest as error:
+            if "parse entities" not in str(error).lower():
+                raise
+            LOG.error("sent without its markup: %s", error_line(error))  # no alarm is lost to a bold letter
+            return await self._write(piece, piece.text, None)
+
+    async def _write(self, piece: Piece, text: str, parse_mode: str | None) -> int:
+        reply = piece.reply_to and ReplyParameters(piece.reply_to, allow_sending_without_reply=True)
+        message = await self.bot.send_message(
+            piece.to.chat,
+            text,
+            parse_mode=parse_mode,
+            message_thread_id=piece.to.thread,
+            reply_parameters=reply or None,
+            reply_markup=keyboard(piece.buttons),
+            link_preview_options=NO_PREVIEW,
+        )
+        return message.message_id
+
+    async def _show(self, piece: Piece, picture: bytes) -> int:
+        message = await self.bot.send_photo(
+            piece.to.chat,
+            picture,
+            caption=html(piece) or None,
+            parse_mode="HTML",
+            message_thread_id=piece.to.thread,
+            disable_notification=True,
+        )
         return message.message_id
 
     async def _edit(self, piece: Piece) -> None:
@@ -231,9 +243,3 @@ def keyboard(rows: Sequence[Sequence[Button]]) -> InlineKeyboardMarkup | None:
     if not rows:
         return None
     return InlineKeyboardMarkup([[InlineKeyboardButton(b.text, callback_data=b.data) for b in row] for row in rows])
-
-
-def mention(call: Call) -> MessageEntity:
-    """A name in the text that rings its owner's phone."""
-    user = User(call.telegram, first_name=call.name, is_bot=False)
-    return MessageEntity(MessageEntity.TEXT_MENTION, call.offset, call.length, user=user)

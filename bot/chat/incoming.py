@@ -9,6 +9,8 @@ from bot.message import Incoming, Sender
 
 Update = dict[str, Any]
 GENERAL = 1  # the thread id of a forum's general topic, which may not be sent to by that number
+MENU = {"today": "today", "left": "left", "done": "left", "drying": "drying", "why": "why"}
+# a command by itself, which the menu sends at a touch: as a button of that name; nobody is done by a slip of the thumb
 BELIEVED = timedelta(days=3)  # a date further off than this is the server's fault, not when it was said
 
 
@@ -87,14 +89,16 @@ def incoming(update: Update, now: datetime) -> Incoming | None:
         return None
     chat = body["chat"]
     answered = body.get("reply_to_message") or {}
+    said = plain(text)
     return Incoming(
         key=f"{chat['id']}:{body['message_id']}",
         sender=_sender(sender),
-        text=plain(text),
+        text=said,
         at=_at(body.get("date"), now),
         reply_to=f"{chat['id']}:{answered['message_id']}" if "message_id" in answered else None,
         edited="edited_message" in update,
         private=chat.get("type") == "private",
+        tap=MENU.get(said) if text.startswith("/") else None,
     )
 
 

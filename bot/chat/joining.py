@@ -51,8 +51,7 @@ class Joining:
         elif place.joined or place.status != place.was:
             box.put(Outgoing("answer", self._introduction(place)), now)
             if place.joined and any(p.telegram == place.by.id for p in self.served.barn.people):
-                asked = f"{place.chat}:tap-joined-{int(now.timestamp())}"
-                self.served.day.hear(Incoming(asked, place.by, "today", now))
+                box.set("welcome", now.isoformat(timespec="seconds"))  # the day shows its list at its next tick
 
     async def look_around(self) -> None:
         """At a start: name the commands, and say once where people must reply for the bot to see them."""

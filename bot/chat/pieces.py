@@ -27,25 +27,7 @@ class Piece:
     buttons: tuple[tuple[Button, ...], ...] = ()
     edits: int | None = None
     mentions: tuple[tuple[str, int], ...] = ()
-
-
-@dataclass(frozen=True)
-class Call:
-    """Somebody called by name in a text: where the name stands, in UTF-16 units."""
-
-    name: str
-    telegram: int
-    offset: int
-    length: int
-
-
-def calls(piece: Piece) -> list[Call]:
-    """The names in a piece's text that ring a phone; each once, where it first stands."""
-    return [
-        Call(name, number, utf16(piece.text[: piece.text.index(name)]), utf16(name))
-        for name, number in piece.mentions
-        if name in piece.text
-    ]
+    strong: tuple[str, ...] = ()
 
 
 def pieces(outgoing: Outgoing, to: Address) -> list[Piece]:
@@ -59,7 +41,8 @@ def pieces(outgoing: Outgoing, to: Address) -> list[Piece]:
         return [Piece(Address(there or to.chat), buttons=outgoing.buttons, edits=message)]
     texts = chunks(outgoing.text)
     first = [reply_to] + [None] * len(texts)
-    found = [Piece(to, text, reply_to=one, mentions=outgoing.mentions) for text, one in zip(texts, first)]
+    whole = Piece(to, mentions=outgoing.mentions, strong=outgoing.strong)
+    found = [replace(whole, text=text, reply_to=one) for text, one in zip(texts, first)]
     if found:
         found[-1] = replace(found[-1], buttons=outgoing.buttons)
     if outgoing.picture is not None:

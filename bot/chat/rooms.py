@@ -123,6 +123,7 @@ class Room(Place):
             self.served.group_is(change.new)
         elif place:
             self.joining.member(place, now)
+            self._settle_soon()
         elif message := words_of.incoming(update, now):
             self.joining.topic(message, words_of.topic(update))
             before = self.mailbox.last()
@@ -166,6 +167,7 @@ class Room(Place):
                     about = outgoing.about | {"redirected": True}
                     redirected = Outgoing(outgoing.kind, outgoing.text, to=person.name, about=about, urgent=True)
                     self.mailbox.put(redirected, datetime.now(UTC))
+            self.courier.poke()
 
     def _settle_soon(self) -> None:
         """Let the barn plan anew once nobody has said anything for a moment."""

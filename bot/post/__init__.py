@@ -6,7 +6,7 @@ contract  the plan as JSON
 """
 
 from bot.post.contract import plan_json
-from bot.post.day import plan_text, round_post
+from bot.post.day import leads, plan_text, round_post
 from bot.post.news import buttons, drying, ticked, update
 
-__all__ = ["buttons", "drying", "plan_json", "plan_text", "round_post", "ticked", "update"]
+__all__ = ["buttons", "drying", "leads", "plan_json", "plan_text", "round_post", "ticked", "update"]

@@ -78,16 +78,28 @@ class Step:
     off: str
 
 
+def leads(sheet: Sheet, barn: Barn, language: str) -> tuple[str, ...]:
+    """How the lines of those who change begin: the names that the eye looks for."""
+    tongue = voice(barn, language, barn.units)
+    return tuple(tongue.say("change", names=tongue.row(names), wear="").strip() for _, names in steps(sheet, tongue))
+
+
 def changes(sheet: Sheet, tongue: Voice) -> Iterable[str]:
     """Who changes, together with who changes alike."""
+    found = steps(sheet, tongue)
+    yield tongue.say("change head" if found else "nobody changes")
+    for what, names in found:
+        line = "change off" if what.off else "change"
+        yield wrap(tongue.say(line, names=tongue.row(names), wear=what.wear, off=what.off), INDENT)
+
+
+def steps(sheet: Sheet, tongue: Voice) -> list[tuple[Step, list[str]]]:
+    """What is to be done and for whom, the largest company first."""
     groups: dict[Step, list[str]] = {}
     for horse, dress in first_window(sheet):
         if dress.change:
             groups.setdefault(step(horse, dress, tongue), []).append(horse.horse)
-    yield tongue.say("change head" if groups else "nobody changes")
-    for what, names in sorted(groups.items(), key=lambda item: -len(item[1])):
-        line = "change off" if what.off else "change"
-        yield wrap(tongue.say(line, names=tongue.row(names), wear=what.wear, off=what.off), INDENT)
+    return sorted(groups.items(), key=lambda item: -len(item[1]))
 
 
 def step(horse: HorseSheet, dress: DressSheet, tongue: Voice) -> Step:

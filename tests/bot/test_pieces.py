@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.chat.pieces import LONGEST_TEXT, Address, calls, chunks, pieces, split_key, utf16
+from bot.chat.pieces import LONGEST_TEXT, Address, chunks, pieces, split_key, utf16
 from bot.message import Button, Outgoing
 
 GROUP = Address(-5)
@@ -46,11 +46,3 @@ def test_a_key_names_a_message_or_a_tap() -> None:
     assert split_key("-5:tap-99") == (-5, None)
     assert split_key("terminal:out:3") == (None, None)
     assert split_key(None) == (None, None)
-
-
-def test_a_name_that_is_called_is_found_where_telegram_counts_it() -> None:
-    """Emoji before the name count twice; a name that the text does not hold rings nobody."""
-    text = "🐴🐴 Inés: nobody has answered about Pip."
-    (piece,) = pieces(Outgoing("alert", text, mentions=(("Inés", 1002), ("Theo", 1001))), GROUP)
-    (call,) = calls(piece)
-    assert (call.telegram, call.offset, call.length) == (1002, 5, 4)

@@ -15,6 +15,8 @@ from typing import Any
 
 from aiohttp import web
 
+from tests.whole.telegram_html import Refused, shown
+
 TOKEN = "123456789:AAlocalTokenForTestsOnly_0123456789ab"
 BOT = {"id": 123456789, "is_bot": True, "first_name": "Haybell", "username": "haybell_test_bot"}
 GROUP = -1001234567890
@@ -68,6 +70,7 @@ class LocalBotApi:
         self.member = "member"
         self.faults: defaultdict[str, list[Fault]] = defaultdict(list)
         self.bots_messages: set[tuple[int, int]] = set()
+        self.buttons: dict[tuple[int, int], str | None] = {}  # of each message of the bot, as they are now
         self._ids = itertools.count(1)
         self._updates = itertools.count(1000)
         self._news = asyncio.Event()
@@ -78,6 +81,7 @@ class LocalBotApi:
             "sendMessage": self._send_message,
             "sendPhoto": self._send_photo,
             "setMessageReaction": self._react,
+            "editMessageReplyMarkup": self._edit_buttons,
             "getChatMember": self._chat_member,
         } | dict.fromkeys(PLAIN, lambda data: True)
         self._runner: web.AppRunner | None = None
@@ -249,7 +253,7 @@ class LocalBotApi:
                 raise Refused(409, "Conflict: terminated by other getUpdates request")
 
     def _send_message(self, data: Json) -> Json:
-        text = data.get("text", "")
+        text = shown(data.get("text", ""), data.get("parse_mode"))
         if not text.strip():
             raise Refused(400, "Bad Request: message text is empty")
         if len(text.encode("utf-16-le")) // 2 > 4096:
@@ -259,13 +263,24 @@ class LocalBotApi:
     def _send_photo(self, data: Json) -> Json:
         if len(data.get("caption") or "") > 1024:
             raise Refused(400, "Bad Request: message caption is too long")
+        caption = shown(data.get("caption") or "", data.get("parse_mode"))
         picture = {"file_id": "p", "file_unique_id": "p", "width": 1, "height": 1}
-        return self._sent("sendPhoto", data, data.get("caption") or "") | {"photo": [picture]}
+        return self._sent("sendPhoto", data, caption) | {"photo": [picture]}
 
     def _react(self, data: Json) -> bool:
         emoji = json.loads(data["reaction"])[0]["emoji"]
         self.sent.append(Sent(time.monotonic(), "setMessageReaction", int(data["chat_id"]), emoji, 0, data))
         return True
+
+    def _edit_buttons(self, data: Json) -> Json:
+        chat, number = int(data["chat_id"]), int(data["message_id"])
+        if (chat, number) not in self.bots_messages:
+            raise Refused(400, "Bad Request: message to edit not found")
+        if self.buttons.get((chat, number)) == data.get("reply_markup"):
+            raise Refused(400, "Bad Request: message is not modified")
+        self._check(data)
+        self.buttons[chat, number] = data.get("reply_markup")
+        return self.message(0, "", chat, number) | {"from": BOT}
 
     def _chat_member(self, data: Json) -> Json:
         return {"status": self.member, "user": BOT}
@@ -279,22 +294,15 @@ class LocalBotApi:
             raise Refused(403, "Forbidden: bot was kicked from the supergroup chat")
         if data.get("message_thread_id") in ("1", 1):
             raise Refused(400, "Bad Request: message thread not found")
-        if data.get("parse_mode"):
-            raise Refused(400, "Bad Request: this server takes plain text only")
-        for row in json.loads(data["reply_markup"])["inline_keyboard"] if data.get("reply_markup") else ():
-            if any(not 1 <= len(button["callback_data"].encode()) <= 64 for button in row):
-                raise Refused(400, "Bad Request: BUTTON_DATA_INVALID")
+        self._check(data)
         number = next(self._ids)
         self.bots_messages.add((chat, number))
+        self.buttons[chat, number] = data.get("reply_markup")
         self.sent.append(Sent(time.monotonic(), method, chat, text, number, data))
         return self.message(0, text, chat, number) | {"from": BOT}
 
-
-class Refused(Exception):
-    """A method says no."""
-
-    def __init__(self, code: int, description: str, parameters: Json | None = None) -> None:
-        super().__init__(description)
-        self.code = code
-        self.description = description
-        self.parameters = parameters
+    @staticmethod
+    def _check(data: Json) -> None:
+        for row in json.loads(data["reply_markup"])["inline_keyboard"] if data.get("reply_markup") else ():
+            if any(not 1 <= len(button["callback_data"].encode()) <= 64 for button in row):
+                raise Refused(400, "Bad Request: BUTTON_DATA_INVALID")

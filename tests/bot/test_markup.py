@@ -1,0 +1,39 @@
+"""Texts as Telegram's HTML: what people see is what was written, whatever it holds."""
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.chat.markup import html
+from bot.chat.pieces import Address, Piece, pieces
+from bot.message import Outgoing
+from tests.whole.telegram_html import shown
+
+GROUP = Address(-5)
+letters = st.text(
+    st.sampled_from("<>&\"'/ab Bo;🐴\n") | st.characters(exclude_categories=["Cs", "Co", "Cc"]), max_size=40
+)
+
+
+@given(letters, st.lists(letters, max_size=4), st.lists(letters, max_size=2))
+def test_what_is_shown_is_what_was_written(text: str, strong: list[str], called: list[str]) -> None:
+    """Names in it, in bold or called, may be any text at all, and may overlap."""
+    piece = Piece(GROUP, text, strong=tuple(strong), mentions=tuple((name, 7) for name in called))
+    assert shown(html(piece), "HTML") == text
+
+
+def test_names_are_never_markup() -> None:
+    """A horse named <b>Bo</b> is shown so, and in bold as a whole."""
+    piece = Piece(GROUP, "<b>Bo</b>: 200 g & dry", strong=("<b>Bo</b>",))
+    assert html(piece) == "<b>&lt;b&gt;Bo&lt;/b&gt;</b>: 200 g &amp; dry"
+
+
+def test_a_name_within_another_is_left_alone() -> None:
+    """Pip is not in Pippa; each name stands out once."""
+    assert html(Piece(GROUP, "Pippa, Pip, Pip", strong=("Pip",))) == "Pippa, <b>Pip</b>, Pip"
+
+
+def test_a_name_that_is_called_rings_its_owners_phone() -> None:
+    """A name that the text does not hold rings nobody."""
+    text = "🐴🐴 Inés: nobody has answered about Pip."
+    (piece,) = pieces(Outgoing("alert", text, mentions=(("Inés", 1002), ("Theo", 1001))), GROUP)
+    assert html(piece) == '🐴🐴 <a href="tg://user?id=1002">Inés</a>: nobody has answered about Pip.'
