@@ -1,4 +1,4 @@
-"""The round's post for readers who take the other units than their language's usual ones; see tests/bot/test_post.py."""
+"""The round's post for readers with other units than usual in their language; see tests/bot/test_post.py."""
 
 import pytest
 
