@@ -8,7 +8,7 @@ from bot.skyline import capital, sentence, skyline
 from bot.units import known
 from bot.voice import Voice, plain
 
-AT_MOST = 8  # horses told of at once
+AT_MOST = 16  # horses told of at once
 
 
 def why(scene: Scene) -> Iterable[str]:
@@ -27,18 +27,19 @@ def why(scene: Scene) -> Iterable[str]:
 
 
 def _why_all(scene: Scene) -> Iterable[str]:
+    """The weather; each reason once, with the horses that change for it, alike ones in one line."""
     sheet, tongue = scene.sheet, scene.tongue
     yield skyline(sheet, sheet.windows[scene.current], tongue)
-    changing = [h for h in sheet.horses if h.windows[scene.current].change]
-    for horse in changing[:AT_MOST]:
+    groups: dict[str | None, dict[str, list[str]]] = {}
+    for horse in [h for h in sheet.horses if h.windows[scene.current].change][:AT_MOST]:
         dress = horse.windows[scene.current]
-        yield tongue.say(
-            "why short",
-            horse=plain(horse.horse),
-            wear=tongue.outfit(dress.wear, horse.horse),
-            why=reasons(dress, sheet, horse.horse, tongue, most=2),
-        )
-    if not changing:
+        because = groups.setdefault(reasons(dress, sheet, horse.horse, tongue, most=2), {})
+        because.setdefault(tongue.outfit(dress.wear, horse.horse), []).append(horse.horse)
+    for why, outfits in groups.items():
+        if why:
+            yield tongue.say("why these", why=capital(why))
+        yield from (tongue.say("change", names=tongue.row(names), wear=wear) for wear, names in outfits.items())
+    if not groups:
         yield tongue.say("nobody changes")
     yield tongue.say("ask why", **tongue.examples)
 

@@ -37,3 +37,14 @@ def test_a_name_that_is_called_rings_its_owners_phone() -> None:
     text = "🐴🐴 Inés: nobody has answered about Pip."
     (piece,) = pieces(Outgoing("alert", text, mentions=(("Inés", 1002), ("Theo", 1001))), GROUP)
     assert html(piece) == '🐴🐴 <a href="tg://user?id=1002">Inés</a>: nobody has answered about Pip.'
+
+
+def test_a_long_text_is_cut_by_what_is_read_and_no_tag_or_entity_is_cut() -> None:
+    """The limit counts what people see: a piece full of "&" is five times as long on its way."""
+    lines = [f"<b>Bo {number}</b>: " + "&" * 60 for number in range(200)]
+    cut = pieces(Outgoing("post", "\n".join(lines), strong=tuple(f"<b>Bo {n}</b>:" for n in range(200))), GROUP)
+    read = [shown(html(piece), "HTML") for piece in cut]
+    assert len(cut) > 3
+    assert all(len(text) <= 4096 for text in read)
+    assert "\n".join(read).split("\n") == lines
+    assert sum(html(piece).count("<b>") for piece in cut) == 200

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from bot.barn import Barn, load
-from tests.whole.living import INES, MAELLE, RUTH, THEO, Clock, Living, in_group, living, to
+from tests.whole.living import INES, MAELLE, PRIYA, RUTH, THEO, Clock, Living, in_group, living, to
 from tests.whole.local_bot_api import GROUP, LocalBotApi
 
 
@@ -175,3 +175,42 @@ async def test_names_that_look_like_markup_are_shown_as_written(
         await group.taps("7:00", RUTH, post, "<b>Bo</b>")
         (alarm,) = in_group(await group.says("8:00", THEO, "a<b shivering"))
         assert alarm.startswith("a<b is shivering.")
+
+
+async def test_knowledge_and_a_picture_on_request(group: Living) -> None:
+    """Marked as what it is; the picture of one horse comes as a photo under its name."""
+    (straps,) = in_group(await group.says("7:20", THEO, "which strap first?"))
+    assert "Common practice, no study. Local rules and your veterinarian come first." in straps
+    picture = await group.says("7:21", RUTH, "picture of Maple")
+    assert [(s.method, s.text) for s in picture] == [("sendMessage", "Maple"), ("sendPhoto", "")]
+
+
+async def test_each_reads_their_own_language_and_units(group: Living) -> None:
+    """One forecast, asked for by three people of one barn."""
+    asked = (
+        (THEO, "forecast", "39°F at noon"),
+        (PRIYA, "forecast", "4 °C at 12:00"),
+        (MAELLE, "météo ?", "4 °C à 12:00"),
+    )
+    for who, text, told in asked:
+        (answer,) = in_group(await group.says("7:20", who, text))
+        assert told in answer
+
+
+@pytest.mark.parametrize(
+    ("command", "begins"),
+    [
+        ("/today", "Morning (7 am to 4:30 pm)\nMaple, "),
+        ("/left", "Morning, still to do: Maple, "),
+        ("/done", "Morning, still to do: Maple, "),
+        ("/drying@haybell_test_bot", "Pip's 100 g turnout: torn"),
+        ("/why", "37°F, up to 39°F at noon"),
+        ("/help", "Tell me what you see"),
+        ("/undo", "There is nothing of yours to take back."),
+    ],
+)
+async def test_every_command_of_the_menu_is_answered(group: Living, command: str, begins: str) -> None:
+    """The menu sends a bare word at a touch; by such a slip of the thumb nobody is done."""
+    (answer,) = in_group(await group.says("7:20", THEO, command))
+    assert answer.startswith(begins)
+    assert group.day.state.standing.done == frozenset()

@@ -122,7 +122,7 @@ LINES = {
     # questions
     "no plan yet": "There is no plan yet. The next round's post brings one.",
     "not on plan": "{name} is not on the plan.",
-    "why short": "{horse}: {wear}[; {why}]",
+    "why these": "{why}:",
     "why head": "{horse}: {wear} until {until}[, because: {why}].",
     "ask why": "“Why {one}?” tells more of one horse.",
     "cold spare": "Coldest hour[ {at}]: {value} to spare.",

@@ -122,7 +122,7 @@ LINES = {
     # questions
     "no plan yet": "Todavía no hay plan. Llega con el aviso de la próxima ronda.",
     "not on plan": "{name} no está en el plan.",
-    "why short": "{horse}: {wear}[; {why}]",
+    "why these": "{why}:",
     "why head": "{horse}: {wear} hasta las {until}[, porque: {why}].",
     "ask why": "«¿Por qué {one}?» cuenta más de un caballo.",
     "cold spare": "Hora más fría[, {at}]: sobran {value}.",

@@ -122,7 +122,7 @@ LINES = {
     # questions
     "no plan yet": "Il n'y a pas encore de plan. Il vient avec le message de la prochaine tournée.",
     "not on plan": "{name} n'est pas dans le plan.",
-    "why short": "{horse} : {wear}[ ; {why}]",
+    "why these": "{why} :",
     "why head": "{horse} : {wear} jusqu'à {until}[, parce que : {why}].",
     "ask why": "« Pourquoi {one} ? » en dit plus sur un cheval.",
     "cold spare": "Heure la plus froide[, {at}] : {value} de marge.",
