@@ -62,7 +62,8 @@ def setting_of(clause: Clause) -> Setting:
     """Where or after what the sign was seen, from the words alone."""
     items = clause.items
     for at, item in enumerate(items):
-        if item.has("worked") or (item.has("after") and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
+        while_at = item.has("after", "in", "on") or item.text in ("during", "at")
+        if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
             return "after work"
     return "stall" if clause.has("place stall") else "turnout"
 
@@ -122,10 +123,19 @@ def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     return None
 
 
+def pieces_listed(items: Sequence[Item], at: int) -> list[Piece]:
+    """The pieces listed behind a word and a colon, and nothing else: "wet: big red, orange rug"."""
+    behind = items[at + 2 :]
+    if at + 1 >= len(items) or items[at + 1].text not in (":", "-", "–", "—"):
+        return []
+    found = [i.piece for i in behind if i.piece is not None]
+    return found if all(i.piece is not None or i.mark or i.has("and", "article") for i in behind) else []
+
+
 def horse_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of")
+    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all")
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         rest = rest[1:]
     return bool(rest) and bool(rest[0].horses)

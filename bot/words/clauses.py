@@ -206,6 +206,7 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     alone = (
         "bare",
+        "stripped",
         "inwards",
         "outwards",
         "place stall",

@@ -18,18 +18,27 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
     if verb is not None and verb.has("took off"):
         return "off"
-    off = (following is not None and following.has("off")) or any(i.has("off") for i in before[-3:])
+    off = (following is not None and following.has("off")) or any(i.has("off") for i in _since_pause(before)[-3:])
     if verb is not None and verb.has("took") and not verb.has("put on"):
-        return "off" if off or any(i.has("off") for i in items) else ""
+        out = bool(after) and after[0].has("outwards")  # "took her liner out"
+        return "off" if off or out or any(i.has("off") for i in items) else ""
     if off and (verb is None or not verb.has("put on", "wears")):
         return "off"
+    if verb is None and len(after) == 1 and after[0].text == "out":
+        return "off"  # "Rosie's liner out"
     if verb is not None and verb.has("wears"):
         return "whole"
     if verb is not None:
         return "on"
-    if _in_a_piece(items, at):
+    if _in_a_piece(items, at) or _layered(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _since_pause(before: Sequence[Item]) -> Sequence[Item]:
+    """What was said since the last comma: in "sheet off, liner on" the liner stays."""
+    pause = max((k for k, i in enumerate(before) if i.mark), default=-1)
+    return before[pause + 1 :]
 
 
 def _after_the_list(after: Sequence[Item]) -> Item | None:
@@ -63,10 +72,16 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 
 
+def _layered(items: Sequence[Item], at: int) -> bool:
+    """As in "Lady has her liner under her turnout": both, and nothing else."""
+    pieces = [k for k, i in enumerate(items) if i.piece is not None]
+    if len(pieces) != 2 or at not in pieces or not any(i.has("has") for i in items[: pieces[0]]):
+        return False
+    return any(i.has("over") for i in items[pieces[0] : pieces[1]])
+
+
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:
-    return all(
-        i.piece is not None or i.has("and", "article", "time", "on", "polite") or i.mark for i in items[colon + 1 :]
-    )
+    return all(i.piece is not None or i.has("and", "article", "time", "polite") or i.mark for i in items[colon + 1 :])
 
 
 def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
@@ -79,4 +94,4 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     )
     if any(i.has("has") for i in items[:at]):
         return "whole"
-    return "on" if horse or not rest else ""
+    return "on" if horse or not rest or rest[0].mark else ""

@@ -7,13 +7,28 @@ plans or dates it: "Had to bring Gus in, shivering".
 from collections.abc import Sequence
 
 from bot.events import Seen
+from bot.words.clauses import soft
 from bot.words.items import Item
+from bot.words.meaning import Ask
 
+SHORT = 6  # words that say no more than that somebody shivers
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
     "guess", "said", "what", "question", "idiom", "i", "visitor", "but", "neither", "mass",
 )  # fmt: skip
+
+
+def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
+    """As in "she's shivering", of nobody named before: asked at once, for one of them may be in danger."""
+    words = [item for item in items if not item.mark]
+    small = len(words) <= SHORT and all(i.has("sign shivering") or soft(i) for i in words)
+    if not small or not any(i.has("sign shivering") for i in words) or any(i.has(*BLOCKS) for i in words):
+        return None
+    if not any(i.has("she", "is") for i in words) or any(i.mark and i.raw in "?¿" for i in items):
+        return None
+    said = next(i.raw for i in words if i.has("sign shivering"))
+    return Ask("horse", said, tuple(horses), (Seen("", "shivering"),))
 
 
 def shivering(items: Sequence[Item]) -> Seen | None:

@@ -18,6 +18,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
+LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
 
@@ -60,7 +61,8 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
 def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:
     """As in "How are Maple and Pip?" is a question for each."""
     names = [i.horses[0] for i in items if i.horse]
-    return [*names] if asked.about == "state" and asked.garment is None and len(names) > 1 else [asked.horse]
+    several = asked.about in ("state", "today") and asked.garment is None and len(names) > 1
+    return [*names] if several else [asked.horse]
 
 
 def _horse(items: Sequence[Item], telling: Telling) -> str | None:
@@ -87,7 +89,8 @@ def _asking(first: Item) -> bool:
 
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:
     """Nothing but small words, names, pieces and these."""
-    return all(soft(i) or i.horses or i.piece or i.person or i.has("question", "i", *meanings) for i in items)
+    small = ("question", "i", "first", "second", "third")  # "in two layers"
+    return all(soft(i) or i.horses or i.piece or i.person or i.has(*small, *meanings) for i in items)
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -102,8 +105,8 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         return Asked("why") if about and len(items) <= 2 else None
     rest = [i for i in items if not i.has("ask why")]
     clothing = (
-        any(i.piece for i in items)
-        or any(i.has("bare", "wears", "ask wearing", "off", "on") for i in rest)
+        any(i.piece or (i.number or 0) >= LEAST_FILL for i in items)
+        or any(i.has("bare", "nothing", "wears", "ask wearing", "off", "on") for i in rest)
         or len(rest) <= 2
     )
     if not clothing or not _plainly(
@@ -187,7 +190,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     if rest and (phrase.has("time") or (about == "help" and " " not in phrase.text)):
         return False
     if " " not in phrase.text:
-        return all(i.has("polite", "time", "article", "ask tonight") for i in rest)
+        return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     return all(soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone") for i in rest)
 
 

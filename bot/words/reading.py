@@ -14,7 +14,7 @@ from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.names import Roster, roster
-from bot.words.overlooked import shivering
+from bot.words.overlooked import shivering, who_shivers
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
 from bot.words.scan import scan, tokens_of
@@ -82,9 +82,11 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         read_sentence(sentence, telling, marked=marked or command)
     events = telling.settled()
     ask = telling.settled_ask()
-    danger = shivering(items) if not events and ask is None else None
-    if danger:
-        return Heard(text, events=(danger,))
+    if not events and ask is None:
+        danger = shivering(items)
+        if danger:
+            return Heard(text, events=(danger,))
+        ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 
 

@@ -19,7 +19,9 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
     horses = [i for i in items if i.horses]
-    if clause.has("except") and clause.has("everyone", "all", "all horses", "all done"):
+    if clause.has("except") and (
+        clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
+    ):
         left = {name for i in horses for name in i.horses}
         if horses:
             telling.say(Done(tuple(n for n in telling.names if n not in left)))
@@ -39,6 +41,11 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _before_except(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "finished except Lou": nobody named before it is everybody."""
+    return items[: next(k for k, i in enumerate(items) if i.has("except"))]
 
 
 def _everyone(items: Sequence[Item]) -> bool:

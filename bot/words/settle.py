@@ -122,6 +122,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         return item
     if not item.exact:
         return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
+    if named and _wordlike(item) and _weather_talk(items, at) and items[at + 1].text == "was":
+        named = False  # "Sunday was hot": a day that is over
     if named:
         return replace(item, means=frozenset(), sure=item.sure and not (_wordlike(item) and _weather_talk(items, at)))
     return replace(item, means=item.means | {"no name"}, horses=())
@@ -200,6 +202,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if before is not None and before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]  # "metí a Luna"
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
+    precedes = precedes or (before is not None and bool(before.kinds("style")) and "clip" in before.text)
     if before is not None and before.text in ("for", "pour", "para") and not item.has("weekday"):
         precedes = precedes or any(_piece(i) or i.has("ask why", "ask today") for i in items[max(0, at - 4) : at - 1])
     if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):

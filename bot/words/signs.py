@@ -13,6 +13,7 @@ from bot.words.around import (
     named_last,
     not_that_one,
     piece_ahead,
+    pieces_listed,
     rest_allows,
     setting_of,
     sign_of,
@@ -146,8 +147,13 @@ def _other_word(reading: _Reading, at: int) -> None:
 
 def _predicate(reading: _Reading, at: int) -> None:
     items, item = reading.items, reading.items[at]
+    if item.has("very") and at + 1 < len(items) and items[at + 1].kinds("sign"):
+        return  # "bien transpiré"
+    listed = pieces_listed(items, at)
     ahead = piece_ahead(items, at)
-    if ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
+    if listed and (item.has(*WETNESS) or item.kinds("state")):
+        _state(reading, at, listed)
+    elif ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
         _state(reading, at, [ahead])
     elif _before_its_horse(reading, at):
         reading.waiting.append(at)

@@ -81,6 +81,7 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
     told = clause.has("took off", "took", "wears") or (clause.has("in") and any(i.piece for i in clause.items))
+    told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 
 
@@ -121,7 +122,10 @@ def _change(clause: Clause) -> _Change:
 
 
 def _strips(items: Sequence[Item]) -> bool:
-    """As in "Stripped Maple": a verb right before a horse and nothing after."""
+    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple stripped" and no more."""
+    last = [i for i in items if not i.mark and not i.has("time", "polite")]
+    if len(last) > 1 and last[-1].has("stripped") and last[-2].horses:
+        return True
     return any(
         i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses"))
         for k, i in enumerate(items)

@@ -9,7 +9,8 @@ PHRASES = {
         in a sweat, sweating buckets, sweaty mess, sweat dripping, sweat running, sweat pouring, sweat
         on, perspiring, perspired, sweat on her neck, sweat on his neck, damp with perspiration, sweat
         under the rug, sweat under her rug, sweat under his rug, bit of a sweat, in a muck sweat, a
-        bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat
+        bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat,
+        sweated through, sweating through, sweated right through
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under
@@ -17,12 +18,14 @@ PHRASES = {
         touch, burning up, melting, far too hot, way too hot, much too hot, overdressed, over rugged,
         overrugged, boiling hot, roasting hot, cooking under there, cooking under her rug, cooking
         under his rug, baking under there, roasting under there, boiling under there, uncomfortably
-        hot, uncomfortably warm, hot under there, hot and bothered
+        hot, uncomfortably warm, hot under there, hot and bothered, hot to touch, cooked,
+        cooking in that, boiling in that, roasting in that, hot as anything
     """,
     "sign shivering": """
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering, shaking with
         cold, shaking from cold, shaking from the cold, shaking with the cold, shaking like a leaf,
-        shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold
+        shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold, shaking,
+        shaking badly, shaking so badly, shakey, shaky, having the shakes, got the shakes, the shakes
     """,
     "sign cold": """
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -45,7 +48,8 @@ PHRASES = {
         no signs of sweat, not a drop of sweat, no sweat at all on, warmed through, lovely
         temperature, warm and snug, a good temperature, a nice temperature, all well with, all fine
         with, all good with, no problems with, no problem with, no issues with, nothing wrong with,
-        nothing to report on, all ok with, all okay with
+        nothing to report on, all ok with, all okay with, warm underneath, warm under the rug,
+        warm under her rug, warm under his rug
     """,
     "sign rubbed": """
         rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug
@@ -83,7 +87,7 @@ PHRASES = {
         no droppings, gut sounds, kicking at his belly, kicking at her belly, looking at his belly,
         looking at her belly, looking at her flanks, looking at his flanks, laminitis, tying up, tied
         up badly, weak, wobbly, swaying, staggering, very quiet, really quiet, bit off, off this
-        morning, off today, off tonight
+        morning, off today, off tonight, 
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -93,13 +97,16 @@ PHRASES = {
         cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
         cool, coldish, a little cool, shivery cold, parky
     """,
-    "everyday good": "good, all good, looking good, great, lovely, looking great, looking lovely",
+    "everyday good": """
+        good, all good, looking good, great, lovely, looking great, looking lovely, brilliant, fab,
+        fabulous, amazing
+    """,
     "everyday comfortable": """
         fine, ok, okay, okey, happy, content, alright, all right, k, better, much better, a lot
         better, loads better, looking better, feeling better, doing better, doing fine, doing well,
         all well, no problems, no problem, no issues, spot on, perfect, a ok, okey dokey, okey doke,
         comfortable again, all ok, all fine, fine again, happy enough, ok enough, well enough, grand,
-        fab, brilliant, fine and dandy, tip top, ticketyboo, alrighty
+        fine and dandy, tip top, ticketyboo, alrighty
     """,
     "everyday warm": "warm",
     "dry": """
@@ -126,7 +133,8 @@ PHRASES = {
         to the cleaners, taken to be washed, taken to wash, taken home to wash, took it home to wash,
         in the machine now, at the rug wash, at the rug cleaners, to the rug wash, gone to the
         cleaners, gone to the laundry, needs washing so in the machine, being cleaned, at the
-        launderette, at the laundrette
+        launderette, at the laundrette, home to wash, home to be washed, home for a wash,
+        in for a wash, gone for a wash, in the washer
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -134,7 +142,9 @@ PHRASES = {
         rip, big rip, big tear, big hole, a massive rip, a big rip, a big tear, a big hole, a huge
         hole, a huge rip, ripped to shreds, ripped to bits, torn to shreds, torn to bits, torn open,
         shredding, a gash, slashed, put a foot through, put his foot through, put her foot through,
-        put a hole in, seam gone, seam split, seam has gone, split at the seam, burst a seam, ripping
+        put a hole in, seam gone, seam split, seam has gone, split at the seam, burst a seam,
+        ripping, put a leg through, put his leg through, put her leg through, a right mess,
+        hanging in bits
     """,
     "state missing": """
         missing, lost, gone missing, went missing, can not find, cannot find, could not find,
@@ -299,7 +309,9 @@ PHRASES = {
         bare, no need to keep, does not have to stay bare, does not need to stay bare, back to normal rugging,
         rug as normal, rug as usual, blanket as normal, blanket as usual, can go back to being rugged, allowed
         rugs again, can rug, can blanket, may wear clothes again, can wear clothes again, can wear clothes,
-        can have clothes again, may be blanketed, may be covered again
+        can have clothes again, may be blanketed, may be covered again, no longer has to stay bare,
+        no longer has to be bare, no longer needs to stay bare, can stop being bare, bare no longer,
+        does not need to be kept bare, no need to be bare, may be rugged again now
     """,
     "worked": """
         ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson, did a
@@ -335,7 +347,10 @@ PHRASES = {
         and dusted, rugs done, blankets done, done and dusted, taken care of, rugged as planned, as
         planned, dressed as planned, rugged, blanketed, rugs changed, all rugged, rugged and done,
         dealt with, ticked off, tick, ticked, changed over, finished with, done with, i have done, we
-        have done, have done, seen to, put right, sorted out, ✔️
+        have done, have done, seen to, put right, sorted out, ✔️, rugged up as listed,
+        rugged as listed, dressed as listed, changed as listed, rugged as per the list,
+        rugged as per list, rugged up as per the list, as per the list, as per list, as listed,
+        per the list, as on the list, rugged up as planned
     """,
     "everyone": """
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
@@ -378,7 +393,9 @@ PHRASES = {
         got everyone done, got them all done, everyone ticked off, everyone dealt with, all horses
         rugged, all horses changed, list done, evening list done, morning list done, whole list done,
         the list is done, list is done, list finished, all on the list done, that is me done everyone
-        rugged
+        rugged, evening is done, morning is done, evening done, morning done, evenings done,
+        mornings done, evening stables done, morning stables done, all of the horses done,
+        all horses rugged as per the list
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my
@@ -390,7 +407,9 @@ PHRASES = {
         last, delete my last message, delete last, delete the last one, remove that, remove my last,
         wrong one undo, sorry undo, take it back, take back my last, take back the last one, retract
         that, rewind, cancel my last, cancel last, cancel the last one, oops wrong horse, oops wrong
-        one, that was wrong, that was wrong undo, strike my last, reverse that
+        one, that was wrong, that was wrong undo, strike my last, reverse that, scrap my last one,
+        scrap my last, scrap the last one, scrap it, bin that, bin my last one, bin my last,
+        undo my last one, undo my last report, take back my last one, delete my last one
     """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
@@ -416,7 +435,7 @@ PHRASES = {
         very, really, so, super, quite, pretty, totally, completely, absolutely, extremely, properly,
         well, rather, all, thoroughly, fairly, dead, seriously, proper, awfully, v, vv, super duper,
         mega, crazy, ridiculously, incredibly, terribly, horribly, really really, very very, way, far,
-        ever so, awful
+        ever so, awful, perfectly, nicely, lovely and, bloody, flipping, freaking, really quite
     """,
     "if": "if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else, so that",
     "when": "when, while, by the time, until, till, before, where, whenever, although, though",
@@ -505,7 +524,10 @@ PHRASES = {
         sheets, dust sheet, dust sheets, baking sheet, spread sheet, sign up sheet, hood of the car,
         cooler bag, cooler box, drinks cooler, water cooler, wine cooler, liner of the bin, boot
         liner, freezer bag, picnic rug, picnic blanket, dog blanket, dog bed, cat bed, rug in the
-        office
+        office, shaking her head, shaking his head, shaking hands, shaking out, shaking off,
+        jumped out, jumped the fence, jumped the gate, barn cat, yard cat, stable cat, the cat,
+        the dog, yard dog, barn dog, my dog, my cat, the puppy, the kitten, the goat, the chickens,
+        the hens
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -533,7 +555,8 @@ PHRASES = {
         looking, seems, seemed, seem, feels, felt, feel, feeling, appears, acting, acted, standing, stood,
         came, come, comes, coming, arrived, stands, went, turned, gone, am, stays, stayed, keeps, kept, found,
         became, remains, started, starting, starts, started to, has a, has got, shows, showing, showed, in
-        from
+        from, got caught in the rain and is, got caught in the rain and got,
+        caught in the rain and is, got rained on and is
     """,
     "link": """
         just, doing, getting on, feeling, faring, really, also, still, again, already, now, here,
@@ -569,7 +592,10 @@ PHRASES = {
         checks, on my round, on the round, on rounds, rn, atm, this eve, tonite, this aft, tis
         morning, at half six, when i got there, when i got here, when i arrived, when i checked, on
         arrival, first thing this morning, for the time being, just then, mid morning, mid afternoon,
-        at tea time, round done
+        at tea time, round done, from yesterday, from last night, from this morning, from earlier,
+        since the weekend, from the weekend, caught in the rain, got caught in the rain,
+        caught out in the rain, got caught out in the rain, caught in the storm,
+        got caught in the storm, after the storm, in that storm, in this storm
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
@@ -584,7 +610,8 @@ PHRASES = {
         you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy,
         pls note, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
         everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
-        from the barn, hello team
+        from the barn, hello team, remind me, quick reminder of, can you remind me, can you tell me,
+        could you tell me, tell me again
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -632,7 +659,10 @@ PHRASES = {
         is left to do, who do we still need to do, who have i missed, who did i miss, have we done
         everyone, are we done, have i done everyone, did we do everyone, anybody still to do, anyone
         still to do, anyone not done, who has not been done yet, who else needs doing, who is still
-        outstanding, who remains to be done, left to do
+        outstanding, who remains to be done, left to do, who have we got left, who have i got left,
+        which ones left, which are left, which horses left, which horses have not been done,
+        which horses have not been done yet, which have not been done, which have not been done yet,
+        which ones have not been done, which ones have not been done yet, what horses are left
     """,
     "ask drying": """
         what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
@@ -650,7 +680,8 @@ PHRASES = {
         wet, is anything drying, what have we got wet, what is still in the wash, which rugs are out
         of action, what is out of service, what is wet at the moment, what is dry and ready, what is
         still to dry, what needs drying, what needs to dry, what has not dried, what is left to dry,
-        what else is wet
+        what else is wet, what is hanging up to dry, what is hanging to dry, what is hung up to dry,
+        what is up to dry, what is out to dry, what is on the airer
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, hows, state of, what is up with, how
@@ -683,7 +714,11 @@ PHRASES = {
         any frost tonight, is there frost tonight, will there be frost, will there be a frost, frost
         tonight, what does the forecast say, what is forecast, how is the weather tonight, is it going
         to be windy, will it be windy, will it be windy tonight, when is the rain coming, what time
-        does the rain start
+        does the rain start, how low is it going, how low is it going to go, how low will it go,
+        how cold is it going, how cold is it going tonight, how low tonight,
+        what is tonight looking like, how does tonight look, what is the weather looking like,
+        what is it doing tonight, tonight's weather, tonight's forecast, tomorrow's weather,
+        tomorrow's forecast, today's weather
     """,
     "ask forecast marked": "rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow",
     "ask help": """
@@ -697,11 +732,11 @@ PHRASES = {
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
-        layers, attire
+        layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
-        tomorrow, overnight, do, to wear, going to, need, next, goes
+        tomorrow, overnight, do, to wear, going to, need, next, goes, supposed, supposed to, meant, meant to
     """,
     "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
 }

@@ -401,7 +401,7 @@ PHRASES = {
     "very": """
         muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda,
         realmente, mazo, bien, mucha, tod|o|a, re, muchísimo, hiper, requete, tremendamente, un
-        montón, la mar de
+        montón, la mar de, bien
     """,
     "if": """
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto, por si

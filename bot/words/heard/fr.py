@@ -401,7 +401,7 @@ PHRASES = {
     "very": """
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement,
         totalement, carrément, hyper, drôlement, sacrément, entièrement, mega, méga, grave, vachement,
-        bcp, énormément, archi
+        bcp, énormément, archi, bien
     """,
     "if": "si, s', au cas où, sauf si, à moins, à condition, tant que, dès que, pourvu que, en cas de",
     "when": "quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où",

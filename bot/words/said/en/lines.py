@@ -108,6 +108,7 @@ LINES = {
     "or": " or ",
     "look again": "Look again at {at} and say here how it is.",
     "vet now": "Call your veterinarian now if it still shivers in half an hour, or with any of: {signs}.",
+    "vet cold": "Call your veterinarian now if it shivers for half an hour, or with any of: {signs}.",
     "vet unwell": "Call your veterinarian and say what you see. At once with any of: {signs}.",
     "vet temperature": "If you can take its temperature: under {low} or over {high} means call.",
     "vet signs": (

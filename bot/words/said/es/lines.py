@@ -108,6 +108,7 @@ LINES = {
     "or": " o ",
     "look again": "Mire otra vez a las {at} y diga aquí cómo está.",
     "vet now": "Llame al veterinario ya si en media hora sigue temblando, o si ve algo de esto: {signs}.",
+    "vet cold": "Llame al veterinario ya si tiembla durante media hora, o si ve algo de esto: {signs}.",
     "vet unwell": "Llame al veterinario y dígale lo que ve. Sin esperar si ve algo de esto: {signs}.",
     "vet temperature": "Si puede tomarle la temperatura: menos de {low} o más de {high}, llame.",
     "vet signs": (

@@ -108,6 +108,7 @@ LINES = {
     "or": " ou ",
     "look again": "Regardez encore à {at} et dites ici comment il va.",
     "vet now": "Appelez le vétérinaire s'il tremble encore dans une demi-heure, ou tout de suite si : {signs}.",
+    "vet cold": "Appelez le vétérinaire s'il tremble pendant une demi-heure, ou tout de suite si : {signs}.",
     "vet unwell": "Appelez le vétérinaire et dites ce que vous voyez. Sans attendre si : {signs}.",
     "vet temperature": "Si vous pouvez prendre sa température : sous {low} ou au-dessus de {high}, appelez.",
     "vet signs": (
