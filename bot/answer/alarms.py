@@ -12,6 +12,7 @@ DRYISH = frozenset({"dry", "in service"})
 FIT_IN = 3.0  # inches a rug may be off and still be put on in need
 AT_MOST = 2  # layers offered: nobody with a shivering horse reads a list
 CALL_BEYOND_C = (37.0, 38.9)
+VET = {"shivering": "vet now", "unwell": "vet unwell"}  # when to call; a wet or cold horse does not shiver yet
 WARM = ("turnout", "stable")  # never a liner by itself
 
 
@@ -28,7 +29,7 @@ def alarm(event: Seen, due: datetime, state: State, barn: Barn, person: Person) 
         tongue.say("alarm head", horse=plain(event.horse), sign=tongue.sign(event.sign)),
         *(f"{n}. {step}" for n, step in enumerate((s for s in steps if s), start=1)),
         tongue.say("look again", at=tongue.clock(due)),
-        tongue.say("vet now" if event.sign != "unwell" else "vet unwell", signs=tongue.say("vet signs")),
+        tongue.say(VET.get(event.sign, "vet cold"), signs=tongue.say("vet signs")),
         fever(tongue) if event.sign == "unwell" else None,
         call_line(barn, event.horse, person, tongue),
         tongue.say("hands overrule"),
@@ -107,5 +108,5 @@ def escalate(event: RecheckSet, barn: Barn, person: Person) -> str:
     tongue = for_person(barn, person)
     return lay_out(
         tongue.say("escalate", name=plain(person.name), horse=plain(event.horse), sign=tongue.sign(event.about)),
-        tongue.say("vet now", signs=tongue.say("vet signs")),
+        tongue.say(VET.get(event.about, "vet cold"), signs=tongue.say("vet signs")),
     )

@@ -41,7 +41,7 @@ def horse_week(
     """One horse's week on the sheets (as posted) and entries of it, whoever asks."""
     tongue = for_person(barn, person)
     first = min([s.made_at for s in sheets], default=now)
-    days = f"{_day(first, tongue)} – {_day(now, tongue)}"
+    days = " – ".join(dict.fromkeys((_day(first, tongue), _day(now, tongue))))
     return lay_out(days, *_horse(horse, state, entries, sheets, tongue), tongue.say("guide"))
 
 

@@ -89,3 +89,9 @@ async def test_an_alarm_from_a_group_that_is_gone_goes_to_the_manager(group: Liv
     group.api.kicked.add(GROUP)
     said = to(THEO, await group.says("8:00", INES, "Pip shivering"))
     assert any("Pip" in text for text in said)
+
+
+async def test_a_wet_horse_is_not_said_to_shiver_already(group: Living) -> None:
+    """The words for the veterinarian fit what was seen."""
+    (text,) = in_group(await group.says("8:00", THEO, "Tansy wet"))
+    assert "Call your veterinarian now if it shivers for half an hour, or with any of:" in text
