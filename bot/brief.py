@@ -57,7 +57,7 @@ def question(
     share = shares(windows, first, start, count)
     return Question(
         hours=cut(int(start.timestamp()), count),
-        site=site(barn),
+        site=replace(site(barn), wind_factor=next((one.common.wind for one in learned.values()), 1.0)),
         share=share,
         wearers=tuple(
             replace(wearer(horse, state, windows, start, learned.get(horse.name)), told=wear_told(told, horse, windows))
@@ -178,6 +178,8 @@ def wearer(
         vet_clothes=filed.vet_orders == "clothe",
         offset_c=learned.mean_c,
         offset_sd_c=learned.sd_c,
+        bears_less_c=learned.common.bears_less_c + learned.doubt_c,
+        fill_gives_c=learned.common.fill_gives_c,
     )
 
 

@@ -82,10 +82,12 @@ class Wearing(Event):
 
 @dataclass(frozen=True)
 class Done(Event):
-    """These horses now wear what the round's post says."""
+    """These horses now wear what the round's post says. air: the weather of that hour, when somebody was with them."""
 
     horses: tuple[str, ...] | Literal["all"]
+    air: Air | None = field(default=None, compare=False)
     kind: ClassVar[str] = "done"
+    private: ClassVar[frozenset[str]] = frozenset({"air"})
 
 
 @dataclass(frozen=True)

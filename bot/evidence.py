@@ -4,27 +4,33 @@ Facts come from the ledger (wear, weather); the margins are today's model's, so 
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
 
 from bot.barn import Barn
 from bot.barn import Horse as FiledHorse
-from bot.brief import garment, horse, site
+from bot.brief import garment, horse, site, where
 from bot.events import Entry, Seen, Style
 from bot.forecast import from_air
+from bot.rounds import current
 from bot.state import HorseNow, State
 from rules.dressed import Dressed
-from rules.lived import live
-from rules.offset import Evidence, Learned, learn, prior_sd
+from rules.lived import last_hour
+from rules.offset import WINDS, Common, Evidence, Learned, learn, prior_sd, silence_says
 from rules.question import Piece, Stay
+from rules.shared import common
 
 NEW_COAT, NEW_COAT_SOUTH = 9, 3  # months: a horse in a new winter coat is partly another horse
 WARM = frozenset({"sweating", "hot"})
 
-Margins = tuple[float, float, float]
-Known = dict[tuple[int, Style, date | None], Margins]  # a sign and the clip of that hour → its margins: only a cache
+ABOUT_IT = timedelta(hours=3)  # a word said so near a round was about what was found there
+
+Margins = tuple[float, float, float, tuple[tuple[float, float], ...], float]
+Known = dict[
+    tuple[int, str, Style, date | None], Margins
+]  # a sign and the clip of that hour → its margins: only a cache
 
 
 @dataclass(frozen=True)
@@ -41,7 +47,7 @@ class Lesson:
 def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> list[Lesson]:
     """What each of a horse's signs taught, oldest first."""
     found = list(evidence(barn, filed, state.horses[filed.name], known))
-    shifts = learned(barn, state, filed, now_s, known).shifts
+    shifts = learned(barn, state, filed, now_s, known).shifts[: len(found)]
     return [
         Lesson(entry.at, entry.who, one.sign, one.heat_margin_c if one.sign in WARM else one.cold_margin_c, shift)
         for (entry, one), shift in zip(found, shifts, strict=True)
@@ -50,10 +56,31 @@ def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Know
 
 def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> Learned:
     """What all of a horse's standing signs teach, seen from `now_s`."""
+    return _one(barn, state, filed, now_s, known, shared(barn, state, now_s, known))
+
+
+def herd(barn: Barn, state: State, now_s: int, known: Known) -> dict[str, Learned]:
+    """What has been learned of each horse."""
+    barns = shared(barn, state, now_s, known)
+    return {filed.name: _one(barn, state, filed, now_s, known, barns) for filed in barn.horses}
+
+
+def _one(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known, barns: Common) -> Learned:
+    """Signs first, then the rounds without a remark."""
     now = state.horses[filed.name]
     at = datetime.fromtimestamp(now_s, UTC)
-    taught = [e for _, e in evidence(barn, filed, now, known)]
-    return learn(taught, now_s, widening(barn, now), prior_sd(horse(filed, now, at)))
+    taught = [*(e for _, e in evidence(barn, filed, now, known)), *silences(barn, filed, now, now_s, known)]
+    return learn(taught, now_s, widening(barn, now), prior_sd(horse(filed, now, at)), barns)
+
+
+def shared(barn: Barn, state: State, now_s: int, known: Known) -> Common:
+    """How the model errs on most horses here, from what was said before today: one word moves no other horse."""
+    today = datetime.fromtimestamp(now_s, barn.zone).replace(hour=0, minute=0, second=0, microsecond=0)
+    signs = tuple(
+        tuple(one for entry, one in evidence(barn, filed, state.horses[filed.name], known) if entry.at < today)
+        for filed in barn.horses
+    )
+    return common(signs, int(today.timestamp()))
 
 
 def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iterable[tuple[Entry, Evidence]]:
@@ -62,6 +89,23 @@ def evidence(barn: Barn, filed: FiledHorse, now: HorseNow, known: Known) -> Iter
         found = weigh(barn, filed, now, entry, known)
         if found is not None:
             yield entry, found
+
+
+def silences(barn: Barn, filed: FiledHorse, now: HorseNow, now_s: int, known: Known) -> list[Evidence]:
+    """The rounds of the last weeks that were ticked done while nobody said a word of this horse: weak signs of comfort.
+
+    It stood where it had stood until then.
+    """
+    found = []
+    for entry in now.quiet:
+        says = silence_says(now_s - entry.at.timestamp())
+        if not says or any(abs(entry.at - sign.at) < ABOUT_IT for sign in now.signs):
+            continue
+        stood = where(filed, now, current(barn, entry.at - ABOUT_IT))
+        one = weigh(barn, filed, now, replace(entry, event=replace(entry.event, where=stood)), known)  # type: ignore[call-arg]
+        if one is not None:
+            found.append(replace(one, weight=says))
+    return found
 
 
 def widening(barn: Barn, now: HorseNow) -> list[int]:
@@ -85,10 +129,10 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Kno
     event, then = entry.event, now.clipped_at(entry.at)
     if not isinstance(event, Seen) or event.air is None or event.wore is None:
         return None
-    key = entry.number, then.clip, then.clip_on
+    key = entry.number, filed.name, then.clip, then.clip_on
     if key not in known:
         known[key] = margins(barn, filed, then, event)
-    cold, heat, bears = known[key]
+    cold, heat, bears, winds, fill = known[key]
     if not np.isfinite(cold) or not np.isfinite(heat):
         return None
     return Evidence(
@@ -100,19 +144,25 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Kno
         who=entry.who,
         bears_c=bears,
         bare=not event.wore,
+        winds=winds,
+        fill_g=fill,
     )
 
 
 def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margins:
-    """Cold and heat margin [K], offset left out, of the last hour of the sign's air in what was worn; and what the
-    horse may lack and still be fine.
+    """Of the last hour of the sign's air in what was worn, offset left out [K]: cold and heat margin, what the horse
+    may lack and still be fine, both margins in other winds; and the fill it wore [g/m²].
     """
     assert event.air is not None
     assert event.wore is not None
     hours, start = from_air(event.air), event.air.start
     pieces = {g.id: Piece(garment(g, start.date())) for g in barn.garments if g.id in event.wore}
     then = horse(filed, now, start + timedelta(hours=len(hours)))
-    dressed = Dressed(then, tuple(pieces[g] for g in event.wore if g in pieces))
+    outfit = tuple(pieces[g] for g in event.wore if g in pieces)
     stay = Stay(event.where or "field", filed.shelter, filed.hay, filed.feeding_h)
-    lived = live([dressed], [stay], hours, site(barn), start.timetuple().tm_yday)
-    return float(lived.cold[0, -1]), float(lived.heat[0, -1]), float(lived.tolerance[0, -1])
+    day = start.timetuple().tm_yday
+    cold, heat, bears = last_hour([Dressed(then, outfit)], [stay], hours, site(barn), day, np.array(WINDS))[:, 0]
+    usual = WINDS.index(1.0)
+    winds = tuple(zip(cold.tolist(), heat.tolist(), strict=True))
+    fill = sum(piece.garment.fill_g for piece in outfit)
+    return float(cold[usual]), float(heat[usual]), float(bears[usual]), winds, fill

@@ -15,7 +15,7 @@ from bot.barn import Barn, Person
 from bot.beyond import Lately, beyond, reach
 from bot.brief import where_now
 from bot.care import DANGER, alarm
-from bot.events import Asked, Entry, Event, Seen, Undo
+from bot.events import Asked, Done, Entry, Event, Seen, Undo
 from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
 from bot.message import Button, Incoming, Outgoing, Sender
@@ -133,7 +133,9 @@ def noticed(incoming: Incoming, person: Person, events: Sequence[Event], scene: 
 
 
 def enriched(event: Event, scene: Scene, at: datetime) -> Event:
-    """A sign with the facts of its hour: where the horse was, what it wore, the weather."""
+    """A sign with the facts of its hour: where the horse was, what it wore, the weather; a round done with the last."""
+    if isinstance(event, Done):
+        return replace(event, air=None if scene.forecast is None else to_air(scene.forecast.hours, at))
     if not isinstance(event, Seen):
         return event
     return replace(

@@ -9,7 +9,10 @@ from bot.events import Entry, GarmentWord, RecheckSet, Seen, Style, Where
 
 @dataclass(frozen=True)
 class HorseNow:
-    """One horse at an instant. wear None: nobody said. signs: every sign that stands, oldest first."""
+    """One horse at an instant. wear None: nobody said. signs: every sign that stands, oldest first.
+
+    quiet: each round ticked done, as if it had been called comfortable in what it wore until then.
+    """
 
     wear: tuple[str, ...] | None = None
     wear_at: datetime | None = None
@@ -20,6 +23,7 @@ class HorseNow:
     clips: tuple[tuple[datetime, Style], ...] = ()  # each clip and from when on, oldest first
     keep_bare: bool = False
     signs: tuple[Entry, ...] = ()
+    quiet: tuple[Entry, ...] = ()
     explained: frozenset[int] = frozenset()  # numbers of signs that something else than clothes explains
     worked_at: datetime | None = None
     unwell_at: datetime | None = None

@@ -8,7 +8,7 @@ from datetime import datetime
 from bot.barn import Barn
 from bot.brief import Cut, question
 from bot.draft import sheet
-from bot.evidence import Known, Lesson, learned, lessons
+from bot.evidence import Known, Lesson, herd, lessons
 from bot.forecast import Forecast, unknown_hours, window
 from bot.sheet import Sheet, Source, Window
 from bot.state import State
@@ -74,5 +74,4 @@ class Planner:
 
     def learned(self, state: State, now: datetime) -> dict[str, Learned]:
         """What has been learned of each horse."""
-        now_s = int(now.timestamp())
-        return {h.name: learned(self.barn, state, h, now_s, self.known) for h in self.barn.horses}
+        return herd(self.barn, state, int(now.timestamp()), self.known)

@@ -36,6 +36,8 @@ __all__ = ["CALM", "GarmentNow", "HorseNow", "Hung", "Standing", "State", "apply
 WORK_LASTS = timedelta(hours=3)
 WORK_TOLD_AFTER = timedelta(hours=1)  # "sweaty", and a while later "she was just ridden"
 ILLNESS_LASTS = timedelta(hours=48)
+ROUND_BEFORE, ROUND_AFTER = timedelta(hours=1), timedelta(hours=2)  # ticked then, somebody was with the horses
+MOST_QUIET = 60  # rounds without a remark: a month's
 MOST_HUNG = 60  # of what hands found on the rail: a winter's worth
 WATER: tuple[GarmentWord, ...] = ("damp", "wet", "soaked")
 CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
@@ -120,10 +122,24 @@ def _done(state: State, entry: Entry, event: Done) -> State:
         return state
     named = tuple(standing.wear) if event.horses == "all" else event.horses
     for name in named:
+        state = _quiet(state, entry, event, name)
         if name in standing.wear:
             state = _horse(state, name, wear=standing.wear[name], wear_at=entry.at)
     by = {**standing.done_by, **dict.fromkeys(named, entry.who)}
     return replace(state, standing=replace(standing, done=standing.done | set(named), done_by=by))
+
+
+def _quiet(state: State, entry: Entry, event: Done, name: str) -> State:
+    """Somebody was with this horse at its round and found nothing worth a word, in what it wore until then."""
+    standing, now = state.standing, state.horses.get(name)
+    if standing is None or now is None or now.wear is None or event.air is None or name in standing.done:
+        return state
+    if not -ROUND_BEFORE <= entry.at - standing.start <= ROUND_AFTER:
+        return state
+    fine = Seen(name, "comfortable", wore=now.wear, air=event.air)
+    if _explained(state, now, entry, fine):
+        return state
+    return _horse(state, name, quiet=(*now.quiet[1 - MOST_QUIET :], replace(entry, event=fine)))
 
 
 def _clipped(state: State, entry: Entry, event: Clipped) -> State:

@@ -84,6 +84,26 @@ def live(
     )
 
 
+def last_hour(
+    dressed: Sequence[Dressed], stays: Sequence[Stay], hours: Hours, site: Site, day_of_year: float, winds: Floats
+) -> Floats:
+    """Cold and heat margin and tolerance of the last hour [K], had the wind blown `winds` times as hard.
+
+    Axes (margin, horse, wind).
+    """
+    blown, still = winds[:, None], np.ones((len(winds), 1))
+    blown_so = Scenarios(
+        weight=winds / winds.sum(),
+        temperature=still * hours.temperature_c,
+        wind=blown * hours.wind_ms,
+        gust=blown * hours.gust_ms,
+        rain=still * hours.rain_mm,
+        snow=still * hours.snow_mm,
+    )
+    found = balance(cases(dressed, site, day_of_year), at_horse(blown_so, hours, site, stays))
+    return np.stack([margin[:, :, -1] for margin in (found.cold, found.heat, found.tolerance)])
+
+
 def _carried_on(soaking: Soaking, before: Carried, same: Flags) -> Soaking:
     """The water at the start: as it was where nothing changed; hair keeps its own under other clothes."""
     bare = soaking.holds == 0

@@ -8,14 +8,16 @@ ordered evidence about it: with margins c (cold) and h (heat) at the hour seen, 
 where "felt" is offset + the speaker's bias + noise. So a sign teaches much where the model did not expect it and next
 to nothing where it did, and no cold word ever lowers the offset ("cold" does not say "not shivering"). The posterior
 is exact on a grid. What one person says shares that person's bias, integrated out, so however often one person
-repeats a sign, it never weighs as much as two people who agree. All evidence is weighed every time: order does not
+repeats a sign, it never weighs as much as two people who agree; and what rests on one person's word alone lets no
+horse bear more cold than the model would (`Learned.doubt_c`). All evidence is weighed every time: order does not
 matter, and undoing a report is leaving it out.
 """
 
+from bisect import bisect
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
-from math import isfinite
+from math import isfinite, log
 
 import numpy as np
 
@@ -24,6 +26,7 @@ from rules.horse import Horse, body
 from rules.weather import Floats
 
 HOUR_S, DAY_S = 3600, 86_400
+WINDS = (0.5, 0.7, 1.0, 1.6, 3.0)  # times the forecast's wind, in which a sign's margins are kept
 _STEP = 0.5
 _OFFSET: Floats = np.arange(-p.OFFSET_MOST, p.OFFSET_MOST + _STEP / 2, _STEP)  # (offset,)
 _FELT: Floats = np.arange(-p.OFFSET_MOST - 4, p.OFFSET_MOST + 4 + _STEP / 2, _STEP)  # (felt,): offset + bias
@@ -44,6 +47,19 @@ _RANK = {"sweating": 0, "hot": 1, "comfortable": 2, "cold": 3, "shivering": 4}
 
 
 @dataclass(frozen=True)
+class Common:
+    """How the model errs on most horses of one barn; as it stands, not at all.
+
+    wind: times as hard as by the forecast and the file's exposure; fill_gives_c: what each 100 g/m² gives more than
+    computed [K]; bears_less_c: what horses are let lack less than computed [K].
+    """
+
+    wind: float = 1.0
+    fill_gives_c: float = 0.0
+    bears_less_c: float = 0.0
+
+
+@dataclass(frozen=True)
 class Evidence:
     """One sign, weighed against the margins [K] the horse had by the model alone (offset left out) at that hour.
 
@@ -53,6 +69,7 @@ class Evidence:
     bears_c: what a hardy horse may lack and still be called fine [K]; the plan lets it, so the learning must too, or a
     horse found cold within it would never be dressed warmer.
     bare: it wore nothing; a warm sign then says more of its winter coat than of its clothes, and counts less.
+    winds: cold and heat margin in each of WINDS, where they are known; fill_g: fill that it wore [g/m²].
     """
 
     at_s: int
@@ -64,6 +81,17 @@ class Evidence:
     weight: float = 1.0
     bears_c: float = 0.0
     bare: bool = False
+    winds: tuple[tuple[float, float], ...] = ()
+    fill_g: float = 0.0
+
+    def under(self, common: Common) -> "Evidence":
+        """The same sign weighed against the margins that it had by what is common to this barn."""
+        cold, heat = self.cold_margin_c, self.heat_margin_c
+        if self.winds and common.wind != 1:
+            cold, heat = _between(self.winds, common.wind)
+        more = common.fill_gives_c * self.fill_g / 100
+        bears = self.bears_c - common.bears_less_c
+        return replace(self, cold_margin_c=cold + more, heat_margin_c=heat - more, bears_c=bears)
 
     @property
     def teaches(self) -> bool:
@@ -77,15 +105,24 @@ class Learned:
     """What is known of a horse: mean and standard deviation of its offset [K].
 
     shifts: what each piece of evidence moved the mean by [K], in the order given, taken in order of time.
+    doubt_c: how far below 0 and below what all others' words give one person alone has brought the mean [K]: the
+    plan lets the horse bear so much less, lest one mistaken voice chill it.
+    common: what most horses of the barn have in common; no part of the offset.
     """
 
     mean_c: float = 0.0
     sd_c: float = float(p.OFFSET_PRIOR)
     shifts: tuple[float, ...] = ()
+    doubt_c: float = 0.0
+    common: Common = Common()
 
 
 def learn(
-    evidence: Sequence[Evidence], now_s: int, widen_at_s: Sequence[int] = (), prior_sd_c: float = float(p.OFFSET_PRIOR)
+    evidence: Sequence[Evidence],
+    now_s: int,
+    widen_at_s: Sequence[int] = (),
+    prior_sd_c: float = float(p.OFFSET_PRIOR),
+    common: Common = Common(),
 ) -> Learned:
     """The offset after all evidence up to now.
 
@@ -94,10 +131,9 @@ def learn(
     illness, a new season). Evidence from after now_s is left out. Mean within ± OFFSET_MOST.
     """
     order = [k for k in sorted(range(len(evidence)), key=lambda k: _place(evidence[k])) if evidence[k].at_s <= now_s]
-    used = [evidence[k] for k in order if evidence[k].teaches]
+    used = [evidence[k].under(common) for k in order if evidence[k].teaches]
     steps = _log_posteriors(used, now_s, widen_at_s) + _OFFSET**2 * (p.OFFSET_PRIOR**-2 - prior_sd_c**-2) / 2
-    density = np.exp(steps - steps.max(axis=1, keepdims=True))
-    density /= density.sum(axis=1, keepdims=True)
+    density = _density(steps)
     means = density @ _OFFSET
     moved = iter(np.diff(means).tolist())
     shifts = [0.0] * len(evidence)
@@ -105,7 +141,41 @@ def learn(
         if evidence[k].teaches:
             shifts[k] = next(moved)
     spread = float(density[-1] @ (_OFFSET - means[-1]) ** 2)
-    return Learned(float(means[-1]), spread**0.5, tuple(shifts))
+    return Learned(float(means[-1]), spread**0.5, tuple(shifts), _doubt(used, steps, float(means[-1])), common)
+
+
+def _density(log: Floats) -> Floats:
+    """Probabilities from rows of logarithms."""
+    density = np.exp(log - log.max(axis=-1, keepdims=True))
+    return np.asarray(density / density.sum(axis=-1, keepdims=True))
+
+
+def _doubt(used: Sequence[Evidence], steps: Floats, mean: float) -> float:
+    """How much of a mean below 0 would be gone without the one person who brought it down most."""
+    if mean >= 0:
+        return 0.0
+    gained = np.diff(steps, axis=0)
+    people = np.array([[one.who == who for one in used] for who in {one.who for one in used}], dtype=float)
+    without = _density(steps[-1] - people @ gained) @ _OFFSET
+    return float(min(without.max(), 0.0) - mean) if without.max() > mean else 0.0
+
+
+def _between(winds: Sequence[tuple[float, float]], wind: float) -> tuple[float, float]:
+    """Margins in a wind between those of WINDS, straight in its logarithm."""
+    k = min(max(bisect(WINDS, wind) - 1, 0), len(WINDS) - 2)
+    share = log(wind / WINDS[k]) / log(WINDS[k + 1] / WINDS[k])
+    (cold, heat), (cold_next, heat_next) = winds[k], winds[k + 1]
+    return cold + share * (cold_next - cold), heat + share * (heat_next - heat)
+
+
+def silence_says(age_s: float) -> float:
+    """Weight of a round ticked done without a remark, so long ago: little, and nothing after some weeks."""
+    return float(p.SILENCE_SAYS) if 0 <= age_s <= p.SILENCE_LASTS * DAY_S else 0.0
+
+
+def rank(one: Evidence) -> int:
+    """Place of its sign from too warm to too cold: 0 to 4."""
+    return _RANK[one.sign]
 
 
 def prior_sd(horse: Horse) -> float:

@@ -193,6 +193,18 @@ WARM_THOUGH_BARE = Parameter(
 OWN_MEASURE = Parameter(0.8, 0.3, 2.0, "K", "one person's idea of warm against the barn's", "assumed")
 ASTRAY = Parameter(0.1, 0.02, 0.3, "1", "people whose word on one horse is out of line altogether", "assumed")
 ASTRAY_BY = Parameter(5.0, 3.0, 8.0, "K", "how far out of line", "assumed")
+COMMON_HORSES = Parameter(3, 2, 5, "horses", "with signs, before a barn is thought to differ", "assumed")
+COMMON_FROM = Parameter(
+    12.0, 6.0, 40.0, "signs", "of at least two people, before a barn is thought to differ", "assumed"
+)
+FILL_GIVES_PRIOR = Parameter(1.0, 0.3, 2.0, "K per 100 g/m2", "how far fill is off what is computed", "assumed")
+FILL_GIVES_MOST = Parameter(2.0, 1.0, 3.0, "K per 100 g/m2", "and at the most", "assumed")
+BEARS_LESS_PRIOR = Parameter(4.0, 1.0, 6.0, "K", "what people let a horse lack, against the model", "assumed")
+BEARS_LESS_MOST = Parameter(10.0, 5.0, 12.0, "K", "and at the most", "assumed")
+WRONG_AMONG_SIGNS = Parameter(0.12, 0.04, 0.3, "1", "of signs told: few tell of a horse that is well", "assumed")
+WRONG_HELD_BY = Parameter(15.0, 5.0, 40.0, "signs", "that hold a person's share near the usual", "assumed")
+SILENCE_SAYS = Parameter(0.05, 0.02, 0.3, "1", "of a sign: a round ticked done without a remark", "assumed")
+SILENCE_LASTS = Parameter(30.0, 10.0, 90.0, "d", "then such a round says nothing any more", "assumed")
 REPEATED_WITHIN = Parameter(12.0, 4.0, 24.0, "h", "one person's reports that share one report's weight", "assumed")
 REPORT_HALF_LIFE = Parameter(90.0, 30.0, 180.0, "d", "a report then counts half", "assumed")
 KEPT_AFTER_CHANGE = Parameter(0.3, 0.0, 0.7, "1", "of what was said before a clip or an illness", "assumed")

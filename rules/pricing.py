@@ -75,6 +75,8 @@ def balances(
             draft.open(window, view, ready)
         every = _cases(question, window, drafts, stays)
         margins = balance(every, _slice(air, np.flatnonzero(question.share[window] > 0)))
+        borne = margins.tolerance - _each(drafts, "bears_less")[:, None, None]
+        margins = replace(margins, tolerance=borne)
         left = margins.water.hair_end @ worlds.weight / every.soaking.depth
         for draft in drafts:
             draft.carry(left)
@@ -96,6 +98,7 @@ class Draft:
         self.refused: list[tuple[Reason, ...]] = []
         self.water = np.zeros((2, 4))
         self.offset, self.spread = wearer.offset_c, wearer.offset_sd_c
+        self.bears_less, self.fill_gives = wearer.bears_less_c, wearer.fill_gives_c
 
     def open(self, window: int, view: Outlook, ready: Mapping[str, float | None]) -> None:
         """What may be worn in this window."""
@@ -150,7 +153,8 @@ def _cases(question: Question, window: int, drafts: Sequence["Draft"], stays: Se
     hair: list[Floats] = []
     for draft in drafts:
         draft.cases.append(_list_cases(draft, window, stays.index(draft.wearer.stays[window]), dressed, hair))
-    every = as_felt(cases(dressed, question.site, question.day_of_year), _each(drafts, "offset"))
+    every = cases(dressed, question.site, question.day_of_year)
+    every = as_felt(every, _each(drafts, "offset") - _each(drafts, "fill_gives") * every.fill / 100)
     if window == 0:
         return every
     brought = np.stack(hair, axis=1) * every.soaking.depth

@@ -71,6 +71,8 @@ class Wearer:
     then costs nothing). offset_c, offset_sd_c: what the barn has learned. wet_hair: seen wet at hour 0.
     must_clothe: seen shivering or cold lately: safety outranks the wish for bare.
     vet_clothes: by vet's orders never bare, whatever the margins say.
+    bears_less_c: what it is let lack less than computed [K]; fill_gives_c: what each 100 g/m² of fill gives more than
+    computed [K]; both learned.
     told: what people were told for each window, where they were; the plan departs from it only for a real gain.
     """
 
@@ -79,6 +81,8 @@ class Wearer:
     wears: tuple[str, ...] | None = None
     offset_c: float = 0.0
     offset_sd_c: float = 2.0
+    bears_less_c: float = 0.0
+    fill_gives_c: float = 0.0
     wishes: Wishes = field(default_factory=Wishes)
     wet_hair: bool = False
     must_clothe: bool = False

@@ -18,12 +18,16 @@ HOURS_A_DAY = 24.0
 
 @dataclass(frozen=True)
 class Site:
-    """Where the barn stands. latitude, longitude in degrees (north and east positive); elevation in m."""
+    """Where the barn stands. latitude, longitude in degrees (north and east positive); elevation in m.
+
+    wind_factor: how much harder than the forecast's the wind blows here, beside `exposure`; what the barn has learned.
+    """
 
     latitude: float
     longitude: float
     elevation_m: float
     exposure: Exposure
+    wind_factor: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -191,7 +195,7 @@ def _outside(scenarios: Scenarios, hours: Hours, site: Site) -> Air:
     return Air(
         temperature=scenarios.temperature,
         humidity=hours.humidity_pct + like,
-        wind=exposure * (scenarios.wind + p.GUST_SHARE * over),
+        wind=site.wind_factor * exposure * (scenarios.wind + p.GUST_SHARE * over),
         rain=scenarios.rain + wet * scenarios.snow,
         snow=(1 - wet) * scenarios.snow,
         sun=p.SUN_ON_BODY * solar + like,

@@ -14,7 +14,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from bot.events import Entry, Seen, Sign
+from bot.events import Done, Entry, Posted, Seen, Sign
 from bot.forecast.hours import to_air
 from bot.planning import Planner
 from bot.season import choosing
@@ -26,7 +26,7 @@ from tests.hidden_herd import PEOPLE, SIGNS, World, airport, changes, inland, ma
 
 DAYS = 60
 CLIPS = ("none", "none", "trace", "hunter", "none")
-WRONG, LOOKS = 0.10, 0.5
+WRONG, LOOKS, TICKED = 0.10, 0.5, 0.8
 TELLS = {"comfortable": 0.15}  # all other signs: 0.8
 Worn = list[dict[str, Wear]]
 
@@ -68,7 +68,7 @@ def live(herd: World, *, seed: int = 7, lie: Told | None = None, honest: bool = 
     state, planner, worn = as_filed(barn), Planner(barn), list[dict[str, Wear]]()
     for k, window in enumerate(herd.course.windows):
         wear = choosing.haybell(Moment(herd.course, state, k), partial(_learned, planner))
-        state = dressed(state, wear, window.start)
+        state = dressed(_ticked(herd, state, k, wear, rng) if honest else state, wear, window.start)
         worn.append(wear)
         for part in (0.45, 0.97):
             at = window.start.astimezone(UTC) + part * (window.end - window.start)
@@ -80,6 +80,16 @@ def live(herd: World, *, seed: int = 7, lie: Told | None = None, honest: bool = 
             for j in range(len(barn.horses)):
                 state = _hears(herd, state, j, at, lie.who, lie.sign)
     return Lived(worn, planner.learned(state, herd.course.windows[-1].end))
+
+
+def _ticked(herd: World, state: State, k: int, wear: Mapping[str, Wear], rng: np.random.Generator) -> State:
+    """The round posted, and as a rule ticked done by whoever went round."""
+    window, number = herd.course.windows[k], 1_000_000 + 2 * k
+    post = Posted(window.round, window.start.date(), window.start, window.end, dict(wear))
+    state = apply(state, Entry(number, window.start.astimezone(UTC), "haybell", "", post))
+    who, ticks = tuple(PEOPLE)[rng.integers(len(PEOPLE))], rng.random() < TICKED
+    done = Done("all", to_air(herd.course.hours, window.start.astimezone(UTC)))
+    return apply(state, Entry(number + 1, window.start.astimezone(UTC), who, "", done)) if ticks else state
 
 
 def _learned(planner: Planner, moment: Moment) -> Mapping[str, Learned]:
