@@ -47,11 +47,16 @@ def shows(ours: Outgoing, told: Sequence[Entry]) -> bool:
 
 def shown(ours: Outgoing | None, tap: str | None, person: Person, state: State, entries: Sequence[Entry]) -> Rows:
     """The buttons of our message after a tap: who is done and who said so, or what was chosen; () to leave them."""
+    if ours and ours.kind == "ask":
+        return picked(ours.buttons, tap, person)
+    return on_post(ours, state, entries)
+
+
+def on_post(ours: Outgoing | None, state: State, entries: Sequence[Entry]) -> Rows:
+    """The buttons of the standing round's post as they should be now; () for any other message."""
     standing = state.standing
     if ours and ours.kind == "post" and standing and ours.about.get("posted") == standing.number:
         return ticked(ours.buttons, pressed(ours.about, standing, entries))
-    if ours and ours.kind == "ask":
-        return picked(ours.buttons, tap, person)
     return ()
 
 
@@ -61,8 +66,12 @@ def picked(rows: tuple[tuple[Button, ...], ...], tap: str | None, person: Person
 
 
 def pressed(about: dict[str, Any], standing: Standing, entries: Sequence[Entry]) -> dict[str, str]:
-    """Which of a post's buttons were pressed or said since, and by whom. about: what its buttons count."""
+    """Which of a post's buttons were pressed or said since, and by whom. about: what its buttons count.
+
+    A horse that is to be dressed anew after a change is done no more.
+    """
     since = [e for e in entries if e.number > standing.number and e.undone_by is None and e.key]
     wet = {e.event.garment: e.who for e in since if isinstance(e.event, GarmentIs) and e.event.state in WATERY}
-    done = {f"done:{i}": standing.done_by[n] for i, n in enumerate(about.get("names", ())) if n in standing.done_by}
+    by = {name: who for name, who in standing.done_by.items() if name in standing.done}
+    done = {f"done:{i}": by[name] for i, name in enumerate(about.get("names", ())) if name in by}
     return done | {f"wet:{i}": wet[g] for i, g in enumerate(about.get("pieces", ())) if g in wet}

@@ -9,11 +9,13 @@ from bot import post, rounds
 from bot.daybook import DayBook
 from bot.events import Changed, Entry
 from bot.forecast import Forecast
+from bot.message import Outgoing
 from bot.moves import Move, carried, moved, put_on
 from bot.planning import Planner
 from bot.post.news import Cause
 from bot.sheet import Sheet, dump, load
 from bot.state import State
+from bot.taps import on_post
 
 
 class Told:
@@ -74,6 +76,15 @@ class Told:
         wear = put_on(after, [m.horse for m in moves], standing)
         (entry,) = self.book.record(now, "haybell", "", [Changed(standing.round, standing.day, wear, cause)])
         self.keep(entry, after, weather)
+        if standing.done & wear.keys():
+            self._untick(now)
+
+    def _untick(self, now: datetime) -> None:
+        """Who is to be dressed anew is done no more, on the post's buttons too."""
+        key = self.book.mailbox.post()
+        ours = self.book.mailbox.message(key) if key else None
+        if buttons := on_post(ours, self.book.state, self.book.ledger.entries()):
+            self.book.say(Outgoing("update", "", buttons=buttons, edits=key), now)
 
     def now(self, weather: Forecast | None, now: datetime) -> str:
         """The list in words, as told last or, before the first post, as it would be; nothing of it is kept."""

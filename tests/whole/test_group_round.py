@@ -95,7 +95,7 @@ async def test_still_wet_is_one_tap_and_why_is_another(group: Living) -> None:
     assert group.day.state.garments["sparrow-medium"].state == "wet"
     assert [label for label in group.ticks(post) if label.endswith("still wet · Inés")]
     (why,) = in_group(await group.taps("7:01", INES, post, "Why"))
-    assert "Maple: manta 200 g; " in why
+    assert "Maple, Clementine, Sparrow: manta 200 g" in why
 
 
 async def test_one_reminder_before_the_window_is_half_an_hour_old(group: Living) -> None:

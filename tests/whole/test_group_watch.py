@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from tests.whole.living import THEO, Clock, Living, in_group, living
+from tests.whole.living import INES, THEO, Clock, Living, in_group, living
 from tests.whole.local_bot_api import LocalBotApi
 
 HEAD = "The forecast has changed:"
@@ -46,3 +46,15 @@ async def test_a_report_that_changes_the_plan_is_answered_with_the_change(group:
     assert f'"message_id": {number}' in change.fields["reply_parameters"]
     (nod,) = await group.says("7:10", THEO, "Birch ok")
     assert (nod.method, nod.text) == ("setMessageReaction", "👍")
+
+
+async def test_a_horse_that_a_change_dresses_anew_loses_its_tick(group: Living) -> None:
+    """A tick that stayed would say that it is dressed; who need not change keeps theirs."""
+    await group.says("7:10", THEO, "all done")
+    before = group.ticks(group.post())
+    said = in_group(await group.says("7:15", THEO, "Quill rubbed"))
+    assert said[-1] == "Quill: down to rain sheet now."
+    assert "✓ Quill · Theo" in before
+    assert group.ticks(group.post()) == [label for label in before if "Quill" not in label]
+    await group.taps("7:20", INES, group.post(), "Quill")
+    assert "✓ Quill · Inés" in group.ticks(group.post())
