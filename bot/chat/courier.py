@@ -221,7 +221,7 @@ class Courier:
         """Other buttons under a message of ours; one that has them already, or is gone, is left as it is."""
         try:
             await self.bot.edit_message_reply_markup(piece.to.chat, piece.edits, reply_markup=keyboard(piece.buttons))
-        except (BadRequest, Forbidden, InvalidToken) as error:
+        except (BadRequest, ChatMigrated, Forbidden, InvalidToken) as error:
             LOG.info("buttons not changed: %s", error_line(error))
 
     async def _react(self, piece: Piece) -> int | None:

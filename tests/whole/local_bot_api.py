@@ -261,9 +261,9 @@ class LocalBotApi:
         return self._sent("sendMessage", data, text)
 
     def _send_photo(self, data: Json) -> Json:
-        if len(data.get("caption") or "") > 1024:
-            raise Refused(400, "Bad Request: message caption is too long")
         caption = shown(data.get("caption") or "", data.get("parse_mode"))
+        if len(caption.encode("utf-16-le")) // 2 > 1024:
+            raise Refused(400, "Bad Request: message caption is too long")
         picture = {"file_id": "p", "file_unique_id": "p", "width": 1, "height": 1}
         return self._sent("sendPhoto", data, caption) | {"photo": [picture]}
 
@@ -274,6 +274,7 @@ class LocalBotApi:
 
     def _edit_buttons(self, data: Json) -> Json:
         chat, number = int(data["chat_id"]), int(data["message_id"])
+        self._reach(chat)
         if (chat, number) not in self.bots_messages:
             raise Refused(400, "Bad Request: message to edit not found")
         if self.buttons.get((chat, number)) == data.get("reply_markup"):
@@ -287,11 +288,7 @@ class LocalBotApi:
 
     def _sent(self, method: str, data: Json, text: str) -> Json:
         chat = int(data["chat_id"])
-        if chat in self.gone:
-            new = self.gone[chat]
-            raise Refused(400, "Bad Request: group chat was upgraded", {"migrate_to_chat_id": new})
-        if chat in self.kicked:
-            raise Refused(403, "Forbidden: bot was kicked from the supergroup chat")
+        self._reach(chat)
         if data.get("message_thread_id") in ("1", 1):
             raise Refused(400, "Bad Request: message thread not found")
         self._check(data)
@@ -300,6 +297,13 @@ class LocalBotApi:
         self.buttons[chat, number] = data.get("reply_markup")
         self.sent.append(Sent(time.monotonic(), method, chat, text, number, data))
         return self.message(0, text, chat, number) | {"from": BOT}
+
+    def _reach(self, chat: int) -> None:
+        if chat in self.gone:
+            new = self.gone[chat]
+            raise Refused(400, "Bad Request: group chat was upgraded", {"migrate_to_chat_id": new})
+        if chat in self.kicked:
+            raise Refused(403, "Forbidden: bot was kicked from the supergroup chat")
 
     @staticmethod
     def _check(data: Json) -> None:

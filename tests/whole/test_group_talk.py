@@ -119,6 +119,7 @@ async def test_the_round_goes_on_in_the_supergroup_the_group_became(group: Livin
     before = len(group.api.sent)
     group.api.gone[GROUP] = new
     group.api.update(message=group.api.message(THEO, "", GROUP, 999) | {"migrate_to_chat_id": new})
+    await group.says("7:30", THEO, "all done", chat=new)  # the old list stays in the old place, unticked
     await group.says("8:00", THEO, "Pip shivering", chat=new)
     await group.until("16:00")
     assert {s.chat for s in group.api.sent[before:] if s.chat < 0} == {new}
