@@ -45,10 +45,12 @@ def missing(question: Question, decisions: Sequence[Decision]) -> tuple[Missing,
         for fill in LADDER_G
     ]
     every = cases(tried, question.site, question.day_of_year)
-    felt = np.repeat([d.wearer.offset_c for d in lacking], len(LADDER_G))
-    margins = balance(as_felt(every, felt), central)
+    own = [(d.wearer.offset_c, d.wearer.fill_gives_c, d.wearer.bears_less_c) for d in lacking]
+    felt, fill_gives, bears_less = np.repeat(own, len(LADDER_G), axis=0).T
+    margins = balance(as_felt(every, felt - fill_gives * every.fill / 100), central)
     shape = (len(lacking), len(LADDER_G), -1)
-    eased, heat = (margins.cold + margins.tolerance)[:, 0].reshape(shape), margins.heat[:, 0].reshape(shape)
+    eased = (margins.cold + margins.tolerance)[:, 0] - bears_less[:, None]
+    eased, heat = eased.reshape(shape), margins.heat[:, 0].reshape(shape)
     return tuple(_named(d, eased[i], heat[i]) for i, d in enumerate(lacking))
 
 

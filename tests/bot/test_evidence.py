@@ -6,8 +6,8 @@ from datetime import date, timedelta
 import pytest
 
 from bot.barn import Barn
-from bot.events import Clipped, Entry, Event, Seen, Worked
-from bot.evidence import Known, evidence, learned, lessons, widening
+from bot.events import Clipped, Done, Entry, Event, Seen, Worked
+from bot.evidence import Known, evidence, learned, lessons, silences, widening
 from bot.planning import Planner
 from bot.state import State, fold
 from tests.barn_group import Group
@@ -96,3 +96,63 @@ def test_every_lesson_says_what_it_moved(barn: Barn, sweaty: list[Entry]) -> Non
     assert (lesson.who, lesson.sign) == ("Inés", "sweating")
     assert lesson.shift_c < 0
     assert learned(barn, state, barn.horse("Maple"), now_s, {}).mean_c == pytest.approx(lesson.shift_c, abs=0.02)
+
+
+@pytest.fixture
+def ticked(barn: Barn) -> list[Entry]:
+    """This morning's round and this evening's, both ticked done at their hour."""
+    group = Group(barn)
+    for at in ("7:05", "16:40"):
+        group.until(at, minutes=15)
+        group.says(at, "Inés", "all done")
+    return group.day.ledger.entries()
+
+
+def quiet(barn: Barn, rows: list[Entry]) -> list[float]:
+    """Weights of the rounds without a remark on Maple."""
+    state, now_s = fold(barn, rows), int(rows[-1].at.timestamp()) + 60
+    return [one.weight for one in silences(barn, barn.horse("Maple"), state.horses["Maple"], now_s, {})]
+
+
+def test_a_round_ticked_done_keeps_its_weather_and_counts_as_a_weak_sign_of_comfort(
+    barn: Barn, ticked: list[Entry]
+) -> None:
+    """Somebody was there and found nothing worth a word."""
+    done = [entry.event for entry in ticked if isinstance(entry.event, Done)]
+    assert done
+    assert all(event.air is not None for event in done)
+    weights = quiet(barn, ticked)
+    assert weights
+    assert all(0 < weight < 0.5 for weight in weights)
+
+
+def test_where_nobody_ticked_silence_says_nothing(barn: Barn, ticked: list[Entry]) -> None:
+    """Nobody may have looked."""
+    assert quiet(barn, [entry for entry in ticked if not isinstance(entry.event, Done)]) == []
+
+
+def test_a_round_whose_tick_is_taken_back_says_nothing(barn: Barn, ticked: list[Entry]) -> None:
+    """Undo is leaving one out."""
+    undone = [replace(e, undone_by=99) if isinstance(e.event, Done) else e for e in ticked]
+    assert quiet(barn, undone) == []
+
+
+def test_a_round_at_which_a_word_was_said_of_the_horse_is_no_silence(barn: Barn, ticked: list[Entry]) -> None:
+    """The word counts, once."""
+    spoken = [*ticked, Entry(90, ticked[-1].at + timedelta(minutes=5), "Inés", "g:90", Seen("Maple", "cold"))]
+    assert len(quiet(barn, spoken)) < len(quiet(barn, ticked))
+
+
+def test_an_older_ledger_whose_ticks_have_no_weather_is_read_as_before(barn: Barn, ticked: list[Entry]) -> None:
+    """And its silence says nothing."""
+    old = [replace(e, event=replace(e.event, air=None)) if isinstance(e.event, Done) else e for e in ticked]
+    assert quiet(barn, old) == []
+    assert fold(barn, old).horses["Maple"].wear == fold(barn, ticked).horses["Maple"].wear
+
+
+def test_one_word_on_one_horse_moves_no_other_horse(barn: Barn, sweaty: list[Entry]) -> None:
+    """Two horses never share an offset; what the whole barn shares is taken from the days before."""
+    planner, before, after = Planner(barn), fold(barn, sweaty[1:]), fold(barn, sweaty)
+    was, now = (planner.learned(state, sweaty[-1].at) for state in (before, after))
+    assert {name for name in was if was[name] != now[name]} <= {"Maple"}
+    assert was["Maple"] != now["Maple"]

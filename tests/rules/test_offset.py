@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from rules import parameters as p
 from rules.horse import Horse
-from rules.offset import Evidence, learn, prior_sd
+from rules.offset import WINDS, Common, Evidence, learn, prior_sd, silence_says
 
 DAY = 86400
 NOW = 100 * DAY
@@ -198,3 +198,59 @@ def test_the_model_is_less_sure_of_a_pony_and_of_the_very_old():
     assert sure < aged < wide
     sign = [seen("sweating", heat=2)]
     assert learn(sign, NOW, prior_sd_c=prior_sd(pony)).mean_c < learn(sign, NOW).mean_c < 0
+
+
+@given(some)
+def test_what_one_person_alone_brought_down_is_in_doubt_and_never_more_than_that(reports):
+    """The doubt gives back at most what lies below nothing, so no horse is let bear less than by the model for it."""
+    learned = learn(reports, NOW)
+    assert 0 <= learned.doubt_c <= max(0.0, -learned.mean_c) + 1e-9
+
+
+@given(st.integers(1, 12), st.sampled_from(WARM), st.floats(0, 20))
+def test_one_persons_word_against_the_clothes_is_all_in_doubt(n, sign, heat):
+    """However often: the horse is let lack no more than by the model."""
+    learned = learn([seen(sign, day=99 - k, heat=heat) for k in range(n)], NOW)
+    assert learned.doubt_c == pytest.approx(-learned.mean_c, abs=1e-6)
+
+
+def test_what_three_people_agree_on_stands_for_the_most_part():
+    """Without any one of them the other two say it still."""
+    people = ("Inés", "Theo", "Ruth")
+    learned = learn([seen("sweating", day=90 + k, heat=8, who=who) for k in range(3) for who in people], NOW)
+    assert learned.mean_c < -3
+    assert learned.doubt_c < 0.4 * -learned.mean_c
+
+
+@given(st.sampled_from(COLD), st.integers(1, 12), margins)
+def test_a_cold_horse_is_never_doubted(sign, n, cold):
+    """One voice is enough to dress it warmer."""
+    learned = learn([seen(sign, day=99 - k, cold=cold) for k in range(n)], NOW)
+    assert learned.mean_c >= -1e-9
+    assert learned.doubt_c <= 1e-9
+
+
+def test_a_round_without_a_remark_says_little_and_soon_nothing():
+    """It makes surer by less than a word does."""
+    assert 0 < silence_says(DAY) < 0.5
+    assert silence_says(-1) == silence_says(200 * DAY) == 0
+    word, silent = (learn([replace(seen("comfortable", cold=0), weight=w)], NOW) for w in (1.0, silence_says(0)))
+    assert learn([], NOW).mean_c > silent.mean_c > word.mean_c
+
+
+def test_what_the_whole_barn_shares_is_no_part_of_the_offset():
+    """A sign is weighed against the margins it had in the wind that blows here, in fill that gives what it gives."""
+    winds = tuple((5 - 3 * factor, 6 + 3 * factor) for factor in WINDS)
+    one = replace(seen("cold", cold=2, heat=9), winds=winds, fill_g=200, bears_c=4)
+    here = one.under(Common(wind=1.6, fill_gives_c=1.0, bears_less_c=3.0))
+    assert here.cold_margin_c == pytest.approx(5 - 3 * 1.6 + 2)
+    assert here.heat_margin_c == pytest.approx(6 + 3 * 1.6 - 2)
+    assert here.bears_c == 1
+    assert one.under(Common()) == one
+
+
+@given(st.floats(0.5, 3.0))
+def test_margins_between_the_winds_that_are_kept_lie_between_theirs(wind):
+    """So that the barn's own wind may be anything."""
+    one = replace(seen("cold"), winds=tuple((5 - factor, 6 + factor) for factor in WINDS))
+    assert one.under(Common(wind=wind)).cold_margin_c == pytest.approx(5 - wind, abs=0.15)
