@@ -37,6 +37,8 @@ class Outbox:
         """Record a message to be sent. Call it in the transaction of what caused it."""
         body = OUTGOING.dump_json(outgoing, exclude={"picture"}).decode()
         with self.store.transaction():
+            if outgoing.edits:
+                self._supersede(outgoing.edits)
             number = self.store.conn.execute(
                 "INSERT INTO outbox (at, addressee, urgent, message, picture) VALUES (?, ?, ?, ?, ?)",
                 (iso(at), outgoing.to, outgoing.urgent, body, outgoing.picture),
@@ -140,6 +142,14 @@ class Outbox:
             f"SELECT min(not_before) FROM outbox WHERE state IN {LEAVING} AND not_before <> ''"
         ).fetchone()
         return datetime.fromisoformat(first) if first else None
+
+    def _supersede(self, key: str) -> None:
+        """Of several changes of one message's buttons that wait, the last is enough."""
+        self.store.conn.execute(
+            "UPDATE outbox SET state = 'sent', why = 'a later one took its place' "
+            "WHERE state = 'waiting' AND json_extract(message, '$.edits') = ?",
+            (key,),
+        )
 
     def _remember(self, number: int, key: str | None) -> None:
         if key:

@@ -84,6 +84,13 @@ class TestInbox:
 class TestOutbox:
     """What the bot says."""
 
+    def test_of_several_changes_of_one_message_the_last_is_enough(self, box: Mailbox) -> None:
+        """Twelve horses done in a minute are not twelve requests; another message's buttons are left alone."""
+        for text in ("1", "2", "3"):
+            box.put(Outgoing("update", text, edits="-5:7"), NOW)
+        box.put(Outgoing("update", "other", edits="-5:8"), NOW)
+        assert free(box) == ["3", "other"]
+
     def test_a_message_comes_out_as_it_was_put_in(self, box: Mailbox) -> None:
         """Picture, buttons, what it is about."""
         put = Outgoing(
