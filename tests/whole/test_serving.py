@@ -204,13 +204,18 @@ async def test_it_waits_for_a_server_that_is_not_there_yet_and_can_be_stopped(
         assert (await running.end())[0] == 0
 
 
+def helped(api: LocalBotApi, chat: int) -> bool:
+    """Whether a chat was answered; at some hours a late post stands there as well."""
+    return any("Tell me what you see" in text for text in api.texts(chat))
+
+
 async def test_many_barns_in_one_process(api: LocalBotApi, serve: Start, tmp_path: Path) -> None:
     """Each its own group; two files of one name or one group are refused."""
     one, two = demo(tmp_path), demo(tmp_path, barn="Low Meadow", chat="-77")
     async with serve(one, two, url=api.url):
         api.say(THEO, "help", chat=-77)
-        await api.until(lambda: api.texts(-77), 20)
-        assert api.texts(GROUP) == []
+        await api.until(lambda: helped(api, -77), 20)
+        assert not helped(api, GROUP)
     for twin in (demo(tmp_path, chat="-78"), demo(tmp_path, barn="Other")):
         async with serve(one, twin, url=api.url) as running:
             assert await asyncio.wait_for(running.process.wait(), 30) == 2
