@@ -176,9 +176,9 @@ def wearer(
         wet_hair=lately(now, start, WET_LASTS, "wet"),
         must_clothe=lately(now, start, DANGER_LASTS, "shivering", "cold"),
         vet_clothes=filed.vet_orders == "clothe",
-        offset_c=learned.mean_c,
+        offset_c=learned.mean_c + learned.stale_c,
         offset_sd_c=learned.sd_c,
-        bears_less_c=learned.common.bears_less_c + learned.doubt_c,
+        bears_less_c=learned.common.bears_less_c + learned.doubt_c - learned.stale_c,
         fill_gives_c=learned.common.fill_gives_c,
     )
 

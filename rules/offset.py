@@ -106,7 +106,8 @@ class Learned:
 
     shifts: what each piece of evidence moved the mean by [K], in the order given, taken in order of time.
     doubt_c: how far below 0 and below what all others' words give one person alone has brought the mean [K]: the
-    plan lets the horse bear so much less, lest one mistaken voice chill it.
+    plan lets the horse bear so much less, lest one mistaken voice chill it. stale_c: the same, once that word is a
+    day and a half old and nobody else has said it: then the plan goes by it no more.
     common: what most horses of the barn have in common; no part of the offset.
     """
 
@@ -114,6 +115,7 @@ class Learned:
     sd_c: float = float(p.OFFSET_PRIOR)
     shifts: tuple[float, ...] = ()
     doubt_c: float = 0.0
+    stale_c: float = 0.0
     common: Common = Common()
 
 
@@ -141,7 +143,9 @@ def learn(
         if evidence[k].teaches:
             shifts[k] = next(moved)
     spread = float(density[-1] @ (_OFFSET - means[-1]) ** 2)
-    return Learned(float(means[-1]), spread**0.5, tuple(shifts), _doubt(used, steps, float(means[-1])), common)
+    doubt = _doubt(used, steps, float(means[-1]))
+    stale = 0.0 if any(rank(one) < 2 and now_s - one.at_s < p.ONE_WORD_LASTS * HOUR_S for one in used) else doubt
+    return Learned(float(means[-1]), spread**0.5, tuple(shifts), doubt, stale, common)
 
 
 def _density(log: Floats) -> Floats:

@@ -5,11 +5,11 @@ signs of all horses are explained together, each horse with an offset of its own
 share of wrong reports: only what several people saw on several horses is left for these three. Found is the mode of
 the posterior, by Newton's steps with the products of the scores for its curvature (Berndt and others 1974, from
 memory). No person weighs more than all others together, and what makes horses colder (less wind, more from fill)
-counts only as far as it stands without any one of them.
+counts only as far as it stands without any one of them, beside the least that horses are let bear by any such count.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -64,7 +64,8 @@ def common(herd: tuple[tuple[Evidence, ...], ...], now_s: int) -> Common:
     without = [_fit([[one for one in own if one.who != who] for own in told], now_s) for who in sorted(people)]
     calmest = max(found.wind, min(1.0, max(one.wind for one in without)))
     most = min(found.fill_gives_c, max(0.0, min(one.fill_gives_c for one in without)))
-    return replace(found, wind=calmest, fill_gives_c=most)
+    least = max(found.bears_less_c, *(one.bears_less_c for one in without))
+    return Common(calmest, most, least)
 
 
 def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
@@ -75,11 +76,12 @@ def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
     said = _columns(told, people, now_s)
     if said.weight.sum() < p.COMMON_FROM:
         return Common()
-    found = _mode(said)
+    found, unsure = _mode(said)
+    bears_less = found[BORNE] + p.UNTIL_SURE * unsure[BORNE]
     return Common(
         wind=float(np.exp(np.clip(found[WIND], _LOG_WINDS[0], _LOG_WINDS[-1]))),
         fill_gives_c=float(np.clip(found[FILL], -p.FILL_GIVES_MOST, p.FILL_GIVES_MOST)),
-        bears_less_c=float(np.clip(found[BORNE], 0.0, p.BEARS_LESS_MOST)),
+        bears_less_c=float(np.clip(bears_less, 0.0, p.BEARS_LESS_MOST)),
     )
 
 
@@ -102,8 +104,8 @@ def _columns(told: Sequence[Sequence[Evidence]], people: Sequence[str], now_s: i
     )
 
 
-def _mode(said: _Said) -> Floats:
-    """The most likely numbers."""
+def _mode(said: _Said) -> tuple[Floats, Floats]:
+    """The most likely numbers, and the standard deviation of each."""
     spread = [p.FACTOR_PRIOR, p.FILL_GIVES_PRIOR, p.BEARS_LESS_PRIOR, p.OFFSET_PRIOR]
     spread += [p.OFFSET_PRIOR] * said.horses + [p.OWN_MEASURE] * said.people
     precise = 1 / np.array([float(one) for one in spread]) ** 2
@@ -117,7 +119,7 @@ def _mode(said: _Said) -> Floats:
             break
         at, wrong = better, _wrong(said, here.astray)
         here = _look(said, at, wrong, precise)
-    return at
+    return at, np.sqrt(np.diag(np.linalg.inv(here.bend)))
 
 
 def _wrong(said: _Said, astray: Floats) -> Floats:

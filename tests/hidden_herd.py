@@ -165,7 +165,11 @@ class World:
         return found
 
     def oracle(self) -> list[dict[str, Wear]]:
-        """The best that anybody could do who knows this physics, each horse and all the weather to come."""
+        """The best that anybody could do who knows this physics, each horse and all the weather to come.
+
+        By Haybell's rules of what may be worn together, with its price of a change. Nothing gets too wet to wear here,
+        for Haybell neither. It pays for degrees as well as for hours: hours alone could be a little fewer.
+        """
         worn: list[dict[str, Wear]] = [{} for _ in self.course.windows]
         state, first = as_filed(self.course.barn), self.course.windows[0]
         pieces = [Piece(brief.garment(g)) for g in self.course.barn.garments]

@@ -214,6 +214,16 @@ def test_one_persons_word_against_the_clothes_is_all_in_doubt(n, sign, heat):
     assert learned.doubt_c == pytest.approx(-learned.mean_c, abs=1e-6)
 
 
+def test_one_persons_word_is_acted_on_at_once_and_not_for_ever():
+    """After a day and a half without anybody else to say it the plan goes by the model again; two who agree stay."""
+    fresh, old = (learn([seen("sweating", day=day)], NOW) for day in (99.5, 97))
+    assert fresh.stale_c == 0 < fresh.doubt_c
+    assert old.stale_c == old.doubt_c == pytest.approx(-old.mean_c, abs=1e-6)
+    people = ("Inés", "Theo", "Ruth")
+    agreed = learn([seen("sweating", day=90 + k, heat=8, who=who) for k in range(3) for who in people], NOW)
+    assert agreed.mean_c + agreed.stale_c < -2.5
+
+
 def test_what_three_people_agree_on_stands_for_the_most_part():
     """Without any one of them the other two say it still."""
     people = ("Inés", "Theo", "Ruth")

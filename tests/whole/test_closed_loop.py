@@ -2,7 +2,20 @@
 
 Sixty days, two rounds a day, three people who look in on half the horses, tell four of five signs that worry them and
 one of seven that do not, and are wrong in one report of ten. The numbers of the learning were chosen on other herds
-(seeds 1 to 22; John F. Kennedy airport in other months, and this invented winter drawn otherwise).
+(seeds 1 to 22; John F. Kennedy airport in other months, and this invented winter drawn otherwise; what horses share
+on seeds 1 to 10, what one person's word may do on 3, 8, 9, 14, 34, 41 to 43 and, for the last step, 51).
+
+Hours of stress against one who knows this physics and the weather to come, whole season and second month, and how far
+below the chart's, on herds that nothing was chosen on:
+
+    airport  31: 1.7 and 2.3, 75 %    44: 1.3 and 1.4, 74 %    45: 1.3 and 1.2, 83 %
+    inland   32: 3.1 and 3.9, 84 %    46: 1.5 and 1.2, 92 %    47: 3.5 and 1.9, 84 %    48: 1.4 and 1.0, 87 %
+
+Where the rest comes from (seeds 2, 3, 5, 8): not from the weather to come, for a plan with this physics and Haybell's
+day ahead and costs has 0.7 to 1.0 times the other's hours; nor from its rules, for both choose among the same
+outfits and nothing in this world gets too wet to wear. With the wind, fill and tolerance of the barn and an offset
+for each horse fitted to the truth itself, the plan has 1.1 to 1.5 times the other's hours: so much is the form of the
+model. What is above that is what some two hundred words in two months, one in five of them wrong, cannot yet say.
 """
 
 from collections.abc import Mapping, Sequence
@@ -186,11 +199,14 @@ def test_sixty_days_of_learning_come_near_a_plan_told_every_offset_beforehand(se
     assert season.stress(season.lived.worn) <= 1.5 * told_best(season.herd)
 
 
-@pytest.mark.xfail(strict=True, reason="one offset a horse cannot make up for every way in which the physics differ")
+@pytest.mark.xfail(
+    strict=True, reason="three numbers a barn and one a horse leave 1.1 to 1.5; few words leave the rest"
+)
 def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(season: Season):
     """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times.
 
-    (Measured on three herds: 1.5 to 5 times over the season, 2.8 to 14 times in the second month.)
+    (On seven herds that nothing was chosen on: 1.3 to 3.5 times over the season, 1.0 to 3.9 in the second month, which
+    four of the seven miss. The herds of this test miss it both.)
     """
     oracle = season.stress(season.oracle, second_month=True)
     assert season.stress(season.lived.worn, second_month=True) <= 1.3 * oracle
@@ -203,6 +219,28 @@ def test_ten_wrong_reports_in_a_row_from_one_person_make_no_horse_unsafe(sign: S
     lied, without = live(herd, lie=Told(sign, 4)), live(herd)
     more = near_shivering(herd, lied.worn) - near_shivering(herd, without.worn)
     assert np.all(more < 0.02 * herd.share.sum())
+
+
+@pytest.mark.parametrize("seed", [51, 52, 53])
+def test_ten_wrong_reports_that_nobody_contradicts_make_no_horse_unsafe(seed: int):
+    """Of three more herds, horses that feel the cold among them: where one voice alone says ten times that every horse
+    sweats, none is near shivering in one hour of fifty more than if nobody had said a word.
+    """
+    herd = world("inland", None, seed=seed, days=20)
+    lied, silent = (live(herd, lie=lie, honest=False) for lie in (Told("sweating", 4), None))
+    more = near_shivering(herd, lied.worn) - near_shivering(herd, silent.worn)
+    assert np.all(more < 0.02 * herd.share.sum())
+
+
+@pytest.mark.parametrize("seed", [51, 52, 53])
+def test_ten_wrong_reports_that_others_contradict_leave_no_horse_worse_off_than_silence(seed: int):
+    """The same herds while others tell the truth: none is near shivering in one hour of fifty more than by the truth
+    alone or by the model alone, whichever is more; what was true and is drowned for a while falls back to the model.
+    """
+    herd = world("inland", None, seed=seed, days=20)
+    lied, without, silent = live(herd, lie=Told("sweating", 4)), live(herd), live(herd, honest=False)
+    usual = np.maximum(near_shivering(herd, without.worn), near_shivering(herd, silent.worn))
+    assert np.all(near_shivering(herd, lied.worn) - usual < 0.02 * herd.share.sum())
 
 
 @pytest.mark.parametrize("sign", ["sweating", "cold"])
