@@ -132,6 +132,14 @@ def pieces_listed(items: Sequence[Item], at: int) -> list[Piece]:
     return found if all(i.piece is not None or i.mark or i.has("and", "article") for i in behind) else []
 
 
+def wearer_ahead(items: Sequence[Item], at: int) -> tuple[str, ...]:
+    """Whose rug ends the clause: "sweat marks under Rosie's rug"."""
+    rest = [i for i in items[at + 1 :] if not i.mark]
+    last = rest[-1].piece if rest else None
+    under = len(rest) == 2 and rest[0].has("under", "in") and not any(i.horses for i in items)
+    return last.owners if under and last is not None else ()
+
+
 def horse_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]

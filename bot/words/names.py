@@ -59,6 +59,11 @@ def distance(one: str, other: str, limit: int) -> int:
     return int(OSA.distance(one, other, score_cutoff=limit))
 
 
+def sounded(word: str) -> str:
+    """As it is heard: Rustie, Rustey and Rusty end alike."""
+    return word[:-2] + "y" if word.endswith(("ie", "ey")) else word
+
+
 def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
     best: int = 3
     found: list[str] = []
@@ -67,7 +72,7 @@ def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
         allowed = min(budget(name), best)
         if allowed == 0 or abs(len(name) - len(word)) > allowed:
             continue
-        apart = distance(word, name, allowed)
+        apart = min(distance(word, name, allowed), 1 + distance(sounded(word), sounded(name), allowed))
         if apart <= allowed and (apart < best or horse not in found):
             found = [horse] if apart < best else [*found, horse]
             names = [name] if apart < best else [*names, name]

@@ -15,7 +15,7 @@ SHORT = 6  # words that say no more than that somebody shivers
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
-    "guess", "said", "what", "question", "idiom", "i", "visitor", "but", "neither", "mass",
+    "guess", "said", "what", "idiom", "i", "visitor", "but", "neither", "mass",
 )  # fmt: skip
 
 
@@ -38,8 +38,9 @@ def shivering(items: Sequence[Item]) -> Seen | None:
     sure = [item for item in words if item.horse and item.exact]
     if len(words) > LONGEST or len(horses) != 1 or len(sure) != 1:
         return None
-    if not any(item.has("sign shivering") for item in words) or any(item.has(*BLOCKS) or item.person for item in words):
+    told = [item for k, item in enumerate(words) if not (item.has("she") and k and words[k - 1].horses)]  # "Pip who is"
+    if not any(item.has("sign shivering") for item in words) or any(item.has(*BLOCKS) or item.person for item in told):
         return None
-    if any(item.mark and item.raw in "?¿" for item in items):
+    if any(item.mark and item.raw in "?¿" for item in items) or words[0].has("question"):
         return None
     return Seen(sure[0].horses[0], "shivering")

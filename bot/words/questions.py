@@ -31,6 +31,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
+    if first.has("ask ready") and " " in first.text and any(i.piece for i in words):
+        return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state") or (second.has("ask wearing") and third.has("what"))):
         return True  # "Soleil porte quoi"
@@ -191,7 +193,9 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
         return False
     if " " not in phrase.text:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
-    return all(soft(i) or i.has("polite", "time", "ask tonight", "plan", "i", "everyone") for i in rest)
+    of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
+    small = ("polite", "time", "ask tonight", "plan", "i", "everyone")
+    return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:

@@ -190,7 +190,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
     after = next((i for i in items[at + 1 :] if not _passing(i)), None)
     if not any(not i.mark for k, i in enumerate(items) if k != at):
         return True
-    if not item.has("weekday") and (before is None or before.text == "\n") and items[at + 1].text == ":":
+    starts = before is None or before.text in ("\n", ",") or before.has("and")
+    if not item.has("weekday") and starts and at + 1 < len(items) and items[at + 1].text == ":":
         return True
     follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
     if after is not None and after.kinds("style") and "clip" in after.text:

@@ -18,6 +18,7 @@ from bot.words.around import (
     setting_of,
     sign_of,
     something_of_hers,
+    wearer_ahead,
 )
 from bot.words.clauses import Clause, soft
 from bot.words.clothes import Piece
@@ -155,6 +156,8 @@ def _predicate(reading: _Reading, at: int) -> None:
         _state(reading, at, listed)
     elif ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
         _state(reading, at, [ahead])
+    elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
+        _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):
         reading.waiting.append(at)
         return

@@ -25,7 +25,9 @@ PHRASES = {
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering, shaking with
         cold, shaking from cold, shaking from the cold, shaking with the cold, shaking like a leaf,
         shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold, shaking,
-        shaking badly, shaking so badly, shakey, shaky, having the shakes, got the shakes, the shakes
+        shaking badly, shaking so badly, shakey, shaky, having the shakes, got the shakes,
+        the shakes, vibrating with cold, quivering with cold, shuddering, juddering,
+        shaking with fever
     """,
     "sign cold": """
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -49,7 +51,8 @@ PHRASES = {
         temperature, warm and snug, a good temperature, a nice temperature, all well with, all fine
         with, all good with, no problems with, no problem with, no issues with, nothing wrong with,
         nothing to report on, all ok with, all okay with, warm underneath, warm under the rug,
-        warm under her rug, warm under his rug
+        warm under her rug, warm under his rug, nice temp, temp good, temp fine, temp is fine,
+        temp spot on, happy as larry, happy as a clam, happy as can be, warm and well
     """,
     "sign rubbed": """
         rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug
@@ -59,7 +62,9 @@ PHRASES = {
         blanket sore, blanket sores, sore shoulder, sore shoulders, sore from the rug, sore from her
         rug, sore from his rug, raw patch, raw patches, raw spot, raw spots, sore patch, sore spot, a
         sore on, sores on, hair worn off, hair is worn, hair rubbed, rubbed bare, rubs her raw, rubs
-        him raw, pressure sore, pressure sores, rug burn, chafe, chafe marks, a raw shoulder
+        him raw, pressure sore, pressure sores, rug burn, chafe, chafe marks, a raw shoulder,
+        sore wither, raw wither, rubbed wither, sore on the wither, sore on her wither,
+        sore on his wither, sore point of shoulder, sore from the big, are sore from, is sore from
     """,
     "sign unwell": """
         unwell, colic, colicking, colicky, colicing, poorly, ill, sick, coughing, cough, off feed, off
@@ -87,7 +92,9 @@ PHRASES = {
         no droppings, gut sounds, kicking at his belly, kicking at her belly, looking at his belly,
         looking at her belly, looking at her flanks, looking at his flanks, laminitis, tying up, tied
         up badly, weak, wobbly, swaying, staggering, very quiet, really quiet, bit off, off this
-        morning, off today, off tonight, 
+        morning, off today, off tonight, not touched her, not touched his, not touched her hay,
+        not touched his hay, not touched the hay, not touched her feed, not touched his feed,
+        not touched breakfast, not touched dinner
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -151,7 +158,7 @@ PHRASES = {
         vanished, disappeared, nowhere to be found, nobody can find, no one can find, has gone
         walkabout, gone walkabout, gone awol, awol, not there, not on the rack, can t find, has
         vanished, no sign of, can not see, cannot locate, can not locate, misplaced, mislaid, nicked,
-        stolen, walked off, no one knows where
+        stolen, walked off, no one knows where, is nowhere, nowhere, nowhere to be seen, not where it should be
     """,
     "state found": """
         found, turned up, here after all, been found, has been found, was found, has turned up, found
@@ -438,7 +445,10 @@ PHRASES = {
         ever so, awful, perfectly, nicely, lovely and, bloody, flipping, freaking, really quite
     """,
     "if": "if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else, so that",
-    "when": "when, while, by the time, until, till, before, where, whenever, although, though",
+    "when": """
+        when, while, by the time, until, till, before, where, whenever, although, though, despite,
+        in spite of, even with, even in
+    """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
         will, going to, gonna, tomorrow, tmrw, tmr, tmw, next week, next time, next month, later,
@@ -573,7 +583,8 @@ PHRASES = {
         is, there are, poor lad, poor girl, poor boy, poor mare, poor sod, bless her, bless him,
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
         all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
-        seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please
+        seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please,
+        miserable, sorry for herself, sorry for himself, tucked up
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -641,7 +652,11 @@ PHRASES = {
         in, what are they all in, what are they all wearing, what is everyone wearing tonight, what
         does everyone need, what do they need, what is on for, whats on for, what is the plan tonight,
         what is the plan for tonight, what is the plan today, remind me of the plan, what needs to go
-        on, what goes on who, who wears what, who is in what, who gets what
+        on, what goes on who, who wears what, who is in what, who gets what, give me the list,
+        give us the list, can i have the list, could i have the list, post the list,
+        post the list again, send the list again, list one more time, give me the plan,
+        what rugs are we on, what is everyone on, what are we rugging, rugs for tonight,
+        rugs for today, plan for, the plan for, what is the plan for, list for
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is
@@ -718,7 +733,16 @@ PHRASES = {
         how cold is it going, how cold is it going tonight, how low tonight,
         what is tonight looking like, how does tonight look, what is the weather looking like,
         what is it doing tonight, tonight's weather, tonight's forecast, tomorrow's weather,
-        tomorrow's forecast, today's weather
+        tomorrow's forecast, today's weather, is it going to be wet, is it going to be wet tomorrow,
+        is it going to be wet tonight, will it be wet, will it be wet tonight, will it be dry,
+        will it be dry tonight, is it going to be dry, will it be icy, is it going to be icy,
+        will it be stormy, is it going to be warm, will it be warm tonight,
+        what will tonight be like, what is tomorrow looking like, when will it rain,
+        when will the rain stop, when does the rain stop, when does the wind drop,
+        how strong is the wind, how much wind, is it raining later, is it raining tonight,
+        rain later, any rain later, is it raining tomorrow, is it snowing tonight,
+        is it freezing tonight, any frost coming, any ice coming, any wind coming, any storms coming,
+        is there any rain coming, is there rain coming
     """,
     "ask forecast marked": "rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow",
     "ask help": """

@@ -44,7 +44,8 @@ PHRASES = {
         réchauffé||e, s'est rafraîchi||e, a séché, tout chaud nickel, chaud et sec, chauds et secs,
         chaude et au sec, tiède et sec, tout va bien pour, rien à signaler pour, ras pour, aucun souci
         pour, pas de souci pour, pas de sueur sur, pas une goutte de sueur, aucune sueur, au chaud et
-        bien, plus de frissons, plus de tremblements, fini de grelotter, fini de trembler
+        bien, plus de frissons, plus de tremblements, fini de grelotter, fini de trembler,
+        bien chaud||e, sec et chaud, sèche et chaude, bien sèche et bien chaude
     """,
     "sign rubbed": """
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frotte, frottent,
@@ -90,7 +91,7 @@ PHRASES = {
     "dry": """
         sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de
         nouveau sèche, sèche à nouveau, dry, enfin sec, enfin sèche, complètement sec, complètement
-        sèche, bien séché||e, sec maintenant
+        sèche, bien séché||e, sec maintenant, a séché, ont séché, a bien séché, est séché||e
     """,
     "damp": """
         humide|s, moite|s, encore un peu mouillé||e, pas sec, pas sèche, pas encore sec, pas encore
@@ -231,7 +232,8 @@ PHRASES = {
         le dos, sans couv, découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a
         pas de couverture, sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus,
         toutes nues, bare, naked, à nu, sans rien du tout, rien du tout sur le dos, n'a rien,
-        déshabillé||e|s, laissé||e nu||e, laissé||e sans couverture, nue comme un ver, nu comme un ver
+        déshabillé||e|s, laissé||e nu||e, laissé||e sans couverture, nue comme un ver,
+        nu comme un ver, n'a plus rien sur le dos, n'a plus rien, plus rien sur le dos
     """,
     "nothing": "rien, tout",
     "without": "sans",
@@ -523,7 +525,7 @@ PHRASES = {
         soudain, partout, on, ont, signes de, se, s', n', t, même pas, l', c', ci, sous, quelques, pas
         mieux, n'est pas mieux, beaucoup, bcp, un peu trop, elle aussi, lui aussi, drôlement, là
         dessous, du coup, quoi, la pauvre, le pauvre, pauvre bête, hélas, de partout, comme tout,
-        comme d'hab, ma foi, en tout cas, prend l'eau, fuit, essoufflé||e
+        comme d'hab, ma foi, en tout cas, prend l'eau, fuit, essoufflé||e, seulement, uniquement, simplement
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout
