@@ -72,7 +72,9 @@ def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
         allowed = min(budget(name), best)
         if allowed == 0 or abs(len(name) - len(word)) > allowed:
             continue
-        apart = min(distance(word, name, allowed), 1 + distance(sounded(word), sounded(name), allowed))
+        apart = distance(word, name, allowed)
+        if apart > 1 and sounded(word) == sounded(name):
+            apart = 1
         if apart <= allowed and (apart < best or horse not in found):
             found = [horse] if apart < best else [*found, horse]
             names = [name] if apart < best else [*names, name]
