@@ -256,9 +256,12 @@ def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
 
 
 def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
-    """Whose it is, from "of Maple" behind it."""
+    """Whose it is, from "of Maple" or "that Maple had on" behind it."""
     if piece.owners or at >= len(items):
         return piece, at
+    worn = _worn_by(items, at)
+    if worn is not None:
+        return replace(piece, owners=items[worn].horses), worn + 3
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = items[at + 1] if at + 1 < len(items) else None
         if after is None or after.mark or predicate(after) or after.has("is"):
@@ -277,6 +280,15 @@ def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         if not joined:
             break
     return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+
+
+def _worn_by(items: Sequence[Item], at: int) -> int | None:
+    """Where the horse stands in "(the liner) that Misty had on is wet"; None where this is no such tale."""
+    place = at if items[at].horse else at + 1
+    if place + 3 >= len(items) or not items[place].horse or (place > at and not items[at].has("it", "question")):
+        return None
+    had, on, then = items[place + 1 : place + 4]
+    return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
 
 
 def _last_of_list(items: Sequence[Item], at: int) -> bool:

@@ -18,7 +18,7 @@ from bot.words.overlooked import shivering, who_shivers
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
 from bot.words.scan import scan, tokens_of
-from bot.words.settle import settle
+from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
@@ -62,7 +62,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     names, reply = telling.roster, telling.reply
     mine = telling.mine
     scanned = [_own(item, mine) for item in scan(tokens, lexicon(language), names)]
-    settled = settle(scanned)
+    settled = without_doubtful(settle(scanned))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))

@@ -112,6 +112,20 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     return after or (before and ends)
 
 
+def without_doubtful(items: Sequence[Item]) -> list[Item]:
+    """Without "and maybe Ned" behind another name: what follows is told of the other, and of Ned nobody is sure."""
+    kept: list[Item] = []
+    at = 0
+    while at < len(items):
+        doubt = items[at].has("and") and [i.has("plan", "guess") and i.known for i in items[at + 1 : at + 2]] == [True]
+        if doubt and kept and kept[-1].horses and at + 2 < len(items) and items[at + 2].horse:
+            at += 3
+            continue
+        kept.append(items[at])
+        at += 1
+    return kept
+
+
 def _told(item: Item) -> bool:
     return predicate(item) or item.has("done", "bare")
 
@@ -217,6 +231,8 @@ def _may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
         return False
     if _well(rest) and not item.has("weekday"):
         return False
+    if item.has("weekday") and _soaked(rest):
+        return False
     return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
 
 
@@ -236,6 +252,12 @@ def _sure_sign(rest: Sequence[Item]) -> bool:
     return dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said)
 
 
+def _soaked(rest: Sequence[Item]) -> bool:
+    """As in "sunday is soaked": a day is wet, only a horse is soaked."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
+
+
 def _well(rest: Sequence[Item]) -> bool:
     """As in "misty fine": nobody says that of the weather."""
     said = next((i for i in rest if predicate(i) or not soft(i)), None)
@@ -253,6 +275,8 @@ def _piece(item: Item) -> bool:
 def _weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
     if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
+        return False
+    if _soaked(items[at + 1 :]):
         return False
     said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
     return said is not None and said.has(

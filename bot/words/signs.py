@@ -60,6 +60,8 @@ class _Reading:
 
 def read_signs(clause: Clause, telling: Telling) -> bool:
     """Every sign and state of a clause; whether any was told."""
+    if _asked_for(clause.items):
+        return False
     before = (len(telling.events), telling.ask)
     reading = _Reading(clause, telling)
     strapped = read_strap(clause, telling)
@@ -76,6 +78,13 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     _ended(reading)
     _remember(reading)
     return (len(telling.events), telling.ask) != before
+
+
+def _asked_for(items: Sequence[Item]) -> bool:
+    """As in "keep Birch dry": how she is to be, not how she is. Danger is heard all the same."""
+    words = [i for i in items if not i.mark and not i.has("please", "polite")]
+    told = len(words) > 2 and words[0].has("keep") and bool(words[1].horses) and predicate(words[2])
+    return told and not any(i.kinds("sign") for i in words)
 
 
 def _horse(reading: _Reading, at: int) -> None:

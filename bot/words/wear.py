@@ -64,7 +64,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
         return False
-    if any(i.piece is not None and i.piece.either for i in clause.items) or _tells_which(clause.items):
+    if any(i.piece is not None and i.piece.either for i in clause.items):
         return False
     if change.empty or not _only_that(clause):
         return False
@@ -75,15 +75,6 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
     return bool(horses)
-
-
-def _tells_which(items: Sequence[Item]) -> bool:
-    """As in "the liner that Misty had on is wet": what she had on tells which liner, and no more."""
-    piece = next((k for k, i in enumerate(items) if i.piece is not None), len(items))
-    named_at = next((k for k, i in enumerate(items) if i.horses and k > piece), piece)
-    rest = items[named_at + 1 :]
-    small = all(soft(i) and not i.mark for i in items[piece + 1 : named_at])
-    return small and len(rest) > 1 and rest[0].has("has") and rest[1].has("on") and any(map(predicate, rest))
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:

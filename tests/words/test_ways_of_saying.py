@@ -1,0 +1,62 @@
+"""Ways of saying a thing, a class a row: what is understood of each, in the barn of Oak Lane."""
+
+import pytest
+
+from bot.barn import Barn
+from bot.state import State
+from bot.words import read
+from bot.words.meaning import Heard
+
+
+def told(heard: Heard) -> list[tuple[object, ...]]:
+    """Each event's subject and what is said of it, in short."""
+    short = ("horse", "sign", "garment", "state", "wear", "about")
+    return [tuple(getattr(e, name) for name in short if getattr(e, name, None) is not None) for e in heard.events]
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # what she had on tells which piece it is, and is no change of clothes
+        ("the liner that Tucker had on is wet", [("tucker-liner", "wet")]),
+        ("the sheet Otto had on is soaked", [("otto-sheet", "soaked")]),
+        # of two names the doubtful one is left out
+        ("Tucker and maybe Otto shivering", [("Tucker", "shivering")]),
+        ("Tucker y quizás Otto tiritando", [("Tucker", "shivering")]),
+        ("Tucker et peut-être Otto grelottent", [("Tucker", "shivering")]),
+        # a day is wet, only a horse is soaked
+        ("sunday is absolutely soaked", [("Sunday", "wet")]),
+        # one more layer, and a layer instead
+        ("Clementine has her liner on as well", [("Clementine", ("clem-liner", "clem-sheet"))]),
+        ("Lady Grey has been changed into her sheet", [("Lady Grey", ("grey-sheet",))]),
+        # an answer with "nope" in it
+        ("Tucker nope still shivering", [("Tucker", "shivering")]),
+        # a wish beside a danger
+        ("keep Tucker in he's shivering", [("Tucker", "shivering")]),
+        # everyday questions
+        ("who have we got left", [("left",)]),
+        ("how low is it going tonight", [("forecast",)]),
+        ("the plan for Otto", [("Otto", "today")]),
+    ],
+)
+def test_a_way_of_saying_it_is_understood(
+    text: str, expected: list[tuple[object, ...]], oak: Barn, oak_now: State
+) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(read(text, oak.people[0], oak, oak_now)) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "keep Tucker dry",  # how he is to be
+        "sunday is wet",  # the day
+        "sunday was soaked",
+        "Tucker the barn cat is sick",
+        "Willow was brilliant today",
+        "is Tucker warm enough tonight?",
+    ],
+)
+def test_what_only_sounds_like_a_report_is_left_alone(text: str, oak: Barn, oak_now: State) -> None:
+    """Wishes, days, other animals, praise, questions to people."""
+    assert read(text, oak.people[0], oak, oak_now).chatter
