@@ -37,7 +37,7 @@ WORK_LASTS = timedelta(hours=3)
 WORK_TOLD_AFTER = timedelta(hours=1)  # "sweaty", and a while later "she was just ridden"
 ILLNESS_LASTS = timedelta(hours=48)
 ROUND_BEFORE, ROUND_AFTER = timedelta(hours=1), timedelta(hours=2)  # ticked then, somebody was with the horses
-MOST_QUIET = 60  # rounds without a remark: a month's
+MOST_QUIET = 28  # rounds without a remark: a fortnight's
 MOST_HUNG = 60  # of what hands found on the rail: a winter's worth
 WATER: tuple[GarmentWord, ...] = ("damp", "wet", "soaked")
 CALM = frozenset({"comfortable", "sweating", "hot"})  # signs that end a cold danger
