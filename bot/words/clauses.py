@@ -191,6 +191,8 @@ def _subject(item: Item) -> bool:
 
 
 def _complete(items: Sequence[Item]) -> bool:
+    while items and items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
+        items = items[1:]
     horse = any(
         i.horses or i.has("she", "everyone", "all horses") or (i.piece and (i.piece.owners or i.piece.their))
         for i in items

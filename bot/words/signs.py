@@ -132,7 +132,8 @@ def _other_word(reading: _Reading, at: int) -> None:
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
     if item.has("not", "stopped"):
-        reading.denied, reading.spent = True, False
+        still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
+        reading.denied, reading.spent = not still, False
     elif item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
         reading.gap = 0  # "her sheet leaks at the seam, soaked"
     elif item.mark and reading.spent:  # "no better, still shivering"

@@ -101,7 +101,8 @@ def _change(clause: Clause) -> _Change:
     items = clause.items
     pieces = [(k, i.piece) for k, i in enumerate(items) if i.piece is not None]
     change = _Change(over=clause.has("over"))
-    denied = clause.has("not")
+    others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
+    denied = clause.has("not") and not others
     if clause.has("bare"):
         change.all_off = not denied
         return change
@@ -117,8 +118,13 @@ def _change(clause: Clause) -> _Change:
         mode = mode_of(items, k)
         if mode == "whole" and any(predicate(i) for i in items[:k]):
             continue  # "sweaty under her rug"
-        _place(change, mode, piece, denied=denied)
+        _place(change, "off" if k in others else mode, piece, denied=denied)
     return change
+
+
+def _not_this(items: Sequence[Item], at: int) -> bool:
+    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her")]
+    return bool(before) and before[-1].has("not")
 
 
 def _strips(items: Sequence[Item]) -> bool:

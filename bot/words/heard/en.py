@@ -52,7 +52,8 @@ PHRASES = {
         with, all good with, no problems with, no problem with, no issues with, nothing wrong with,
         nothing to report on, all ok with, all okay with, warm underneath, warm under the rug,
         warm under her rug, warm under his rug, nice temp, temp good, temp fine, temp is fine,
-        temp spot on, happy as larry, happy as a clam, happy as can be, warm and well
+        temp spot on, happy as larry, happy as a clam, happy as can be, warm and well, no sweat,
+        happier, much happier, a lot happier, loads happier, more comfortable, much more comfortable
     """,
     "sign rubbed": """
         rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug
@@ -141,7 +142,8 @@ PHRASES = {
         in the machine now, at the rug wash, at the rug cleaners, to the rug wash, gone to the
         cleaners, gone to the laundry, needs washing so in the machine, being cleaned, at the
         launderette, at the laundrette, home to wash, home to be washed, home for a wash,
-        in for a wash, gone for a wash, in the washer
+        in for a wash, gone for a wash, in the washer, to be cleaned, sent to be cleaned,
+        gone to be cleaned, off to be cleaned
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -402,7 +404,8 @@ PHRASES = {
         the list is done, list is done, list finished, all on the list done, that is me done everyone
         rugged, evening is done, morning is done, evening done, morning done, evenings done,
         mornings done, evening stables done, morning stables done, all of the horses done,
-        all horses rugged as per the list
+        all horses rugged as per the list, whole yard done, whole yard is done,
+        the whole yard is done, yard done, whole yard finished, whole place done
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my
@@ -416,7 +419,9 @@ PHRASES = {
         that, rewind, cancel my last, cancel last, cancel the last one, oops wrong horse, oops wrong
         one, that was wrong, that was wrong undo, strike my last, reverse that, scrap my last one,
         scrap my last, scrap the last one, scrap it, bin that, bin my last one, bin my last,
-        undo my last one, undo my last report, take back my last one, delete my last one
+        undo my last one, undo my last report, take back my last one, delete my last one,
+        ignore that last one, ignore that one, forget that, forget that one, forget that last one,
+        scrap that one
     """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
@@ -431,7 +436,9 @@ PHRASES = {
         not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt,
         aint, doesnt, without any, isn, no more, nothing like, hardly, by no means
     """,
-    "stopped": "stopped, quit, no longer, not any more, no more, ceased",
+    "stopped": """
+        stopped, quit, no longer, not any more, no more, ceased, stop, stopping
+    """,
     "not any more": "anymore, any more, any longer, now",
     "nearly": "nearly, almost, mostly, not quite, halfway, half, not fully, not completely, not yet, barely",
     "a little": """
@@ -515,7 +522,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
-        wet behind the ears, hot to trot, cold feet, cold shoulder, no sweat, do not sweat, hot mess,
+        wet behind the ears, hot to trot, cold feet, cold shoulder, do not sweat, hot mess,
         cold backed, in season, in heat, in foal, in charge, in love, in trouble, in a mood, in a bad
         mood, in good form, out of hay, out of work, in work, in training, good girl, good boy, good
         to go, good as gold, in the way, in a way, hot shot, out of the way, out of control, on fire,
@@ -677,7 +684,9 @@ PHRASES = {
         outstanding, who remains to be done, left to do, who have we got left, who have i got left,
         which ones left, which are left, which horses left, which horses have not been done,
         which horses have not been done yet, which have not been done, which have not been done yet,
-        which ones have not been done, which ones have not been done yet, what horses are left
+        which ones have not been done, which ones have not been done yet, what horses are left,
+        is anyone left to do, is anyone left, is anybody left, is there anyone left,
+        is there anyone left to do, anyone else to do, who else is to do
     """,
     "ask drying": """
         what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
@@ -742,7 +751,9 @@ PHRASES = {
         how strong is the wind, how much wind, is it raining later, is it raining tonight,
         rain later, any rain later, is it raining tomorrow, is it snowing tonight,
         is it freezing tonight, any frost coming, any ice coming, any wind coming, any storms coming,
-        is there any rain coming, is there rain coming
+        is there any rain coming, is there rain coming, will there be rain,
+        will there be rain tonight, will there be snow, will there be wind,
+        is there going to be rain, is there going to be frost
     """,
     "ask forecast marked": "rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow",
     "ask help": """

@@ -381,7 +381,7 @@ PHRASES = {
         el último, anula mi último mensaje, cancela lo último, cancela el último, quita lo último,
         deshaz el último, perdón borra, me equivoqué borra eso, no deshaz, retira eso, retira lo
         último, elimina eso, elimina lo último, olvida lo último, ignora lo último, ignora mi último
-        mensaje, error deshaz
+        mensaje, error deshaz, deshaz, deshazlo, deshaz eso, error deshaz, anula lo último
     """,
     "no": "no, perdón, mejor dicho, uy, ups, digo, me equivoqué",
     "i mean": "quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad",
@@ -643,7 +643,7 @@ PHRASES = {
         lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va
         a llevar, tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar,
         le pongo a, viste, hay que poner, le corresponde, conjunto, ropa, se le pone, llevar, lleva
-        encima, atuendo, equipo
+        encima, atuendo, equipo, capas
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,

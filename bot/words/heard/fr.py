@@ -45,7 +45,7 @@ PHRASES = {
         chaude et au sec, tiède et sec, tout va bien pour, rien à signaler pour, ras pour, aucun souci
         pour, pas de souci pour, pas de sueur sur, pas une goutte de sueur, aucune sueur, au chaud et
         bien, plus de frissons, plus de tremblements, fini de grelotter, fini de trembler,
-        bien chaud||e, sec et chaud, sèche et chaude, bien sèche et bien chaude
+        bien chaud||e, sec et chaud, sèche et chaude, bien sèche et bien chaude, plus à l'aise
     """,
     "sign rubbed": """
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frotte, frottent,
@@ -246,7 +246,9 @@ PHRASES = {
         une tonte à, fait une tonte, passé||e à la tondeuse, passé||e sous la tondeuse
     """,
     "style none": "pas tondu||e, le poil a repoussé, poil repoussé, tonte repoussée, poil est revenu",
-    "style bib": "bavette, poitrail, tonte bavette, tonte poitrail, tonte en bavette",
+    "style bib": """
+        bavette, poitrail, tonte bavette, tonte poitrail, tonte en bavette, en bib, bib clip
+    """,
     "style trace": """
         trace, tonte trace, tonte de trait, attelage, tonte attelage, irlandaise, tonte irlandaise, tonte
         partielle
@@ -645,7 +647,7 @@ PHRASES = {
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui
         met, je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met
         on, doit on mettre, va porter, dois je mettre, en quoi, tenue, tenues, habits, équipement,
-        porter, sur le dos
+        porter, sur le dos, couches, épaisseurs
     """,
     "ask tonight": """
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain,
