@@ -13,6 +13,7 @@ from bot.words.heard import LANGUAGES
 from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
+from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import shivering, who_shivers
 from bot.words.questions import asks, read_question
@@ -66,7 +67,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = find(settled, names, mine)
+    items = mended(find(settled, names, mine))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

@@ -31,6 +31,11 @@ def told(heard: Heard) -> list[tuple[object, ...]]:
         ("Lady Grey has been changed into her sheet", [("Lady Grey", ("grey-sheet",))]),
         # an answer with "nope" in it
         ("Tucker nope still shivering", [("Tucker", "shivering")]),
+        # mended while speaking
+        ("Tucker's sheet is wet, no, his liner", [("tucker-liner", "wet")]),
+        ("Otto in his sheet, no sorry his heavy", [("Otto", ("otto-heavy",))]),
+        ("Tucker's sheet is wet, I mean Otto's", [("otto-sheet", "wet")]),
+        ("Otto in his sheet, no neck", [("Otto", ("otto-sheet",))]),
         # a wish beside a danger
         ("keep Tucker in he's shivering", [("Tucker", "shivering")]),
         # everyday questions

@@ -1,0 +1,73 @@
+"""What somebody mends while speaking: "Misty's sheet is wet, no, her liner" is of the liner."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.words.clauses import soft
+from bot.words.items import Item
+
+REACH = 12  # words between what was said and what was meant
+ENDS = ".!…\n,;"
+SMALL = ("polite", "time", "no", "i mean", "i", "article", "in")
+
+
+def mended(items: Sequence[Item]) -> list[Item]:
+    """The items as they were meant: the piece that was said first gives way to the one said after "no, …"."""
+    kept: list[Item] = []
+    at = 0
+    while at < len(items):
+        after = _second_thought(items, at)
+        last = _last_piece(kept) if after else None
+        if last is None:
+            kept.append(items[at])
+            at += 1
+            continue
+        if items[after].has("instead of"):  # "on over… no, instead of her sheet"
+            while kept[-1].mark or kept[-1].has("over"):
+                kept.pop()
+            at = after
+            continue
+        kept[last] = _meant(kept[last], items[after])
+        at = after + (1 if items[after].piece is not None else 2)
+    return kept
+
+
+def _last_piece(kept: Sequence[Item]) -> int | None:
+    return next((k for k in range(len(kept) - 1, max(len(kept) - REACH, -1), -1) if kept[k].piece is not None), None)
+
+
+def _second_thought(items: Sequence[Item], at: int) -> int:
+    """Where what was meant stands, after "no," or "I mean" behind a mark; 0 where nobody mends anything."""
+    opens = at > 0 and items[at - 1].mark and items[at].has("no")
+    if not (opens or items[at].has("i mean") or (at > 0 and items[at - 1].mark and items[at].has("undo"))):
+        return 0
+    meant = at + 1
+    while meant < len(items) and (
+        items[meant].text in (",", "…", "-") or items[meant].has(*SMALL) or soft(items[meant])
+    ):
+        if items[meant].piece is not None or items[meant].horses:
+            break
+        meant += 1
+    if meant >= len(items):
+        return 0
+    if items[meant].has("instead of"):
+        return meant
+    piece = items[meant].piece
+    if piece is not None and meant == at + 1 and items[at].text == "no" and not (piece.their or piece.owners):
+        return 0  # "in his sheet, no liner"
+    whose = bool(items[meant].horses) and meant + 1 < len(items) and items[meant + 1].text == "'s"
+    end = meant + (2 if whose else 1)
+    return meant if (piece is not None or whose) and (end >= len(items) or items[end].text in ENDS) else 0
+
+
+def _passed(item: Item) -> bool:
+    said = item.piece is not None or item.horses or item.has("instead of")
+    return not said and (item.text in (",", "…", "-") or item.has(*SMALL) or soft(item))
+
+
+def _meant(first: Item, second: Item) -> Item:
+    """The second piece, or the first one of the other horse."""
+    if first.piece is None or second.piece is None:
+        return first if first.piece is None else replace(first, piece=replace(first.piece, owners=second.horses))
+    its_own = second.piece.owners or second.piece.spare
+    return second if its_own else replace(second, piece=replace(second.piece, owners=first.piece.owners))
