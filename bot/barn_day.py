@@ -197,10 +197,8 @@ class BarnDay:
         self.filed = True
 
     def _rounds(self, now: datetime) -> None:
-        due, first = rounds.due(self.barn, now, self.state.posted, self.since), not self.state.posted
+        due = rounds.due(self.barn, now, self.state.posted, self.since)
         missed = [d for d in due if d.standing == "missed"]
-        if first and len(missed) < len(due):  # there is a list to begin with: nobody waits for an older one
-            missed = []
         if missed and not rounds.quiet(self.barn, now):
             self._missed(missed, now)
         for one in due:

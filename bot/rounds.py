@@ -71,7 +71,9 @@ def due(barn: Barn, now: datetime, posted: frozenset[tuple[str, date]], since: d
     clocks = {round_.name: round_.at for round_ in barn.rounds}
     began = min(((day, clocks.get(name, time())) for name, day in posted), default=(date.min, time()))
     open_ = [(day, w) for day, w in found if (w.round, day) not in posted and (day, clocks[w.round]) > began]
-    return [DuePost(w, day, _standing(barn, w, now)) for day, w in open_]
+    owed = [DuePost(w, day, _standing(barn, w, now)) for day, w in open_]
+    # at a first start with a list to begin with, nobody waits for an older one
+    return [one for one in owed if posted or one.standing != "missed"] or owed
 
 
 def _standing(barn: Barn, window: Window, now: datetime) -> Literal["on time", "late", "missed"]:

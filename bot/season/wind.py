@@ -1,6 +1,6 @@
-"""How hard the wind blows at this barn, as all its horses tell it: said beside the mirror, for people to act on.
+"""How hard the wind blows at this barn, as all its horses tell it: said beside the mirror, for people to know.
 
-It moves no plan by itself: `exposure` in the barn file does, and whoever knows the field decides.
+The plan finds it for itself (`rules/shared.py`) and allows for it; `exposure` in the barn file may be what is wrong.
 """
 
 from collections.abc import Iterable
@@ -56,5 +56,5 @@ def line(factor: Factor | None) -> str:
     harder = "harder" if factor.value > 1 else "less hard"
     return (
         f"Horses in wind were found as if it blew {harder} here than expected ({factor.value:.1f} times): "
-        "if you agree, change exposure in the barn file."
+        "the plan allows for it. If the field is not as the barn file says, mend its exposure."
     )

@@ -222,3 +222,8 @@ def test_windows_follow_each_other_without_gaps(zone: str, at: datetime, times: 
 def test_quiet_hours_run_over_midnight(clock: str, expected: bool) -> None:
     """From half past nine to half past five, by the barn's own clock."""
     assert quiet(barn(), new_york(f"2026-11-26 {clock}")) is expected
+
+
+def test_a_first_start_with_a_list_to_post_speaks_of_no_older_one() -> None:
+    """At ten to four the evening's list is due; the morning's, never promised, is not said to be missed."""
+    assert names(due(barn(), new_york("2026-11-26 15:50"), frozenset())) == [("r16:30", "on time")]
