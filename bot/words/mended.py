@@ -16,6 +16,9 @@ def mended(items: Sequence[Item]) -> list[Item]:
     kept: list[Item] = []
     at = 0
     while at < len(items):
+        if _not_that_piece(items, at) and _last_piece(kept) is not None:
+            at += 2
+            continue
         after = _second_thought(items, at)
         last = _last_piece(kept) if after else None
         if last is None:
@@ -30,6 +33,13 @@ def mended(items: Sequence[Item]) -> list[Item]:
         kept[last] = _meant(kept[last], items[after])
         at = after + (1 if items[after].piece is not None else 2)
     return kept
+
+
+def _not_that_piece(items: Sequence[Item], at: int) -> bool:
+    """As in "in his sheet, not the medium" with nothing more said of the medium."""
+    if not items[at].has("not") or at + 1 >= len(items) or items[at + 1].piece is None:
+        return False
+    return at + 2 >= len(items) or items[at + 2].text in ENDS
 
 
 def _last_piece(kept: Sequence[Item]) -> int | None:

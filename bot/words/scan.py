@@ -32,7 +32,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    texts = [t.text for t in tokens]
+    texts = tuple(t.text for t in tokens)
     shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
     at = 0
     while at < len(tokens):
@@ -47,7 +47,7 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     return items
 
 
-def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:
+def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:
     token = tokens[at]
     plainly = _plainly(tokens, texts, at, lexicon, roster)
     if plainly is not None:
@@ -78,9 +78,7 @@ def _longest(tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, r
     ), taken
 
 
-def _plainly(
-    tokens: list[Token], texts: list[str], at: int, lexicon: Lexicon, roster: Roster
-) -> tuple[Item, int] | None:
+def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int] | None:
     """A mark, an hour, a name with marks in it, or a garment's id as the file writes it; None for any other word."""
     token = tokens[at]
     if token.kind == "name":
@@ -91,13 +89,13 @@ def _plainly(
         return Item(token.text, token.raw, means, mark=mark, clock=token.kind == "clock"), 1
     tied = at + 1 < len(tokens) and tokens[at + 1].tied
     for length in (6, 5, 4, 3, 2) if tied else (1,):
-        ident = _hyphened(tokens, at, length)
+        ident = _hyphened(tokens, at, length) if tied or token.tied else token.text
         if ident in roster.ids:
             return Item(ident, ident, pieces=(roster.ids[ident],)), length
     return None
 
 
-def _slipped(token: Token, texts: list[str], at: int, taken: int, roster: Roster) -> tuple[Item, int] | None:
+def _slipped(token: Token, texts: Words, at: int, taken: int, roster: Roster) -> tuple[Item, int] | None:
     """A longer name with a slip in one word, or a name that lost its apostrophe: "Tuckers sheet"."""
     longer = _long_name(texts, at, roster)
     if longer is not None:
@@ -118,29 +116,29 @@ def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: in
     return means if helped else means - set(VERBS)
 
 
-def _phrase(texts: list[str], at: int, lexicon: Lexicon) -> tuple[frozenset[str], int]:
+def _phrase(texts: Words, at: int, lexicon: Lexicon) -> tuple[frozenset[str], int]:
     for phrase, means in lexicon.phrases.get(texts[at], ()):
-        if texts[at : at + len(phrase)] == list(phrase):
+        if texts[at : at + len(phrase)] == phrase:
             return means, len(phrase)
     return frozenset(), 0
 
 
-def _name(texts: list[str], at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:
+def _name(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:
     longest = 0
     found = []
     for phrase, named in table.get(texts[at], ()):
         if len(phrase) < longest:
             break
-        if texts[at : at + len(phrase)] == list(phrase):
+        if texts[at : at + len(phrase)] == phrase:
             longest = len(phrase)
             found.append(named)
     return found, longest
 
 
-def _long_name(texts: list[str], at: int, roster: Roster) -> tuple[str, int] | None:
+def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
     """A name of several words with a slip in one of them: "lady gray"."""
     for phrase, horse in roster.longer:
-        said = tuple(texts[at : at + len(phrase)])
+        said = texts[at : at + len(phrase)]
         alike = [a for a, b in zip(said, phrase) if a == b]
         if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:
             continue
@@ -172,10 +170,10 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
-        meant = replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0], horses=horses, sure=len(horses) == 1)
+        meant = replace(item, text=bent, means=_phrase((bent,), 0, lexicon)[0], horses=horses, sure=len(horses) == 1)
         return replace(meant, known=of_a_language(bent)) if meant.sure else replace(meant, exact=False)
     if bent:
-        return replace(item, text=bent, means=_phrase([bent], 0, lexicon)[0])
+        return replace(item, text=bent, means=_phrase((bent,), 0, lexicon)[0])
     if not horses:
         return item
     names = [name for name, horse in roster.spelled.items() if horse in horses]

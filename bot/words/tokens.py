@@ -53,7 +53,7 @@ def tokenise(text: str) -> list[Token]:
             kind = "clock" if ":" in raw or "h" in raw else "number"
             tokens.append(Token(raw.replace(",", "."), raw, start, end, kind, tied))
         elif raw[0].isalpha():
-            elided = plain(raw) in ELIDED and text[end : end + 1] in APOSTROPHES
+            elided = text[end : end + 1] in APOSTROPHES and plain(raw) in ELIDED
             opened = [(plain(raw) + "'", raw)] if elided else _words(raw)
             tokens.extend(Token(word, written, start, end, "word", tied) for word, written in opened)
         elif not _inside_word(text, start, raw):
@@ -76,6 +76,8 @@ def _inside_word(text: str, at: int, mark: str) -> bool:
 
 def _words(raw: str) -> list[tuple[str, str]]:
     """The words in one written word, each with what was written for it."""
+    if raw.isalpha():
+        return [(plain(raw), raw)]
     parts, written = APOSTROPHE.split(plain(raw)), APOSTROPHE.split(raw)
     opened: list[tuple[str, str]] = []
     while len(parts) > 1 and parts[0] in ELIDED:

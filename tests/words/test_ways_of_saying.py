@@ -36,6 +36,7 @@ def told(heard: Heard) -> list[tuple[object, ...]]:
         ("Otto in his sheet, no sorry his heavy", [("Otto", ("otto-heavy",))]),
         ("Tucker's sheet is wet, I mean Otto's", [("otto-sheet", "wet")]),
         ("Otto in his sheet, no neck", [("Otto", ("otto-sheet",))]),
+        ("Otto in his sheet, not the heavy", [("Otto", ("otto-sheet",))]),
         # a wish beside a danger
         ("keep Tucker in he's shivering", [("Tucker", "shivering")]),
         # everyday questions
