@@ -16,8 +16,9 @@ def mended(items: Sequence[Item]) -> list[Item]:
     kept: list[Item] = []
     at = 0
     while at < len(items):
-        if _not_that_piece(items, at) and _last_piece(kept) is not None:
-            at += 2
+        denied = _not_that_piece(items, at)
+        if denied and _last_piece(kept) is not None:
+            at = denied
             continue
         after = _second_thought(items, at)
         last = _last_piece(kept) if after else None
@@ -35,11 +36,14 @@ def mended(items: Sequence[Item]) -> list[Item]:
     return kept
 
 
-def _not_that_piece(items: Sequence[Item], at: int) -> bool:
-    """As in "in his sheet, not the medium" with nothing more said of the medium."""
-    if not items[at].has("not") or at + 1 >= len(items) or items[at + 1].piece is None:
-        return False
-    return at + 2 >= len(items) or items[at + 2].text in ENDS
+def _not_that_piece(items: Sequence[Item], at: int) -> int:
+    """Behind "not the medium" with nothing more said of the medium; 0 where there is no such thing."""
+    place = at + 1
+    while place < min(len(items), at + 3) and items[place].piece is None and items[place].has("article", "of"):
+        place += 1
+    if not items[at].has("not") or place >= len(items) or items[place].piece is None:
+        return 0
+    return place + 1 if place + 1 >= len(items) or items[place + 1].text in ENDS else 0
 
 
 def _last_piece(kept: Sequence[Item]) -> int | None:
