@@ -69,6 +69,10 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if change.empty or not _only_that(clause):
         return False
     horses = _wearers(clause, change, telling)
+    if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
+        change.remove or len(horses) > 1 or clause.has("and")
+    ):
+        return False  # "Gus pulled Star's sheet off"
     for item in horses:
         _wearing(item, change, telling)
     if horses:
@@ -216,6 +220,11 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     return telling.who if moves and len(telling.who) == 1 else ()
 
 
+def _of_another(piece: Piece, horses: Sequence[Item]) -> bool:
+    """As in "Gus is wearing Star's sheet"."""
+    return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)
+
+
 def _wearing(item: Item, change: _Change, telling: Telling) -> None:
     if not item.sure:
         pending = Wearing("", ()) if change.all_off else _outfit(item.horses[0], change, telling, ask=False)
@@ -233,7 +242,8 @@ def _outfit(horse: str, change: _Change, telling: Telling, *, ask: bool) -> Wear
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
     for piece in (*change.whole, *change.add):
-        found = telling.meant(piece, horse, lend=True)
+        lent = len(piece.owners) == 1 and not piece.several
+        found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
         if not found.ids:
             if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))

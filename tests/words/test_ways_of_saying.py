@@ -37,6 +37,9 @@ def told(heard: Heard) -> list[tuple[object, ...]]:
         ("Tucker's sheet is wet, I mean Otto's", [("otto-sheet", "wet")]),
         ("Otto in his sheet, no neck", [("Otto", ("otto-sheet",))]),
         ("Otto in his sheet, not the heavy", [("Otto", ("otto-sheet",))]),
+        # one horse in another's clothes
+        ("Tucker is wearing Otto's sheet", [("Tucker", ("otto-sheet",))]),
+        ("Otto's plaid sheet is on Tucker", [("Tucker", ("otto-sheet",))]),
         # a wish beside a danger
         ("keep Tucker in he's shivering", [("Tucker", "shivering")]),
         # everyday questions
@@ -56,6 +59,9 @@ def test_a_way_of_saying_it_is_understood(
     "text",
     [
         "keep Tucker dry",  # how he is to be
+        "nearly put the sheet on Tucker",
+        "forgot to put the sheet on Tucker",
+        "Tucker pulled Otto's sheet off again",
         "sunday is wet",  # the day
         "sunday was soaked",
         "Tucker the barn cat is sick",

@@ -461,6 +461,9 @@ PHRASES = {
         will, going to, gonna, tomorrow, tmrw, tmr, tmw, next week, next time, next month, later,
         should, shall, would, could, can, may, might, must, need, needs, need to, needs to, want,
         wants, let us, lets, please, pls, plz, remember, do not forget, dont forget, make sure, hope,
+        forgot to put, forgot to take, forgot to change, forgot to swap, forgot to rug, forgot to bring,
+        forgot to turn, forgotten to put, forgotten to take, forgotten to change, meant to put, meant to take,
+        meant to change, tried to put, tried to take, nearly put, nearly took, almost put, almost took,
         hoping, hopefully, plan, plans, planning, maybe, perhaps, probably, wonder, wondering, about
         to, due, ought, have to, has to, supposed to, expecting, getting ready to, shall we, unlikely,
         likely, ready to, i will, want to, wants to, asking, ask, asked, remind, reminder, booked,
