@@ -525,6 +525,8 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        sick of, sick and tired of, sick to death of, hot on his heels, hot on her heels, hot on the heels,
+        is so cool, off with me, off with everyone, cold comfort, hot property,
         wet behind the ears, hot to trot, cold feet, cold shoulder, do not sweat, hot mess,
         cold backed, in season, in heat, in foal, in charge, in love, in trouble, in a mood, in a bad
         mood, in good form, out of hay, out of work, in work, in training, good girl, good boy, good
