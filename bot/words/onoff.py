@@ -5,6 +5,8 @@ from collections.abc import Sequence
 from bot.words.clothes import Piece
 from bot.words.items import Item, predicate
 
+ONLY = ("only", "just", "juste", "seulement", "uniquement", "solo", "sólo", "solamente")
+
 
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
@@ -30,7 +32,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "whole"
     if verb is not None:
         return "on"
-    if _in_a_piece(items, at) or _layered(items, at):
+    if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
 
@@ -70,6 +72,12 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
         )
     before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _nothing_else(items: Sequence[Item], at: int) -> bool:
+    """As in "Perle has only her sheet": a horse, "has", "only", the piece."""
+    before = items[:at]
+    return any(i.has("has") for i in before) and any(i.text in ONLY for i in items) and any(i.horses for i in before)
 
 
 def _layered(items: Sequence[Item], at: int) -> bool:

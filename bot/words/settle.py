@@ -19,6 +19,7 @@ AFTER_NAME = (
     "turned out",
     "stays",
     "rug again",
+    "do not rug",
     "has",
     "not",
     "stopped",
@@ -68,6 +69,7 @@ BEFORE_NAME = (
 )
 
 NOTHING = Item("", "")
+PARTS_OF_DAY = ("morning", "afternoon", "evening", "night", "lunch", "lunchtime", "tea", "dinner", "breakfast")
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
 
@@ -187,6 +189,8 @@ def _says(rest: Sequence[Item]) -> bool:
 def _named(items: Sequence[Item], at: int) -> bool:
     """Evidence that a word of the language is a name here."""
     item = items[at]
+    if item.has("weekday") and at + 1 < len(items) and items[at + 1].text in PARTS_OF_DAY:
+        return False  # "Sunday lunch sorted"
     if _told_apart(items, at):
         return False
     if not _wordlike(item):
@@ -218,8 +222,10 @@ def _named(items: Sequence[Item], at: int) -> bool:
         before = items[at - 2]  # "metí a Luna"
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
     precedes = precedes or (before is not None and bool(before.kinds("style")) and "clip" in before.text)
-    if before is not None and before.text in ("for", "pour", "para") and not item.has("weekday"):
-        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today") for i in items[max(0, at - 4) : at - 1])
+    asked_why = any(i.has("ask why") for i in items[:at])
+    if before is not None and before.text in ("for", "pour", "para") and (asked_why or not item.has("weekday")):
+        near = items[max(0, at - 4) : at - 1]
+        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today") for i in near)
     if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
         follows = False
     return follows or precedes

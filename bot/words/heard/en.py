@@ -35,7 +35,8 @@ PHRASES = {
         her blanket, cool behind the elbow, cool to the touch, cold underneath, under rugged,
         underdressed, cold ears, ears are cold, ears are freezing, freezing ears, cold at the girth,
         cold behind the ears, cold behind her elbow, cold behind his elbow, frozen stiff, frozen
-        solid, nithered, perished
+        solid, nithered, perished, feeling the cold, feeling cold, on the cool side,
+        on the cold side, bit on the cool side
     """,
     "sign comfortable": """
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
@@ -634,7 +635,9 @@ PHRASES = {
         pls note, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
         everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
         from the barn, hello team, remind me, quick reminder of, can you remind me, can you tell me,
-        could you tell me, tell me again
+        could you tell me, tell me again, had a look at, took a look at, had a quick look at,
+        went to see, been to see, been out to see, popped out to see, just been to see,
+        just had a look at, went to check on, been to check on
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -668,7 +671,9 @@ PHRASES = {
         give us the list, can i have the list, could i have the list, post the list,
         post the list again, send the list again, list one more time, give me the plan,
         what rugs are we on, what is everyone on, what are we rugging, rugs for tonight,
-        rugs for today, plan for, the plan for, what is the plan for, list for
+        rugs for today, plan for, the plan for, what is the plan for, list for, tonight's rugs,
+        todays rugs, today's rugs, tonights rugs, rugs for the night, the rugs for tonight,
+        tonight's outfits, tonight's list, tonight's plan, tomorrow's plan
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is
@@ -691,7 +696,9 @@ PHRASES = {
         which horses have not been done yet, which have not been done, which have not been done yet,
         which ones have not been done, which ones have not been done yet, what horses are left,
         is anyone left to do, is anyone left, is anybody left, is there anyone left,
-        is there anyone left to do, anyone else to do, who else is to do
+        is there anyone left to do, anyone else to do, who else is to do, got to do, still got to do,
+        have to do, still have to do, left to go, to go, still undone, still not rugged,
+        still not changed
     """,
     "ask drying": """
         what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
@@ -710,7 +717,9 @@ PHRASES = {
         of action, what is out of service, what is wet at the moment, what is dry and ready, what is
         still to dry, what needs drying, what needs to dry, what has not dried, what is left to dry,
         what else is wet, what is hanging up to dry, what is hanging to dry, what is hung up to dry,
-        what is up to dry, what is out to dry, what is on the airer
+        what is up to dry, what is out to dry, what is on the airer, are drying, are still drying,
+        are still wet, are hanging up, are out of action, are not dry, are not dry yet,
+        are in the wash
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, hows, state of, what is up with, how
@@ -772,11 +781,13 @@ PHRASES = {
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
-        layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in
+        layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in, rugged,
+        blanketed, dressed
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
-        tomorrow, overnight, do, to wear, going to, need, next, goes, supposed, supposed to, meant, meant to
+        tomorrow, overnight, do, to wear, going to, need, next, goes, supposed, supposed to, meant,
+        meant to, supposed to wear, meant to wear, supposed to be in, meant to be in
     """,
     "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
 }

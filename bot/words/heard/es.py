@@ -273,7 +273,7 @@ PHRASES = {
         entrado, han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya,
         han entrado, recogid|o|a, entró, ha entrado al box, metid|o|a|os|as dentro, metid|o|a|os|as en
         el box, metid|o|a|os|as en la cuadra, traje a la cuadra, ya dentro, guardad|o|a|os|as, lo
-        metí, la metí, los metí, las metí, lo he metido, la he metido, metido dentro, metida dentro
+        metí, la metí, los metí, las metí, lo he metido, la he metido, metido dentro, metida dentro, metid|o|a
     """,
     "turned out": """
         saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos
@@ -348,7 +348,9 @@ PHRASES = {
         hemos hecho, hice, hicimos, tapad|o|a|os|as, abrigad|o|a|os|as, list|o|a|os|as ya,
         despachad|o|a|os|as, solucionad|o|a|os|as, apañad|o|a|os|as, vestid|o|a|os|as
     """,
-    "everyone": "todos, todas, todo, todo el mundo, toditos",
+    "everyone": """
+        todos, todas, todo, todo el mundo, toditos, todo el mundo
+    """,
     "the rest": "el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás",
     "all horses": "todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra",
     "both": "los dos, las dos, ambos, ambas, los tres, las tres",
