@@ -51,7 +51,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
     items = [i for i in sentence if not i.mark]
-    for reader in (_why, _ready, _wearing, _state, _whole):
+    for reader in (_why, _ready, _wearing, _state, _whole, _weather):
         asked = reader(items, telling)
         if asked is not None:
             for horse in _all_named(asked, items):
@@ -209,3 +209,15 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if _is_the_question(items[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None
+
+
+def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """Composed of small words, what the sky does and a time to come: "is there much wind in the morning?"."""
+    if any(i.horses or i.piece or i.person or i.has("body", "work", "worked") for i in items):
+        return None
+    if not any(i.has("sky") for i in items) or not any(i.has("ahead") for i in items):
+        return None
+    small = ("sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "plan", "what", "it")
+    told = [i for i in items if not (soft(i) or i.has(*small, "polite", "first", "second"))]
+    of_oneself = any(i.text in ("i", "me", "im", "je", "j'", "yo") for i in items)  # "am I going to be cold tonight?"
+    return None if told or of_oneself else Asked("forecast")

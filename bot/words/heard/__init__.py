@@ -166,4 +166,6 @@ MEANINGS = {
     "ask wearing": "what a horse has on",
     "ask tonight": "with it, what a horse has on is the plan",
     "ask ready": "when a piece is dry",
+    "sky": "what weather does, for a question about it",
+    "ahead": "a time to come, for a question about the weather",
 }

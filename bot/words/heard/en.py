@@ -790,4 +790,14 @@ PHRASES = {
         meant to, supposed to wear, meant to wear, supposed to be in, meant to be in
     """,
     "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
+    "sky": """
+        weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,
+        frosty, freeze, freezing, ice, icy, wind, windy, gusts, gusty, storm, storms, stormy, cold, colder, warm,
+        warmer, mild, wet, dry, sleet, hail, drizzle, degrees, minus, below zero, low, lows, chilly, hot, hotter
+    """,
+    "ahead": """
+        tonight, tomorrow, later, later on, overnight, this evening, this afternoon, this weekend, at the weekend,
+        over the weekend, the weekend, next week, this week, in the morning, by morning, tomorrow morning,
+        tomorrow night, the next few days, the rest of the day, today, coming
+    """,
 }

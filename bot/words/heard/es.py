@@ -655,4 +655,13 @@ PHRASES = {
     "ask ready": """
         cuándo estará, cuándo está, ya está, cuándo, estará, cuánto falta, cuánto le falta, cuánto tarda, ya
     """,
+    "sky": """
+        tiempo, pronóstico, previsión, temperatura, temperaturas, lluvia, lloverá, llover, nieve, nevará, nevar,
+        helada, helará, helar, hielo, viento, ráfagas, tormenta, frío, calor, grados, mínima, bajo cero, granizo
+    """,
+    "ahead": """
+        esta noche, mañana, luego, más tarde, esta tarde, este fin de semana, el fin de semana, la semana que viene,
+        esta semana, mañana por la mañana, mañana por la noche, por la noche, hoy, de noche,
+        la madrugada, los próximos días
+    """,
 }

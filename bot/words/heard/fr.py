@@ -658,4 +658,13 @@ PHRASES = {
         quand sera, sera, bientôt, prêt, prête, quand est ce que, quand, sera t il, sera t elle, combien de
         temps, déjà
     """,
+    "sky": """
+        temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
+        neigera, gel, geler, gèle, gèlera, givre, glace, vent, rafales, tempête, orage, froid, chaud, degrés, minimale,
+        zéro, grêle, verglas
+    """,
+    "ahead": """
+        ce soir, cette nuit, demain, plus tard, tout à l'heure, cet après midi, ce week end, le week end, la semaine
+        prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui, les prochains jours
+    """,
 }
