@@ -1,28 +1,25 @@
 """A barn's group on a clock that is a value: people write, Haybell answers, nothing leaves the process."""
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import timedelta
 from itertools import count
-from pathlib import Path
 
 from bot.barn import Barn
 from bot.barn_day import BarnDay
-from bot.forecast import Forecast, from_file
 from bot.message import Incoming, Outgoing, Sender
 from bot.store import Store
+from tests.november import November
 
-WEATHER = Path(__file__).parents[1] / "bot" / "demo"
 MINUTE = timedelta(minutes=1)
 NUMBERS = count(1)  # of messages; no two of one process bear the same
 
 
-class Group:
+class Group(November):
     """The demo barn's people and Haybell on Thursday 26 November; times are "7:20", or "27 7:20" on another day."""
 
     def __init__(self, barn: Barn, store: Store | None = None, weather: str | None = "morning.csv") -> None:
         self.barn = barn
         self.store = store or Store.memory()
-        self.forecast: Forecast | None = None
         self.clock = self.at("0:00")
         if weather:
             self.weather(weather, "5:50")
@@ -31,16 +28,6 @@ class Group:
     def open(self) -> None:
         """Start, or start anew on what the store holds."""
         self.day = BarnDay(self.barn, self.store, lambda now: self.forecast, since=self.at("0:00"))
-
-    def at(self, clock: str) -> datetime:
-        """An instant of the barn's November."""
-        day, _, time = clock.rpartition(" ")
-        hour, minute = map(int, time.split(":"))
-        return datetime(2026, 11, int(day or 26), hour, minute, tzinfo=self.barn.zone)
-
-    def weather(self, name: str, clock: str) -> None:
-        """From now on this forecast is the last good one, fetched at `clock`."""
-        self.forecast = from_file(WEATHER / name, self.at(clock))
 
     def until(self, clock: str, minutes: int = 5) -> list[Outgoing]:
         """Let time pass; what Haybell says on the way."""

@@ -56,11 +56,7 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
     if not (opens or items[at].has("i mean") or (at > 0 and items[at - 1].mark and items[at].has("undo"))):
         return 0
     meant = at + 1
-    while meant < len(items) and (
-        items[meant].text in (",", "…", "-") or items[meant].has(*SMALL) or soft(items[meant])
-    ):
-        if items[meant].piece is not None or items[meant].horses:
-            break
+    while meant < len(items) and _passed(items[meant]):
         meant += 1
     if meant >= len(items):
         return 0

@@ -30,7 +30,7 @@ from bot.forecast import from_file, unknown_hours
 from bot.planning import Planner, cutter
 from bot.sheet import Window
 from bot.state import State, apply, as_filed
-from tests.barn_group import WEATHER
+from tests.november import WEATHER
 
 HOUR = timedelta(hours=1)
 DEMO = load(demo_path())

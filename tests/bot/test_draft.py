@@ -14,7 +14,7 @@ from bot.forecast import Forecast, from_file
 from bot.planning import Planner
 from bot.sheet import Sheet, dump, load
 from bot.state import as_filed
-from tests.barn_group import WEATHER
+from tests.november import WEATHER
 
 
 @pytest.fixture

@@ -100,7 +100,7 @@ def test_every_lesson_says_what_it_moved(barn: Barn, sweaty: list[Entry]) -> Non
 
 @pytest.fixture
 def ticked(barn: Barn) -> list[Entry]:
-    """This morning's round and this evening's, both ticked done at their hour."""
+    """The morning's round and the evening's, both ticked done at their hour."""
     group = Group(barn)
     for at in ("7:05", "16:40"):
         group.until(at, minutes=15)

@@ -15,7 +15,7 @@ from bot.forecast import Forecast, from_file
 from bot.planning import Planner
 from bot.sheet import Sheet, Window
 from bot.state import GarmentNow, as_filed
-from tests.barn_group import WEATHER
+from tests.november import WEATHER
 
 DEMO = load(demo_path())
 AT = datetime(2026, 11, 26, 6, 15, tzinfo=DEMO.zone)

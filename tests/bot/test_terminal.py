@@ -19,7 +19,7 @@ from bot.events import RecheckSet
 from bot.message import Button, Outgoing
 from bot.problems import WrongInput
 from bot.store import Store
-from tests.barn_group import WEATHER
+from tests.november import WEATHER
 
 DAY = """
 2026-11-26 07:20 Theo: all done

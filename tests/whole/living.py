@@ -1,4 +1,4 @@
-"""The demo barn's own day in a group over real HTTP, on a clock that the test owns; times as in tests/barn_group.py."""
+"""The demo barn's own day in a group over real HTTP, on a clock that the test owns; times as in tests/november.py."""
 
 import asyncio
 import json
@@ -13,12 +13,12 @@ from bot.barn import Barn
 from bot.barn_day import BarnDay
 from bot.chat.rooms import Room
 from bot.chat.telegram import Telegram
-from bot.forecast import Forecast, from_file
+from bot.forecast import Forecast
 from bot.message import Incoming
 from bot.pulse import Pulse
 from bot.served import Served
 from bot.store import Store, data_path
-from tests.barn_group import WEATHER
+from tests.november import November
 from tests.whole.local_bot_api import GROUP, TOKEN, LocalBotApi, Sent
 
 THEO, INES, RUTH, MAELLE, WALT, PRIYA = range(1001, 1007)
@@ -26,7 +26,7 @@ STEP = timedelta(minutes=5)
 
 
 @dataclass
-class Clock:
+class Clock(November):
     """What time it is in the barn, and the last good forecast."""
 
     barn: Barn
@@ -35,16 +35,6 @@ class Clock:
 
     def __post_init__(self) -> None:
         self.now = self.at("0:00")
-
-    def at(self, clock: str) -> datetime:
-        """An instant of the barn's November: "7:20" on Thursday 26, "27 7:20" on another day."""
-        day, _, time = clock.rpartition(" ")
-        hour, minute = map(int, time.split(":"))
-        return datetime(2026, 11, int(day or 26), hour, minute, tzinfo=self.barn.zone)
-
-    def weather(self, name: str, clock: str) -> None:
-        """From now on this forecast is the last good one."""
-        self.forecast = from_file(WEATHER / name, self.at(clock))
 
 
 class OnOurClock(BarnDay):
