@@ -6,6 +6,7 @@ from functools import cached_property
 
 from bot.words.items import Item, predicate
 
+OWN = ("hers", "his", "theirs")  # a piece like the one just told, of one's own
 STOPS = frozenset(".!?;\n¿¡")
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 
@@ -157,7 +158,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.mark and item.text in PAUSES:
         return _at_pause(sentence, at, current)
     if item.has("but") and not item.has("and"):
-        return "but" if current else None
+        adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
+        return "but" if current and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
     if item.has("and") and not item.has("has", "wears"):
@@ -203,6 +205,8 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     if not horse:
         return False
+    if items[-1].text in OWN and any(i.has("in", "wears") for i in items):
+        return True  # "Clemmie in hers"
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
@@ -285,7 +289,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
     if clip and any(i.kinds("style") for i in rest[:4]) and not any(_subject(i) for i in rest[:4]):
         return True
-    while rest and (rest[0].has("article", "and", "of", "her") and not _subject(rest[0])):
+    while rest and (rest[0].has("article", "and", "of", "her", "polite") and not _subject(rest[0])):
         rest = rest[1:]
     if before is None or not rest:
         return False

@@ -126,6 +126,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "without",
         "nothing",
         "ask tonight",
+        "sky",
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))

@@ -147,6 +147,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.only_yesterday and read_clip(clause, telling):
             continue
         if clause.blocked:
+            _spoken_of(clause, telling)
             hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
         if hanging and (clause.joined in ("and", "", ",") and not _present(clause)):
@@ -154,6 +155,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         _correct(clause, telling)
         _facts(clause, telling)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+
+
+def _spoken_of(clause: Clause, telling: Telling) -> None:
+    """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
+    horses = [i for i in clause.items if i.horse]
+    if len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
+        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"
 
 
 def _whose(item: Item, telling: Telling) -> Piece | None:

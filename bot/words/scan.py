@@ -58,7 +58,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     pieces, nick = _name(texts, at, roster.pieces)
     people, person = _name(texts, at, roster.people)
     taken = max(said, named, nick, person)
-    slipped = _slipped(token, texts, at, taken, roster) if taken <= 1 else None
+    slipped = _slipped(token, texts, at, taken, lexicon, roster) if taken <= 1 else None
     if slipped is not None and (not horses or slipped[0].horses[0] in horses):  # "Lady gery", also called Lady
         return slipped
     if taken == 0:
@@ -95,7 +95,9 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     return None
 
 
-def _slipped(token: Token, texts: Words, at: int, taken: int, roster: Roster) -> tuple[Item, int] | None:
+def _slipped(
+    token: Token, texts: Words, at: int, taken: int, lexicon: Lexicon, roster: Roster
+) -> tuple[Item, int] | None:
     """A longer name with a slip in one word, or a name that lost its apostrophe: "Tuckers sheet"."""
     longer = _long_name(texts, at, roster)
     if longer is not None:
@@ -103,9 +105,15 @@ def _slipped(token: Token, texts: Words, at: int, taken: int, roster: Roster) ->
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
     owner = roster.spelled.get(token.text[:-1]) if taken == 0 and token.text.endswith("s") else None
-    if owner is None or everyday(token.text):
+    if owner is None or (everyday(token.text) and not _clothing(texts, at + 1, lexicon)):
         return None
     return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
+
+
+def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether a piece of clothing follows: "biscuits medium" is Biscuit's."""
+    means = _phrase(texts, at, lexicon)[0] if at < len(texts) else frozenset()
+    return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:

@@ -27,7 +27,7 @@ PHRASES = {
         shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold, shaking,
         shaking badly, shaking so badly, shakey, shaky, having the shakes, got the shakes,
         the shakes, vibrating with cold, quivering with cold, shuddering, juddering,
-        shaking with fever
+        shaking with fever, teeth are chattering, teeth are about chattering, teeth are practically chattering
     """,
     "sign cold": """
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -144,7 +144,9 @@ PHRASES = {
         cleaners, gone to the laundry, needs washing so in the machine, being cleaned, at the
         launderette, at the laundrette, home to wash, home to be washed, home for a wash,
         in for a wash, gone for a wash, in the washer, to be cleaned, sent to be cleaned,
-        gone to be cleaned, off to be cleaned
+        gone to be cleaned, off to be cleaned, in my washing machine, in my machine, in my wash,
+        in our machine, in our washing machine, in the laundry room, at my house to wash,
+        home in the wash
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -224,7 +226,7 @@ PHRASES = {
     "put on": """
         put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered,
         threw on, flung, whacked, bunged, tossed, layered up, slung, have put, just put, re rugged
-        with, shoved
+        with, shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up
     """,
     "took off": """
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
@@ -307,7 +309,9 @@ PHRASES = {
     "do not rug": """
         do not rug, do not blanket, do not put a rug on, do not put rugs on, do not put a blanket on, never
         rug, no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
-        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare
+        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
+        dont rug, dont blanket, please dont rug, please dont blanket, no blanketing, stop blanketing,
+        stop rugging, do not blanket, quit blanketing
     """,
     "rug again": """
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again, may be rugged,
@@ -422,7 +426,10 @@ PHRASES = {
         scrap my last, scrap the last one, scrap it, bin that, bin my last one, bin my last,
         undo my last one, undo my last report, take back my last one, delete my last one,
         ignore that last one, ignore that one, forget that, forget that one, forget that last one,
-        scrap that one
+        scrap that one, scratch that last one, scratch that last, scratch my last, was wrong,
+        it was wrong, i was wrong, pressed the wrong thing, i pressed the wrong thing, wrong button,
+        hit the wrong button, wrong one, typed the wrong one, that was the wrong one,
+        that was the wrong horse, undo what i said, take that one back
     """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
@@ -550,7 +557,7 @@ PHRASES = {
         office, shaking her head, shaking his head, shaking hands, shaking out, shaking off,
         jumped out, jumped the fence, jumped the gate, barn cat, yard cat, stable cat, the cat,
         the dog, yard dog, barn dog, my dog, my cat, the puppy, the kitten, the goat, the chickens,
-        the hens
+        the hens, barn group, group chat, yard group, barn chat
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -637,7 +644,9 @@ PHRASES = {
         from the barn, hello team, remind me, quick reminder of, can you remind me, can you tell me,
         could you tell me, tell me again, had a look at, took a look at, had a quick look at,
         went to see, been to see, been out to see, popped out to see, just been to see,
-        just had a look at, went to check on, been to check on
+        just had a look at, went to check on, been to check on, may i ask, can i ask, could i ask,
+        i was wondering, i wonder, i am afraid, im afraid, can confirm, i can confirm, confirming,
+        obvs, obviously, of course, ofc, hey siri, rundown, quick rundown, for you guys, dear old
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -698,7 +707,9 @@ PHRASES = {
         is anyone left to do, is anyone left, is anybody left, is there anyone left,
         is there anyone left to do, anyone else to do, who else is to do, got to do, still got to do,
         have to do, still have to do, left to go, to go, still undone, still not rugged,
-        still not changed
+        still not changed, anyone still not done, anybody still not done, anyone not done yet,
+        who is left on the list, who is still on the list, who is left to blanket,
+        who still needs blanketing
     """,
     "ask drying": """
         what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
@@ -719,7 +730,9 @@ PHRASES = {
         what else is wet, what is hanging up to dry, what is hanging to dry, what is hung up to dry,
         what is up to dry, what is out to dry, what is on the airer, are drying, are still drying,
         are still wet, are hanging up, are out of action, are not dry, are not dry yet,
-        are in the wash
+        are in the wash, which blankets are still drying, what blankets are still drying,
+        which rugs are still drying, which sheets are still wet, which blankets are still wet,
+        which ones are still wet, which ones are still drying
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, hows, state of, what is up with, how
@@ -776,13 +789,14 @@ PHRASES = {
         can i ask, what can i write, what should i write, what do i write, how do i tell you, how do i
         use this, how does the bot work, how do you use this, what can i say to you, what can i send
         you, what can i ask you, how do i report, how do i undo, what are the commands, list commands,
-        what do i say, help please what can i write
+        what do i say, help please what can i write, what may i say, what may i say to you,
+        what may i ask, what may i write, how does one use this, what are you able to do
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
         layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in, rugged,
-        blanketed, dressed
+        blanketed, dressed, go out in, goes out in, going out in, go in, to go without
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
@@ -792,11 +806,13 @@ PHRASES = {
     "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
     "sky": """
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,
-        frosty, freeze, freezing, ice, icy, wind, windy, gusts, gusty, storm, storms, stormy, cold, colder, warm,
+        frosty, freeze, freezing, ice, icy, wind, windy, gusts, gusty, storm, storms, stormy, cold,
+        colder, warm,
         warmer, mild, wet, dry, sleet, hail, drizzle, degrees, minus, below zero, low, lows, chilly, hot, hotter
     """,
     "ahead": """
-        tonight, tomorrow, later, later on, overnight, this evening, this afternoon, this weekend, at the weekend,
+        tonight, tomorrow, later, later on, overnight, this evening, this afternoon, this weekend,
+        at the weekend,
         over the weekend, the weekend, next week, this week, in the morning, by morning, tomorrow morning,
         tomorrow night, the next few days, the rest of the day, today, coming
     """,
