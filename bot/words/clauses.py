@@ -6,6 +6,7 @@ from functools import cached_property
 
 from bot.words.items import Item, predicate
 
+RUN_ON = ("hes", "shes", "theyre")
 OWN = ("hers", "his", "theirs")  # a piece like the one just told, of one's own
 STOPS = frozenset(".!?;\n¿¡")
 PAUSES = frozenset(",…:-–—()/|=→>*•")
@@ -149,6 +150,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
     if item.text in AFTERWARDS and current and current[-1].kinds("sign") and any(i.horses for i in current):
         return "and"  # "Maple shivering will ring Ruth"
+    if item.text in RUN_ON and _complete(current):
+        return ""  # "put the sheet on Pip shes fine"
     if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
         return None
     if item.has("if") and current:
@@ -201,7 +204,7 @@ def _complete(items: Sequence[Item]) -> bool:
     )
     subject = horse or any(i.piece for i in items)
     piece = any(i.piece for i in items)
-    if subject and any(predicate(i) or i.has("done", "broken") for i in items):
+    if subject and any(predicate(i) or i.has("done", "all done", "broken") for i in items):
         return True
     if not horse:
         return False

@@ -15,32 +15,47 @@ SHORT = 6  # words that say no more than that somebody shivers
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
-    "guess", "said", "what", "idiom", "i", "visitor", "but", "neither", "mass",
+    "guess", "what", "idiom", "i", "visitor", "but", "neither", "mass",
 )  # fmt: skip
 
 
 def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
-    """As in "she's shivering", of nobody named before: asked at once, for one of them may be in danger."""
-    words = [item for item in items if not item.mark]
+    """As in "she's shivering", "the bay mare is shivering", of nobody named: asked, for one may be in danger."""
+    words, at = _up_to_it(items)
+    if at < 0 or any(i.horses for i in words) or _blocked(words[:at]) or words[0].has("question"):
+        return None
+    told = words[: at + 1]
+    some = any(i.has("a horse") for i in told)
     small = len(words) <= SHORT and all(i.has("sign shivering") or soft(i) for i in words)
-    if not small or not any(i.has("sign shivering") for i in words) or any(i.has(*BLOCKS) for i in words):
+    if not (some or (small and any(i.has("she", "is") for i in told))) or _asked(items):
         return None
-    if not any(i.has("she", "is") for i in words) or any(i.mark and i.raw in "?¿" for i in items):
-        return None
-    said = next(i.raw for i in words if i.has("sign shivering"))
-    return Ask("horse", said, tuple(horses), (Seen("", "shivering"),))
+    return Ask("horse", words[at].raw, tuple(horses), (Seen("", "shivering"),))
 
 
 def shivering(items: Sequence[Item]) -> Seen | None:
-    """The sign, where it can be nobody else's and nothing else."""
+    """The sign, where it can be nobody else's and nothing else: one horse named, then that it shivers."""
+    words, at = _up_to_it(items)
+    named = [k for k, item in enumerate(words) if item.horses]
+    if at < 0 or len(named) != 1 or len(words) > LONGEST:
+        return None
+    horse = words[named[0]]
+    told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
+    if not (horse.horse and horse.exact) or named[0] > at or _blocked(told) or words[0].has("question"):
+        return None
+    return None if _asked(items) else Seen(horse.horses[0], "shivering")
+
+
+def _up_to_it(items: Sequence[Item]) -> tuple[list[Item], int]:
+    """The words, and the place of the one that says shivering; −1 where none does."""
     words = [item for item in items if not item.mark]
-    horses = {name for item in words for name in item.horses}
-    sure = [item for item in words if item.horse and item.exact]
-    if len(words) > LONGEST or len(horses) != 1 or len(sure) != 1:
-        return None
-    told = [item for k, item in enumerate(words) if not (item.has("she") and k and words[k - 1].horses)]  # "Pip who is"
-    if not any(item.has("sign shivering") for item in words) or any(item.has(*BLOCKS) or item.person for item in told):
-        return None
-    if any(item.mark and item.raw in "?¿" for item in items) or words[0].has("question"):
-        return None
-    return Seen(sure[0].horses[0], "shivering")
+    return words, next((k for k, item in enumerate(words) if item.has("sign shivering")), -1)
+
+
+def _blocked(words: Sequence[Item]) -> bool:
+    return any(item.person or (item.has(*BLOCKS) and not (item.has("said") or item.horses)) for item in words)
+
+
+def _asked(items: Sequence[Item]) -> bool:
+    """Whether the message asks: a question mark right behind what says that somebody shivers."""
+    at = next((k for k, item in enumerate(items) if item.has("sign shivering")), -1)
+    return any(item.mark and item.raw in "?¿" for item in items[max(0, at - 1) : at + 2]) or items[0].raw == "¿"

@@ -140,7 +140,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined in ("when", "if") or (
             clause.items and clause.items[0].has("when", "if") and not clause.has("was")
         ):
-            hanging = True
+            hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
         if read_wish(clause, telling):
             continue

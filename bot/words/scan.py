@@ -1,5 +1,6 @@
 """From words to items: the longest name or phrase at each place, and which misspelt words are names."""
 
+import re
 from dataclasses import replace
 from functools import lru_cache
 from typing import Any
@@ -9,6 +10,8 @@ from bot.words.lexicon import VERBS, Lexicon, everyday, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, budget, distance
 from bot.words.tokens import Token, tokenise
+
+THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
@@ -32,7 +35,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    texts = tuple(t.text for t in tokens)
+    texts = tuple(_drawn_in(t.text, lexicon, roster) for t in tokens)
     shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
     at = 0
     while at < len(tokens):
@@ -45,6 +48,17 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         items.append(item)
         at += taken
     return items
+
+
+def _drawn_in(word: str, lexicon: Lexicon, roster: Roster) -> str:
+    """A word that somebody drew out, as it is spelled: "soooo" → so, "greeeen" → green; any other as it is."""
+    if not THRICE.search(word):
+        return word
+    for kept in (r"\1\1", r"\1"):
+        short = THRICE.sub(kept, word)
+        if short in lexicon.everyday or short in roster.spelled:
+            return short
+    return word
 
 
 def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:

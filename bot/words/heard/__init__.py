@@ -167,5 +167,6 @@ MEANINGS = {
     "ask tonight": "with it, what a horse has on is the plan",
     "ask ready": "when a piece is dry",
     "sky": "what weather does, for a question about it",
+    "a horse": "some horse of the barn, by its kind or colour",
     "ahead": "a time to come, for a question about the weather",
 }

@@ -27,7 +27,9 @@ PHRASES = {
         shaking all over, shaking in the cold, quaking, teeth chattering, shakes with cold, shaking,
         shaking badly, shaking so badly, shakey, shaky, having the shakes, got the shakes,
         the shakes, vibrating with cold, quivering with cold, shuddering, juddering,
-        shaking with fever, teeth are chattering, teeth are about chattering, teeth are practically chattering
+        shaking with fever, teeth are chattering, teeth are about chattering,
+        teeth are practically chattering, tremble, tremble with cold, begun to tremble,
+        begun to shiver, started to shiver, started to tremble
     """,
     "sign cold": """
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -297,7 +299,7 @@ PHRASES = {
         stabled, stalled, boxed up, brought in, came in, come in, brought inside, fetched in, has come
         in, have come in, has been brought in, stabled for the night, stalled for the night, put to
         bed, in for the night, tucked up for the night, tucked in for the night, came inside, walked
-        in, in bed
+        in, in bed, tucked up in, tucked in, settled in
     """,
     "turned out": """
         turned out, turned back out, let out, put out, chucked out, kicked out, went out, has gone
@@ -577,7 +579,9 @@ PHRASES = {
     "article": "the, a, an, this, that, both, some, another, those, these, all, yer, ye, da",
     "of": "of, for, from, belonging to",
     "and": "and, &, +, n, plus, then, with",
-    "but": "but, so, because, cause, cos, coz, also, however, whereas, while, and then, then, though",
+    "but": """
+        but, so, because, cause, cos, coz, also, however, whereas, while, and then, then, though, cuz, cus, bc
+    """,
     "too": "too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same",
     "helper": "",
     "is": """
@@ -604,7 +608,7 @@ PHRASES = {
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
         all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
         seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please,
-        miserable, sorry for herself, sorry for himself, tucked up
+        miserable, sorry for herself, sorry for himself, tucked up, w, really bad, really badly, so bad, so hard
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -790,13 +794,14 @@ PHRASES = {
         use this, how does the bot work, how do you use this, what can i say to you, what can i send
         you, what can i ask you, how do i report, how do i undo, what are the commands, list commands,
         what do i say, help please what can i write, what may i say, what may i say to you,
-        what may i ask, what may i write, how does one use this, what are you able to do
+        what may i ask, what may i write, how does one use this, what are you able to do,
+        what can this bot do, what can this bot even do, what does this bot do, what is this bot for
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
         layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in, rugged,
-        blanketed, dressed, go out in, goes out in, going out in, go in, to go without
+        blanketed, dressed, go out in, goes out in, going out in, go in, to go without, need, needs
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
@@ -816,4 +821,5 @@ PHRASES = {
         over the weekend, the weekend, next week, this week, in the morning, by morning, tomorrow morning,
         tomorrow night, the next few days, the rest of the day, today, coming
     """,
+    "a horse": "horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses",
 }

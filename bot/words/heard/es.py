@@ -664,4 +664,5 @@ PHRASES = {
         esta semana, mañana por la mañana, mañana por la noche, por la noche, hoy, de noche,
         la madrugada, los próximos días
     """,
+    "a horse": "caballo, yegua, poni, burro, burra, potro, potra, alazán, uno de los caballos, una de las yeguas",
 }

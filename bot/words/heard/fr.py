@@ -667,4 +667,5 @@ PHRASES = {
         ce soir, cette nuit, demain, plus tard, tout à l'heure, cet après midi, ce week end, le week end, la semaine
         prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui, les prochains jours
     """,
+    "a horse": "cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux",
 }
