@@ -119,7 +119,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         (before is None or before.mark)
         and not run[0].has("any adjective")
         and after is not None
-        and after.has("on", "off")
+        and (after.has("on", "off") or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off")))
     )
     if _by_name(run, before, roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))

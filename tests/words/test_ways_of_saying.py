@@ -42,7 +42,21 @@ def told(heard: Heard) -> list[tuple[object, ...]]:
         ("Otto's plaid sheet is on Tucker", [("Tucker", ("otto-sheet",))]),
         # a wish beside a danger
         ("keep Tucker in he's shivering", [("Tucker", "shivering")]),
+        # a denial denied, a list behind a colon, offs and ons in a row
+        ("Tucker hasn't stopped shivering", [("Tucker", "shivering")]),
+        ("wet: tucker-sheet, otto-sheet", [("tucker-sheet", "wet"), ("otto-sheet", "wet")]),
+        ("Otto: sheet on, heavy off", [("Otto", ("otto-sheet",))]),
+        # whose rug a mark was under, and words drawn out
+        ("sweat marks under Otto's rug", [("Otto", "sweating")]),
+        ("Tucker is soooo sweaty", [("Tucker", "sweating")]),
+        # danger is heard through much talk, one horse named before it
+        ("Tucker looks like hes shivering really bad can someone go out im in class", [("Tucker", "shivering")]),
+        # a day that is over, and lunch
+        ("Sunday was hot wasn't it", []),
+        ("Sunday lunch sorted", []),
         # everyday questions
+        ("is there much wind in the morning?", [("forecast",)]),
+        ("when will Otto's heavy be dry", [("otto-heavy", "drying")]),
         ("who have we got left", [("left",)]),
         ("how low is it going tonight", [("forecast",)]),
         ("the plan for Otto", [("Otto", "today")]),
@@ -72,3 +86,13 @@ def test_a_way_of_saying_it_is_understood(
 def test_what_only_sounds_like_a_report_is_left_alone(text: str, oak: Barn, oak_now: State) -> None:
     """Wishes, days, other animals, praise, questions to people."""
     assert read(text, oak.people[0], oak, oak_now).chatter
+
+
+@pytest.mark.parametrize(
+    "text", ["she's shivering", "the bay mare is shivering by the gate", "está tiritando", "elle grelotte"]
+)
+def test_who_shivers_and_is_not_named_is_asked_about(text: str, oak: Barn, oak_now: State) -> None:
+    """One of them may be in danger: every horse is a choice."""
+    heard = read(text, oak.people[0], oak, oak_now)
+    assert heard.ask is not None
+    assert (heard.ask.about, len(heard.ask.options)) == ("horse", len(oak.horses))
