@@ -18,6 +18,7 @@ from bot.voice import plain
 
 DANGER = frozenset({"shivering", "unwell", "cold", "wet"})
 URGENT = frozenset({"shivering", "unwell", "wet"})
+HEATED = frozenset({"sweating", "hot"})
 LOOK_AGAIN = timedelta(minutes=30)
 UNANSWERED = timedelta(minutes=15)  # from one call to the next, when nobody answers
 LAST_STEP = 3  # 0: the group is asked, 1: the manager is called, 2: the owner is called, then it rests
@@ -49,12 +50,23 @@ def alarm(event: Seen, barn: Barn, state: State, person: Person, at: datetime) -
     return Alarm(Outgoing("alert", text, about=about, urgent=event.sign in URGENT, strong=first), recheck)
 
 
+def cooling(events: Iterable[Event], at: datetime) -> Iterable[RecheckSet]:
+    """The second look at horses that sweat in what they wear; one that was ridden is being walked cool anyway."""
+    for event in events:
+        if isinstance(event, Seen) and event.sign in HEATED and event.setting != "after work":
+            yield RecheckSet(event.horse, event.sign, at.astimezone(UTC) + LOOK_AGAIN)
+
+
 def rechecks(barn: Barn, state: State, language: str, now: datetime) -> Iterable[Act]:
-    """Each second look that is due: asked of the group, then the manager is called, then the owner."""
+    """Each second look that is due: asked of the group, then the manager is called, then the owner.
+
+    After a horse that was too warm the group is asked, and nobody is called.
+    """
     for horse, event in state.rechecks():
         if event.due > now or event.step >= LAST_STEP:
             continue
-        following = RecheckSet(horse, event.about, now.astimezone(UTC) + UNANSWERED, event.step + 1)
+        step = LAST_STEP if event.about in HEATED else event.step + 1
+        following = RecheckSet(horse, event.about, now.astimezone(UTC) + UNANSWERED, step)
         yield Act((following,), tuple(_calls(barn, event, language)))
 
 

@@ -14,7 +14,7 @@ from bot.asks import FRESH, ask_from_json, ask_to_json
 from bot.barn import Barn, Person
 from bot.beyond import Lately, beyond, reach
 from bot.brief import where_now
-from bot.care import DANGER, alarm
+from bot.care import DANGER, alarm, cooling
 from bot.events import Asked, Done, Entry, Event, Seen, Undo
 from bot.evidence import Lesson
 from bot.forecast import Forecast, to_air
@@ -72,7 +72,7 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
         nod = note.kind == "react"  # a tap needs none: it shows on its own button
         say += [note] if not nod or (incoming.tap is None and not say) else []
     return Decision(
-        events=(*events, *(a.recheck for a in alarms)),
+        events=(*events, *(a.recheck for a in alarms), *cooling(events, incoming.at)),
         undo=any(isinstance(e, Undo) for e in heard.events),
         say=tuple(say),
         ask=heard.ask,

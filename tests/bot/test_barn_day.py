@@ -309,12 +309,24 @@ def test_a_shivering_horse_that_nobody_looks_at_again_is_called_out(morning: Gro
     assert morning.until("15:00") == []
 
 
-@pytest.mark.parametrize("sign", ["Pip not shivering any more", "Pip comfortable", "Pip sweaty"])
+@pytest.mark.parametrize("sign", ["Pip not shivering any more", "Pip comfortable", "Pip rubbed"])
 def test_any_later_sign_ends_the_second_look(morning: Group, sign: str) -> None:
     """Somebody looked."""
     morning.says("11:00", "Dot", "Pip shivering")
     morning.says("11:20", "Dot", sign)
     assert [one for one in morning.until("13:00") if one.kind in {"recheck", "alert"}] == []
+
+
+def test_a_sweating_horse_is_looked_at_again_and_nobody_is_called(morning: Group) -> None:
+    """Its own second look takes the place of the one for shivering; sweat from work needs none."""
+    morning.says("11:00", "Dot", "Pip shivering")
+    morning.says("11:20", "Dot", "Pip sweaty")
+    assert morning.until("11:49") == []
+    (asked,) = morning.until("13:00")
+    assert (asked.kind, asked.to, asked.urgent) == ("recheck", "group", True)
+    assert asked.text.startswith("Pip was sweating. How is it now?")
+    morning.says("13:05", "Dot", "Maple sweaty from the lesson")
+    assert [one for one in morning.until("14:00") if one.kind == "recheck"] == []
 
 
 def test_still_shivering_starts_the_second_look_anew(morning: Group) -> None:

@@ -103,9 +103,10 @@ def test_a_question_back_carries_its_choices_and_what_it_waits_for(hear: Callabl
 
 
 def test_a_sign_is_recorded_with_where_and_in_what(hear: Callable[..., Decision]) -> None:
-    """Otis was told to wear liner and sheet; nobody said otherwise."""
-    (sign,) = hear("Otis sweaty").events
+    """Otis was told to wear liner and sheet; nobody said otherwise. In half an hour somebody looks again."""
+    sign, look = hear("Otis sweaty").events
     assert isinstance(sign, Seen)
+    assert isinstance(look, RecheckSet)
     assert (sign.where, sign.wore, sign.air) == ("field", ("otis-liner", "otis-sheet"), None)
 
 

@@ -84,9 +84,11 @@ def test_what_was_taken_back_is_no_history(group: Group, show: Show) -> None:
 
 def test_second_looks_that_are_due(show: Show) -> None:
     """Of the horse asked about, or of all."""
-    due = [{"horse": "Pip", "due": "2026-11-26T11:45:00-05:00", "about": "shivering"}]
-    assert show()["rechecks"] == show("Pip")["rechecks"] == due
-    assert show("Maple")["rechecks"] == []
+    pip = {"horse": "Pip", "due": "2026-11-26T11:45:00-05:00", "about": "shivering"}
+    maple = {"horse": "Maple", "due": "2026-11-26T11:30:00-05:00", "about": "sweating"}
+    assert show("Pip")["rechecks"] == [pip]
+    assert show()["rechecks"] == [maple, pip]
+    assert show("Otter")["rechecks"] == []
 
 
 def test_a_name_nobody_has(show: Show) -> None:

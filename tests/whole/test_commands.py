@@ -105,7 +105,8 @@ def test_a_script_plays_a_whole_day_on_its_own_clock(told: tuple[Path, list[dict
     kinds = [one["kind"] for one in said]
     assert [one["at"][:16] for one in said if one["kind"] == "post"] == ["2026-11-26T06:15", "2026-11-26T15:45"]
     assert "alert" in kinds
-    assert next(one["at"][:16] for one in said if one["kind"] == "recheck") == "2026-11-26T11:45"
+    looks = {one["text"].split()[0]: one["at"][11:16] for one in said if one["kind"] == "recheck"}
+    assert looks == {"Maple": "09:10", "Pip": "11:45"}  # sweating at 8:40, shivering at 11:15
     assert set(said[0]) == {"at", "kind", "to", "reply_to", "text", "picture"}
     assert Path(said[0]["picture"]).read_bytes().startswith(b"\x89PNG")
 
