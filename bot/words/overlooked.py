@@ -6,7 +6,7 @@ plans or dates it: "Had to bring Gus in, shivering".
 
 from collections.abc import Sequence
 
-from bot.events import Seen
+from bot.events import Seen, Sign
 from bot.words.clauses import soft
 from bot.words.items import Item
 from bot.words.meaning import Ask
@@ -20,16 +20,23 @@ BLOCKS = (
 
 
 def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
-    """As in "she's shivering", "the bay mare is shivering", of nobody named: asked, for one may be in danger."""
-    words, at = _up_to_it(items)
+    """As in "she's shivering", "the bay mare is shivering", of nobody named: asked, for one may be in danger.
+
+    Who sweats is asked as well, where no more than that is said.
+    """
+    return _who(items, horses, "shivering") or _who(items, horses, "sweating")
+
+
+def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None:
+    words, at = _up_to_it(items, sign)
     if at < 0 or any(i.horses for i in words) or _blocked(words[:at]) or words[0].has("question"):
         return None
     told = words[: at + 1]
-    some = any(i.has("a horse") for i in told)
-    small = len(words) <= SHORT and all(i.has("sign shivering") or soft(i) for i in words)
+    some = sign == "shivering" and any(i.has("a horse") for i in told)
+    small = len(words) <= SHORT and all(i.has(f"sign {sign}") or soft(i) for i in words)
     if not (some or (small and any(i.has("she", "is") for i in told))) or _asked(items):
         return None
-    return Ask("horse", words[at].raw, tuple(horses), (Seen("", "shivering"),))
+    return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
 
 
 def shivering(items: Sequence[Item]) -> Seen | None:
@@ -45,10 +52,10 @@ def shivering(items: Sequence[Item]) -> Seen | None:
     return None if _asked(items) else Seen(horse.horses[0], "shivering")
 
 
-def _up_to_it(items: Sequence[Item]) -> tuple[list[Item], int]:
-    """The words, and the place of the one that says shivering; −1 where none does."""
+def _up_to_it(items: Sequence[Item], sign: Sign = "shivering") -> tuple[list[Item], int]:
+    """The words, and the place of the one that says this sign; −1 where none does."""
     words = [item for item in items if not item.mark]
-    return words, next((k for k, item in enumerate(words) if item.has("sign shivering")), -1)
+    return words, next((k for k, item in enumerate(words) if item.has(f"sign {sign}")), -1)
 
 
 def _blocked(words: Sequence[Item]) -> bool:

@@ -127,6 +127,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "nothing",
         "ask tonight",
         "sky",
+        "when",
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))

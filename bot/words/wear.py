@@ -117,6 +117,10 @@ def _change(clause: Clause) -> _Change:
         return change
     if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
         return _swap(clause, pieces, change)
+    if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
+        turn = next(k for k, i in enumerate(items) if i.has("instead of"))
+        change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
+        return change
     if not pieces:
         change.all_off = clause.has("took off") and _strips(items) and not denied
         return change

@@ -10,7 +10,9 @@ PHRASES = {
         on, perspiring, perspired, sweat on her neck, sweat on his neck, damp with perspiration, sweat
         under the rug, sweat under her rug, sweat under his rug, bit of a sweat, in a muck sweat, a
         bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat,
-        sweated through, sweating through, sweated right through
+        sweated through, sweating through, sweated right through, wringing wet with sweat,
+        wringing with sweat, soaking with sweat, soaked through with sweat, dripping wet with sweat,
+        sopping with sweat, a sweat on, got a sweat on, sweaty saddle patch
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under
@@ -196,7 +198,7 @@ PHRASES = {
     """,
     "kind sheet": """
         sheet, sheets, rain sheet, rainsheet, turnout sheet, rain rug, rain sheets, raincoat, no fill, zero
-        fill
+        fill, mac, macs, rain mac
     """,
     "kind turnout": "turnout, turnouts, turnout rug, turnout rugs, turnout blanket, turn out rug, winter turnout",
     "kind liner": "liner, liners, under rug, underrug, under blanket, blanket liner, rug liner",
@@ -349,7 +351,8 @@ PHRASES = {
     "had": "had, did, finished, has had, have had, just did, done, did some, did a, gave",
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
-        after, fresh from, fresh off, back from, in from
+        after, fresh from, fresh off, back from, in from, came out of, come out of, came back from,
+        came in from, coming out of
     """,
     "work": """
         lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling,
@@ -431,7 +434,9 @@ PHRASES = {
         scrap that one, scratch that last one, scratch that last, scratch my last, was wrong,
         it was wrong, i was wrong, pressed the wrong thing, i pressed the wrong thing, wrong button,
         hit the wrong button, wrong one, typed the wrong one, that was the wrong one,
-        that was the wrong horse, undo what i said, take that one back
+        that was the wrong horse, undo what i said, take that one back, scrap that last one,
+        scrap that last, ignore what i just said, ignore what i said, forget what i said,
+        forget what i just said, cancel what i said
     """,
     "no": "no, nope, wrong, sorry, oops, correction, nah, not",
     "i mean": "i meant, i mean, meant, rather, actually, make that",
@@ -492,11 +497,11 @@ PHRASES = {
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used
         to, gets, generally, normally, every day, every night, every morning, every winter, easily,
         rarely, likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never,
-        ever, anything like, like a, as a, than, reminds, story, joke, lol, lmao, haha, hahaha, 😂, 🤣,
+        ever, anything like, like a, as a, than, reminds, story, joke, haha, hahaha,
         dream, dreamed, dreamt, poor people, movie, song, book, photo, picture, pic, video, on
         facebook, on instagram, on tiktok, on tv, on the telly, in that photo, in the photo, in this
         photo, in the picture, in the pic, on whatsapp, feels the heat, feels the cold, gets cold,
-        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh
+        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh, lol, lmao
     """,
     "bare weather": """
         misty, sunny, frosty, snowy, windy, foggy, cloudy, stormy, breezy, rainy, dusty, muddy, storm, cloud,
@@ -608,7 +613,8 @@ PHRASES = {
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
         all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
         seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please,
-        miserable, sorry for herself, sorry for himself, tucked up, w, really bad, really badly, so bad, so hard
+        miserable, sorry for herself, sorry for himself, tucked up, w, really bad, really badly,
+        so bad, so hard, 😂, 🤣
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -650,7 +656,9 @@ PHRASES = {
         went to see, been to see, been out to see, popped out to see, just been to see,
         just had a look at, went to check on, been to check on, may i ask, can i ask, could i ask,
         i was wondering, i wonder, i am afraid, im afraid, can confirm, i can confirm, confirming,
-        obvs, obviously, of course, ofc, hey siri, rundown, quick rundown, for you guys, dear old
+        obvs, obviously, of course, ofc, hey siri, rundown, quick rundown, for you guys, dear old,
+        just been down to check, been down to check, been down, just been down, popped down to check,
+        went to check, went down to check, just been to check, been out to check
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -801,12 +809,14 @@ PHRASES = {
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
         layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in, rugged,
-        blanketed, dressed, go out in, goes out in, going out in, go in, to go without, need, needs
+        blanketed, dressed, go out in, goes out in, going out in, go in, to go without, need, needs,
+        supposed to have on, meant to have on
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
         tomorrow, overnight, do, to wear, going to, need, next, goes, supposed, supposed to, meant,
-        meant to, supposed to wear, meant to wear, supposed to be in, meant to be in
+        meant to, supposed to wear, meant to wear, supposed to be in, meant to be in,
+        supposed to have on, meant to have on
     """,
     "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
     "sky": """
