@@ -45,7 +45,8 @@ class Piece:
             return garment.id in self.ids
         if self.spare and garment.horse is not None:
             return False
-        if self.kinds and garment.kind not in self.kinds:
+        unfilled = "sheet" in self.kinds and garment.kind == "turnout" and not garment.fill_g  # called a sheet as well
+        if self.kinds and garment.kind not in self.kinds and not unfilled:
             return False
         if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
             return False
