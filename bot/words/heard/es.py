@@ -25,7 +25,7 @@ PHRASES = {
         tiritaba, tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering, tembleque, con
         tembleque, con tiritona, con temblores, tiritaba de frío, temblaba de frío, le tiembla todo,
         tiembla entera, tiembla entero, temblando como una hoja, tiene temblores, tiene escalofríos,
-        está con temblores
+        está con temblores, titirita, titiritan, titiritando, titiritaba
     """,
     "sign cold": """
         tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío,
@@ -34,7 +34,8 @@ PHRASES = {
         las orejas frías, orejas frías, orejas heladas, helad|o|a|os|as de frío, frí|o|a detrás del
         codo, frí|o|a al tacto, poco abrigad|o|a, pelad|o|a de frío, se muere de frío, con las orejas
         heladas, con las orejas frías, las orejas heladas, las orejas frías, pasó frío, tiene las
-        orejas heladas, destemplad|o|a, fresc|o|a detrás del codo
+        orejas heladas, destemplad|o|a, fresc|o|a detrás del codo, ties|o|a de frío,
+        ties|os|as de frío, entumecid|o|a de frío
     """,
     "sign comfortable": """
         cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as,
@@ -428,7 +429,8 @@ PHRASES = {
         vigilad, mira si, mirad si, dime, decidme, revisa, revisad, habría que tapar, por si acaso, va
         a sudar, acordaos de, avísenme, recoged, recojan, tapad, tapen, mételo, métela, sácalo,
         sácala, esperad, voy, mejor si, más vale, quien puede, a ver si, hay que lavar, para el
-        sábado, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado
+        sábado, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, pedí, pedimos,
+        he pedido, hemos pedido
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les
@@ -660,7 +662,8 @@ PHRASES = {
         helada, helará, helar, hielo, viento, ráfagas, tormenta, frío, calor, grados, mínima, bajo cero, granizo
     """,
     "ahead": """
-        esta noche, mañana, luego, más tarde, esta tarde, este fin de semana, el fin de semana, la semana que viene,
+        esta noche, mañana, luego, más tarde, esta tarde, este fin de semana, el fin de semana,
+        la semana que viene,
         esta semana, mañana por la mañana, mañana por la noche, por la noche, hoy, de noche,
         la madrugada, los próximos días
     """,
