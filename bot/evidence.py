@@ -28,9 +28,8 @@ WARM = frozenset({"sweating", "hot"})
 ABOUT_IT = timedelta(hours=3)  # a word said so near a round was about what was found there
 
 Margins = tuple[float, float, float, tuple[tuple[float, float], ...], float]
-Known = dict[
-    tuple[int, str, Style, date | None], Margins
-]  # a sign and the clip of that hour → its margins: only a cache
+# a sign and the clip of that hour → its margins: only a cache
+Known = dict[tuple[int, str, Style, date | None], Margins]
 
 
 @dataclass(frozen=True)

@@ -134,15 +134,16 @@ def noticed(incoming: Incoming, person: Person, events: Sequence[Event], scene: 
 
 def enriched(event: Event, scene: Scene, at: datetime) -> Event:
     """A sign with the facts of its hour: where the horse was, what it wore, the weather; a round done with the last."""
-    if isinstance(event, Done):
-        return replace(event, air=None if scene.forecast is None else to_air(scene.forecast.hours, at))
-    if not isinstance(event, Seen):
+    if not isinstance(event, Done | Seen):
         return event
+    air = None if scene.forecast is None else to_air(scene.forecast.hours, at)
+    if isinstance(event, Done):
+        return replace(event, air=air)
     return replace(
         event,
         where=where_now(scene.barn, scene.state, event.horse, at),
         wore=wore(scene.state, event.horse, at),
-        air=None if scene.forecast is None else to_air(scene.forecast.hours, at),
+        air=air,
     )
 
 

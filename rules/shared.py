@@ -23,9 +23,8 @@ Places = np.ndarray[tuple[int], np.dtype[np.int_]]
 
 STEPS = 24
 LENGTHS = (1.0, 0.5, 0.25, 0.1)  # of a step, the first that gains
-WIND, FILL, BORNE, ALL, FIRST_HORSE = range(
-    5
-)  # numbers: the barn's three, what all horses share, each horse's, people's
+# places of the numbers: the barn's three, what all horses share, then each horse's, then each person's
+WIND, FILL, BORNE, ALL, FIRST_HORSE = range(5)
 COLD, HEAT = 0, 1
 _LOG_WINDS: Floats = np.log(WINDS)
 

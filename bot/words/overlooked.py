@@ -1,7 +1,7 @@
 """Shivering that no grammar caught: danger that is missed harms more than a sentence taken too plainly.
 
-Only where a message names one horse for certain and says shivering, with nothing in it that denies, asks, supposes,
-plans or dates it: "Had to bring Gus in, shivering".
+Only where a message names one horse for certain and then says shivering, with nothing before that which denies, asks,
+supposes, plans or dates it: "Had to bring Gus in, shivering".
 """
 
 from collections.abc import Sequence
@@ -34,7 +34,7 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     told = words[: at + 1]
     some = sign == "shivering" and any(i.has("a horse") for i in told)
     small = len(words) <= SHORT and all(i.has(f"sign {sign}") or soft(i) for i in words)
-    if not (some or (small and any(i.has("she", "is") for i in told))) or _asked(items):
+    if not (some or (small and any(i.has("she", "is") for i in told))) or _asked(items, sign):
         return None
     return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
 
@@ -62,7 +62,7 @@ def _blocked(words: Sequence[Item]) -> bool:
     return any(item.person or (item.has(*BLOCKS) and not (item.has("said") or item.horses)) for item in words)
 
 
-def _asked(items: Sequence[Item]) -> bool:
-    """Whether the message asks: a question mark right behind what says that somebody shivers."""
-    at = next((k for k, item in enumerate(items) if item.has("sign shivering")), -1)
+def _asked(items: Sequence[Item], sign: Sign = "shivering") -> bool:
+    """Whether the message asks: a question mark right behind the word that says this sign."""
+    at = next((k for k, item in enumerate(items) if item.has(f"sign {sign}")), -1)
     return any(item.mark and item.raw in "?¿" for item in items[max(0, at - 1) : at + 2]) or items[0].raw == "¿"

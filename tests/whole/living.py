@@ -2,7 +2,7 @@
 
 import asyncio
 import json
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import ExitStack, asynccontextmanager, closing
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
@@ -85,26 +85,22 @@ class Living:
 
     async def says(self, clock: str, who: int, text: str, **more: Any) -> list[Sent]:
         """Somebody writes (see `LocalBotApi.say`); what was sent because of it."""
-        self.clock.now = self.clock.at(clock)
-        before = len(self.api.sent)
-        self.api.say(who, text, **more)
-        await self.settled()
-        return self.api.sent[before:]
+        return await self._after(clock, lambda: self.api.say(who, text, **more))
 
     async def taps(self, clock: str, who: int, post: Sent, label: str) -> list[Sent]:
         """Somebody presses the button whose text has these words; what was sent because of it."""
-        self.clock.now = self.clock.at(clock)
-        before = len(self.api.sent)
         (data,) = [b["callback_data"] for b in self.buttons(post) if label in b["text"]]
-        self.api.tap(who, post.message_id, data, chat=post.chat)
-        await self.settled()
-        return self.api.sent[before:]
+        return await self._after(clock, lambda: self.api.tap(who, post.message_id, data, chat=post.chat))
 
     async def edits(self, clock: str, who: int, number: int, text: str) -> list[Sent]:
         """Somebody corrects what they wrote; what was sent because of it."""
+        return await self._after(clock, lambda: self.api.edit(who, number, text))
+
+    async def _after(self, clock: str, act: Callable[[], object]) -> list[Sent]:
+        """Somebody does something at this time; what was sent because of it."""
         self.clock.now = self.clock.at(clock)
         before = len(self.api.sent)
-        self.api.edit(who, number, text)
+        act()
         await self.settled()
         return self.api.sent[before:]
 

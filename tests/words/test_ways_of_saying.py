@@ -81,6 +81,7 @@ def test_a_way_of_saying_it_is_understood(
         "Tucker the barn cat is sick",
         "Willow was brilliant today",
         "is Tucker warm enough tonight?",
+        "she's sweating?",
     ],
 )
 def test_what_only_sounds_like_a_report_is_left_alone(text: str, oak: Barn, oak_now: State) -> None:
