@@ -115,6 +115,9 @@ def sky(hours: Hours, clock: Sequence[datetime]) -> tuple[SkyHour, ...]:
         hours.rain_mm,
         hours.snow_mm,
         hours.rain_probability_pct,
+        hours.humidity_pct,
+        hours.cloud_pct,
+        hours.solar_wm2,
     )
     return tuple(SkyHour(at, *values) for at, *values in zip(clock, *map(plain, columns)))
 

@@ -33,7 +33,10 @@ class Window:
 
 @dataclass(frozen=True)
 class SkyHour:
-    """One hour's weather for the post's line and the picture's head; SI units, None where not known."""
+    """One hour's weather for the post's line and the picture's head; SI units, None where not known.
+
+    The last three are shown nowhere: with them the sheets are the barn's record of its weather.
+    """
 
     at: datetime
     temperature_c: float | None
@@ -42,6 +45,9 @@ class SkyHour:
     rain_mm: float | None
     snow_mm: float | None
     rain_probability_pct: float | None
+    humidity_pct: float | None = None
+    cloud_pct: float | None = None
+    solar_wm2: float | None = None
 
 
 @dataclass(frozen=True)
