@@ -1,7 +1,7 @@
 """Dressed: one horse in one outfit is a case; all cases of a barn as arrays over one flat axis."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -125,6 +125,11 @@ def cases(dressed: Sequence[Dressed], site: Site, day_of_year: float) -> Cases:
         share_clothed=_shares(covers, coats, "rug"),
         soaking=_soaking(dressed, coats, covers),
     )
+
+
+def as_felt(every: Cases, offset: Floats) -> Cases:
+    """A horse that feels the cold by so much more stands as if its core were that much farther from the air."""
+    return replace(every, bodies=replace(every.bodies, core=every.bodies.core + offset))
 
 
 def _soaking(dressed: Sequence[Dressed], coats: Sequence[Coat], covers: Sequence[_Cover]) -> Soaking:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from rules import parameters as p
-from rules.dressed import Cases, Dressed, cases
+from rules.dressed import Cases, Dressed, as_felt, cases
 from rules.heat import balance
 from rules.question import Piece, Stay, WaterState
 from rules.weather import Floats, Hours, Scenarios, Site, at_horse
@@ -33,9 +33,9 @@ class Carried:
 class Lived:
     """How it went, (horse, hour); NaN where the weather is not known.
 
-    cold, heat: margins of the strict balance [K], offsets left out; tolerance: what a hardy horse may lack [K].
-    wet: 1 where hair is so wet that a person would say so. carried: the water at the end. clothes: for each horse
-    what a hand finds at the end of each piece it wore, skin outward.
+    cold, heat: margins of the strict balance [K], offsets left out where none were given; tolerance: what a hardy
+    horse may lack [K]. wet: 1 where hair is so wet that a person would say so. carried: the water at the end.
+    clothes: for each horse what a hand finds at the end of each piece it wore, skin outward.
     """
 
     cold: Floats
@@ -60,13 +60,17 @@ def live(
     day_of_year: float,
     before: Carried | None = None,
     same: Sequence[bool] = (),
+    felt: Floats | None = None,
 ) -> Lived:
     """One window: each horse in its clothes and its stay.
 
     dressed: `place` is an index of `stays`. before: the water from the window before, the same horses in the same
-    order; same: whether each still wears what it wore then.
+    order; same: whether each still wears what it wore then. felt: how much more each feels the cold than estimated
+    [K], (horse,); None: as estimated.
     """
     asked = cases(dressed, site, day_of_year)
+    if felt is not None:
+        asked = as_felt(asked, felt)
     if before is not None:
         asked = replace(asked, soaking=_carried_on(asked.soaking, before, np.array(same)))
     found = balance(asked, at_horse(as_recorded(hours), hours, site, stays))

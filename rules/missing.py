@@ -6,10 +6,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from rules.decision import MATERIAL_K, Decision
-from rules.dressed import Dressed, cases
+from rules.dressed import Dressed, as_felt, cases
 from rules.garment import Garment, Kind
 from rules.heat import balance
-from rules.pricing import as_felt
 from rules.question import Piece, Question
 from rules.weather import Air, Floats, at_horse, scenarios
 

@@ -13,7 +13,7 @@ import numpy as np
 
 from rules import parameters as p
 from rules.day import Steps
-from rules.dressed import Cases, Dressed, cases
+from rules.dressed import Cases, Dressed, as_felt, cases
 from rules.drying import ready_h
 from rules.edges import DRY, WET, comes_in, steps
 from rules.heat import Margins, balance
@@ -202,11 +202,6 @@ def _hair(water: Floats, *, bare: bool) -> Floats:
         return water
     trunk = float(p.BODY_SHARE)
     return np.concatenate([water[:2], trunk * water[:2] + (1 - trunk) * water[2:]])
-
-
-def as_felt(every: Cases, offset: Floats) -> Cases:
-    """A horse that feels the cold by so much more stands as if its core were that much farther from the air."""
-    return replace(every, bodies=replace(every.bodies, core=every.bodies.core + offset))
 
 
 def _slice(air: Air, hours: Indices) -> Air:
