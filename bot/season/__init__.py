@@ -8,6 +8,7 @@ judging    the margins of every horse and hour in what it wore, the same physics
 tally      hours too cold and too warm, wet skin, changes, garments in use
 report     a season as table, JSON and picture
 picture    the season as an image
+hindsight  every outfit that might have been worn, and the best way through a season
 wardrobe   which garment would have helped most, which were never needed
 mirror     what the model expected against what people saw
 wind       how hard it blows here, as all horses tell it
