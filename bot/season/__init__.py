@@ -9,7 +9,9 @@ tally      hours too cold and too warm, wet skin, changes, garments in use
 report     a season as table, JSON and picture
 picture    the season as an image
 hindsight  every outfit that might have been worn, and the best way through a season
-wardrobe   which garment would have helped most, which were never needed
+wardrobe   which garment would have helped most, which was missed, which were never needed
+past       the barn's own past, from ledger and sheets, as a season
+closet     what that past says of the clothes; closet_told: in words
 mirror     what the model expected against what people saw
 wind       how hard it blows here, as all horses tell it
 history    one horse's days: what it wore, what was seen, the bill

@@ -6,7 +6,7 @@ difference is the advice. Spares count for the horse that wore them most.
 """
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from textwrap import wrap
 from typing import Any

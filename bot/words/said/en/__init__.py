@@ -1,6 +1,7 @@
 """What the bot says in English."""
 
 from bot.words.said import Phrasebook
+from bot.words.said.en.closet import CLOSET
 from bot.words.said.en.lines import LINES
 from bot.words.said.en.reasons import REASONS
 
@@ -8,7 +9,7 @@ BOOK = Phrasebook(
     language="en",
     twelve_hours=True,
     reasons=REASONS,
-    lines=LINES,
+    lines=LINES | CLOSET,
     signs={
         "sweating": "sweating",
         "hot": "hot",

@@ -1,13 +1,14 @@
 """What the bot says in Spanish. Horses are spoken of by verbs, for nobody told their gender; rugs are feminine."""
 
 from bot.words.said import Phrasebook
+from bot.words.said.es.closet import CLOSET
 from bot.words.said.es.lines import LINES
 from bot.words.said.es.reasons import REASONS
 
 BOOK = Phrasebook(
     language="es",
     reasons=REASONS,
-    lines=LINES,
+    lines=LINES | CLOSET,
     signs={
         "sweating": "suda",
         "hot": "tiene calor",

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import TypeVar
 
 from bot.words.said import Phrasebook
+from bot.words.said.fr.closet import CLOSET
 from bot.words.said.fr.lines import LINES
 from bot.words.said.fr.reasons import REASONS
 
@@ -22,7 +23,7 @@ def _spaced(told: Mapping[Key, str]) -> dict[Key, str]:
 BOOK = Phrasebook(
     language="fr",
     reasons=_spaced(REASONS),
-    lines=_spaced(LINES),
+    lines=_spaced(LINES | CLOSET),
     signs={
         "sweating": "transpire",
         "hot": "a trop chaud",
