@@ -202,7 +202,13 @@ def horse(filed: FiledHorse, now: HorseNow, start: datetime) -> Horse:
         sick=filed.vet_orders == "sick" or lately(now, start, UNWELL_LASTS, "unwell"),
         infected=filed.skin_infection,
         colour=filed.colour,
+        used_to_c=used_to_c(now, start),
     )
+
+
+def used_to_c(now: HorseNow, at: datetime) -> float:
+    """How much more a horse feels the cold at an instant for the weeks behind it [K]; 0 where they are not known."""
+    return round(now.weeks.shift_c(at.timestamp()), 2) if now.weeks else 0.0
 
 
 def age_years(born: date | int | None, day: date) -> float:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import datetime, timedelta
 
+from bot.almanac import almanac
 from bot.barn import Barn
 from bot.barn.amend import as_now
 from bot.beyond import Lately
@@ -11,7 +12,7 @@ from bot.events import Changed, Enrolled, Entry, Event, Posted, Struck
 from bot.ledger import Ledger
 from bot.mailbox import Mailbox
 from bot.message import Incoming, Outgoing
-from bot.sheet import load
+from bot.sheet import Sheet, load
 from bot.state import apply, fold
 from bot.store import Store
 
@@ -24,6 +25,7 @@ class DayBook:
         self.store = store
         self.ledger = Ledger(store)
         self.mailbox = Mailbox(store)
+        self.almanac = almanac(barn.place.latitude, self.ledger)
         self.barn = barn
         self.enlist()
 
@@ -33,7 +35,12 @@ class DayBook:
         barn = as_now(self.filed, entries)
         if barn != self.barn:
             self.barn = barn
-        self.state = fold(self.barn, entries)
+        self.state = fold(self.barn, entries).after(self.almanac.weeks)
+
+    def lived(self, sheet: Sheet) -> None:
+        """Another plan was made: its hours are now the latest that is known of the weather."""
+        self.almanac.add(sheet)
+        self.state = self.state.after(self.almanac.weeks)
 
     @contextmanager
     def together(self) -> Iterator[None]:

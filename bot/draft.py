@@ -59,6 +59,7 @@ def sheet(
                     for d, window, stay in zip(plan.dresses[w.horse.name], windows, w.stays, strict=True)
                 ),
                 refused=plan.refused.get(w.horse.name, ()),
+                used_to_c=w.horse.used_to_c,
             )
             for w in question.wearers
         ),

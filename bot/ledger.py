@@ -1,7 +1,7 @@
 """Events appended, never edited; one message counts once; the sheet of each post kept beside."""
 
 import zlib
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
 from functools import cache
@@ -96,6 +96,15 @@ class Ledger:
             return []
         rows = self.store.conn.execute("SELECT sheet FROM sheets WHERE number >= ? ORDER BY number", (first,))
         return [zlib.decompress(sheet).decode() for (sheet,) in rows]
+
+    def each_sheet(self, most: int) -> Iterator[bytes]:
+        """The last so many plans kept, oldest first, one at a time."""
+        rows = self.store.conn.execute(
+            "SELECT sheet FROM sheets WHERE number > coalesce((SELECT number FROM sheets ORDER BY number DESC "
+            "LIMIT 1 OFFSET ?), 0) ORDER BY number",
+            (most,),
+        )
+        return (zlib.decompress(sheet) for (sheet,) in rows)
 
     def latest_sheet(self) -> str | None:
         """The plan kept last."""

@@ -3,15 +3,20 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime, tzinfo
+from typing import TYPE_CHECKING
 
 from bot.events import Entry, GarmentWord, RecheckSet, Seen, Style, Where
+
+if TYPE_CHECKING:
+    from rules.acclimatised import Weeks
 
 
 @dataclass(frozen=True)
 class HorseNow:
     """One horse at an instant. wear None: nobody said. signs: every sign that stands, oldest first.
 
-    quiet: each round ticked done, as if it had been called comfortable in what it wore until then.
+    quiet: each round ticked done, as if it had been called comfortable in what it wore until then. weeks: the weather
+    that it lived through; no report but the barn's own record, so no part of what makes two states equal.
     """
 
     wear: tuple[str, ...] | None = None
@@ -28,6 +33,7 @@ class HorseNow:
     worked_at: datetime | None = None
     unwell_at: datetime | None = None
     recheck: Entry | None = None  # the open RecheckSet
+    weeks: "Weeks | None" = field(default=None, compare=False)
 
     def last(self, *signs: str) -> Entry | None:
         """The latest standing entry with one of these signs (any sign where none is named)."""
@@ -93,6 +99,10 @@ class State:
     soaked_through: frozenset[str] = frozenset()  # ids: said soaked, and not since that they are in service again
     hung: tuple[Hung, ...] = ()
     zone: tzinfo = UTC  # the barn's own: what is said at nine in the evening counts for that day
+
+    def after(self, weeks: "Weeks") -> "State":
+        """The same barn once its horses have lived through this weather."""
+        return replace(self, horses={name: replace(now, weeks=weeks) for name, now in self.horses.items()})
 
     def wearing(self) -> dict[str, tuple[str, ...] | None]:
         """What each horse is recorded as wearing."""

@@ -77,7 +77,10 @@ class DressSheet:
 
 @dataclass(frozen=True)
 class HorseSheet:
-    """One horse: what has been learned of it, what it wore before, and one dress a window."""
+    """One horse: what has been learned of it, what it wore before, and one dress a window.
+
+    used_to_c: how much more it feels the cold for the weather of the weeks behind [K].
+    """
 
     horse: str
     offset_c: float
@@ -85,6 +88,7 @@ class HorseSheet:
     wears_now: tuple[str, ...] | None
     windows: tuple[DressSheet, ...]
     refused: tuple[Reason, ...] = ()
+    used_to_c: float = 0.0
 
 
 @dataclass(frozen=True)

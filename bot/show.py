@@ -100,10 +100,11 @@ def history(barn: Barn, entries: Sequence[Entry], name: str) -> list[dict[str, A
     ]
 
 
-def show_text(shown: dict[str, Any], barn: Barn) -> str:
-    """The same, as lines that fit a phone."""
+def show_text(shown: dict[str, Any], barn: Barn, used_to_c: float = 0.0) -> str:
+    """The same, as lines that fit a phone. used_to_c: how much more the weeks behind let it be felt [K]."""
     tongue = voice(barn, "en", barn.units)
     lines = [line for horse in shown["horses"] for line in _horse_lines(horse, tongue)]
+    lines += tongue.used_to(used_to_c) if shown["horses"] else ()
     lines += [line for piece in shown["garments"] for line in _garment_lines(piece, tongue)]
     lines += [f"Look again at {r['horse']} ({r['about']}): {_day(r['due'], tongue)}" for r in shown["rechecks"]]
     return lay_out(*(wrap(line, INDENT) for line in lines))

@@ -95,6 +95,7 @@ class Told:
     def keep(self, entry: Entry, sheet: Sheet, weather: Forecast | None) -> None:
         """Keep a sheet beside the entry of its post or change."""
         self.book.ledger.keep_sheet(entry.number, dump(sheet))
+        self.book.lived(sheet)
         self.sheet, self.weather = sheet, weather
         self.watched = sheet.forecast.fetched_at
 

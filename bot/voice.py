@@ -17,6 +17,7 @@ from bot.words.said import Phrasebook, fill, phrasebook
 from rules.reason import Reason, Unit
 
 WORTH_SAYING_C = 0.25  # K; a smaller offset is told as none
+WEEKS_MATTER_C = 0.5  # K; what milder or colder weeks did, if less, changes no clothes
 
 
 @dataclass(frozen=True)
@@ -226,6 +227,12 @@ class Voice:
             return self.say("offset none", sd=band)
         side = "offset colder" if offset > 0 else "offset warmer"
         return self.say(side, value=self.measures.difference(abs(offset), 1), sd=band)
+
+    def used_to(self, shift_c: float) -> Iterable[str]:
+        """What the weeks behind did to the horses, where it is worth a line."""
+        if abs(shift_c) >= WEEKS_MATTER_C:
+            side = "used to mild" if shift_c > 0 else "used to cold"
+            yield self.say(side, value=self.measures.difference(abs(shift_c), 1))
 
     def value(self, reason: Reason) -> str | None:
         """A reason's number in the reader's units; differences without their sign, for the code says the side."""

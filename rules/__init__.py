@@ -9,6 +9,7 @@ sun         where it stands over the site, and what it gives where a forecast is
 weather     a forecast as arrays; wind, rain, sun and sky at horse height; scenarios
 horse       surface, heat production and tissue insulation of one animal
 coat        hair depth by date, clip and regrowth; flattened, blown and erect hair
+acclimatised  what the air of the last weeks did to a horse, beyond its season
 garment     kinds of clothing; insulation of one and of layers, what it covers
 question    everything a plan depends on: horses, stays, pieces, wishes, costs
 wetness     water into hair and cloth and out again; when a garment on the rail is dry

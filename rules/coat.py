@@ -47,12 +47,27 @@ class Coat:
 
 def coat(horse: Horse, site: Site, day_of_year: float) -> Coat:
     """The coat on a day of the year (from 1, may run past the year's end) at the site's latitude."""
-    day = day_of_year if site.latitude >= 0 else day_of_year + YEAR / 2
+    day = _northern(site.latitude, day_of_year)
     grown = depth_mm(horse, abs(site.latitude), day)
     cut = CLIPS[horse.clip] if horse.clip_age_days is not None else CLIPS["none"]
     regrown = p.COAT_CLIPPED + regrowth_mm(day, horse.clip_age_days or 0.0)
     dense = horse.coat == "heavy" and horse.species != "donkey"
     return Coat(grown, min(grown, regrown), cut, float(p.COAT_DENSE_WIND if dense else p.COAT_WIND))
+
+
+def _northern(latitude: float, day_of_year: float) -> float:
+    """The day of a northern year that is as far into its winter as this one is here; may run past the year's end."""
+    return day_of_year if latitude >= 0 else day_of_year + YEAR / 2
+
+
+def winter(latitude: float, day_of_year: float) -> float:
+    """How much of a full winter the coats here stand in, 0 to 1, on a day of the year, north or south."""
+    return _seasons(latitude) * winter_share(_northern(latitude, day_of_year))
+
+
+def _seasons(latitude: float) -> float:
+    """How far apart summer and winter are for a coat, 0 at the equator, near 1 where winters are dark."""
+    return 1 - exp2(-((latitude / p.COAT_LATITUDE) ** 2))
 
 
 def depth_mm(horse: Horse, latitude: float, day: float) -> float:
@@ -63,9 +78,8 @@ def depth_mm(horse: Horse, latitude: float, day: float) -> float:
     """
     if horse.species == "donkey":
         return float(p.COAT_DONKEY)
-    seasonal = 1 - exp2(-((latitude / p.COAT_LATITUDE) ** 2))
     most = WINTER_DEPTH[horse.coat] - p.COAT_SUMMER
-    return p.COAT_SUMMER + most * seasonal * winter_share(day)
+    return p.COAT_SUMMER + most * _seasons(latitude) * winter_share(day)
 
 
 def winter_share(day: float) -> float:

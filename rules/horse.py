@@ -17,7 +17,8 @@ class Horse:
 
     weight in kg; condition 1 to 9; age in years; clip_age_days: days since the clip at hour 0, None where
     unclipped; sick: by vet's orders or reported unwell; infected: skin infection, shares nothing;
-    size_in: rug size in inches.
+    size_in: rug size in inches; used_to_c: how much more it feels the cold for the weeks behind [K], see
+    `rules/acclimatised.py`.
     """
 
     name: str
@@ -33,6 +34,7 @@ class Horse:
     sick: bool = False
     infected: bool = False
     colour: Literal["light", "mid", "dark"] | None = None
+    used_to_c: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +85,7 @@ def body(horse: Horse) -> Body:
         evaporation_warm=p.EVAPORATION_WARM * heat,
         tissue_cold=tissue(horse.weight_kg, horse.condition),
         tissue_warm=float(p.TISSUE_WARM),
-        core=float(p.CORE_FOAL if newborn else p.CORE),
+        core=p.CORE_FOAL + horse.used_to_c if newborn else p.CORE + horse.used_to_c,
         diameter=p.TRUNK_DIAMETER * (horse.weight_kg / 500) ** (1 / 3),
         tolerance=tolerance(horse),
         unsure_k=_unsure(horse),

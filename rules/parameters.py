@@ -94,6 +94,14 @@ REGROWTH_AUTUMN = Parameter(0.20, 0.15, 0.25, "mm/d", "while days shorten; pract
 REGROWTH_WINTER = Parameter(0.03, 0.0, 0.08, "mm/d", "little after January, common practice", "assumed")
 REGROWTH_SUMMER = Parameter(0.08, 0.03, 0.15, "mm/d", "the summer coat comes in", "assumed")
 
+# ---- weeks behind -----------------------------------------------------------------------------------------------
+ACCLIMATISES_IN = Parameter(12.0, 10.0, 21.0, "d", "10 to 21 days, extension advice; no trial of horses", "assumed")
+ACCLIMATISED_BY = Parameter(0.15, 0.0, 0.4, "K/K", "nobody measured it; 0.4 would be cattle's higher upkeep", "assumed")
+ACCLIMATISED_MILD = Parameter(2.0, 0.0, 3.0, "K", "feels the cold so much more after mild weeks, at most", "assumed")
+ACCLIMATISED_COLD = Parameter(1.0, 0.0, 2.0, "K", "and so much less after cold ones: it may wear a rug", "assumed")
+USED_TO_WINTER = Parameter(0.0, -15.0, 8.0, "°C", "mean air at which winter horses were measured", "assumed")
+USED_TO_SUMMER = Parameter(18.0, 12.0, 24.0, "°C", "mean air in which a summer coat stands", "assumed")
+
 # ---- clothes --------------------------------------------------------------------------------------------------
 RUG_GAP = Parameter(0.08, 0.03, 0.12, "m2 K/W", "shell, lining, air; an empty sheet adds nothing dry", "derived")
 RUG_GAP_WIND = Parameter(0.10, 0.0, 0.30, "s/m", "pumping, after ISO 9920 for people", "transferred")

@@ -55,6 +55,7 @@ def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
         why=reasons(dress, sheet, horse.horse, tongue),
     )
     yield from margins(dress, tongue)
+    yield from tongue.used_to(horse.used_to_c)
     yield from (sentence(tongue.reason(c, sheet.sky, horse.horse)) for c in dress.cautions[:3])
 
 

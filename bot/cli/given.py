@@ -75,6 +75,15 @@ def state(barn: Barn, args: argparse.Namespace) -> State:
     return fold(barn, [*Ledger(kept).entries(), *edits])
 
 
+def lived(barn: Barn, args: argparse.Namespace) -> State:
+    """The state with the weather that the horses lived through: what a plan and what was learned depend on."""
+    from bot.almanac import almanac
+    from bot.ledger import Ledger
+
+    kept, found = store(barn, args), state(barn, args)
+    return found if kept is None else found.after(almanac(barn.place.latitude, Ledger(kept)).weeks)
+
+
 def forecast(barn: Barn, args: argparse.Namespace, when: datetime) -> "Forecast | None":
     """The forecast named on the command line, else the barn file's own, asked for now; None where there is none."""
     from bot.barn import forecast_file

@@ -40,7 +40,7 @@ def plan(args: argparse.Namespace) -> int:
     barn = given.barn(args)
     at = given.at(args, barn)
     forecast = given.forecast(barn, args, at)
-    planner, state = Planner(barn), given.state(barn, args)
+    planner, state = Planner(barn), given.lived(barn, args)
     if args.explain:
         from bot.explain import hours_csv, hours_text, known_horse
         from rules.plan import explain
@@ -93,6 +93,7 @@ def _read_one(barn: "Barn", state: "State", person: "Person | None", text: str, 
 
 def show(args: argparse.Namespace) -> int:
     """The state as text or JSON."""
+    from bot.brief import used_to_c
     from bot.ledger import Ledger
     from bot.planning import cutter
     from bot.show import show_json, show_text
@@ -102,8 +103,10 @@ def show(args: argparse.Namespace) -> int:
     store = given.store(barn, args)
     entries = Ledger(store).entries() if store else []
     cut = cutter(given.last_good(barn, args, at))
-    shown = show_json(barn, given.state(barn, args), at, args.name, cut, entries)
-    print(json.dumps(shown, ensure_ascii=False) if args.json else show_text(shown, barn))
+    state = given.lived(barn, args)
+    shown = show_json(barn, state, at, args.name, cut, entries)
+    weeks = next((used_to_c(now, at) for now in state.horses.values()), 0.0)
+    print(json.dumps(shown, ensure_ascii=False) if args.json else show_text(shown, barn, weeks))
     return 0
 
 
@@ -127,7 +130,7 @@ def board(args: argparse.Namespace) -> int:
 
     barn = given.barn(args)
     at = given.at(args, barn)
-    sheet = Planner(barn).sheet(given.state(barn, args), given.forecast(barn, args, at), windows(barn, at), at)
+    sheet = Planner(barn).sheet(given.lived(barn, args), given.forecast(barn, args, at), windows(barn, at), at)
     if args.pdf:
         saved = written(args.pdf, drawn.pdf(sheet, barn, barn.units, "en"))
     else:

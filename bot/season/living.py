@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
+from functools import cached_property
 
 import numpy as np
 
@@ -12,6 +13,7 @@ from bot.forecast.hours import window as cut
 from bot.rounds import windows as rounds_from
 from bot.sheet import Window
 from bot.state import GarmentNow, State, as_filed
+from rules.acclimatised import Weeks, day_means
 from rules.dressed import Dressed
 from rules.lived import Carried, Lived
 from rules.lived import live as live_window
@@ -35,6 +37,12 @@ class Course:
     def site(self) -> Site:
         """Where the barn stands."""
         return brief.site(self.barn)
+
+    @cached_property
+    def weeks(self) -> Weeks:
+        """The days of the whole record, those before the first window too."""
+        at_s = self.hours.start_s + 3600 * np.arange(len(self.hours))
+        return Weeks(self.barn.place.latitude, day_means(zip(at_s.tolist(), self.hours.temperature_c.tolist())))
 
     def cut(self, start_s: int, count: int) -> Hours:
         """The recorded hours from an instant on; NaN outside the record."""
@@ -90,7 +98,7 @@ def course(barn: Barn, hours: Hours, start: datetime, end: datetime) -> Course:
 
 def live(through: Course, choose: Choose, told: Callable[[int], None] = lambda k: None) -> Story:
     """The season when `choose` is asked at every round. told: is called with the number of windows behind."""
-    state, story, carried = as_filed(through.barn), Story(), None
+    state, story, carried = as_filed(through.barn).after(through.weeks), Story(), None
     for k, window in enumerate(through.windows):
         wear = dict(choose(Moment(through, state, k)))
         same = [wear[horse.name] == state.horses[horse.name].wear for horse in through.barn.horses]

@@ -7,7 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from rules import coat, dressed, exchange, garment, heat, horse, paths, settled, sun, weather, wetness
+from rules import acclimatised, coat, dressed, exchange, garment, heat, horse, paths, settled, sun, weather, wetness
 from rules.garment import Garment
 from rules.horse import Horse
 from tests.laboratory import FIELD, HORSE, SHEET, air, case, hours, pieces, site, turnout
@@ -43,8 +43,10 @@ PLAIN: dict[Callable[..., object], Callable[[], object]] = {
     horse.tolerance: lambda: horse.tolerance(HORSE),
     coat.coat: lambda: coat.coat(HORSE, site(0.0), 1).depth_mm,
     coat.depth_mm: lambda: coat.depth_mm(HORSE, 0, 1),
+    coat.winter: lambda: coat.winter(0, 1),
     coat.winter_share: lambda: coat.winter_share(1),
     coat.regrowth_mm: lambda: coat.regrowth_mm(1, 0),
+    acclimatised.day_means: lambda: list(acclimatised.day_means((3600 * k, 0) for k in range(24)).values()),
     garment.layers: lambda: garment.layers([SHEET]).base,
     garment.leak: lambda: garment.leak(SHEET),
     garment.holds_kg: lambda: garment.holds_kg(SHEET),
@@ -55,6 +57,7 @@ PLAIN: dict[Callable[..., object], Callable[[], object]] = {
     wetness.amount: lambda: wetness.amount(LINER, "dry"),
     wetness.dry_after_h: lambda: wetness.dry_after_h(LINER, "dry", ONE, ONE, ONE),
     dressed.cases: lambda: case().share,
+    dressed.as_felt: lambda: dressed.as_felt(case(), ONE).bodies.core,
     paths.wide: lambda: paths.wide(ONE),
     paths.surroundings: lambda: AROUND.effective,
     paths.between: lambda: COLD.tissue,
@@ -72,7 +75,7 @@ PLAIN: dict[Callable[..., object], Callable[[], object]] = {
     heat.extra_hay_kg: lambda: heat.extra_hay_kg(case(), DONE.extra),
     settled.account: lambda: settled.account(case(), OUTDOORS).made,
 }
-MODULES = (exchange, sun, weather, horse, coat, garment, wetness, dressed, paths, heat, settled)
+MODULES = (exchange, sun, weather, horse, coat, acclimatised, garment, wetness, dressed, paths, heat, settled)
 
 
 def test_every_public_function_stands_in_this_table() -> None:

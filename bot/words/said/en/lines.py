@@ -152,6 +152,8 @@ LINES = {
     "offset none": "Nothing learned yet that differs from the estimate[ (± {sd})].",
     "offset colder": "Feels the cold more than estimated, by {value}[ (± {sd})]",
     "offset warmer": "Feels the cold less than estimated, by {value}[ (± {sd})]",
+    "used to mild": "Weeks milder than the season: horses feel the cold as if it were {value} colder.",
+    "used to cold": "Weeks colder than the season: horses bear {value} more cold than usual.",
     "lesson": "{when}, {who}: {sign} ({shift})",
     "lesson nothing": "{when}, {who}: {sign} (as estimated)",
     "recheck due": "{horse}: look again at {at} ({sign}).",

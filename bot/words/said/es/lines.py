@@ -152,6 +152,8 @@ LINES = {
     "offset none": "Todavía nada aprendido que difiera del cálculo[ (± {sd})].",
     "offset colder": "Siente el frío más de lo calculado, en {value}[ (± {sd})]",
     "offset warmer": "Siente el frío menos de lo calculado, en {value}[ (± {sd})]",
+    "used to mild": "Semanas más suaves que la estación: se siente el frío como si hiciera {value} menos.",
+    "used to cold": "Semanas más frías que la estación: se aguanta {value} más de frío que de costumbre.",
     "lesson": "{when}, {who}: {sign} ({shift})",
     "lesson nothing": "{when}, {who}: {sign} (como se calculó)",
     "recheck due": "{horse}: mirar otra vez a las {at} ({sign}).",

@@ -152,6 +152,8 @@ LINES = {
     "offset none": "Rien d'appris encore qui s'écarte du calcul[ (± {sd})].",
     "offset colder": "Craint le froid plus que calculé, de {value}[ (± {sd})]",
     "offset warmer": "Craint le froid moins que calculé, de {value}[ (± {sd})]",
+    "used to mild": "Semaines plus douces que la saison : le froid se sent comme s'il faisait {value} de moins.",
+    "used to cold": "Semaines plus froides que la saison : on supporte {value} de froid de plus.",
     "lesson": "{when}, {who} : {sign} ({shift})",
     "lesson nothing": "{when}, {who} : {sign} (comme calculé)",
     "recheck due": "{horse} : à revoir à {at} ({sign}).",
