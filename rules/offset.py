@@ -23,6 +23,7 @@ import numpy as np
 
 from rules import parameters as p
 from rules.horse import Horse, body
+from rules.question import Wearer
 from rules.weather import Floats
 
 HOUR_S, DAY_S = 3600, 86_400
@@ -146,6 +147,17 @@ def learn(
     doubt = _doubt(used, steps, float(means[-1]))
     stale = 0.0 if any(rank(one) < 2 and now_s - one.at_s < p.ONE_WORD_LASTS * HOUR_S for one in used) else doubt
     return Learned(float(means[-1]), spread**0.5, tuple(shifts), doubt, stale, common)
+
+
+def schooled(wearer: Wearer, learned: Learned) -> Wearer:
+    """The horse as the plan takes it by what has been learned of it."""
+    return replace(
+        wearer,
+        offset_c=learned.mean_c + learned.stale_c,
+        offset_sd_c=learned.sd_c,
+        bears_less_c=learned.common.bears_less_c + learned.doubt_c - learned.stale_c,
+        fill_gives_c=learned.common.fill_gives_c,
+    )
 
 
 def _density(log: Floats) -> Floats:

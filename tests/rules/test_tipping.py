@@ -1,0 +1,188 @@
+"""What would change the advice: every answer is the plan itself made again, so the plan is what it is held against."""
+
+from dataclasses import replace
+
+import pytest
+
+from rules.offset import Common, Evidence, schooled
+from rules.plan import plan
+from rules.question import Piece, Question
+from rules.tipping import By, Choice, Schooling, Turn, by_barn, by_offset, by_reports, by_weather, nearest
+from rules.weather import Hours
+from tests.stable import FIELD, JANUARY_NOON_S, STALL, ask, sheet, turnout, unknown, wearer, weather
+
+NOW_S = JANUARY_NOON_S
+UNTAUGHT = Schooling((), NOW_S, voices=("Inés", "Theo"))
+CLOSET = [sheet(), turnout(100), turnout(200), turnout(300)]
+
+
+def asked(hours: Hours, closet: list[Piece] | None = None, **facts: object) -> Question:
+    """Maple alone, for one window of a day."""
+    return ask(hours, [wearer("Maple", FIELD, **facts)], CLOSET if closet is None else closet)  # type: ignore[arg-type]
+
+
+def worn(question: Question, **changed: object) -> tuple[str, ...]:
+    """What the plan puts on Maple where these fields of the Wearer are changed."""
+    one = replace(question, wearers=(replace(question.wearers[0], **changed),))  # type: ignore[arg-type]
+    return plan(one).dresses["Maple"][0].wear
+
+
+def by(found: list[Turn], what: By) -> Turn:
+    """The one turn of this kind."""
+    (one,) = [turn for turn in found if turn.by == what]
+    return one
+
+
+def test_so_many_reports_of_cold_change_what_it_wears_and_one_fewer_do_not() -> None:
+    """Learned for real: the plan with the offset after so many reports says the same."""
+    question = asked(weather(-9.0, 6.0))
+    choice = Choice(question, "Maple")
+    turn = by(list(by_reports(choice, UNTAUGHT)), By.COLD_SAID)
+    assert 1 <= turn.amount <= 6
+    report, hour = choice.seen("cold") or pytest.fail("nothing was judged")
+    assert turn.hour == hour
+    fewer, enough = (schooled(question.wearers[0], UNTAUGHT.after(report, int(turn.amount) - less)) for less in (1, 0))
+    assert worn(replace(question, wearers=(fewer,)), must_clothe=True) == choice.wear
+    assert worn(replace(question, wearers=(enough,)), must_clothe=True) == turn.wear != choice.wear
+
+
+@pytest.mark.parametrize(("air", "what", "side"), [(6.0, By.SWEATING_SAID, -1), (-4.0, By.COLD_SAID, 1)])
+def test_reports_of_sweating_make_it_lighter_and_of_cold_heavier(air: float, what: By, side: int) -> None:
+    """Never the other way about: of clothes that are as warm nothing is said."""
+    question = asked(weather(air, 6.0), clip="trace")
+    fills = {piece.garment.id: piece.garment.fill_g for piece in question.pieces}
+    choice = Choice(question, "Maple")
+    turn = by(list(by_reports(choice, UNTAUGHT)), what)
+    assert side * (sum(fills[g] for g in turn.wear) - sum(fills[g] for g in choice.wear)) > 0
+
+
+def test_one_report_of_cold_clothes_a_bare_horse() -> None:
+    """Whatever was learned of it: for a day it is not left bare."""
+    choice = Choice(asked(weather(6.0, 6.0)), "Maple")
+    assert choice.wear == ()
+    turn = by(list(by_reports(choice, UNTAUGHT)), By.COLD_SAID)
+    assert (turn.amount, turn.wear) == (1, ("maple-sheet",))
+
+
+def test_a_horse_of_which_much_is_known_takes_more_reports_to_move() -> None:
+    """Thirty times fine in just this weather, by both people."""
+    question = asked(weather(-9.0, 6.0))
+    choice = Choice(question, "Maple")
+    report, _ = choice.seen("comfortable") or pytest.fail("nothing was judged")
+    calm = tuple(
+        replace(report, at_s=NOW_S - day * 86_400, who=who) for day in range(1, 16) for who in ("Inés", "Theo")
+    )
+    known = replace(UNTAUGHT, evidence=calm)
+    often = {turn.by: turn.amount for turn in by_reports(choice, known)}
+    fresh = {turn.by: turn.amount for turn in by_reports(choice, UNTAUGHT)}
+    assert often.get(By.COLD_SAID, 7) > fresh[By.COLD_SAID]
+
+
+def test_a_report_is_weighed_by_what_the_balance_says_of_that_hour_offset_left_out() -> None:
+    """The same margins whatever has been learned of the horse: what was learned is no evidence."""
+    found = []
+    for offset in (0.0, 2.0):
+        question = asked(weather(-6.0, 6.0), closet=[turnout(200)], offset_c=offset)
+        one, _ = Choice(question, "Maple").seen("cold") or pytest.fail("nothing was judged")
+        found.append((one.cold_margin_c, one.heat_margin_c, one.bears_c))
+    assert found[0] == pytest.approx(found[1], abs=1e-6)
+
+
+@pytest.mark.parametrize(("what", "side"), [(By.COLDER, -1), (By.WARMER, 1)])
+def test_so_many_degrees_change_what_it_wears_and_one_fewer_do_not(what: By, side: int) -> None:
+    """In the whole forecast; in whole degrees."""
+    question = asked(weather(-6.0, 6.0))
+    turn = by(list(by_weather(Choice(question, "Maple"))), what)
+    for degrees, wear in ((turn.amount, turn.wear), (turn.amount - 1, Choice(question, "Maple").wear)):
+        air = question.hours.temperature_c + side * degrees
+        assert worn(replace(question, hours=replace(question.hours, temperature_c=air))) == wear
+
+
+def test_rain_would_put_a_bare_horse_in_its_sheet_and_a_dry_day_take_it_off() -> None:
+    """Only one of them is ever said."""
+    dry = list(by_weather(Choice(asked(weather(3.0, 8.0), [sheet()]), "Maple")))
+    assert by(dry, By.RAIN).wear == ("maple-sheet",)
+    wet = list(by_weather(Choice(asked(weather(3.0, 8.0, rain=1.0), [sheet()]), "Maple")))
+    assert by(wet, By.DRY).wear == ()
+
+
+def test_nobody_is_told_of_rain_in_hard_frost() -> None:
+    """It would be snow."""
+    assert By.RAIN not in {turn.by for turn in by_weather(Choice(asked(weather(-8.0, 3.0)), "Maple"))}
+
+
+def test_wind_is_told_as_the_gust_that_would_do() -> None:
+    """Stronger than the forecast's, and no hurricane."""
+    turn = by(list(by_weather(Choice(asked(weather(-4.0, 3.0, gust=5.0)), "Maple"))), By.WIND)
+    assert 5.0 < turn.amount <= 30.0
+
+
+def test_neither_rain_nor_wind_moves_a_horse_in_its_stall() -> None:
+    """Nor is any such thing said."""
+    question = ask(weather(3.0), [wearer("Maple", STALL)], CLOSET)
+    assert not {By.RAIN, By.DRY, By.WIND} & {turn.by for turn in by_weather(Choice(question, "Maple"))}
+
+
+def test_the_nearest_other_offset_on_each_side() -> None:
+    """A half degree less does not do; nothing beyond what an offset may be."""
+    question = asked(weather(-6.0, 6.0))
+    choice = Choice(question, "Maple")
+    found = list(by_offset(choice))
+    assert [turn.by for turn in found] == [By.FEELS_MORE, By.FEELS_LESS]
+    for turn, side in zip(found, (1, -1)):
+        assert 0 < turn.amount <= 6
+        assert worn(question, offset_c=side * turn.amount) == turn.wear
+        assert worn(question, offset_c=side * (turn.amount - 0.5)) == choice.wear
+    edge = Choice(asked(weather(-6.0, 6.0), offset_c=6.0), "Maple")
+    assert By.FEELS_MORE not in {turn.by for turn in by_offset(edge)}
+
+
+def test_without_a_forecast_nothing_is_said_of_reports() -> None:
+    """No margin, no lesson."""
+    choice = Choice(asked(unknown()), "Maple")
+    assert list(by_reports(choice, UNTAUGHT)) == []
+    assert list(by_weather(choice)) == []
+
+
+def test_a_spare_that_the_plan_gives_to_another_is_promised_to_nobody() -> None:
+    """Birch, clipped, needs it more: whatever turns, Maple has no part in it."""
+    spare = turnout(300, None)
+    horses = [wearer("Maple", FIELD), wearer("Birch", FIELD, clip="full")]
+    question = ask(weather(-14.0, 9.0), horses, [sheet(), spare])
+    assert plan(question).dresses["Birch"][0].wear == (spare.garment.id,)
+    choice = Choice(question, "Maple")
+    assert choice.wear == plan(question).dresses["Maple"][0].wear
+    found = [*by_reports(choice, UNTAUGHT), *by_offset(choice), *by_weather(choice)]
+    assert not any(spare.garment.id in turn.wear for turn in found)
+
+
+def test_what_the_barn_learned_of_its_wind_is_named_where_it_decides() -> None:
+    """With the number, and what would be worn without it; not where it decides nothing."""
+    windy = replace(UNTAUGHT, common=Common(wind=2.5))
+    question = asked(weather(-6.0, 8.0))
+    there = replace(question, site=replace(question.site, wind_factor=2.5))
+    choice = Choice(there, "Maple")
+    (turn,) = by_barn(choice, windy)
+    assert (turn.by, turn.amount) == (By.WIND_AS_TOLD, 2.5)
+    assert turn.wear != choice.wear
+    assert list(by_barn(Choice(question, "Maple"), UNTAUGHT)) == []
+
+
+def test_turns_to_the_same_clothes_are_told_together() -> None:
+    """In the order in which they were found."""
+    colder, rain, warmer = Turn(By.COLDER, 3, ("a",)), Turn(By.RAIN, 1, ("a",)), Turn(By.WARMER, 2, ())
+    assert nearest([colder, warmer, rain]) == {("a",): [colder, rain], (): [warmer]}
+
+
+def test_a_horse_that_is_not_asked_about_is_a_key_error() -> None:
+    """As in every other table of horses."""
+    with pytest.raises(KeyError):
+        _ = Choice(asked(weather()), "Nobody").wear
+
+
+def test_repeated_reports_come_from_people_in_turn_half_a_day_apart() -> None:
+    """So each counts in full, and no one voice alone is taken for the herd's."""
+    report = Evidence(0, "sweating", 9.0, 2.0)
+    alone = replace(UNTAUGHT, voices=("Inés",))
+    assert UNTAUGHT.after(report, 4).mean_c < alone.after(report, 4).mean_c < 0
+    assert UNTAUGHT.after(report, 4).doubt_c < alone.after(report, 4).doubt_c
