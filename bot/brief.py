@@ -20,7 +20,7 @@ from bot.state import CALM, GarmentNow, HorseNow, State
 from rules.drying import ready_h
 from rules.garment import Garment
 from rules.horse import Horse, weight_kg
-from rules.offset import Learned
+from rules.offset import Learned, schooled
 from rules.question import Costs, Piece, Question, Rail, Stay, Wearer, Wishes
 from rules.site import DryingLook, drying, in_room_h
 from rules.weather import Floats, Hours, Site
@@ -167,8 +167,7 @@ def wearer(
 ) -> Wearer:
     """One horse as asked about at `start`."""
     now = state.horses[filed.name].clipped_at(start + DAY)  # a clip counts on the whole of its day, not before
-    learned = learned or Learned()
-    return Wearer(
+    asked = Wearer(
         horse=horse(filed, now, start),
         stays=tuple(stay(filed, now, window) for window in windows),
         wears=now.wear,
@@ -176,11 +175,8 @@ def wearer(
         wet_hair=lately(now, start, WET_LASTS, "wet"),
         must_clothe=lately(now, start, DANGER_LASTS, "shivering", "cold"),
         vet_clothes=filed.vet_orders == "clothe",
-        offset_c=learned.mean_c + learned.stale_c,
-        offset_sd_c=learned.sd_c,
-        bears_less_c=learned.common.bears_less_c + learned.doubt_c - learned.stale_c,
-        fill_gives_c=learned.common.fill_gives_c,
     )
+    return schooled(asked, learned or Learned())
 
 
 def horse(filed: FiledHorse, now: HorseNow, start: datetime) -> Horse:

@@ -18,7 +18,7 @@ from bot.rounds import current
 from bot.state import HorseNow, State
 from rules.dressed import Dressed
 from rules.lived import last_hour
-from rules.offset import WINDS, Common, Evidence, Learned, learn, prior_sd, silence_says
+from rules.offset import WINDS, Common, Evidence, Learned, Schooling, prior_sd, silence_says
 from rules.question import Piece, Stay
 from rules.shared import common
 
@@ -55,21 +55,32 @@ def lessons(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Know
 
 def learned(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known) -> Learned:
     """What all of a horse's standing signs teach, seen from `now_s`."""
-    return _one(barn, state, filed, now_s, known, shared(barn, state, now_s, known))
+    return schooling(barn, state, filed, now_s, known).learned()
 
 
 def herd(barn: Barn, state: State, now_s: int, known: Known) -> dict[str, Learned]:
     """What has been learned of each horse."""
     barns = shared(barn, state, now_s, known)
-    return {filed.name: _one(barn, state, filed, now_s, known, barns) for filed in barn.horses}
+    return {filed.name: schooling(barn, state, filed, now_s, known, barns).learned() for filed in barn.horses}
 
 
-def _one(barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known, barns: Common) -> Learned:
-    """Signs first, then the rounds without a remark."""
+def schooling(
+    barn: Barn, state: State, filed: FiledHorse, now_s: int, known: Known, barns: Common | None = None
+) -> Schooling:
+    """All that a horse's offset is learned from, seen from `now_s`: signs first, then the rounds without a remark.
+
+    barns: what all horses have in common, where it is known already.
+    """
     now = state.horses[filed.name]
     at = datetime.fromtimestamp(now_s, UTC)
-    taught = [*(e for _, e in evidence(barn, filed, now, known)), *silences(barn, filed, now, now_s, known)]
-    return learn(taught, now_s, widening(barn, now), prior_sd(horse(filed, now, at)), barns)
+    said = (e for _, e in evidence(barn, filed, now, known))
+    return Schooling(
+        evidence=(*said, *silences(barn, filed, now, now_s, known)),
+        now_s=now_s,
+        widen_at_s=tuple(widening(barn, now)),
+        prior_sd_c=prior_sd(horse(filed, now, at)),
+        common=shared(barn, state, now_s, known) if barns is None else barns,
+    )
 
 
 def shared(barn: Barn, state: State, now_s: int, known: Known) -> Common:

@@ -15,7 +15,7 @@ matter, and undoing a report is leaving it out.
 
 from bisect import bisect
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import groupby
 from math import isfinite, log
 
@@ -147,6 +147,34 @@ def learn(
     doubt = _doubt(used, steps, float(means[-1]))
     stale = 0.0 if any(rank(one) < 2 and now_s - one.at_s < p.ONE_WORD_LASTS * HOUR_S for one in used) else doubt
     return Learned(float(means[-1]), spread**0.5, tuple(shifts), doubt, stale, common)
+
+
+@dataclass(frozen=True)
+class Schooling:
+    """All that one horse's offset is learned from; see `learn`.
+
+    voices: whose word a further report would be, in turn.
+    """
+
+    evidence: tuple[Evidence, ...]
+    now_s: int
+    widen_at_s: tuple[int, ...] = ()
+    prior_sd_c: float = float(p.OFFSET_PRIOR)
+    common: Common = field(default_factory=Common)
+    voices: tuple[str, ...] = ("",)
+
+    def learned(self) -> Learned:
+        """What is known of the horse now."""
+        return learn(self.evidence, self.now_s, self.widen_at_s, self.prior_sd_c, self.common)
+
+    def after(self, report: Evidence, times: int) -> Learned:
+        """And when the same is seen so many times more, just so far apart that each report counts in full."""
+        apart = int(p.REPEATED_WITHIN * HOUR_S)
+        more = tuple(
+            replace(report, at_s=self.now_s + k * apart, who=self.voices[k % len(self.voices)]) for k in range(times)
+        )
+        last = self.now_s + (times - 1) * apart
+        return replace(self, evidence=self.evidence + more, now_s=last).learned()
 
 
 def schooled(wearer: Wearer, learned: Learned) -> Wearer:

@@ -6,7 +6,7 @@ that the plan gives them.
 """
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
 
@@ -15,7 +15,7 @@ import numpy as np
 from rules import parameters as p
 from rules.day import Take, cheapest, without
 from rules.decision import worst
-from rules.offset import HOUR_S, Common, Evidence, Learned, learn, schooled
+from rules.offset import Common, Evidence, Schooling, schooled
 from rules.outlook import outlooks
 from rules.plan import share_out
 from rules.pricing import Priced, price
@@ -62,34 +62,6 @@ class Turn:
     amount: float
     wear: Wear
     hour: int | None = None
-
-
-@dataclass(frozen=True)
-class Schooling:
-    """All that one horse's offset is learned from; see `rules.offset.learn`.
-
-    voices: whose word a further report would be, in turn.
-    """
-
-    evidence: tuple[Evidence, ...]
-    now_s: int
-    widen_at_s: tuple[int, ...] = ()
-    prior_sd_c: float = float(p.OFFSET_PRIOR)
-    common: Common = field(default_factory=Common)
-    voices: tuple[str, ...] = ("",)
-
-    def learned(self) -> Learned:
-        """What is known of the horse now."""
-        return learn(self.evidence, self.now_s, self.widen_at_s, self.prior_sd_c, self.common)
-
-    def after(self, report: Evidence, times: int) -> Learned:
-        """And when the same is seen so many times more, just so far apart that each report counts in full."""
-        apart = int(p.REPEATED_WITHIN * HOUR_S)
-        more = tuple(
-            replace(report, at_s=self.now_s + k * apart, who=self.voices[k % len(self.voices)]) for k in range(times)
-        )
-        last = self.now_s + (times - 1) * apart
-        return replace(self, evidence=self.evidence + more, now_s=last).learned()
 
 
 @dataclass(frozen=True)

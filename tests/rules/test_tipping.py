@@ -4,10 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from rules.offset import Common, Evidence, schooled
+from rules.offset import Common, Evidence, Schooling, schooled
 from rules.plan import plan
 from rules.question import Piece, Question
-from rules.tipping import By, Choice, Schooling, Turn, by_barn, by_offset, by_reports, by_weather, nearest
+from rules.tipping import By, Choice, Turn, by_barn, by_offset, by_reports, by_weather, nearest
 from rules.weather import Hours
 from tests.stable import FIELD, JANUARY_NOON_S, STALL, ask, sheet, turnout, unknown, wearer, weather
 
