@@ -2,21 +2,25 @@
 
 import time
 from collections.abc import Sequence
-from dataclasses import dataclass, field
-from datetime import datetime
+from dataclasses import dataclass, field, replace
+from datetime import UTC, datetime, timedelta
 
+from bot import rounds
 from bot.barn import Barn
 from bot.brief import Cut, question
 from bot.draft import sheet
-from bot.evidence import Known, Lesson, herd, lessons
+from bot.evidence import Known, Lesson, herd, lessons, schooling, shared
 from bot.forecast import Forecast, unknown_hours, window
 from bot.sheet import Sheet, Source, Window
 from bot.state import State
-from rules.offset import Learned
+from bot.tips import Tips
+from rules.offset import Common, Learned
 from rules.plan import Plan, choose, price
 from rules.question import Question
+from rules.tipping import Choice, by_barn, by_offset, by_reports, by_weather
 from rules.weather import Hours
 
+HOUR = timedelta(hours=1)
 NO_FORECAST = Source(source=None, stale=True)
 
 
@@ -75,3 +79,34 @@ class Planner:
     def learned(self, state: State, now: datetime) -> dict[str, Learned]:
         """What has been learned of each horse."""
         return herd(self.barn, state, int(now.timestamp()), self.known)
+
+    def common(self, state: State, now: datetime) -> Common:
+        """What all horses of the barn have in common."""
+        return shared(self.barn, state, int(now.timestamp()), self.known)
+
+    def tips(
+        self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime, who: str = ""
+    ) -> Tips:
+        """What would change what a horse is to wear in the window that runs: reports, weather, the barn's own numbers.
+
+        told: the sheet that people go by; None: nobody was told anything yet. who: whose reports they would be, in turn
+        with somebody else's.
+        """
+        asked = self._standing(state, forecast, told, now)
+        choice = Choice(asked, horse)
+        school = schooling(self.barn, state, self.barn.horse(horse), int(now.timestamp()), self.known)
+        others = [person.name for person in self.barn.people if person.name != who]
+        school = replace(school, voices=((who, *others) if who else (*others, ""))[:2])
+        turns = *by_reports(choice, school), *by_weather(choice), *by_barn(choice, school)
+        start = datetime.fromtimestamp(asked.hours.start_s, UTC)
+        return Tips(choice.wear, turns, tuple(start + k * HOUR for k in range(len(asked.hours))))
+
+    def all_tips(self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime) -> Tips:
+        """The same, and how much more or less the horse would have to feel the cold."""
+        tips = self.tips(state, forecast, told, horse, now)
+        felt = by_offset(Choice(self._standing(state, forecast, told, now), horse))
+        return replace(tips, turns=(*tips.turns, *felt))
+
+    def _standing(self, state: State, forecast: Forecast | None, told: Sheet | None, now: datetime) -> Question:
+        ahead = [w for w in told.windows if w.end > now] if told else []
+        return self.question(state, forecast, ahead or rounds.windows(self.barn, now), now, told)

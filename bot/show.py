@@ -1,6 +1,6 @@
 """The state for people and as JSON: a horse with its offset and what taught it, garments, second looks that are due."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any
 
@@ -11,9 +11,11 @@ from bot.evidence import WARM, Known, Lesson, learned, lessons
 from bot.layout import lay_out, wrap
 from bot.problems import WrongInput
 from bot.state import State
+from bot.tips import Tips, barn_lines, tip_lines
 from bot.units import NBSP
 from bot.voice import Voice, voice
 from bot.voice import plain as plain_name
+from rules.offset import Common
 
 UNDER, INDENT = 2 * NBSP, "    "
 
@@ -100,17 +102,29 @@ def history(barn: Barn, entries: Sequence[Entry], name: str) -> list[dict[str, A
     ]
 
 
-def show_text(shown: dict[str, Any], barn: Barn, used_to_c: float = 0.0) -> str:
-    """The same, as lines that fit a phone. used_to_c: how much more the weeks behind let it be felt [K]."""
+def show_text(
+    shown: dict[str, Any],
+    barn: Barn,
+    used_to_c: float = 0.0,
+    common: Common | None = None,
+    tips: Mapping[str, Tips] | None = None,
+) -> str:
+    """The same, as lines that fit a phone. used_to_c: how much more the weeks behind let it be felt [K].
+
+    common: what all horses have taught together. tips: what would change the advice for a horse.
+    """
     tongue = voice(barn, "en", barn.units)
-    lines = [line for horse in shown["horses"] for line in _horse_lines(horse, tongue)]
+    lines = [
+        line for horse in shown["horses"] for line in _horse_lines(horse, tongue, (tips or {}).get(horse["horse"]))
+    ]
     lines += tongue.used_to(used_to_c) if shown["horses"] else ()
+    lines += barn_lines(common, tongue) if common and shown["horses"] else ()
     lines += [line for piece in shown["garments"] for line in _garment_lines(piece, tongue)]
     lines += [f"Look again at {r['horse']} ({r['about']}): {_day(r['due'], tongue)}" for r in shown["rechecks"]]
     return lay_out(*(wrap(line, INDENT) for line in lines))
 
 
-def _horse_lines(horse: dict[str, Any], tongue: Voice) -> Iterable[str]:
+def _horse_lines(horse: dict[str, Any], tongue: Voice, tips: Tips | None) -> Iterable[str]:
     name = horse["horse"]
     wear = "nobody said what it wears" if horse["wear"] is None else tongue.outfit(horse["wear"], name)
     yield f"{plain_name(name)}: {horse['where']}, {wear}"
@@ -126,6 +140,9 @@ def _horse_lines(horse: dict[str, Any], tongue: Voice) -> Iterable[str]:
         model = f"{spare} {'beyond' if one['margin_c'] < 0 else 'short of'} {side} by the model"
         way = "+" if one["shift_c"] >= 0 else "−"
         yield f"{UNDER}{_day(one['at'], tongue)} {plain_name(one['who'])}: {one['sign']}, {model}: {way}{shift}"
+    if tips is not None:
+        yield f"{UNDER}advised now: {tongue.outfit(tips.wear, name)}"
+        yield from (f"{UNDER}{line}" for line in tip_lines(tips, tongue, name, most=None))
 
 
 def _garment_lines(piece: dict[str, Any], tongue: Voice) -> Iterable[str]:

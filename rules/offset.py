@@ -52,12 +52,16 @@ class Common:
     """How the model errs on most horses of one barn; as it stands, not at all.
 
     wind: times as hard as by the forecast and the file's exposure; fill_gives_c: what each 100 g/m² gives more than
-    computed [K]; bears_less_c: what horses are let lack less than computed [K].
+    computed [K]; bears_less_c: what horses are let lack less than computed [K]. Each with its standard deviation, the
+    wind's that of its logarithm.
     """
 
     wind: float = 1.0
     fill_gives_c: float = 0.0
     bears_less_c: float = 0.0
+    wind_sd: float = float(p.FACTOR_PRIOR)
+    fill_sd_c: float = float(p.FILL_GIVES_PRIOR)
+    bears_sd_c: float = float(p.BEARS_LESS_PRIOR)
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ counts only as far as it stands without any one of them, beside the least that h
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -64,7 +64,7 @@ def common(herd: tuple[tuple[Evidence, ...], ...], now_s: int) -> Common:
     calmest = max(found.wind, min(1.0, max(one.wind for one in without)))
     most = min(found.fill_gives_c, max(0.0, min(one.fill_gives_c for one in without)))
     least = max(found.bears_less_c, *(one.bears_less_c for one in without))
-    return Common(calmest, most, least)
+    return replace(found, wind=calmest, fill_gives_c=most, bears_less_c=least)
 
 
 def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
@@ -81,6 +81,9 @@ def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
         wind=float(np.exp(np.clip(found[WIND], _LOG_WINDS[0], _LOG_WINDS[-1]))),
         fill_gives_c=float(np.clip(found[FILL], -p.FILL_GIVES_MOST, p.FILL_GIVES_MOST)),
         bears_less_c=float(np.clip(bears_less, 0.0, p.BEARS_LESS_MOST)),
+        wind_sd=float(unsure[WIND]),
+        fill_sd_c=float(unsure[FILL]),
+        bears_sd_c=float(unsure[BORNE]),
     )
 
 

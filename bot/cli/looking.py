@@ -95,18 +95,26 @@ def show(args: argparse.Namespace) -> int:
     """The state as text or JSON."""
     from bot.brief import used_to_c
     from bot.ledger import Ledger
-    from bot.planning import cutter
+    from bot.planning import Planner, cutter
+    from bot.sheet import load
     from bot.show import show_json, show_text
 
     barn = given.barn(args)
     at = given.at(args, barn)
     store = given.store(barn, args)
-    entries = Ledger(store).entries() if store else []
-    cut = cutter(given.last_good(barn, args, at))
-    state = given.lived(barn, args)
-    shown = show_json(barn, state, at, args.name, cut, entries)
+    ledger = Ledger(store) if store else None
+    entries = ledger.entries() if ledger else []
+    forecast, state = given.last_good(barn, args, at), given.lived(barn, args)
+    shown = show_json(barn, state, at, args.name, cutter(forecast), entries)
+    if args.json:
+        print(json.dumps(shown, ensure_ascii=False))
+        return 0
     weeks = next((used_to_c(now, at) for now in state.horses.values()), 0.0)
-    print(json.dumps(shown, ensure_ascii=False) if args.json else show_text(shown, barn, weeks))
+    planner, one = Planner(barn), [h["horse"] for h in shown["horses"]] if args.name and forecast else []
+    kept = ledger.latest_sheet() if ledger else None
+    told = load(kept) if kept else None
+    tips = {name: planner.all_tips(state, forecast, told, name, at) for name in one}
+    print(show_text(shown, barn, weeks, planner.common(state, at), tips))
     return 0
 
 

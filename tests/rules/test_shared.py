@@ -48,6 +48,13 @@ def test_a_barn_of_which_nobody_spoke_is_as_computed():
     assert common(((), (), ()), NOW) == Common()
 
 
+def test_each_of_the_three_says_how_sure_it_is():
+    """As unsure as barns differ where nobody spoke; surer with every sign, and less so of half as many."""
+    nothing, some, many = Common(), common(tuple(own[:20] for own in herd()), NOW), common(herd(), NOW)
+    for sd in ("wind_sd", "fill_sd_c", "bears_sd_c"):
+        assert getattr(many, sd) < getattr(some, sd) < getattr(nothing, sd)
+
+
 def test_a_barn_that_is_as_computed_stays_so():
     """Signs that the model expected move none of the three far."""
     found = common(herd(), NOW)
