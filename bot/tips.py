@@ -43,7 +43,7 @@ def tip_lines(tips: Tips, tongue: Voice, horse: str, most: int | None = AT_MOST)
     """One line for each other outfit within reach: what would put the horse in it; the nearest first."""
     decides = [turn for turn in tips.turns if turn.by in DECIDES]
     others = nearest([turn for turn in tips.turns if turn.by not in DECIDES])
-    for turn in decides[:most]:
+    for turn in decides[: most and 1]:
         yield tongue.say(DECIDES[turn.by], value=_amount(turn, tongue), wear=tongue.outfit(turn.wear, horse))
     for wear, turns in list(others.items())[:most]:
         ways = [_way(turn, tips, tongue) for turn in turns]

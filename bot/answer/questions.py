@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Sequence
 from datetime import datetime
 
-from bot.answer.scene import Scene
+from bot.answer.scene import Scene, TipsOf, no_tips
 from bot.answer.why import why
 from bot.barn import Barn, Person
 from bot.events import Asked, RecheckSet
@@ -28,8 +28,12 @@ def answer(
     person: Person | None,
     now: datetime,
     evidence: Sequence[Lesson] = (),
+    tips: TipsOf = no_tips,
 ) -> str:
-    """The answer in the asker's language and units. evidence: what the horse's signs have taught, oldest first."""
+    """The answer in the asker's language and units. evidence: what the horse's signs have taught, oldest first.
+
+    tips: works out what would change the advice for a horse; asked only where the answer tells it.
+    """
     tongue = for_person(barn, person)
     if asked.about == "help":
         manages = person is not None and person.role == "manager"
@@ -37,7 +41,7 @@ def answer(
         return lay_out(tongue.say("help", **tongue.examples), more)
     if asked.about in {"why", "today", "forecast"} and (sheet is None or not sheet.windows):
         return lay_out(tongue.say("no plan yet"))
-    scene = Scene(asked, sheet or _empty(barn, now), state, tongue, now, evidence)
+    scene = Scene(asked, sheet or _empty(barn, now), state, tongue, now, evidence, tips)
     return lay_out(*ANSWERS[asked.about](scene))
 
 

@@ -1,6 +1,6 @@
 """What a question is answered from."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -8,12 +8,19 @@ from bot.events import Asked
 from bot.evidence import Lesson
 from bot.sheet import HorseSheet, Sheet
 from bot.state import State
+from bot.tips import Tips
 from bot.voice import Voice
+
+TipsOf = Callable[[str], Tips | None]
+
+
+def no_tips(horse: str) -> None:
+    """Nobody worked out what would change the advice."""
 
 
 @dataclass(frozen=True)
 class Scene:
-    """What a question is answered from."""
+    """What a question is answered from. tips: works out what would change the advice for a horse."""
 
     asked: Asked
     sheet: Sheet
@@ -21,6 +28,7 @@ class Scene:
     tongue: Voice
     now: datetime
     evidence: Sequence[Lesson] = ()
+    tips: TipsOf = no_tips
 
     @property
     def current(self) -> int:

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from bot.answer.scene import Scene
 from bot.sheet import DressSheet, HorseSheet, Sheet
 from bot.skyline import capital, sentence, skyline
+from bot.tips import tip_lines
 from bot.units import known
 from bot.voice import Voice, plain
 
@@ -55,8 +56,16 @@ def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
         why=reasons(dress, sheet, horse.horse, tongue),
     )
     yield from margins(dress, tongue)
+    yield from _tips(scene, horse.horse, dress)
     yield from tongue.used_to(horse.used_to_c)
     yield from (sentence(tongue.reason(c, sheet.sky, horse.horse)) for c in dress.cautions[:3])
+
+
+def _tips(scene: Scene, horse: str, dress: DressSheet) -> Iterable[str]:
+    """What would change it, where anything could be judged and it is still what the plan would say."""
+    tips = scene.tips(horse) if known(dress.cold_margin_c) is not None else None
+    if tips is not None and set(tips.wear) == set(dress.wear):
+        yield from tip_lines(tips, scene.tongue, horse)
 
 
 def reasons(dress: DressSheet, sheet: Sheet, horse: str, tongue: Voice, most: int = 4) -> str | None:
