@@ -160,6 +160,8 @@ def _predicate(reading: _Reading, at: int) -> None:
     items, item = reading.items, reading.items[at]
     if item.has("very") and at + 1 < len(items) and items[at + 1].kinds("sign"):
         return  # "bien transpiré"
+    if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
+        return  # "sweating pretty good"
     listed = pieces_listed(items, at)
     ahead = piece_ahead(items, at)
     if listed and (item.has(*WETNESS) or item.kinds("state")):

@@ -12,6 +12,9 @@ from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
 from bot.words.which import Meant, meant
 
+# what a sign says along with itself
+WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
+
 
 @dataclass
 class Telling:
@@ -101,7 +104,7 @@ class Telling:
             if isinstance(event, GarmentIs) and event.state in WETNESS and any(_wetter(event, e) for e in later):
                 continue  # "wet, soaked right through"
             events.append(event)
-        events = _one_done(events)
+        events = _strongest(_one_done(events))
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
@@ -127,6 +130,13 @@ class Telling:
 
 def _wetter(event: GarmentIs, later: Event) -> bool:
     return isinstance(later, GarmentIs) and later.garment == event.garment and later.state in WETNESS
+
+
+def _strongest(events: list[Event]) -> list[Event]:
+    """One sign where two say one thing: who sweats is hot and wet of it, who shivers is cold."""
+    signs = {(e.horse, e.sign) for e in events if isinstance(e, Seen)}
+    milder = {(horse, less) for horse, sign in signs for less in WITH_IT.get(sign, ())}
+    return [e for e in events if not (isinstance(e, Seen) and (e.horse, e.sign) in milder)]
 
 
 def _one_done(events: list[Event]) -> list[Event]:
