@@ -100,8 +100,8 @@ class State:
     hung: tuple[Hung, ...] = ()
     zone: tzinfo = UTC  # the barn's own: what is said at nine in the evening counts for that day
 
-    def after(self, weeks: "Weeks") -> "State":
-        """The same barn once its horses have lived through this weather."""
+    def after(self, weeks: "Weeks | None") -> "State":
+        """The same barn once its horses have lived through this weather; None: nobody knows."""
         return replace(self, horses={name: replace(now, weeks=weeks) for name, now in self.horses.items()})
 
     def wearing(self) -> dict[str, tuple[str, ...] | None]:

@@ -12,6 +12,7 @@ from bot.state import State
 if TYPE_CHECKING:  # each brings a library along that only some commands need
     from bot.forecast import Forecast
     from bot.store import Store
+    from rules.acclimatised import Weeks
 
 
 def instant(text: str) -> datetime:
@@ -75,13 +76,18 @@ def state(barn: Barn, args: argparse.Namespace) -> State:
     return fold(barn, [*Ledger(kept).entries(), *edits])
 
 
-def lived(barn: Barn, args: argparse.Namespace) -> State:
-    """The state with the weather that the horses lived through: what a plan and what was learned depend on."""
+def weeks(barn: Barn, args: argparse.Namespace) -> "Weeks | None":
+    """The weather that the horses lived through; None where there is no data yet."""
     from bot.almanac import almanac
     from bot.ledger import Ledger
 
-    kept, found = store(barn, args), state(barn, args)
-    return found if kept is None else found.after(almanac(barn.place.latitude, Ledger(kept)).weeks)
+    kept = store(barn, args)
+    return almanac(barn.place.latitude, Ledger(kept)).weeks if kept else None
+
+
+def lived(barn: Barn, args: argparse.Namespace) -> State:
+    """The state, its weather too: what a plan and what was learned depend on."""
+    return state(barn, args).after(weeks(barn, args))
 
 
 def forecast(barn: Barn, args: argparse.Namespace, when: datetime) -> "Forecast | None":

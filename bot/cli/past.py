@@ -59,15 +59,18 @@ def mirror(args: argparse.Namespace) -> int:
 
     barn = given.barn(args)
     entries = _entries(barn, args)
-    looks = held.of_barn(barn, entries)
+    weeks = given.weeks(barn, args)
+    looks = held.of_barn(barn, entries, weeks)
     if args.study:
         print(held.for_study(looks), end="")
         return 0
     shown = held.mirror(looks)
     if args.png:
         print(written(args.png, shown.picture()))
+    elif args.json:
+        print(json.dumps(shown.as_json()))
     else:
-        print(json.dumps(shown.as_json()) if args.json else f"{shown.table()}{wind.line(wind.told(barn, entries))}")
+        print(f"{shown.table()}{wind.line(wind.told(barn, entries, weeks))}")
     return 0
 
 

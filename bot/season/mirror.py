@@ -15,6 +15,7 @@ from bot.barn import Barn
 from bot.events import Entry
 from bot.evidence import evidence, widening
 from bot.state import fold
+from rules.acclimatised import Weeks
 from rules.offset import Evidence, learn
 
 ROOM_C = 4.0  # less room than this on one side is "near"
@@ -67,9 +68,12 @@ def looks(horse: str, evidence: Sequence[tuple[str, Evidence]], widen_at_s: Sequ
     return found
 
 
-def of_barn(barn: Barn, entries: Iterable[Entry]) -> list[Look]:
-    """Every sign of the ledger that tests the model, horse by horse, oldest first."""
-    state = fold(barn, entries)
+def of_barn(barn: Barn, entries: Iterable[Entry], weeks: Weeks | None = None) -> list[Look]:
+    """Every sign of the ledger that tests the model, horse by horse, oldest first.
+
+    weeks: the weather that they lived through.
+    """
+    state = fold(barn, entries).after(weeks)
     found: list[Look] = []
     for filed in barn.horses:
         now = state.horses[filed.name]

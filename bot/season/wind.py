@@ -11,6 +11,7 @@ from bot.barn import Barn
 from bot.events import Air, Entry, Seen
 from bot.evidence import weigh
 from bot.state import HorseNow, fold
+from rules.acclimatised import Weeks
 from rules.offset import Evidence
 from rules.site import Factor, wind
 
@@ -19,9 +20,9 @@ ENOUGH = 20  # signs, before anything is said
 SURE = 1.5  # standard deviations from what the forecast says
 
 
-def told(barn: Barn, entries: Iterable[Entry]) -> Factor | None:
+def told(barn: Barn, entries: Iterable[Entry], weeks: Weeks | None = None) -> Factor | None:
     """How much harder than the forecast's the wind seems to blow; None while too few signs speak of it."""
-    state = fold(barn, entries)
+    state = fold(barn, entries).after(weeks)
     by_factor = {
         factor: [_signs(barn, filed.name, state.horses[filed.name], factor) for filed in barn.horses]
         for factor in FACTORS
