@@ -68,6 +68,19 @@ def setting_of(clause: Clause) -> Setting:
     return "stall" if clause.has("place stall") else "turnout"
 
 
+def stands_in_stall(items: Sequence[Item]) -> bool:
+    """As in "In his stable.", "saw Willow in her stall": where the horse is, nothing that is done there."""
+    at = next((k for k, i in enumerate(items) if i.has("place stall")), None)
+    if at is None:
+        return False
+    before = [i for i in items[:at] if not i.has("her", "article", "is", "link") or i.has("in")]
+    return (
+        len(before) > 0
+        and before[-1].has("in")
+        and (len(before) == 1 or bool(before[-2].horses or before[-2].has("she")))
+    )
+
+
 def something_of_hers(after: Sequence[Item]) -> bool:
     """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
     if after and after[0].text == "'s":

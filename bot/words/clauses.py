@@ -159,7 +159,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("when") and _complete(current):
         return "when"
     if item.mark and item.text in PAUSES:
-        return _at_pause(sentence, at, current)
+        return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current and not adds else None
@@ -183,6 +183,11 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None if current[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _begins_to_ask(rest: Sequence[Item]) -> bool:
+    """As in ", can somebody ring the vet": what comes is put to people."""
+    return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
 
 
 def _only_a_name(rest: Sequence[Item]) -> bool:

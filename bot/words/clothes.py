@@ -116,6 +116,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     fills = {g.fill_g for g in roster.garments.values()}
     numbers = [i.number for i in run if i.number is not None]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
+    weak = weak or any(i.has("colour") and i.text in roster.words for i in run)  # "tartan's wet"
     starts = (
         (before is None or before.mark)
         and not run[0].has("any adjective")

@@ -29,7 +29,13 @@ def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
 
 def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None:
     words, at = _up_to_it(items, sign)
-    if at < 0 or any(i.horses for i in words) or _blocked(words[:at]) or words[0].has("question"):
+    if (
+        at < 0
+        or any(i.horses for i in words)
+        or _blocked(words[:at])
+        or words[at].has("was")
+        or words[0].has("question")
+    ):
         return None
     told = words[: at + 1]
     some = sign == "shivering" and any(i.has("a horse") for i in told)

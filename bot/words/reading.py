@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.barn import Barn, Person
 from bot.events import Done, Event, GarmentIs, Undo
 from bot.state import State
+from bot.words.around import stands_in_stall
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut, sentences, soft
 from bot.words.clothes import Piece, find
@@ -154,6 +155,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         _correct(clause, telling)
         _facts(clause, telling)
+        if stands_in_stall(clause.items):
+            telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
 
 

@@ -258,7 +258,10 @@ NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unw
 def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
-    if state is None or (item.has(*WETNESS) and not rest_allows(clause.items, at)):
+    if state is None:
+        return
+    beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
+    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
@@ -280,7 +283,12 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
 def _ended(reading: _Reading) -> None:
     """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
     clause, telling = reading.clause, reading.telling
-    if telling.sign is None or not clause.joined or any(predicate(i) for i in clause.items):
+    if telling.sign is None or any(predicate(i) for i in clause.items):
+        return
+    if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
+        telling.each(reading.horses or [i for i in clause.items if i.horses], lambda name: Seen(name, "comfortable"))
+        return
+    if not clause.joined:
         return
     if not all(soft(i) or i.horses for i in clause.items) or any(i.piece for i in clause.items):
         return
@@ -292,6 +300,14 @@ def _ended(reading: _Reading) -> None:
     sign: Sign = "comfortable" if reading.denied else telling.sign
     if not (reading.denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses, lambda name: Seen(name, sign, "turnout"))
+
+
+def _not_so(items: Sequence[Item]) -> bool:
+    """Horses, and behind them that it is not so of them; no more."""
+    first = next((i for i in items if not i.mark and not i.has("and", "article")), None)
+    denied = any(i.has("not", "no") for i in items if not i.horses)
+    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article") for i in items)
+    return first is not None and bool(first.horses) and denied and small
 
 
 def _remember(reading: _Reading) -> None:

@@ -41,6 +41,7 @@ class Telling:
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
+    stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
 
     @property
@@ -108,7 +109,13 @@ class Telling:
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
-        return tuple(replace(e, setting="after work") if isinstance(e, Seen) and e.horse in worked else e for e in kept)
+        return tuple(self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
+
+    def _set(self, seen: Seen, worked: set[str]) -> Seen:
+        """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
+        if seen.horse in worked:
+            return replace(seen, setting="after work")
+        return replace(seen, setting="stall") if seen.horse in self.stalled and seen.setting == "turnout" else seen
 
     def settled_ask(self) -> Ask | None:
         """What is to be asked; not about a horse's sign where a clear one was told as well."""
@@ -134,9 +141,11 @@ def _wetter(event: GarmentIs, later: Event) -> bool:
 
 def _strongest(events: list[Event]) -> list[Event]:
     """One sign where two say one thing: who sweats is hot and wet of it, who shivers is cold."""
-    signs = {(e.horse, e.sign) for e in events if isinstance(e, Seen)}
-    milder = {(horse, less) for horse, sign in signs for less in WITH_IT.get(sign, ())}
-    return [e for e in events if not (isinstance(e, Seen) and (e.horse, e.sign) in milder)]
+    seen = [e for e in events if isinstance(e, Seen)]
+    milder = {(e.horse, less) for e in seen for less in WITH_IT.get(e.sign, ())}
+    where = {e.horse: e.setting for e in seen if (e.horse, e.sign) in milder and e.setting != "turnout"}
+    told = [e for e in events if not (isinstance(e, Seen) and (e.horse, e.sign) in milder)]
+    return [replace(e, setting=where.get(e.horse, e.setting)) if isinstance(e, Seen) else e for e in told]
 
 
 def _one_done(events: list[Event]) -> list[Event]:
