@@ -20,7 +20,7 @@ settled     the account of an hour: where the heat went, to the last watt
 outfit      which pieces go together on this horse now, and the reason where not
 offset      one horse's offset from all its signs: bounded, fading, explained
 shared      how the model errs on most horses of a barn: wind, what fill gives, cold that is borne
-site        what a barn learns of itself: how long things dry, how hard the wind blows
+site        what a barn learns of itself: how long things dry
 lived       what horses went through in what they wore, water carried on from round to round
 chart       what a plain temperature chart on the wall says: the measure
 day         cost of an outfit over a window; best sequence with a price for each change
@@ -37,5 +37,6 @@ caution     what is unsafe or needs hands, as reasons with numbers
 missing     what no outfit reaches, and the one garment that would
 explain     the hours behind a decision; margins in what was really worn
 plan        the one door: price(question), then choose(prices, question)
+tipping     what would change the advice for one horse: reports, another offset, other weather
 moved       two plans compared: whom a new forecast or report moves, and by how much
 """

@@ -231,13 +231,6 @@ def prior_sd(horse: Horse) -> float:
     return float(p.OFFSET_PRIOR * body(horse).unsure_k / p.UNSURE)
 
 
-def log_marginal(evidence: Sequence[Evidence], now_s: int) -> float:
-    """Log of how well the signs agree with their margins, whatever the offset is; 0 where nothing teaches."""
-    used = [one for one in sorted(evidence, key=_place) if one.teaches and one.at_s <= now_s]
-    last = _log_posteriors(used, now_s, ())[-1]
-    return float(np.logaddexp.reduce(last) - np.logaddexp.reduce(_LOG_PRIOR))
-
-
 def _place(one: Evidence) -> tuple[int, str, str, float, float, float]:
     return one.at_s, one.who, one.sign, one.cold_margin_c + one.bears_c, one.heat_margin_c, one.weight
 

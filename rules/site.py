@@ -1,10 +1,11 @@
-"""Site: what a barn learns of itself, whatever the horse: how long things take to dry here, how hard the wind blows.
+"""Site: what a barn learns of itself, whatever the horse: how long things take to dry here.
 
-Same shape as the offset: evidence in, a bounded estimate out, exact on a grid, all of it weighed every time.
+Same shape as the offset: evidence in, a bounded estimate out, exact on a grid, all of it weighed every time. How hard
+the wind blows here is learned from the horses, in `rules.shared`.
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -12,15 +13,11 @@ import numpy as np
 from rules import parameters as p
 from rules.drying import STILL_ROOM_MS
 from rules.garment import Garment
-from rules.offset import Evidence, log_marginal
 from rules.question import WaterState
 from rules.weather import Floats
 from rules.wetness import dry_after_h
 
 _LOG: Floats = np.linspace(np.log(p.FACTOR_LEAST), np.log(p.FACTOR_MOST), 61)  # (factor,)
-
-
-_COMMON = (-5.0, -2.5, 0.0, 2.5, 5.0)  # K, a shift that all horses share: the model's own error
 
 
 @dataclass(frozen=True)
@@ -59,32 +56,6 @@ def drying(looks: Sequence[DryingLook]) -> Factor:
     dried = 0.5 + 0.5 * np.tanh((took - _LOG) / (2 * p.DRYING_NOISE))
     chance = (1 - p.WRONG_REPORTS) * np.where(dry, dried, 1 - dried) + p.WRONG_REPORTS / 2
     return _told(_prior() + np.log(chance).sum(axis=0))
-
-
-def wind(by_factor: Mapping[float, Sequence[Sequence[Evidence]]], now_s: int) -> Factor:
-    """How much harder than the forecast's wind blows at this barn, from all horses' signs together.
-
-    by_factor: factor on the wind → for each horse its signs, weighed against the margins they would have had in that
-    wind. Each horse's own offset and one that all share are integrated out: only what differs between wind and calm
-    on most horses moves this.
-    """
-    factors = sorted(by_factor)
-    seen = [_agreement(by_factor[f], now_s) for f in factors]
-    return _told(_prior() + np.interp(_LOG, np.log(factors), seen))
-
-
-def _agreement(herd: Sequence[Sequence[Evidence]], now_s: int) -> float:
-    """Log of how well all signs agree with their margins, whatever is common to all horses."""
-    by_common = [
-        -0.5 * (common / p.OFFSET_PRIOR) ** 2 + sum(log_marginal(_shifted(signs, common), now_s) for signs in herd)
-        for common in _COMMON
-    ]
-    return float(np.logaddexp.reduce(by_common))
-
-
-def _shifted(signs: Sequence[Evidence], common: float) -> list[Evidence]:
-    """The same signs on horses that all feel the cold by so much more."""
-    return [replace(s, cold_margin_c=s.cold_margin_c - common, heat_margin_c=s.heat_margin_c + common) for s in signs]
 
 
 def _prior() -> Floats:

@@ -11,8 +11,11 @@ from bot.cli.looking import written
 from bot.problems import WrongInput
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from bot.barn import Barn
     from bot.events import Entry
+    from rules.acclimatised import Weeks
 
 
 def month(text: str) -> date:
@@ -55,7 +58,6 @@ def history(args: argparse.Namespace) -> int:
 def mirror(args: argparse.Namespace) -> int:
     """What was expected against what was seen; --study: the same without names, for whoever the manager gives it to."""
     from bot.season import mirror as held
-    from bot.season import wind
 
     barn = given.barn(args)
     entries = _entries(barn, args)
@@ -70,8 +72,22 @@ def mirror(args: argparse.Namespace) -> int:
     elif args.json:
         print(json.dumps(shown.as_json()))
     else:
-        print(f"{shown.table()}{wind.line(wind.told(barn, entries, weeks))}")
+        print(shown.table() + "\n".join(_taught(barn, entries, weeks)))
     return 0
+
+
+def _taught(barn: "Barn", entries: "list[Entry]", weeks: "Weeks | None") -> "Iterable[str]":
+    """What all horses have taught together by the last word on record; the plan allows for it."""
+    from bot.evidence import shared
+    from bot.state import fold
+    from bot.tips import barn_lines
+    from bot.voice import voice
+
+    last = max((entry.at for entry in entries), default=datetime.now(UTC))
+    common = shared(barn, fold(barn, entries).after(weeks), int(last.timestamp()), {})
+    yield from barn_lines(common, voice(barn, "en", barn.units))
+    if common.wind != 1:
+        yield "The plan allows for it. If the field is not as the barn file says, mend its exposure."
 
 
 def _entries(barn: "Barn", args: argparse.Namespace) -> "list[Entry]":

@@ -13,7 +13,6 @@ wardrobe   which garment would have helped most, which was missed, which were ne
 past       the barn's own past, from ledger and sheets, as a season
 closet     what that past says of the clothes; closet_told: in words
 mirror     what the model expected against what people saw
-wind       how hard it blows here, as all horses tell it
 history    one horse's days: what it wore, what was seen, the bill
 pages      a month as a calendar, notes for the veterinarian, the mirror as a picture
 """

@@ -1,7 +1,7 @@
 """An honest mirror: what the balance expected of each horse against what people saw, with counts, month by month.
 
 The model is calibrated, not validated; this is the barn's own check of it. Expectations are those of the day: with
-what had been learned of the horse until then, never with the sign itself.
+what had been learned of the horse and of the whole barn until then, never with the sign itself.
 """
 
 import csv
@@ -9,14 +9,15 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from io import StringIO
+from itertools import groupby
 from typing import Any
 
-from bot.barn import Barn
+from bot.barn import Barn, Horse
 from bot.events import Entry
-from bot.evidence import evidence, widening
-from bot.state import fold
+from bot.evidence import Known, evidence, schooling, shared
+from bot.state import State, fold
 from rules.acclimatised import Weeks
-from rules.offset import Evidence, learn
+from rules.offset import Evidence, Learned
 
 ROOM_C = 4.0  # less room than this on one side is "near"
 EXPECTED = ("too cold", "near cold", "at ease", "near warm", "too warm")
@@ -55,31 +56,42 @@ def _side(room_c: float, word: str) -> str:
     return f"too {word}" if room_c < 0 else f"near {word}" if room_c < ROOM_C else "at ease"
 
 
-def looks(horse: str, evidence: Sequence[tuple[str, Evidence]], widen_at_s: Sequence[int] = ()) -> list[Look]:
-    """One horse's signs against what was expected of it at each. evidence: (month, sign), oldest first."""
-    found = []
-    for k, (month, one) in enumerate(evidence):
-        if not one.teaches:
-            continue
-        before = [e for _, e in evidence[:k] if e.at_s < one.at_s]
-        offset = learn(before, one.at_s, widen_at_s).mean_c
-        margins = one.cold_margin_c + one.bears_c - offset, one.heat_margin_c + offset
-        found.append(Look(month, horse, one.who, *margins, one.sign))
-    return found
+def look(month: str, horse: str, one: Evidence, learned: Learned) -> Look:
+    """One sign against what was expected of the horse by what had been learned of it and of the whole barn until then.
+
+    What the plan holds back beside that, lest one voice chill a horse, is caution and no expectation.
+    """
+    here = one.under(learned.common)
+    cold, heat = here.cold_margin_c + here.bears_c - learned.mean_c, here.heat_margin_c + learned.mean_c
+    return Look(month, horse, one.who, cold, heat, one.sign)
 
 
 def of_barn(barn: Barn, entries: Iterable[Entry], weeks: Weeks | None = None) -> list[Look]:
     """Every sign of the ledger that tests the model, horse by horse, oldest first.
 
-    weeks: the weather that they lived through.
+    Each against the very model that the plan went by just before it. weeks: the weather that they lived through.
     """
     state = fold(barn, entries).after(weeks)
-    found: list[Look] = []
-    for filed in barn.horses:
-        now = state.horses[filed.name]
-        said = [(f"{e.at.astimezone(barn.zone):%Y-%m}", one) for e, one in evidence(barn, filed, now, {})]
-        found += looks(filed.name, said, widening(barn, now))
-    return found
+    known: Known = {}
+    found: dict[str, list[Look]] = {horse.name: [] for horse in barn.horses}
+    for day, said in groupby(_said(barn, state, known), key=lambda sign: sign[0].at.astimezone(barn.zone).date()):
+        signs = list(said)
+        barns = shared(barn, state, signs[0][1].at_s, known)  # the same all day
+        for _, one, filed in signs:
+            learned = schooling(barn, state, filed, one.at_s - 1, known, barns).learned()
+            found[filed.name].append(look(f"{day:%Y-%m}", filed.name, one, learned))
+    return [one for own in found.values() for one in own]
+
+
+def _said(barn: Barn, state: State, known: Known) -> list[tuple[Entry, Evidence, Horse]]:
+    """All signs that could be weighed, oldest first."""
+    every = [
+        (entry, one, filed)
+        for filed in barn.horses
+        for entry, one in evidence(barn, filed, state.horses[filed.name], known)
+        if one.teaches
+    ]
+    return sorted(every, key=lambda sign: (sign[0].at, sign[0].number))
 
 
 @dataclass(frozen=True)
