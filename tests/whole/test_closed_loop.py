@@ -8,6 +8,11 @@ on seeds 1 to 10, what one person's word may do on 3, 8, 9, 14, 34, 41 to 43 and
 Hours of stress against one who knows this physics and the weather to come, whole season and second month, and how far
 below the chart's, on herds that nothing was chosen on:
 
+    airport  31: 1.7 and 2.2, 74 %    44: 1.4 and 1.4, 74 %    45: 1.3 and 1.2, 83 %
+    inland   32: 3.0 and 3.5, 85 %    46: 1.4 and 1.1, 92 %    47: 3.5 and 2.3, 84 %    48: 1.4 and 1.0, 87 %
+
+This herd gets used to no weather: that Haybell thinks horses do is one more error here, of up to 1 K. Without it:
+
     airport  31: 1.7 and 2.3, 75 %    44: 1.3 and 1.4, 74 %    45: 1.3 and 1.2, 83 %
     inland   32: 3.1 and 3.9, 84 %    46: 1.6 and 1.4, 92 %    47: 3.6 and 1.9, 84 %    48: 1.4 and 1.0, 87 %
 
@@ -78,7 +83,7 @@ def world(station: str, samples: Path | None, seed: int, days: int = DAYS) -> Wo
 def live(herd: World, *, seed: int = 7, lie: Told | None = None, honest: bool = True) -> Lived:
     """The season by Haybell's plan, learning from what people say."""
     barn, rng = herd.course.barn, np.random.default_rng(seed)
-    state, planner, worn = as_filed(barn), Planner(barn), list[dict[str, Wear]]()
+    state, planner, worn = as_filed(barn).after(herd.course.weeks), Planner(barn), list[dict[str, Wear]]()
     for k, window in enumerate(herd.course.windows):
         wear = choosing.haybell(Moment(herd.course, state, k), partial(_learned, planner))
         state = dressed(_ticked(herd, state, k, wear, rng) if honest else state, wear, window.start)
@@ -141,7 +146,7 @@ def told_best(herd: World) -> float:
     names, found = [h.name for h in herd.course.barn.horses], []
     for offset in (-4.0, -2.0, 0.0, 2.0, 4.0):
         known = dict.fromkeys(names, Learned(offset, 0.5))
-        state, worn = as_filed(herd.course.barn), list[dict[str, Wear]]()
+        state, worn = as_filed(herd.course.barn).after(herd.course.weeks), list[dict[str, Wear]]()
         for k, window in enumerate(herd.course.windows):
             worn.append(choosing.haybell(Moment(herd.course, state, k), lambda _: known))  # noqa: B023 asked at once
             state = dressed(state, worn[-1], window.start)
@@ -205,8 +210,8 @@ def test_sixty_days_of_learning_come_near_a_plan_told_every_offset_beforehand(se
 def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(season: Season):
     """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times.
 
-    (On seven herds that nothing was chosen on: 1.3 to 3.6 times over the season, 1.0 to 3.9 in the second month, which
-    five of the seven miss. The herds of this test miss it both.)
+    (On seven herds that nothing was chosen on: 1.3 to 3.5 times over the season, 1.0 to 3.5 in the second month, which
+    four of the seven miss. The herds of this test miss it both.)
     """
     oracle = season.stress(season.oracle, second_month=True)
     assert season.stress(season.lived.worn, second_month=True) <= 1.3 * oracle
