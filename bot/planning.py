@@ -99,7 +99,8 @@ class Planner:
         school = replace(school, voices=((who, *others) if who else (*others, ""))[:2])
         turns = *by_reports(choice, school), *by_weather(choice), *by_barn(choice, school)
         start = datetime.fromtimestamp(asked.hours.start_s, UTC)
-        return Tips(choice.wear, turns, tuple(start + k * HOUR for k in range(len(asked.hours))))
+        clock = tuple(start + k * HOUR for k in range(len(asked.hours)))
+        return Tips(choice.wear, turns, clock, len({*school.voices} - {""}))
 
     def all_tips(self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime) -> Tips:
         """The same, and how much more or less the horse would have to feel the cold."""

@@ -32,11 +32,15 @@ DECIDES = {
 
 @dataclass(frozen=True)
 class Tips:
-    """What would change what one horse is to wear. clock: the instant of each hour that a turn may speak of."""
+    """What would change what one horse is to wear. clock: the instant of each hour that a turn may speak of.
+
+    people: how many would report in turn.
+    """
 
     wear: tuple[str, ...]
     turns: tuple[Turn, ...]
     clock: tuple[datetime, ...]
+    people: int = 1
 
 
 def tip_lines(tips: Tips, tongue: Voice, horse: str, most: int | None = AT_MOST) -> Iterable[str]:
@@ -57,7 +61,8 @@ def tip_lines(tips: Tips, tongue: Voice, horse: str, most: int | None = AT_MOST)
 def _way(turn: Turn, tips: Tips, tongue: Voice) -> str:
     at = None if turn.hour is None else tongue.clock(tips.clock[turn.hour])
     line = ONE_REPORT[turn.by] if turn.by in ONE_REPORT and turn.amount == 1 else SAYS[turn.by]
-    return tongue.say(line, value=_amount(turn, tongue), at=at)
+    people = tongue.measures.number(tips.people) if tips.people > 1 else None
+    return tongue.say(line, value=_amount(turn, tongue), at=at, people=people)
 
 
 def _amount(turn: Turn, tongue: Voice) -> str:
