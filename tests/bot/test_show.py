@@ -10,6 +10,7 @@ from bot.layout import COLUMNS, columns
 from bot.planning import cutter
 from bot.problems import WrongInput
 from bot.show import show_json, show_text
+from rules.offset import Common
 from tests.barn_group import Group
 
 Show = Callable[..., dict[str, Any]]
@@ -113,3 +114,15 @@ def test_a_new_barn_is_shown_as_its_file(barn: Barn) -> None:
     shown = show_json(barn, day.day.state, day.at("12:00"), None, cutter(None))
     assert [h["evidence"] for h in shown["horses"]] == [[]] * len(barn.horses)
     assert "Otter: field, nobody said what it wears" in show_text(shown, barn)
+
+
+def test_what_the_barn_taught_and_what_would_change_the_advice_are_lines_beside(group: Group, show: Show) -> None:
+    """Under the horse that was asked for: what it is advised now, and what would put it in something else."""
+    day, at = group.day, group.at("12:00")
+    tips = day.told.planner.all_tips(day.state, group.forecast, day.sheet, "Quill", at)
+    text = show_text(show("Quill"), group.barn, common=Common(wind=1.5, wind_sd=0.2), tips={"Quill": tips})
+    assert max(map(columns, text.splitlines())) <= COLUMNS
+    assert "\n  advised now: 100 g stable rug\n  With " in text
+    plain = " ".join(text.split())
+    assert "Wind here: 1.5 times the forecast's, as all horses tell it (1.2 to 1.8)." in plain
+    assert "less feeling for the cold" in plain
