@@ -4,13 +4,14 @@ The sheets are the barn's record of its weather: each holds the day ahead as the
 takes over where it begins. So an hour counts as it was last known when a round came before it.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
 from pydantic import TypeAdapter
 
 from bot.ledger import Ledger
-from bot.sheet import Sheet
+from bot.sheet import SkyHour
 from rules.acclimatised import DAY_S, Weeks, day_means
 
 
@@ -22,14 +23,8 @@ class AirThen:
     temperature_c: float | None
 
 
-@dataclass(frozen=True)
-class Skies:
-    """Of a sheet, what is asked here: to read all of it takes three times as long."""
-
-    sky: tuple[AirThen, ...]
-
-
-SKIES = TypeAdapter(Skies)
+SKY = TypeAdapter(tuple[AirThen, ...])
+SKY_BEGINS, SKY_ENDS = b'"sky":[', b"]"  # nothing within an hour has brackets, and no name holds a bare quote
 MOST_SHEETS = 1200  # a year and more of two rounds a day: what was seen before that hardly counts
 
 
@@ -41,12 +36,12 @@ class Almanac:
     means: dict[int, float] = field(default_factory=dict)
     near: dict[int, float] = field(default_factory=dict)
 
-    def add(self, sheet: Sheet | Skies) -> None:
-        """One more sheet, made after all those before."""
-        if not sheet.sky:
+    def add(self, sky: Sequence[AirThen | SkyHour]) -> None:
+        """The hours of one more sheet, made after all those before."""
+        if not sky:
             return
-        first = int(sheet.sky[0].at.timestamp())
-        told = {int(h.at.timestamp()): h.temperature_c for h in sheet.sky}
+        first = int(sky[0].at.timestamp())
+        told = {int(hour.at.timestamp()): hour.temperature_c for hour in sky}
         kept = {at: air for at, air in self.near.items() if at // DAY_S >= first // DAY_S - 1}
         self.near = kept | {at: air for at, air in told.items() if air is not None}
         self.means |= day_means(self.near.items())
@@ -61,5 +56,11 @@ def almanac(latitude: float, ledger: Ledger) -> Almanac:
     """All that a barn's sheets say of its days."""
     found = Almanac(latitude)
     for text in ledger.each_sheet(MOST_SHEETS):
-        found.add(SKIES.validate_json(text))
+        found.add(sky_of(text))
     return found
+
+
+def sky_of(sheet: bytes) -> tuple[AirThen, ...]:
+    """The hours of a sheet as it is kept; the rest of it stays unread, for a season of sheets is read at each start."""
+    begins = sheet.index(SKY_BEGINS) + len(SKY_BEGINS) - 1
+    return SKY.validate_json(sheet[begins : sheet.index(SKY_ENDS, begins) + 1])

@@ -39,7 +39,7 @@ class DayBook:
 
     def lived(self, sheet: Sheet) -> None:
         """Another plan was made: its hours are now the latest that is known of the weather."""
-        self.almanac.add(sheet)
+        self.almanac.add(sheet.sky)
         self.state = self.state.after(self.almanac.weeks)
 
     @contextmanager

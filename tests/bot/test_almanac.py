@@ -7,7 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from bot.almanac import Almanac, almanac
+from bot.almanac import Almanac, almanac, sky_of
 from bot.barn import Barn, demo_path
 from bot.brief import used_to_c
 from bot.cli import main
@@ -85,8 +85,8 @@ def test_nothing_is_kept_twice_the_posts_are_the_record(barn: Barn, mild: Store)
 def test_an_hour_counts_as_the_last_post_before_it_told_it(barn: Barn, before: Weather) -> None:
     """The evening's forecast takes over from the morning's where it begins; what it leaves open stands."""
     book = Almanac(barn.place.latitude)
-    book.add(before.sheet("24 19:00", *[4.0] * 29))  # the 25th of UTC begins here at seven in the evening
-    book.add(before.sheet("25 07:00", *[10.0] * 11, None, *[10.0] * 12))
+    book.add(before.sheet("24 19:00", *[4.0] * 29).sky)  # the 25th of UTC begins here at seven in the evening
+    book.add(before.sheet("25 07:00", *[10.0] * 11, None, *[10.0] * 12).sky)
     (day,) = [day for day in book.weeks.air_c if day == int(before.at("25 12:00").timestamp()) // 86400]
     assert book.weeks.air_c[day] == pytest.approx((12 * 4 + 11 * 10 + 4) / 24)
 
@@ -94,9 +94,16 @@ def test_an_hour_counts_as_the_last_post_before_it_told_it(barn: Barn, before: W
 def test_a_post_without_a_forecast_tells_nothing(barn: Barn, before: Weather) -> None:
     """A day of unknown hours is an unknown day, and an empty sky no fault."""
     book = Almanac(barn.place.latitude)
-    book.add(before.sheet("25 07:00"))
-    book.add(before.sheet("25 07:00", *[None] * 24))
+    book.add(before.sheet("25 07:00").sky)
+    book.add(before.sheet("25 07:00", *[None] * 24).sky)
     assert book.weeks.air_c == {}
+
+
+def test_only_the_hours_of_a_sheet_are_read(before: Weather) -> None:
+    """Whatever the barn and its horses are called."""
+    odd = replace(before.sheet("25 07:00", 3.0, None, -1.5), barn='"sky":[{"at": ]} "sky\\":[')
+    told = [(hour.at, hour.temperature_c) for hour in sky_of(dump(odd).encode())]
+    assert told == [(hour.at, hour.temperature_c) for hour in odd.sky]
 
 
 def test_a_barn_that_starts_anew_remembers_what_it_knew(barn: Barn) -> None:
