@@ -9,14 +9,14 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
 
 from bot import answer, board, care, enrol, filed, post, rounds, weekly
 from bot.asks import RECENT, Asks
 from bot.barn import Barn, Person
-from bot.beyond import WEEK, Lately
+from bot.beyond import WEEK
 from bot.daybook import DayBook
 from bot.events import Entry, Posted
-from bot.evidence import Lesson
 from bot.forecast import Forecast
 from bot.hearing import Decision, Scene, corrected, digest, meant, reference, speaker, strangers, understood
 from bot.message import Incoming, Outgoing
@@ -162,15 +162,10 @@ class BarnDay:
             self.book.say(outgoing, incoming.at)
 
     def _scene(self, at: datetime) -> Scene:
-        def lessons(horse: str) -> Sequence[Lesson]:
-            return self.told.planner.lessons(self.state, horse, at)
-
-        def lately(days: int) -> Lately:
-            return self.book.past(days, at)
-
-        return Scene(
-            self.barn, self.state, self.sheet, self.forecasts(at), self.barn.language, lessons, lately, self.book.filed
-        )
+        lessons = partial(self.told.planner.lessons, self.state, now=at)
+        sky, language, lately = self.forecasts(at), self.barn.language, partial(self.book.past, now=at)
+        tips = partial(self.told.tips, sky, at)
+        return Scene(self.barn, self.state, self.sheet, sky, language, lessons, lately, self.book.filed, tips)
 
     def _reference(self, incoming: Incoming, person: Person | None) -> Reference | None:
         """What the message answers: our message it replies to, else the question this person left open."""

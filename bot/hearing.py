@@ -7,6 +7,7 @@ import hashlib
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import partial
 from typing import Any
 
 from bot import answer
@@ -23,6 +24,7 @@ from bot.roles import judge
 from bot.sheet import Sheet
 from bot.state import State
 from bot.taps import tapped
+from bot.tips import Tips
 from bot.words import Ask, Heard, Reference, read
 
 
@@ -38,6 +40,7 @@ class Scene:
     lessons: Callable[[str], Sequence[Lesson]] = lambda horse: ()  # what a horse's signs have taught
     lately: Callable[[int], Lately] = lambda days: Lately()  # what the last days left on record
     filed: Barn | None = None  # the barn as its file has it
+    tips: Callable[[str, str], Tips | None] = lambda who, horse: None  # what would change the advice for a horse
 
 
 @dataclass(frozen=True)
@@ -100,7 +103,8 @@ def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterabl
         elif isinstance(event, Asked):
             taught = scene.lessons(event.horse) if event.horse and event.about == "state" else ()
             about = {"horses": [event.horse]} if event.horse else {}  # “shivering” under it is of this horse
-            text = answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught)
+            tips = partial(scene.tips, person.name)
+            text = answer.answer(event, scene.sheet, scene.state, scene.barn, person, at, taught, tips)
             yield Outgoing("answer", text, about=about)
     if heard.refused:
         yield Outgoing("answer", answer.refused(heard.refused, scene.barn, person))

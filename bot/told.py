@@ -16,6 +16,7 @@ from bot.post.news import Cause
 from bot.sheet import Sheet, dump, load
 from bot.state import State
 from bot.taps import on_post
+from bot.tips import Tips
 
 
 class Told:
@@ -85,6 +86,15 @@ class Told:
         ours = self.book.mailbox.message(key) if key else None
         if buttons := on_post(ours, self.book.state, self.book.ledger.entries()):
             self.book.say(Outgoing("update", "", buttons=buttons, edits=key), now)
+
+    def tips(self, weather: Forecast | None, now: datetime, who: str, horse: str) -> Tips | None:
+        """What would change what a horse was told to wear, on the weather that people were told of; None: no list yet.
+
+        who: whose reports they would be, in turn with somebody else's.
+        """
+        if self.sheet is None:
+            return None
+        return self.planner.tips(self.book.state, self.weather or weather, self.sheet, horse, now, who)
 
     def now(self, weather: Forecast | None, now: datetime) -> str:
         """The list in words, as told last or, before the first post, as it would be; nothing of it is kept."""

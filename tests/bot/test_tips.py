@@ -19,7 +19,7 @@ MEDIUM, SHEET = ("maple-medium",), ("maple-sheet",)
 
 def told(barn: Barn, *turns: Turn, language: str = "en", units: str = "us") -> list[str]:
     """The lines for Maple in its 200 g liner."""
-    tips = Tips(("maple-liner",), turns, HOURS)
+    tips = Tips(("maple-liner",), turns, HOURS, people=2)
     return [line.replace(NBSP, " ") for line in tip_lines(tips, voice(barn, language, units), "Maple")]
 
 
@@ -30,11 +30,11 @@ def test_reports_and_weather_that_lead_to_the_same_clothes_are_one_line(barn: Ba
         Turn(By.SWEATING_SAID, 1, SHEET, 6), Turn(By.WARMER, 5, SHEET),
     )  # fmt: skip
     assert told(barn, *turns) == [
-        "With 2 more reports of cold at hours like 5 am, air 5°F colder or gusts of 45 mph: 200 g turnout.",
+        "With 2 more reports of cold by 2 people at hours like 5 am, air 5°F colder or gusts of 45 mph: 200 g turnout.",
         "With one more report of sweating at an hour like 1 pm or air 9°F warmer: rain sheet.",
     ]
     assert told(barn, *turns[:2], units="metric") == [
-        "With 2 more reports of cold at hours like 05:00 or air 3 °C colder: 200 g turnout."
+        "With 2 more reports of cold by 2 people at hours like 05:00 or air 3 °C colder: 200 g turnout."
     ]
 
 
@@ -85,3 +85,39 @@ def test_it_is_the_standing_plan_that_would_change(barn: Barn) -> None:
         assert day.sheet is not None
         assert tips.wear == day.sheet.horse(horse).windows[0].wear
         assert all(turn.wear != tips.wear for turn in tips.turns)
+
+
+def test_whoever_asks_why_is_told_what_would_change_it(barn: Barn) -> None:
+    """In their own language and units; beside the reasons, not instead of them."""
+    group = Group(barn)
+    group.until("6:20")
+    (english,) = group.says("6:50", "Theo", "why Quill?")
+    assert "With air 5°F colder: 300 g stable rug." in english.text.splitlines()
+    (french,) = group.says("6:51", "Maëlle", "pourquoi Quill ?")
+    assert "Avec un air plus froid de 3 °C : couverture d'écurie 300 g." in french.text.splitlines()
+
+
+def test_without_a_forecast_nothing_is_said_of_what_would_change_it(barn: Barn) -> None:
+    """Nothing could be judged, so nothing can be compared."""
+    group = Group(barn, weather=None)
+    group.until("6:20")
+    (answer,) = group.says("6:50", "Theo", "why Quill?")
+    assert "With " not in answer.text
+    assert "Nothing near" not in answer.text
+
+
+def test_the_one_report_that_was_said_to_change_it_does(barn: Barn) -> None:
+    """Bare in the evening; called cold once, it wears what the answer named."""
+    horse = "Tansy"
+    group = Group(barn)
+    group.until("16:00")
+    (answer,) = group.says("16:10", "Theo", f"why {horse}?")
+    assert "With one more report of cold at an hour like" in answer.text
+    tips = group.day.told.tips(group.forecast, group.at("16:10"), "Theo", horse)
+    assert tips is not None
+    (turn,) = [turn for turn in tips.turns if turn.by is By.COLD_SAID]
+    group.says("16:30", "Theo", f"{horse} cold")
+    assert group.day.sheet is not None
+    evening = group.day.sheet.windows[0]
+    assert (evening.round, turn.amount) == ("evening", 1)
+    assert group.day.sheet.horse(horse).windows[0].wear == turn.wear != tips.wear
