@@ -6,8 +6,6 @@ from functools import cached_property
 
 from bot.words.items import Item, predicate
 
-RUN_ON = ("hes", "shes", "theyre")
-OWN = ("hers", "his", "theirs")  # a piece like the one just told, of one's own
 STOPS = frozenset(".!?;\n¿¡")
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 
@@ -80,13 +78,20 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        return any(item.has(*BLOCKS, "weekday") and not item.horses for item in self.items)
+        return _supposed(self.items) or any(i.has(*BLOCKS, "weekday") and not i.horses for i in self.items)
 
     @property
     def only_yesterday(self) -> bool:
         """Blocked by nothing but having been yesterday."""
         others = [i for i in self.items if i.has(*BLOCKS, "weekday") and not i.has("yesterday")]
         return not others and self.has("yesterday")
+
+
+def _supposed(items: Sequence[Item]) -> bool:
+    """As in "Had Juno been sweating, she would have said so"."""
+    if len(items) < 3:
+        return False
+    return items[0].has("had") and bool(items[1].horses or items[1].has("she")) and items[2].text == "been"
 
 
 def soft(item: Item) -> bool:
@@ -150,8 +155,10 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
     if item.text in AFTERWARDS and current and current[-1].kinds("sign") and any(i.horses for i in current):
         return "and"  # "Maple shivering will ring Ruth"
-    if item.text in RUN_ON and _complete(current):
+    if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
+    if item.has("not behind") and current and current[-1].kinds("sign"):
+        return None  # "Lou tremble plus"
     if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
         return None
     if item.has("if") and current:
@@ -168,6 +175,18 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
+    """Whether a pronoun begins a thought of its own here: "it is wet he is shaking", not "says he is"."""
+    before, after = sentence[at - 1], sentence[at + 1] if at + 1 < len(sentence) else None
+    if before.has("when", "if", "what", "question", "and", "but", "said", "not", "of", "in", "on", "after", "over"):
+        return False
+    if before.has("is", "was") and not before.mark:
+        return False  # "how is she"
+    verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
+    return runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after)))
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
@@ -213,7 +232,7 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     if not horse:
         return False
-    if items[-1].text in OWN and any(i.has("in", "wears") for i in items):
+    if items[-1].has("own") and any(i.has("in", "wears") for i in items):
         return True  # "Clemmie in hers"
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):

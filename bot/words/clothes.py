@@ -117,6 +117,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     numbers = [i.number for i in run if i.number is not None]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     weak = weak or any(i.has("colour") and i.text in roster.words for i in run)  # "tartan's wet"
+    weak = weak or any(i.text in roster.nouns and not i.has("place stall") for i in run)
     starts = (
         (before is None or before.mark)
         and not run[0].has("any adjective")
@@ -223,8 +224,12 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     """The words that a piece must have among its own names: colours, and what only names tell."""
+    kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
+    bare = roster.nouns if kindless else frozenset[str]()
     return frozenset(
-        i.text for i in run if i.has("colour") or (i.text in roster.words and not i.means and i.number is None)
+        i.text
+        for i in run
+        if i.has("colour") or i.text in bare or (i.text in roster.words and not i.means and i.number is None)
     )
 
 

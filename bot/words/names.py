@@ -31,6 +31,7 @@ class Roster:
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
+    nouns: frozenset[str] = frozenset()  # all that some piece is called beside its owner: "capa" of "lucero-capa"
     named: frozenset[str] = frozenset()  # every word of a name: says nothing of the language spoken
     owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
@@ -122,6 +123,7 @@ def _made(barn: Barn) -> Roster:
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
     made.words = frozenset().union(*made.bags.values())
+    made.nouns = frozenset(word for bag in made.bags.values() if len(bag) == 1 for word in bag if word.isalpha())
     phrases = [p for rows in (*made.horses.values(), *made.people.values()) for p, _ in rows]
     made.named = frozenset(word for phrase in phrases for word in phrase) | made.words
     made.owned = {h.name: tuple(g.id for g in barn.garments if g.horse == h.name) for h in barn.horses}

@@ -5,8 +5,6 @@ from collections.abc import Sequence
 from bot.words.clothes import Piece
 from bot.words.items import Item, predicate
 
-ONLY = ("only", "just", "juste", "seulement", "uniquement", "solo", "sólo", "solamente")
-
 
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
@@ -77,7 +75,7 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
 def _nothing_else(items: Sequence[Item], at: int) -> bool:
     """As in "Perle has only her sheet": a horse, "has", "only", the piece."""
     before = items[:at]
-    return any(i.has("has") for i in before) and any(i.text in ONLY for i in items) and any(i.horses for i in before)
+    return any(i.has("has") for i in before) and any(i.has("only") for i in items) and any(i.horses for i in before)
 
 
 def _layered(items: Sequence[Item], at: int) -> bool:

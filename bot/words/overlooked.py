@@ -8,10 +8,11 @@ from collections.abc import Sequence
 
 from bot.events import Seen, Sign
 from bot.words.clauses import soft
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 from bot.words.meaning import Ask
 
-SHORT = 6  # words that say no more than that somebody shivers
+ALONE = 2  # words that are enough by themselves: "trembling!!"
+STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
@@ -22,27 +23,46 @@ BLOCKS = (
 def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
     """As in "she's shivering", "the bay mare is shivering", of nobody named: asked, for one may be in danger.
 
-    Who sweats is asked as well, where no more than that is said.
+    Who sweats is asked as well, where little more than that is said.
     """
     return _who(items, horses, "shivering") or _who(items, horses, "sweating")
 
 
 def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None:
     words, at = _up_to_it(items, sign)
-    if (
-        at < 0
-        or any(i.horses for i in words)
-        or _blocked(words[:at])
-        or words[at].has("was")
-        or words[0].has("question")
-    ):
+    if at < 0 or any(i.horses for i in words) or words[0].has("question") or _asked(items, sign):
         return None
-    told = words[: at + 1]
-    some = sign == "shivering" and any(i.has("a horse") for i in told)
-    small = len(words) <= SHORT and all(i.has(f"sign {sign}") or soft(i) for i in words)
-    if not (some or (small and any(i.has("she", "is") for i in told))) or _asked(items, sign):
+    if words[at].has("was") or any(i.has("weekday", "yesterday", "long ago") for i in words):
+        return None
+    part, place = _part_around(items, words[at])
+    before, after = part[:place], part[place + 1 :]
+    if _blocked(before) or _blocked(words[:at]):
+        return None
+    some = sign == "shivering" and any(i.has("a horse") for i in words[:at])
+    small = all(predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
+    told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
+    told = told and not any(i.has("it") and not i.has("she", "article", "polite") for i in before)
+    strange = sum(1 + STRANGE[sign] * _of_a_thing(after, k) for k, i in enumerate(after) if _unheard(i))
+    if not (some or (small and told and strange <= STRANGE[sign])):
         return None
     return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
+
+
+def _unheard(item: Item) -> bool:
+    return not (soft(item) or item.has("link", "place stall", "place field", "her", "all"))
+
+
+def _of_a_thing(items: Sequence[Item], at: int) -> bool:
+    """As in "sweating over his exam": people sweat over things of theirs."""
+    return at > 0 and items[at - 1].has("her", "article")
+
+
+def _part_around(items: Sequence[Item], said: Item) -> tuple[list[Item], int]:
+    """The words between the two marks around this one, and its place among them."""
+    at = next(k for k, item in enumerate(items) if item is said)
+    first = next((k + 1 for k in range(at - 1, -1, -1) if items[k].mark), 0)
+    last = next((k for k in range(at + 1, len(items)) if items[k].mark), len(items))
+    return list(items[first:last]), at - first
 
 
 def shivering(items: Sequence[Item]) -> Seen | None:

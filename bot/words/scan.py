@@ -67,6 +67,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = _phrase(texts, at, lexicon)
+    if said > 1 and _name(texts, at + said - 1, roster.pieces)[1] > 1:
+        said -= 1  # "de la rhino" of a rug called la rhino
     means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)

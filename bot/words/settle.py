@@ -69,7 +69,6 @@ BEFORE_NAME = (
 )
 
 NOTHING = Item("", "")
-PARTS_OF_DAY = ("morning", "afternoon", "evening", "night", "lunch", "lunchtime", "tea", "dinner", "breakfast")
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
 
@@ -189,7 +188,7 @@ def _says(rest: Sequence[Item]) -> bool:
 def _named(items: Sequence[Item], at: int) -> bool:
     """Evidence that a word of the language is a name here."""
     item = items[at]
-    if item.has("weekday") and at + 1 < len(items) and items[at + 1].text in PARTS_OF_DAY:
+    if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
     if _told_apart(items, at):
         return False
@@ -218,14 +217,15 @@ def _named(items: Sequence[Item], at: int) -> bool:
         follows = True  # "misty ears cold"
     if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
         follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
+    toward = before is not None and before.has("toward")
     if before is not None and before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]  # "metí a Luna"
     precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
     precedes = precedes or (before is not None and bool(before.kinds("style")) and "clip" in before.text)
     asked_why = any(i.has("ask why") for i in items[:at])
-    if before is not None and before.text in ("for", "pour", "para") and (asked_why or not item.has("weekday")):
-        near = items[max(0, at - 4) : at - 1]
-        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today") for i in near)
+    if toward and (asked_why or not item.has("weekday")):
+        near = items[max(0, at - 5) : at - 1]
+        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today", "put on", "took off") for i in near)
     if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
         follows = False
     return follows or precedes

@@ -162,6 +162,9 @@ def _predicate(reading: _Reading, at: int) -> None:
         return  # "bien transpiré"
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
+    behind = at + 1 < len(items) and items[at + 1].has("not behind") and bool(item.kinds("sign"))
+    if behind and not (at + 2 < len(items) and items[at + 2].has("what")):  # "tremble plus que Max"
+        reading.denied, reading.spent = True, False
     listed = pieces_listed(items, at)
     ahead = piece_ahead(items, at)
     if listed and (item.has(*WETNESS) or item.kinds("state")):

@@ -102,8 +102,8 @@ class Telling:
                 continue
             if isinstance(event, Seen) and self._outdone(at, event):
                 continue
-            if isinstance(event, GarmentIs) and event.state in WETNESS and any(_wetter(event, e) for e in later):
-                continue  # "wet, soaked right through"
+            if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in later):
+                continue  # "wet, soaked right through", "found it, soaked of course"
             events.append(event)
         events = _strongest(_one_done(events))
         signed = {e.horse for e in events if isinstance(e, Seen)}
@@ -136,7 +136,9 @@ class Telling:
 
 
 def _wetter(event: GarmentIs, later: Event) -> bool:
-    return isinstance(later, GarmentIs) and later.garment == event.garment and later.state in WETNESS
+    if not isinstance(later, GarmentIs) or later.garment != event.garment or later.state not in WETNESS:
+        return False
+    return event.state in WETNESS or (event.state == "in service" and later.state != "dry")
 
 
 def _strongest(events: list[Event]) -> list[Event]:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.events import Wearing
-from bot.words.clauses import OWN, Clause, soft
+from bot.words.clauses import Clause, soft
 from bot.words.clothes import RUGS, Piece
 from bot.words.items import Item, predicate
 from bot.words.meaning import Ask
@@ -60,7 +60,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     ):
         pieces = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
         change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
-    if change.empty and telling.spoken is not None and clause.items[-1].text in OWN and clause.has("in", "wears"):
+    if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
         change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
     if change.empty and telling.spoken is not None and clause.has("it"):
         _place(change, _it(clause), telling.spoken, denied=clause.has("not"))

@@ -169,4 +169,11 @@ MEANINGS = {
     "sky": "what weather does, for a question about it",
     "a horse": "some horse of the barn, by its kind or colour",
     "ahead": "a time to come, for a question about the weather",
+    "subject": "who did or is what comes, where nobody said so before: it may begin a thought without a pause",
+    "own": "a piece like the one just told, of one's own",
+    "only": "this and nothing else",
+    "toward": "to or for a horse, when a piece was named before it",
+    "part of day": "behind a weekday it makes a day of it",
+    "not behind": "behind a verb it denies it",
+    "ears": "a part that is right when it is warm",
 }

@@ -832,4 +832,11 @@ PHRASES = {
         tomorrow night, the next few days, the rest of the day, today, coming
     """,
     "a horse": "horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses",
+    "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
+    "own": "hers, his, theirs, his own, her own, their own",
+    "only": "only, just, nowt but, nothing but",
+    "toward": "for, to, onto",
+    "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
+    "not behind": "",
+    "ears": "ears, ear, lugs",
 }

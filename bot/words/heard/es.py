@@ -668,4 +668,11 @@ PHRASES = {
         la madrugada, los próximos días
     """,
     "a horse": "caballo, yegua, poni, burro, burra, potro, potra, alazán, uno de los caballos, una de las yeguas",
+    "subject": "yo, ella",
+    "own": "la suya, el suyo, las suyas, los suyos, la propia, el propio",
+    "only": "solo, solamente, únicamente, nada más, nomás, no más que",
+    "toward": "a, al, para, pa",
+    "part of day": "mañana, mañanas, tarde, tardes, noche",
+    "not behind": "",
+    "ears": "orejas, oreja, orejitas",
 }

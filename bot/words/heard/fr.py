@@ -668,4 +668,11 @@ PHRASES = {
         prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui, les prochains jours
     """,
     "a horse": "cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux",
+    "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle, g",
+    "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "only": "juste, seulement, uniquement, rien que, seul|e",
+    "toward": "à, au, pour, pr",
+    "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
+    "not behind": "pas, plus, pu, pantoute, pas du tout, plus du tout, pas non plus",
+    "ears": "oreilles, oreille",
 }
