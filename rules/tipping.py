@@ -131,9 +131,16 @@ class Choice:
 
     @cached_property
     def _lent(self) -> frozenset[Take]:
-        """The spares that the plan gives to others, where this horse could want any."""
-        if not self._priced.steps.wanted:
+        """The spares that others have: what people were told of them, else what the plan gives them.
+
+        None where this horse would want none.
+        """
+        others = [w for w in self.question.wearers if w.horse.name != self.horse]
+        if not self._priced.steps.wanted or not others:
             return frozenset()
+        told = [(g, window) for w in others for window, wear in enumerate(w.told) for g in wear or ()]
+        if all(len(w.told) == len(self.question.share) and None not in w.told for w in others):
+            return frozenset(told)
         ways = share_out(price(self.question), self.question)
         return frozenset(take for name, way in ways.items() if name != self.horse for take in way.takes)
 

@@ -156,6 +156,17 @@ def test_a_spare_that_the_plan_gives_to_another_is_promised_to_nobody() -> None:
     assert not any(spare.garment.id in turn.wear for turn in found)
 
 
+def test_a_spare_that_people_were_told_to_put_on_another_stays_there() -> None:
+    """Also where the plan alone would give it to this one."""
+    spare = turnout(300, None)
+    question = ask(weather(-14.0, 9.0), [wearer("Maple", FIELD, clip="full"), wearer("Birch", FIELD)], [spare])
+    assert Choice(question, "Maple").wear == (spare.garment.id,)
+    birch = replace(question.wearers[1], told=((spare.garment.id,),))
+    lent = Choice(replace(question, wearers=(question.wearers[0], birch)), "Maple")
+    assert lent.wear == ()
+    assert list(by_weather(lent)) == []
+
+
 def test_what_the_barn_learned_of_its_wind_is_named_where_it_decides() -> None:
     """With the number, and what would be worn without it; not where it decides nothing."""
     windy = replace(UNTAUGHT, common=Common(wind=2.5))
