@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.clauses import Clause, soft
+from bot.words.clauses import Clause, only_small, soft
 from bot.words.clothes import Piece
 from bot.words.items import WETNESS, Item, predicate
 
@@ -172,7 +172,7 @@ def named_last(items: Sequence[Item], at: int) -> bool:
         return False
     if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
         return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
-    return all(i.mark or i.has("time", "polite", "not any more") for i in items[after + 1 :])
+    return all(i.horses or only_small(i) for i in items[after + 1 :])
 
 
 def crowded(items: Sequence[Item]) -> bool:

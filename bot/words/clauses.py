@@ -200,7 +200,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current[0].has("no") else ","
-    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
+    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
 
 
@@ -212,7 +212,12 @@ def _begins_to_ask(rest: Sequence[Item]) -> bool:
 def _only_a_name(rest: Sequence[Item]) -> bool:
     """Whether nothing but a horse is left to say."""
     words = [i for i in rest if not i.mark]
-    return bool(words) and bool(words[0].horses) and all(i.has("time", "polite", "not any more") for i in words[1:])
+    return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
+
+
+def only_small(item: Item) -> bool:
+    """As in "Dolly and Biscuit", "Dolly that is": a word that tells nothing more of the horse named."""
+    return (soft(item) or item.has("not any more")) and not predicate(item) and item.piece is None
 
 
 def _subject(item: Item) -> bool:
@@ -234,6 +239,8 @@ def _complete(items: Sequence[Item]) -> bool:
         return False
     if items[-1].has("own") and any(i.has("in", "wears") for i in items):
         return True  # "Clemmie in hers"
+    if any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
+        return True
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True

@@ -37,6 +37,12 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         if telling.rest():
             telling.say(Done(telling.rest()))
         return bool(telling.rest())
+    counted = _counted(items)
+    if counted and counted != len(telling.names):  # "done with all 3"
+        told = tuple(dict.fromkeys(event.horse for event in telling.events if hasattr(event, "horse")))
+        if len(told) == counted:
+            telling.say(Done(told))
+        return len(told) == counted
     if whole or clause.has("all horses") or _everyone(items):
         telling.say(Done("all"))
         return True
@@ -50,6 +56,13 @@ def _before_except(items: Sequence[Item]) -> Sequence[Item]:
 
 def _everyone(items: Sequence[Item]) -> bool:
     return any((i.has("everyone") and not i.has("link")) or i.text in ("all", "everyone") for i in items)
+
+
+def _counted(items: Sequence[Item]) -> int:
+    """How many, as in "all 3"; 0 where no number is said."""
+    return next(
+        (int(n.number) for i, n in zip(items, items[1:]) if i.has("all", "everyone") and n.number is not None), 0
+    )
 
 
 def _answers_done(clause: Clause, telling: Telling) -> bool:
@@ -205,7 +218,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     if clause.has("rug again"):
         bare = False
     elif clause.has("do not rug") or (clause.has("keep", "please") and clause.has("bare")):
-        bare = True
+        bare = not _not_to_be(clause.items)
     else:
         return False
     if clause.has("if", "guess", "idiom", "long ago"):
@@ -213,6 +226,12 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     horses = [i for i in items if i.horses] or telling.who
     telling.each(horses, lambda name: Wished(name, bare))
     return bool(horses)
+
+
+def _not_to_be(items: Sequence[Item]) -> bool:
+    """As in "needn't be kept bare": the wish taken back."""
+    at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
+    return any(i.has("not") for i in items[max(0, at - 2) : at])
 
 
 def _work_word(item: Item) -> bool:

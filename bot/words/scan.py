@@ -35,7 +35,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    texts = tuple(_drawn_in(t.text, lexicon, roster) for t in tokens)
+    texts = tuple(_as_spelled(t.text, lexicon, roster) for t in tokens)
     shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
     at = 0
     while at < len(tokens):
@@ -50,10 +50,12 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     return items
 
 
-def _drawn_in(word: str, lexicon: Lexicon, roster: Roster) -> str:
-    """A word that somebody drew out, as it is spelled: "soooo" → so, "greeeen" → green; any other as it is."""
+def _as_spelled(word: str, lexicon: Lexicon, roster: Roster) -> str:
+    """A word that somebody drew out or cut short, as it is spelled: "soooo" → so, "sweatin" → sweating."""
     if not THRICE.search(word):
-        return word
+        sung = word + "g"  # "sweatin"
+        dropped = word.endswith("in") and len(word) > 4 and word not in lexicon.everyday and sung in lexicon.everyday
+        return sung if dropped and word not in roster.named else word
     for kept in (r"\1\1", r"\1"):
         short = THRICE.sub(kept, word)
         if short in lexicon.everyday or short in roster.spelled:

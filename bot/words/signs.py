@@ -203,7 +203,7 @@ def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = F
     if item.has(*WETNESS) and _about_piece(reading):
         _state(reading, at, reading.pieces)
     elif item.kinds("state"):
-        it = reading.latest == "" and reading.clause.has("it")
+        it = reading.latest in ("", "other") and reading.clause.has("it")
         if not item.has("state found") or reading.latest == "piece" or it:
             _state(reading, at, reading.pieces)
     else:
@@ -268,7 +268,7 @@ def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
-    if not pieces and not reading.latest:
+    if not pieces and (not reading.latest or (clause.has("it") and item.kinds("state"))):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:
@@ -320,7 +320,7 @@ def _remember(reading: _Reading) -> None:
     pieces = [i.piece for i in reading.items if i.piece]
     if pieces and not horses:
         telling.last = "piece"
-        found = [telling.meant(p, n).ids for p in pieces for n in p.owners]
+        found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (None,)]
         telling.piece = found[0] if len(found) == 1 else ()
     if horses or owned:
         telling.who = tuple(horses) or named(owned)

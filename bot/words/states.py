@@ -12,7 +12,8 @@ from bot.words.telling import Telling, named
 
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
-VAGUE = 4  # choices; "a rug is wet" in a large barn is no question worth asking
+VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
+BRIEF = 6  # words
 
 
 def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
@@ -51,6 +52,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
             telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))
             continue
         found = telling.meant(piece, owner.horses[0])
+        if piece.ids and not (found.ids or piece.owners):
+            found = telling.meant(piece, None)  # "her liner is dry but old faithful is wet"
         _tell_found(telling, piece, state, found.ids, found.options)
 
 
@@ -65,8 +68,13 @@ def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequenc
         telling.say(GarmentIs(garment, state))
     if ids:
         telling.piece, telling.last = tuple(ids), "piece"
-    elif options and not (piece.rug and len(options) > VAGUE):
+    elif options and not (piece.rug and len(options) > VAGUE and not _all_that_is_said(telling.text)):
         telling.wonder(Ask("garment", piece.said, tuple(options), (GarmentIs("", state),)))
+
+
+def _all_that_is_said(text: str) -> bool:
+    """As in "The blanket's soaked through": somebody means one, and says no more than that."""
+    return len(text.split()) <= BRIEF
 
 
 def read_strap(clause: Clause, telling: Telling) -> bool:

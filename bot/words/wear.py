@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.events import Wearing
+from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.clothes import RUGS, Piece
 from bot.words.items import Item, predicate
@@ -29,6 +30,10 @@ SAYS = (
     "nothing",
     "without",
 )
+BESIDE = (
+    "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
+    "brought in", "inwards", "outwards", "clipped",
+)  # fmt: skip
 
 
 @dataclass
@@ -178,38 +183,25 @@ def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
 
 
 def _only_that(clause: Clause) -> bool:
-    """No word that could make it about something else ("put the liner on the rack")."""
-    for k, i in enumerate(clause.items):
-        if (
-            i.horses
-            or i.piece is not None
-            or soft(i)
-            or predicate(i)
-            or i.has(*SAYS)
-            or i.has("i", "bare", "done", "brought", "stays")
-        ):
-            continue
-        if (
-            i.has(
-                "after",
-                "work",
-                "worked",
-                "hour",
-                "strap",
-                "too",
-                "turned out",
-                "brought in",
-                "inwards",
-                "outwards",
-                "clipped",
-            )
-            or i.person
-        ):
-            continue
-        if k == 0 and not i.means:
-            continue
-        return False
+    """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
+    told = _told_up_to(clause.items)
+    for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
+        plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
+        instead = any(before.has("instead of") for before in clause.items[:k])
+        if not (plainly or instead or (k == 0 and not i.means)):
+            return False
     return True
+
+
+def _told_up_to(items: Sequence[Item]) -> int:
+    """The place where what is worn is told and the reason, or something else, may follow; 0 where it may not."""
+    last = max((k for k, i in enumerate(items) if i.horses or i.piece is not None or i.has("on", "off")), default=0)
+    after = items[last + 1 : last + 3]
+    if items[last].horses:
+        told = any(i.piece is not None or i.has("stripped") for i in items[:last])
+        return last if told and not something_of_hers(after) else 0
+    reason = bool(after) and (after[0].mark or after[0].has("but", "i", "subject", "when", "if", "time"))
+    return last if reason else 0
 
 
 def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item]:
@@ -223,6 +215,7 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     if clause.has("all horses", "everyone"):
         return named(telling.names)
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on")
+    moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     return telling.who if moves and len(telling.who) == 1 else ()
 
 
