@@ -4,8 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from rules import tipping
 from rules.offset import Common, Evidence, Schooling, schooled
-from rules.plan import plan
+from rules.plan import plan, price
+from rules.pricing import Prices
 from rules.question import Piece, Question
 from rules.tipping import By, Choice, Turn, by_barn, by_offset, by_reports, by_weather, nearest
 from rules.weather import Hours
@@ -197,3 +199,22 @@ def test_repeated_reports_come_from_people_in_turn_half_a_day_apart() -> None:
     alone = replace(UNTAUGHT, voices=("Inés",))
     assert UNTAUGHT.after(report, 4).mean_c < alone.after(report, 4).mean_c < 0
     assert UNTAUGHT.after(report, 4).doubt_c < alone.after(report, 4).doubt_c
+
+
+def test_a_question_costs_no_more_than_some_forty_plans_of_the_one_horse(monkeypatch: pytest.MonkeyPatch) -> None:
+    """However far the next outfit is, whatever there is to wear: counted, for time is measured elsewhere."""
+    asked_for: list[object] = []
+
+    def counted(question: Question, only: frozenset[str] | None = None) -> Prices:
+        asked_for.append(only)
+        return price(question, only)
+
+    monkeypatch.setattr(tipping, "price", counted)
+    windy = replace(UNTAUGHT, common=Common(1.5, 0.5, 2.0))
+    for air in (-14.0, -4.0, 3.0, 9.0):
+        asked_for.clear()
+        choice = Choice(asked(weather(air, 6.0), [*CLOSET, turnout(400, None)]), "Maple")
+        assert list(by_reports(choice, windy)) + list(by_offset(choice)) + list(by_weather(choice))
+        list(by_barn(choice, windy))
+        assert len(asked_for) <= 42
+        assert all(only == {"Maple"} for only in asked_for)
