@@ -1,10 +1,17 @@
 """What would change the advice, and what the barn has taught, as people read it."""
 
+from contextlib import closing
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 
 import pytest
 
-from bot.barn import Barn
+from bot.barn import Barn, demo_path, load
+from bot.cli import main
+from bot.forecast import refresh
+from bot.forecast.last_good import LastGood
+from bot.mailbox import Kept
+from bot.store import Store, data_path
 from bot.tips import Tips, barn_lines, tip_lines
 from bot.units import NBSP
 from bot.voice import voice
@@ -12,6 +19,7 @@ from bot.words.said import LANGUAGES
 from rules.offset import Common
 from rules.tipping import By, Turn
 from tests.barn_group import Group
+from tests.november import WEATHER
 
 HOURS = tuple(datetime(2026, 11, 26, 12, tzinfo=UTC) + timedelta(hours=k) for k in range(24))
 MEDIUM, SHEET = ("maple-medium",), ("maple-sheet",)
@@ -121,3 +129,22 @@ def test_the_one_report_that_was_said_to_change_it_does(barn: Barn) -> None:
     evening = group.day.sheet.windows[0]
     assert (evening.round, turn.amount) == ("evening", 1)
     assert group.day.sheet.horse(horse).windows[0].wear == turn.wear != tips.wear
+
+
+def test_show_of_one_horse_says_it_at_the_command_line(
+    barn: Barn, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """From the last good forecast that is kept with the data; nothing of it in the JSON, whose shape is fixed."""
+    filed = tmp_path / "barn.yaml"
+    filed.write_text(
+        demo_path().read_text().replace("[open-meteo, met-norway, nws]", f"[file:{WEATHER / 'morning.csv'}]", 1)
+    )
+    own = load(filed)
+    with closing(Store.open(data_path(own.barn, tmp_path))) as store:
+        refresh(own, LastGood(Kept(store)), datetime(2026, 11, 26, 6, tzinfo=own.zone))
+    argv = ["show", str(filed), "Quill", "--data", str(tmp_path), "--at", "2026-11-26T06:30"]
+    for more, there in (([], True), (["--json"], False)):
+        with pytest.raises(SystemExit) as ended:
+            main([*argv, *more])
+        assert not ended.value.code
+        assert ("advised now: 100 g stable rug" in capsys.readouterr().out) is there
