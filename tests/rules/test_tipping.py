@@ -2,16 +2,19 @@
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from rules import tipping
 from rules.offset import Common, Evidence, Schooling, schooled
 from rules.plan import plan, price
 from rules.pricing import Prices
-from rules.question import Piece, Question
+from rules.question import Piece, Question, Stay, Wishes
 from rules.tipping import By, Choice, Turn, by_barn, by_offset, by_reports, by_weather, nearest
 from rules.weather import Hours
-from tests.stable import FIELD, JANUARY_NOON_S, STALL, ask, sheet, turnout, unknown, wearer, weather
+from tests.stable import FIELD, JANUARY_NOON_S, STALL, ask, liner, sheet, turnout, unknown, wearer, weather
 
 NOW_S = JANUARY_NOON_S
 UNTAUGHT = Schooling((), NOW_S, voices=("Inés", "Theo"))
@@ -199,6 +202,42 @@ def test_repeated_reports_come_from_people_in_turn_half_a_day_apart() -> None:
     alone = replace(UNTAUGHT, voices=("Inés",))
     assert UNTAUGHT.after(report, 4).mean_c < alone.after(report, 4).mean_c < 0
     assert UNTAUGHT.after(report, 4).doubt_c < alone.after(report, 4).doubt_c
+
+
+@settings(max_examples=25)
+@given(
+    air=st.floats(-30, 30),
+    wind=st.floats(0, 25),
+    rain=st.sampled_from([0.0, 0.2, 3.0]),
+    unknown_from=st.integers(0, 24),
+    place=st.sampled_from([FIELD, STALL]),
+    closet=st.lists(st.sampled_from([*CLOSET, liner(), turnout(300, None)]), unique_by=lambda p: p.garment.id),
+    worn_now=st.booleans(),
+    bare=st.booleans(),
+)
+def test_in_any_weather_with_any_clothes_every_turn_is_to_something_else_and_to_the_right_side(
+    air: float,
+    wind: float,
+    rain: float,
+    unknown_from: int,
+    place: Stay,
+    closet: list[Piece],
+    worn_now: bool,
+    bare: bool,
+) -> None:
+    """Half a forecast, no clothes, a wish for bare, nobody knows what it wears: never a fault."""
+    hours = weather(air, wind, rain=rain)
+    gone = np.arange(len(hours)) >= unknown_from
+    hours = replace(hours, temperature_c=np.where(gone, np.nan, hours.temperature_c))
+    maple = wearer("Maple", place, place, wears=() if worn_now else None, wishes=Wishes(keep_bare=bare))
+    choice = Choice(ask(hours, [maple], closet), "Maple")
+    for turn in [*by_reports(choice, UNTAUGHT), *by_offset(choice), *by_weather(choice)]:
+        assert turn.wear != choice.wear
+        assert turn.amount >= 0
+        if turn.by in {By.COLD_SAID, By.FEELS_MORE, By.COLDER}:
+            assert choice.warmth(turn.wear) > choice.warmth(choice.wear)
+        if turn.by in {By.SWEATING_SAID, By.FEELS_LESS, By.WARMER}:
+            assert choice.warmth(turn.wear) < choice.warmth(choice.wear)
 
 
 def test_a_question_costs_no_more_than_some_forty_plans_of_the_one_horse(monkeypatch: pytest.MonkeyPatch) -> None:
