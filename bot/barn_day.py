@@ -1,8 +1,8 @@
 """The core: tick(now) and hear(message). Gather, decide, record; text comes from post and answer.
 
-Event, answer and inbox mark are one commit. A reply never fetches, and plans nothing anew but the one horse of a "why",
-to say what would change it: what a report changes is
-worked out at the next tick, which the door calls as soon as nobody is waiting.
+Event, answer and inbox mark are one commit. A reply never fetches, and plans nothing anew but the
+one horse of a "why", to say what would change it: what a report changes is worked out at the next tick, which the door
+calls as soon as nobody is waiting.
 """
 
 import logging
