@@ -1,56 +1,19 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
 from bot.words.items import Item, predicate
 
-STOPS = frozenset(".!?;\n¿¡")
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 
-SOFT = frozenset(
-    (
-        "link",
-        "is",
-        "was",
-        "article",
-        "time",
-        "hour",
-        "polite",
-        "a little",
-        "very",
-        "she",
-        "her",
-        "it",
-        "and",
-        "but",
-        "not",
-        "stopped",
-        "not any more",
-        "in",
-        "on",
-        "of",
-        "under",
-        "too",
-        "said",
-        "body",
-        "nearly",
-        "all",
-        "both",
-        "after",
-        "work",
-        "no",
-        "i mean",
-        "place stall",
-        "place field",
-        "weather",
-        "everyone",
-        "all horses",
-        "the rest",
-    )
-)
-LONGEST_SENTENCE = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
+SOFT = frozenset((
+    "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and",
+    "but", "not", "stopped", "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly",
+    "all", "both", "after", "work", "no", "i mean", "place stall", "place field", "weather", "everyone",
+    "all horses", "the rest",
+))  # fmt: skip
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 # what somebody will do about it, right after what was seen
 AFTERWARDS = frozenset(
@@ -78,13 +41,23 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        return _supposed(self.items) or any(i.has(*BLOCKS, "weekday") and not i.horses for i in self.items)
+        told = _told_before(self.items)
+        return _supposed(self.items) or any(
+            i.has(*BLOCKS, "weekday") and not i.horses and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+            for k, i in enumerate(self.items)
+        )
 
     @property
     def only_yesterday(self) -> bool:
         """Blocked by nothing but having been yesterday."""
         others = [i for i in self.items if i.has(*BLOCKS, "weekday") and not i.has("yesterday")]
         return not others and self.has("yesterday")
+
+
+def _told_before(items: Sequence[Item]) -> int:
+    """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
+    said = next((k for k, i in enumerate(items) if predicate(i)), len(items))
+    return said + 1 if any(_subject(i) for i in items[:said]) else len(items)
 
 
 def _supposed(items: Sequence[Item]) -> bool:
@@ -97,33 +70,6 @@ def _supposed(items: Sequence[Item]) -> bool:
 def soft(item: Item) -> bool:
     """Changes nothing about whose fact it is."""
     return item.mark or item.clock or item.number is not None or not item.means.isdisjoint(SOFT)
-
-
-def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
-    """Each sentence, and whether it is marked as a question."""
-    sentence: list[Item] = []
-    opened = False
-    for at, item in enumerate(items):
-        stop = item.mark and item.text in STOPS
-        if (stop or len(sentence) >= LONGEST_SENTENCE) and sentence:
-            yield sentence, opened or (stop and _questioned(items, at))
-            sentence, opened = [], False
-        if stop:
-            opened = opened or item.text == "¿"
-        else:
-            sentence.append(item)
-    if sentence:
-        yield sentence, opened
-
-
-def _questioned(items: Sequence[Item], at: int) -> bool:
-    """Whether a question mark is among the marks that end a sentence here: "!?"."""
-    for item in items[at : at + 4]:
-        if not (item.mark and item.text in "!?."):
-            return False
-        if item.text == "?":
-            return True
-    return False
 
 
 def cut(sentence: Sequence[Item]) -> list[Clause]:

@@ -68,7 +68,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             found.append(items[at])  # "Ruth's blanket", or that of a horse that is not here
             at += 1
             continue
-        if found and found[-1].has("my") and not found[-1].has("my horse") and not mine:
+        behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
+        if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
             found.append(items[at])  # "my sheet": bed linen, for all the barn knows
             at += 1
             continue
@@ -117,7 +118,11 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     numbers = [i.number for i in run if i.number is not None]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     weak = weak or any(i.has("colour") and i.text in roster.words for i in run)  # "tartan's wet"
-    weak = weak or any(i.text in roster.nouns and not i.has("place stall") for i in run)
+    weak = weak or any(i.text in roster.nouns and not i.has("place stall", "body") for i in run)
+    weak = weak or (
+        any(i.text in roster.nouns for i in run)
+        and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
+    )
     starts = (
         (before is None or before.mark)
         and not run[0].has("any adjective")

@@ -47,6 +47,10 @@ class Roster:
             self.slips[word] = _nearest(word, self.spelled)
         return self.slips[word]
 
+    def begins(self, word: str) -> tuple[str, ...]:
+        """The horses whose one-word name begins like this and goes on."""
+        return tuple(dict.fromkeys(h for name, h in self.spelled.items() if name.startswith(word) and name != word))
+
 
 def budget(name: str) -> int:
     """How many slips a name of this length may have."""

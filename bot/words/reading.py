@@ -4,12 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.barn import Barn, Person
-from bot.events import Done, Event, GarmentIs, Undo
+from bot.events import Undo
 from bot.state import State
 from bot.words.around import stands_in_stall
 from bot.words.choices import answered, corrected
-from bot.words.clauses import Clause, cut, sentences, soft
+from bot.words.clauses import Clause, cut
 from bot.words.clothes import Piece, find
+from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
 from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
@@ -20,9 +21,9 @@ from bot.words.overlooked import shivering, who_shivers
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
 from bot.words.scan import scan, tokens_of
+from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
-from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 from bot.words.tokens import Token
 from bot.words.topics import beyond
@@ -194,14 +195,7 @@ def _correct(clause: Clause, telling: Telling) -> None:
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
         if hasattr(last, "horse"):
-            telling.events[-1] = _of_another(last, horses[0].horses[0])
-
-
-def _of_another(event: Event, horse: str) -> Event:
-    """The same fact of another horse."""
-    if isinstance(event, Done):
-        return Done((horse,))
-    return replace(event, horse=horse)  # type: ignore[call-arg]
+            telling.events[-1] = of_another(last, horses[0].horses[0])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:
@@ -212,23 +206,6 @@ def _facts(clause: Clause, telling: Telling) -> None:
     signs = read_signs(clause, telling)
     if not dressed and not signs:
         if not (clause.has("worked", "had") and read_work(clause, telling)) and not read_place(clause, telling):
-            _same(clause, telling)
+            same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)
-
-
-def _same(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, Juniper too", "his sheet is wet and so is the medium"."""
-    horses = [i for i in clause.items if i.horses]
-    pieces = [i.piece for i in clause.items if i.piece is not None]
-    if not clause.has("too") or not telling.events or not (horses or pieces):
-        return
-    if not all(i.horses or i.piece or soft(i) for i in clause.items):
-        return
-    last = telling.events[-1]
-    if isinstance(last, GarmentIs) and pieces:
-        for piece in pieces:
-            tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
-        return
-    if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
-        telling.each(horses, lambda name: _of_another(last, name))

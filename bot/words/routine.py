@@ -1,6 +1,7 @@
 """The day's round in a few words: done, in or out, clipped, worked, and the wish for bare."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import cast
 
 from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
@@ -60,9 +61,7 @@ def _everyone(items: Sequence[Item]) -> bool:
 
 def _counted(items: Sequence[Item]) -> int:
     """How many, as in "all 3"; 0 where no number is said."""
-    return next(
-        (int(n.number) for i, n in zip(items, items[1:]) if i.has("all", "everyone") and n.number is not None), 0
-    )
+    return next((int(n.number) for i, n in pairwise(items) if i.has("all", "everyone") and n.number is not None), 0)
 
 
 def _answers_done(clause: Clause, telling: Telling) -> bool:

@@ -189,6 +189,9 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     if token.kind == "number":
         return Item(word, token.raw, number=float(word))
     ordinary = everyday(word)
+    begun = () if ordinary or len(word) < 4 else roster.begins(word)
+    if len(begun) == 1:  # "capt" of Captain
+        return Item(word, token.raw, horses=begun, exact=False, known=False, capital=token.capital)
     horses, apart = roster.near(word)
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < 4:

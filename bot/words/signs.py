@@ -22,6 +22,7 @@ from bot.words.around import (
 )
 from bot.words.clauses import Clause, soft
 from bot.words.clothes import Piece
+from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.states import read_strap, state_word, tell_piece
@@ -75,7 +76,7 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
                 _predicate(reading, at)
         else:
             _other_word(reading, at)
-    _ended(reading)
+    told_of_another(clause, reading.horses, telling, denied=reading.denied)
     _remember(reading)
     return (len(telling.events), telling.ask) != before
 
@@ -200,7 +201,7 @@ def _before_its_horse(reading: _Reading, at: int) -> bool:
 
 def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if item.has(*WETNESS) and _about_piece(reading):
+    if item.has(*WETNESS) and _about_piece(reading, at):
         _state(reading, at, reading.pieces)
     elif item.kinds("state"):
         it = reading.latest in ("", "other") and reading.clause.has("it")
@@ -210,7 +211,9 @@ def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = F
         _sign(reading, at, horses, after=after)
 
 
-def _about_piece(reading: _Reading) -> bool:
+def _about_piece(reading: _Reading, at: int) -> bool:
+    if at + 1 < len(reading.items) and reading.items[at + 1].has("body"):
+        return False  # "felt under the blanket, all wet shoulder"
     if reading.latest:
         return reading.latest == "piece"
     telling = reading.telling
@@ -281,36 +284,6 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
     return reading.horses or named(before) or [i for i in reading.items if i.horses] or reading.telling.who
-
-
-def _ended(reading: _Reading) -> None:
-    """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
-    clause, telling = reading.clause, reading.telling
-    if telling.sign is None or any(predicate(i) for i in clause.items):
-        return
-    if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
-        telling.each(reading.horses or [i for i in clause.items if i.horses], lambda name: Seen(name, "comfortable"))
-        return
-    if not clause.joined:
-        return
-    if not all(soft(i) or i.horses for i in clause.items) or any(i.piece for i in clause.items):
-        return
-    stopped = clause.has("stopped") and not any(i.horses for i in clause.items)
-    closing = clause.items[-1].has("is", "not", "not any more")
-    if not (stopped or (closing and clause.has("is") and reading.horses)):
-        return
-    horses = reading.horses or telling.who
-    sign: Sign = "comfortable" if reading.denied else telling.sign
-    if not (reading.denied and telling.sign in ("comfortable", "unwell")):
-        telling.each(horses, lambda name: Seen(name, sign, "turnout"))
-
-
-def _not_so(items: Sequence[Item]) -> bool:
-    """Horses, and behind them that it is not so of them; no more."""
-    first = next((i for i in items if not i.mark and not i.has("and", "article")), None)
-    denied = any(i.has("not", "no") for i in items if not i.horses)
-    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article") for i in items)
-    return first is not None and bool(first.horses) and denied and small
 
 
 def _remember(reading: _Reading) -> None:

@@ -156,7 +156,7 @@ PHRASES = {
     """,
     "kind sheet": """
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
-        manta sin relleno, capa de agua, lona, sheet
+        manta sin relleno, capa de agua, lona, sheet, capa, capas, capita, capitas
     """,
     "kind turnout": """
         turnout, manta de campo, manta de prado, manta de paddock, manta de exterior, manta de fuera, manta
@@ -561,7 +561,7 @@ PHRASES = {
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
-        cuerpo, cruz, capa, piel, grupa, codos, codo, detrás de los codos, espalda, pelo, riñones, costillas,
+        cuerpo, cruz, piel, grupa, codos, codo, detrás de los codos, espalda, pelo, riñones, costillas,
         detrás del codo, vientre, costados, cinchera
     """,
     "under": "bajo, debajo, debajo de, con, dentro de, por debajo",

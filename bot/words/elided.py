@@ -1,0 +1,62 @@
+"""What a clause leaves out because the one before it said so: "Juniper too", "Pip isn't cold but Ned is", "Sol not"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.events import Done, Event, GarmentIs, Seen, Sign
+from bot.words.clauses import Clause, soft
+from bot.words.items import Item, predicate
+from bot.words.states import tell_piece
+from bot.words.telling import Telling, named
+
+
+def same(clause: Clause, telling: Telling) -> None:
+    """As in "Maple sweaty, Juniper too", "his sheet is wet and so is the medium"."""
+    horses = [i for i in clause.items if i.horses]
+    pieces = [i.piece for i in clause.items if i.piece is not None]
+    if not clause.has("too") or not telling.events or not (horses or pieces):
+        return
+    if not all(i.horses or i.piece or soft(i) for i in clause.items):
+        return
+    last = telling.events[-1]
+    if isinstance(last, GarmentIs) and pieces:
+        for piece in pieces:
+            tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
+        return
+    if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
+        telling.each(horses, lambda name: of_another(last, name))
+
+
+def of_another(event: Event, horse: str) -> Event:
+    """The same fact of another horse."""
+    if isinstance(event, Done):
+        return Done((horse,))
+    return replace(event, horse=horse)  # type: ignore[call-arg]
+
+
+def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *, denied: bool) -> None:
+    """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
+    if telling.sign is None or any(predicate(i) for i in clause.items):
+        return
+    if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
+        telling.each(horses or [i for i in clause.items if i.horses], lambda name: Seen(name, "comfortable"))
+        return
+    if not clause.joined:
+        return
+    if not all(soft(i) or i.horses for i in clause.items) or any(i.piece for i in clause.items):
+        return
+    stopped = clause.has("stopped") and not any(i.horses for i in clause.items)
+    closing = clause.items[-1].has("is", "not", "not any more")
+    if not (stopped or (closing and clause.has("is") and horses)):
+        return
+    sign: Sign = "comfortable" if denied else telling.sign
+    if not (denied and telling.sign in ("comfortable", "unwell")):
+        telling.each(horses or telling.who, lambda name: Seen(name, sign, "turnout"))
+
+
+def _not_so(items: Sequence[Item]) -> bool:
+    """Horses, and behind them that it is not so of them; no more."""
+    first = next((i for i in items if not i.mark and not i.has("and", "article")), None)
+    denied = any(i.has("not", "no") for i in items if not i.horses)
+    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article") for i in items)
+    return first is not None and bool(first.horses) and denied and small
