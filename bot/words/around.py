@@ -85,7 +85,7 @@ def something_of_hers(after: Sequence[Item]) -> bool:
     """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
     if after and after[0].text == "'s":
         after = after[1:]
-        if after and not soft(after[0]) and not predicate(after[0]) and not after[0].means:
+        if after and not soft(after[0]) and not predicate(after[0]) and (not after[0].means or after[0].has("i")):
             return True
     thing = after[0] if after else None
     return (

@@ -34,6 +34,7 @@ class Lexicon:
 
     trade: longer words of the tables by first letter and length, which a slip of the finger is set right to.
     accented: words that are participles only with their last accent (enlevé, not enlève).
+    short_forms: what thumbs type → the words meant. endings: how words end in speech, and in a dictionary.
     """
 
     language: str
@@ -41,16 +42,21 @@ class Lexicon:
     everyday: WordList
     trade: dict[tuple[str, int], tuple[str, ...]]
     accented: frozenset[str]
+    short_forms: dict[str, tuple[str, ...]]
+    endings: tuple[tuple[str, str], ...]
 
 
 @cache
 def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
-    table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
+    heard = import_module(f"bot.words.heard.{language}")
+    table: dict[str, str] = heard.PHRASES
+    short_forms = {short: words(full) for short, full in heard.SHORT_FORMS.items()}
     meanings: dict[tuple[str, ...], set[str]] = {}
     for meaning, row in table.items():
         for phrase in spelled_out(row):
-            for spoken in _shortened(tuple(map(intern, words(phrase)))):
+            written = (whole for word in words(phrase) for whole in short_forms.get(word, (word,)))
+            for spoken in _shortened(tuple(map(intern, written))):
                 meanings.setdefault(spoken, set()).add(meaning)
     by_first: dict[str, list[tuple[tuple[str, ...], frozenset[str]]]] = {}
     alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
@@ -70,9 +76,11 @@ def lexicon(language: str) -> Lexicon:
     return Lexicon(
         language,
         {k: tuple(v) for k, v in by_first.items()},
-        WordList(own | common(language)),
+        WordList(own | common(language) | short_forms.keys()),
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
+        short_forms,
+        heard.ENDINGS,
     )
 
 

@@ -19,6 +19,8 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
+    if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
+        return False  # "Gus's feet are done"
     horses = [i for i in items if i.horses]
     if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))

@@ -1,6 +1,5 @@
 """From words to items: the longest name or phrase at each place, and which misspelt words are names."""
 
-import re
 from dataclasses import replace
 from functools import lru_cache
 from typing import Any
@@ -9,9 +8,8 @@ from bot.words.items import Item
 from bot.words.lexicon import VERBS, Lexicon, everyday, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, budget, distance
+from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
-
-THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
@@ -35,7 +33,8 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    texts = tuple(_as_spelled(t.text, lexicon, roster) for t in tokens)
+    tokens = spelled(tokens, lexicon, roster)
+    texts = tuple(token.text for token in tokens)
     shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
     at = 0
     while at < len(tokens):
@@ -48,19 +47,6 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         items.append(item)
         at += taken
     return items
-
-
-def _as_spelled(word: str, lexicon: Lexicon, roster: Roster) -> str:
-    """A word that somebody drew out or cut short, as it is spelled: "soooo" → so, "sweatin" → sweating."""
-    if not THRICE.search(word):
-        sung = word + "g"  # "sweatin"
-        dropped = word.endswith("in") and len(word) > 4 and word not in lexicon.everyday and sung in lexicon.everyday
-        return sung if dropped and word not in roster.named else word
-    for kept in (r"\1\1", r"\1"):
-        short = THRICE.sub(kept, word)
-        if short in lexicon.everyday or short in roster.spelled:
-            return short
-    return word
 
 
 def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:

@@ -2,7 +2,8 @@
 
 A row is `meaning: phrases`, separated by commas; accents and case do not matter. `mojad|o|a|os|as` stands for
 mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to
-its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row.
+its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row. `SHORT_FORMS`
+are words as thumbs type them; a phrase needs no second row for them. `ENDINGS` are how words end in speech.
 """
 
 LANGUAGES = ("en", "es", "fr")

@@ -676,3 +676,30 @@ PHRASES = {
     "not behind": "",
     "ears": "orejas, oreja, orejitas",
 }
+
+SHORT_FORMS = {
+    "q": "que", "k": "que", "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
+    "tb": "también", "tmb": "también", "tbn": "también", "ta": "está", "toy": "estoy", "tas": "estás",
+    "tamos": "estamos", "pa": "para", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
+    "cnd": "cuando", "stoy": "estoy", "sta": "está", "stan": "están", "mñn": "mañana", "kien": "quien",
+    "qn": "quien", "aki": "aquí", "aora": "ahora", "aorita": "ahorita", "pos": "pues", "dl": "del",
+    "tng": "tengo", "hy": "hay", "sq": "es que", "nop": "no", "nah": "no",
+}  # fmt: skip
+
+ENDINGS: tuple[tuple[str, str], ...] = (
+    ("ao", "ado"),
+    ("aos", "ados"),
+    ("ico", "o"),
+    ("quito", "co"),
+    ("quita", "ca"),
+    ("quitos", "cos"),
+    ("quitas", "cas"),
+    ("ito", "o"),
+    ("ita", "a"),
+    ("itos", "os"),
+    ("itas", "as"),
+    ("tica", "ta"),
+    ("tico", "to"),
+    ("aito", "ado"),
+    ("aita", "ada"),
+)
