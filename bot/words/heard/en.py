@@ -12,11 +12,10 @@ PHRASES = {
         bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat,
         sweated through, sweating through, sweated right through, wringing wet with sweat,
         wringing with sweat, soaking with sweat, soaked through with sweat, dripping wet with sweat,
-        sopping with sweat, a sweat on, got a sweat on, sweaty saddle patch, sweatin, sweatin up,
-        sweatin buckets, sweating like, sweatin like, sweating like a, sweating like an,
+        sopping with sweat, a sweat on, got a sweat on, sweaty saddle patch, sweating like, sweating like a, sweating like an,
         sweating like the, sweating like mad, sweating like crazy, sweating like anything,
         sweating like a pig, sweating like a good un, sweating like a racehorse,
-        sweating like billy o, sweatin like a, sweating his, sweating her, sweating their, sweaty as,
+        sweating like billy o, sweating his, sweating her, sweating their, sweaty as,
         sweaty as hell, sweaty as anything, sweaty as a pig, as sweaty as, sweatier than earlier,
         sweatier than this morning, sweatier than yesterday, sweaty patches, sweat patch,
         patches of sweat, patchy sweat, sweat stains, sweat all over, covered in sweat,
@@ -39,20 +38,17 @@ PHRASES = {
         sweated up a treat, sweated up something rotten, sweated up a bit, got herself in a sweat,
         got himself in a sweat, worked herself into a sweat, worked himself into a sweat,
         worked herself into a lather, worked himself into a lather, sweated out, sweated her,
-        sweating cobs, sweatin cobs, sweating bullets, sweatin bullets, sweating up a storm,
+        sweating cobs, sweating bullets, sweating up a storm,
         sweating up something awful, sweating heavily, sweating profusely, wet through with sweat,
-        wet through from sweat, dripping wi sweat, wringing wi sweat, wet wi sweat, soaked wi sweat,
-        soaked from sweat, soaked through from sweat, soaking from sweat, sopping wi sweat,
-        damp wi sweat, clammy with sweat, clammy and sweaty, sticky with sweat, sticky and sweaty,
-        hot and sweaty, hot n sweaty, warm and sweaty, sweaty and hot, will not stop sweating,
-        wont stop sweating, cannot stop sweating, can not stop sweating, cant stop sweating,
-        would not stop sweating, wouldnt stop sweating, has not stopped sweating,
-        hasnt stopped sweating, is sweat, have sweat, has sweat, was sweat, full of sweat, all sweat,
+        wet through from sweat,
+        soaked from sweat, soaked through from sweat, soaking from sweat, clammy with sweat, clammy and sweaty, sticky with sweat, sticky and sweaty,
+        hot and sweaty, warm and sweaty, sweaty and hot, will not stop sweating, can not stop sweating,
+        would not stop sweating, has not stopped sweating, is sweat, have sweat, has sweat, was sweat, full of sweat, all sweat,
         sweat a lot, sweating a lot, sweats now, is sweats, in sweat, salt marks, sweat salt,
         salty sweat marks, sweats a lot today, sweaty neck, sweaty chest, sweaty flanks,
         sweaty shoulders, sweaty back, sweaty armpits, sweaty elbows, sweaty under there,
         sweating under there, sweaty as they come, sweaty as you like, wet with the sweat,
-        soaked with the sweat, drippin with sweat, drippin sweat, drippin wi sweat
+        soaked with the sweat
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under
@@ -68,7 +64,7 @@ PHRASES = {
         like a sauna under there, on the warm side, bit on the warm side, a bit on the warm side,
         on the hot side, bit on the hot side, a bit on the hot side, feeling the heat, boiling under,
         roasting under, cooking under, baking under, steaming under, sweltering in that,
-        sweltering under, melting in that, mafting, maftin, overblanketed,
+        sweltering under, melting in that, mafting, overblanketed,
         over blanketed, too many rugs on, too many layers on, too many blankets on, too much rug on,
         too much blanket on, one rug too many, one layer too many, one too many layers,
         too warmly dressed, too warm in that, too warm in there, too warm under there,
@@ -79,7 +75,7 @@ PHRASES = {
         warmer than she should be, warmer than he should be, warmer than ideal, radiating heat,
         giving off heat, chucking out heat, throwing off heat, heat coming off, puffing with heat,
         panting with the heat, panting with heat, blowing with heat, hot ears, ears are hot,
-        ears hot, hot under the collar rug, hot under the covers, hot hot hot, boilin hot, boilin,
+        ears hot, hot under the collar rug, hot under the covers, hot hot hot, boilin,
         roastin, red hot, piping hot, scorching hot, scorching, baking hot, steaming hot,
         hot with the rug, hot with her rug, hot with his rug, hot in her rug, hot in his rug,
         hot in the rug, hot in that rug, hot in this rug, hot in her blanket, hot in his blanket,
@@ -94,26 +90,22 @@ PHRASES = {
         the shakes, vibrating with cold, quivering with cold, shuddering, juddering,
         shaking with fever, teeth are chattering, teeth are about chattering,
         teeth are practically chattering, tremble, tremble with cold, begun to tremble,
-        begun to shiver, started to shiver, started to tremble, shiverin, shivvering, shivring,
+        begun to shiver, started to shiver, started to tremble, shivvering, shivring,
         shaking like jelly, shaking like a jelly, shaking like a, shaking like, shivering like a,
-        shivering like, shiverin like a, trembling like a leaf, trembling like a, trembling all over,
+        shivering like, trembling like a leaf, trembling like a, trembling all over,
         shivering all over, shivering her socks off, shivering his socks off, shivering her butt off,
         shivering his butt off, shivering her arse off, shivering his arse off, shivering away,
-        shaking away, shakin, shakin like a leaf, shakin all over, shakin wi cold, shaking wi cold,
-        shaking wi t'cold, shivering wi cold, shivering with cold, shivering with the cold,
-        shivering from cold, shivering from the cold, trembling with the cold, trembling wi cold,
-        tremblin, chittering, chittering with cold, chittering wi cold, dithering with cold,
-        dithering wi cold, dithering with the cold, didderin, diddering, teeth chattering away,
+        shaking away,
+        shaking wi t'cold, shivering with cold, shivering with the cold,
+        shivering from cold, shivering from the cold, trembling with the cold, trembling wi cold, chittering, chittering with cold, dithering with cold, dithering with the cold, diddering, teeth chattering away,
         teeth going, all of a shiver, all of a tremble, all a tremble, a shiver on, got a shiver on,
         got a shiver, having a shiver, bit of a shiver, a bit of a shiver, a wee shiver,
         slight shiver, a slight shiver, little shivers, small shivers, muscle tremors, tremors,
         having tremors, muscles twitching with cold, twitching with cold, jittering with cold,
-        rattling with cold, shuddering with cold, shuddering with the cold, will not stop shivering,
-        wont stop shivering, cannot stop shivering, can not stop shivering, cant stop shivering,
-        would not stop shivering, wouldnt stop shivering, couldnt stop shivering,
-        could not stop shivering, will not stop shaking, wont stop shaking, cannot stop shaking,
-        can not stop shaking, cant stop shaking, will not stop trembling, cannot stop trembling,
-        wont stop trembling, has not stopped shivering, hasnt stopped shivering,
+        rattling with cold, shuddering with cold, shuddering with the cold, will not stop shivering, can not stop shivering,
+        would not stop shivering,
+        could not stop shivering, will not stop shaking,
+        can not stop shaking, will not stop trembling, cannot stop trembling, has not stopped shivering,
         have not stopped shivering, shivers a lot, shivers now, is shiver, is shivers, he shiver,
         she shiver, have shivers, has shivers, shake a lot, is shake, is shaking a lot,
         shake from cold, shake from the cold, shake with cold, she shake, he shake, shaking of cold,
@@ -139,7 +131,7 @@ PHRASES = {
         chilled right through, frozen through, frozen to the core, frozen to the bone,
         cold to the bone, cold right through, cold to the core, chilled to the marrow,
         starved  starved wi cold, starving with cold, nithered to death,
-        perished with cold, perished with the cold, perished wi cold, blue with cold,
+        perished with cold, perished with the cold, blue with cold,
         stiff with cold, hunched up with cold, hunched with cold, tucked up with cold,
         tucked up with the cold, huddled up cold, miserable with cold, miserable with the cold,
         not warm enough, not very warm, not as warm as, no longer warm, under blanketed,
@@ -178,8 +170,7 @@ PHRASES = {
         warm under her rug, warm under his rug, nice temp, temp good, temp fine, temp is fine,
         temp spot on, happy as larry, happy as a clam, happy as can be, warm and well, no sweat,
         happier, much happier, a lot happier, loads happier, more comfortable, much more comfortable,
-        comfy as, comfy cosy, comfy and warm, comfy and dry, warm n dry, dry n warm, toasty n warm,
-        warm n cosy, warm n toasty, warm n comfy, cosy n warm, snug n warm, snug and warm,
+        comfy as, comfy cosy, comfy and warm, comfy and dry, toasty n warm, warm n comfy, snug and warm,
         snug and dry, snug as anything, snug as a bug in a rug, snug as bugs, cosy as anything,
         cosy and dry, cosy and warm, cozy and warm, cozy and dry, toasty as toast, as warm as toast,
         as snug as a bug, as snug as, like toast, warm and toasty, warm and fine, dry and cosy,
@@ -195,10 +186,8 @@ PHRASES = {
         neither warm nor cold, no heat no cold, not too warm not too cold,
         neither sweating nor shivering, no sweating no shivering, cwtched up, cwtched up warm,
         nice and snug, lovely and snug, lovely and dry, lovely and toasty, lovely and cosy,
-        lovely and comfy, lovely n warm, nice n warm, nice n toasty, nice n cosy, nice n dry,
-        nice n comfy, lovely n toasty, good n warm, good and warm, plenty warm, plenty warm enough,
-        perfectly warm, quite warm enough, happy and dry, happy and comfortable, happy and comfy,
-        happy n warm, happy n dry, content and warm, settled and warm, warm and settled,
+        lovely and comfy, good and warm, plenty warm, plenty warm enough,
+        perfectly warm, quite warm enough, happy and dry, happy and comfortable, happy and comfy, content and warm, settled and warm, warm and settled,
         warm and content, warm inside, warm behind the elbow, warm behind the elbows,
         warm behind her elbow, warm behind his elbow, warm ears, ears warm, ears are warm,
         ears nice and warm, ears lovely and warm, ears toasty, ears toasty warm, warm to the touch,
@@ -217,8 +206,7 @@ PHRASES = {
         shivers are gone, shivers have gone, shivering gone, shiverings stopped, shivers gone,
         dried off nicely, dried off now, has dried off, has dried out nicely, dried off a treat,
         all dried off, no sweat marks, no sweat whatsoever, no sweat anywhere, no trace of sweat,
-        zero sweat, not a bead of sweat, not sweating or shivering, not hot or cold, int sweating,
-        int sweatin, int shivering, int shiverin, int sweaty, not a shiver, not a shiver in sight,
+        zero sweat, not a bead of sweat, not sweating or shivering, not hot or cold, not a shiver, not a shiver in sight,
         no shivers, no shivering, no complaints from, no concerns with, no worries with,
         no dramas with, no issues at all with, no problems at all with, no problems whatsoever with,
         nothing to report with, nowt wrong with, nowt up with, nothing up with,
@@ -240,8 +228,7 @@ PHRASES = {
         sore on, sores on, hair worn off, hair is worn, hair rubbed, rubbed bare, rubs her raw, rubs
         him raw, pressure sore, pressure sores, rug burn, chafe, chafe marks, a raw shoulder,
         sore wither, raw wither, rubbed wither, sore on the wither, sore on her wither,
-        sore on his wither, sore point of shoulder, sore from the big, are sore from, is sore from,
-        rubbin, rubbed his shoulders, rubbed her shoulders, rubbed chest,
+        sore on his wither, sore point of shoulder, sore from the big, are sore from, is sore from, rubbed his shoulders, rubbed her shoulders, rubbed chest,
         rubbed withers, rubbed raw patch, rubbed her chest, rubbed his chest, rubbed her withers,
         rubbed his withers, chafed raw, chafed shoulder, chafed shoulders, chaffed, chaffing, galls,
         gall mark, gall marks, rug marks, rug mark, blanket mark, blanket marks, rug burns,
@@ -285,7 +272,7 @@ PHRASES = {
         not finish his dinner, did not finish her dinner, did not finish his feed, did not finish her
         feed, did not finish breakfast, did not finish dinner, something is wrong with, will not eat
         his, will not eat her, lying down a lot, pawing, pawing and rolling, keeps lying down, can not
-        get up, cannot get up, will not get up, down and will not get up, breathing heavily, breathing
+        get up, will not get up, down and will not get up, breathing heavily, breathing
         hard, laboured breathing, labored breathing, heavy breathing, not himself at all, not herself
         at all, looks ill, looks poorly, looks unwell, out of sorts, runny nose, snotty, snotty nosed,
         nasal discharge, running a fever, has a fever, a fever, has a temp, running a temp, high
@@ -297,7 +284,7 @@ PHRASES = {
         up badly, weak, wobbly, swaying, staggering, very quiet, really quiet, bit off, off this
         morning, off today, off tonight, not touched her, not touched his, not touched her hay,
         not touched his hay, not touched the hay, not touched her feed, not touched his feed,
-        not touched breakfast, not touched dinner, colickin, coliky, colic symptoms, signs of colic,
+        not touched breakfast, not touched dinner, coliky, colic symptoms, signs of colic,
         showing signs of colic, mild colic, gassy colic, spasmodic colic, a bit colicky, impaction,
         got colic, has colic, with colic, looks like colic, looks colicky, looking colicky,
         acting colicky, acting like colic, rolling and pawing, pawing at the ground,
@@ -311,8 +298,7 @@ PHRASES = {
         looking round at her belly, looking round at his sides, looking round at her sides,
         looking at her side, looking at his side, lip curling, up and down all night,
         up and down like a yo yo, lying down and getting up, getting up and down, keeps going down,
-        keeps rolling, wont get up, cant get up, down and cannot get up, lying flat out groaning,
-        coughin, coughs, has a cough, a cough, got a cough, bit of a cough,
+        keeps rolling, down and cannot get up, lying flat out groaning, coughs, has a cough, a cough, got a cough, bit of a cough,
         a bit of a cough, nasty cough, a nasty cough, dry cough, chesty cough, hacking cough,
         cough again, snots, full of snot, snot running, snot everywhere, snot pouring, green snot,
         yellow snot, snotty nostril, snotty nostrils, runny nostrils, nose running, nose is running,
@@ -320,16 +306,14 @@ PHRASES = {
         discharge from his nose, discharge from her nose, discharge from the nose, swollen glands,
         glands are up, glands up, breathing funny, breathing fast, breathing really fast,
         breathing quickly, breathing rapidly, breathing badly, fast breathing, rapid breathing,
-        struggling to breathe, struggling for breath, wheezy, wheezin, heavey,
+        struggling to breathe, struggling for breath, wheezy, heavey,
         not eat, no eat, no eating, not want eat, not want to eat, no want eat, no want to eat,
         don t want eat, did not eat his,
-        did not eat her, didnt eat, didnt eat his, didnt eat her, hasnt eaten, has not eaten his,
+        did not eat her, has not eaten his,
         has not eaten her, has not eaten a thing, not eaten a thing, not eaten anything,
-        not eaten owt, not eaten much, has not eaten much, not ate, hasnt touched, hasnt touched his,
-        hasnt touched her, not touching his, not touching her, not touching food, not touched food,
+        not eaten owt, not eaten much, has not eaten much, not ate, not touching his, not touching her, not touching food, not touched food,
         not touched a thing, barely touched his, barely touched her, hardly touched his,
-        hardly touched her, wont touch his, wont touch her, will not touch his, will not touch her,
-        wont eat, wont eat his, wont eat her, refuses to eat, refusing to eat, refuses food,
+        hardly touched her, will not touch his, will not touch her, refuses to eat, refusing to eat, refuses food,
         refused his feed, refused her feed, refused his breakfast, refused her breakfast,
         refused his dinner, refused her dinner, refused his tea, refused her tea, refused feed,
         refused breakfast, refused dinner, turned his nose up at, turned her nose up at,
@@ -337,9 +321,7 @@ PHRASES = {
         picking at his hay, picking at her hay, picking at food, left most of his, left most of her,
         left half his feed, left half her feed, left all his hay, left all her hay, left his tea,
         left her tea, left all his feed, left all her feed,
-        did not clean up his, did not clean up her, did not clean up, didnt touch his,
-        didnt touch her, didnt touch, didnt finish his, didnt finish her,
-        didnt finish breakfast, didnt finish dinner, not finished his, not finished her,
+        did not clean up his, did not clean up her, did not clean up, didnt finish his, didnt finish her, not finished his, not finished her,
         not finishing his, not finishing her, not interested in his feed, not interested in her feed,
         not interested in feed, not interested in hay, not interested in his hay,
         not interested in her hay, not interested in breakfast, no interest in food,
@@ -349,23 +331,19 @@ PHRASES = {
         off his dinner, off her dinner, off his breakfast, off her breakfast, off hay, off grub,
         off his nuts and hay, off feed and water, gone off his feed, gone off her feed,
         gone off his food, gone off her food, gone off feed, went off his feed, went off her feed,
-        went off feed, not drunk, has not drunk, hasnt drunk, not drank, has not drank,
+        went off feed, not drunk, has not drunk, not drank, has not drank,
         not drinking his water, not drinking her water, not touched water, not touched his water,
         not touched her water, not pooping, no poo, no poos, no poop, no manure, no poo overnight,
-        has not pooed, hasnt pooed, has not pooped, hasnt pooped, not passed droppings,
+        has not pooed, has not pooped, not passed droppings,
         not passed any droppings, hard droppings, dry droppings, runny droppings, runny poo,
         runny poos, loose poo, loose poos, cow pat poos, cowpat poos, squits, the squits,
         the scours, got the scours, scours, skitters, the skitters, got the squits, sloppy droppings,
-        watery droppings, pipe stream diarrhoea, do not look right, does not look right,
-        dont look right, doesnt look right, did not look right, didnt look right, not looking right,
-        not acting right, not seeming right, do not seem right, does not seem right, dont seem right,
-        doesnt seem right, does not seem himself, does not seem herself, doesnt seem himself,
-        doesnt seem herself, not hisself, not acting himself, not acting herself,
+        watery droppings, pipe stream diarrhoea, do not look right, does not look right, did not look right, not looking right,
+        not acting right, not seeming right, do not seem right, does not seem right, does not seem himself, does not seem herself, not hisself, not acting himself, not acting herself,
         not looking himself, not looking herself, not quite himself, not quite herself,
         not really himself, not really herself, not his usual self, not her usual self,
         not her normal self, not his normal self, not themselves, not his self, not her self,
-        not herself today, not himself today, int right, int himself, int herself, isnt right,
-        isnt himself, isnt herself, aint right, something not right with,
+        not herself today, not himself today, int right, int himself, int herself, something not right with,
         something is not right with, something up with, something is up with, something wrong with,
         summat up with, summat wrong with, summat not right with, summat is up with,
         somethings wrong with, somethings up with, not too clever, not looking too clever,
@@ -373,9 +351,8 @@ PHRASES = {
         not looking good, not looking great, not looking so good,
         not doing great, not doing so good, not doing too well, not too well, not so well,
         not looking so well, not looking too well, not feeling good, not feeling so good,
-        not feeling too good, not feeling himself, not feeling herself, does not feel well,
-        doesnt feel well, does not look well, doesnt look well, do not look well, dont look well,
-        dont look so good, does not look good, doesnt look good, dont look good,
+        not feeling too good, not feeling himself, not feeling herself, does not feel well, does not look well, do not look well,
+        dont look so good, does not look good, dont look good,
         does not look so good, not weel, no weel, no well, feeling rough, feeling crap,
         feeling rotten, looking rough, looks rough,
         looking peaky, peaky, looking sorry for himself, looking sorry for herself,
@@ -437,11 +414,11 @@ PHRASES = {
         comfortable again, all ok, all fine, fine again, happy enough, ok enough, well enough, grand,
         fine and dandy, tip top, ticketyboo, alrighty, happy camper, happy bunny, happy as anything,
         happy as, as happy as, as happy as can be, right as rain, right as ninepence,
-        as right as rain, fine now, ok now, better now, could not be happier, couldnt be happier,
-        could not be better, couldnt be better, could not be comfier, happy as you like,
+        as right as rain, fine now, ok now, better now, could not be happier,
+        could not be better, could not be comfier, happy as you like,
         brighter now, fully recovered, recovered now, nice under there, back to himself,
         back to herself, back to her old self, back to his old self, back to his usual self,
-        back to her usual self, 10/10, a okay, a1, tickety boo, hunky dory, hunky-dory,
+        back to her usual self, 10/10, a okay, a1, tickety boo, hunky dory,
         peachy, just peachy, dandy, fine as ever, fine as usual, fine as can be,
         sound as a pound, sweet as, all grand, all grand with, no bother, no bother at all,
         no bother on, all tidy, no dramas, no drama, nae bother, nae problem, nae problems,
@@ -450,7 +427,7 @@ PHRASES = {
         not a bother on him, not a bother on her, not a care in the world, in fine fettle,
         in good fettle, fine fettle, good fettle, fair to  middling, not bad, not too bad,
         not so bad, not bad at all, as expected, fine and well, alive and well, well and happy,
-        happy and well, happy n well, fine n dandy, alls well, alls good, all is well, all is good,
+        happy and well, alls well, alls good, all is well, all is good,
         all is fine, allgood, oki, okie dokie, okie doke, okie, okk, okayy, oke, alrite, alreet,
         alreight, awright, aw right, all right as rain, well in herself, well in himself,
         well in themselves, bright and alert, bright and happy, happy and bright, fine in herself,
@@ -474,24 +451,23 @@ PHRASES = {
         dry all through, dry all the way through, dry right through, dry through,
         dry through and through, dry underneath, dried through, dried right out, dried up,
         dried up now, dried nicely, dried overnight, drying nicely, dry as toast, crisp dry,
-        crispy dry, nice n dry, lovely n dry, good and dry, good n dry, proper dry, totally dry,
-        perfectly dry, 100% dry, 100 dry, more or less dry, dryed, drye, dri, bone-dry, bonedry,
+        crispy dry, nice n dry, lovely n dry, good and dry, proper dry, totally dry,
+        perfectly dry, 100% dry, more or less dry, dryed, drye, dri, bonedry,
         all dried out, all dried off, all aired, aired off, dry and ready, dry and ready to use,
         ready and dry, dry ready to go, dry and usable, no longer wet, no longer damp,
         not wet any more, not damp any more, not wet anymore, not damp anymore, not wet now,
-        not damp now, touch dry, line dry, dry still, drier than a bone, int wet, int damp,
-        washed and dried, washed and dry, washed n dried
+        not damp now, touch dry, line dry, dry still, drier than a bone,
+        washed and dried, washed and dry
     """,
     "damp": """
         damp, dampish, moist, wettish, clammy, still not dry, not dry yet, not quite dry, nearly dry,
         almost dry, a  slightly wet, dampy, damp still, still  moist still, clammy still, tacky,
         still not quite dry, not fully dry, not fully dry yet, not completely dry,
         not completely dry yet, not entirely dry, not properly dry, not totally dry, not dry enough,
-        not dry still, not bone dry, int dry, int dry yet, isnt dry, isnt dry yet, aint dry,
-        aint dry yet, still isnt dry, has not dried, has not dried yet, hasnt dried, hasnt dried yet,
-        has not dried out, hasnt dried out, not dried, not dried yet, not dried out,
-        not dried out yet, not dried off, not dried off yet, did not dry, didnt dry,
-        has not fully dried, hasnt fully dried, not fully dried, almost dried, nearly dried,
+        not dry still, not bone dry, has not dried, has not dried yet,
+        has not dried out, not dried, not dried yet, not dried out,
+        not dried out yet, not dried off, not dried off yet, did not dry,
+        has not fully dried, not fully dried, almost dried, nearly dried,
         half dry, half dried, halfway dry, nearly there but damp, bit wet, faintly damp,
         wet in places, wet in patches, wet in spots,
         damp in places, damp in patches, wet round the edges, wet around the edges, on the damp side, soft wet
@@ -509,18 +485,17 @@ PHRASES = {
         wet with rain, wet with the rain, wet from the storm, wet from the snow, wet from snow,
         wet from last night, wet from overnight, rain wet, snow wet, snowed on, got snowed on,
         wet through the top layer, damp to wet, wet and muddy, muddy and wet, wet and mucky,
-        mucky and wet, wet n muddy, wet and dirty, dirty and wet
+        mucky and wet, wet and dirty, dirty and wet
     """,
     "soaked": """
         soaked, soaking, soaking wet, drenched, sopping, sopping wet, dripping, dripping wet, wet
         through, soaked through, sodden, soggy, saturated, waterlogged, wringing wet, soaked to the
         skin, wet to the skin, drenched through, absolutely soaked, wringing, soaked right through,
-        wet right through, soaked inside and out, soakin, soakin wet, soaken, drippin, drippin wet,
-        wringin, wringin wet, soppin, soppin wet, sopping wet through, drookit, droukit, drooket,
+        wet right through, soaked inside and out, soaken, sopping wet through, drookit, droukit, drooket,
         drenched to the skin, drenched to the bone, soaked to the bone, wet to the bone,
         soaked all the way through, soaked the whole way through, wet all the way through,
         wet the whole way through, soaked clean through, wet clean through, soaked plumb through,
-        soaked slap through, soaked thru, soaked right thru, wet thru, wet right thru,
+        soaked slap through,
         wringing wet through, piss wet through, piss wet, pissed wet through, pish wet,
         absolutely drenched, absolutely sodden, absolutely sopping, absolutely wringing,
         like a drowned rat, drowned rat, like drowned rats, a drowned rat, looks like a drowned rat,
@@ -529,14 +504,14 @@ PHRASES = {
         like a wet sponge, like a sponge, like a soaked sponge, like a wet dishcloth,
         like a dishcloth, like a wet rag, sopped, sopped through, squelching, squelchy, sodden wet,
         sodden through, soddened, sogging, soggy wet, soggy through, saturated through,
-        fully saturated, completely saturated, water logged, awash, swimming, swimmin, pouring water,
+        fully saturated, completely saturated, water logged, awash, swimming, pouring water,
         pouring with water, running with water, streaming with water, streaming wet,
         dripping all over, dripping water, dripping everywhere, dripping with rain,
         dripping from the rain, wringing with rain, soaked with rain, soaked from the rain,
         soaked in the rain, soaked by the rain, soaked by rain, soaked from rain,
         soaked to the lining, soaked into the lining, wet to the lining, soaked up the rain,
         could wring it out, you could wring it out, could wring it, can wring it out, wring it out,
-        ringing wet, wring wet, drenched wet, soaked n dripping, soaked and dripping,
+        ringing wet, wring wet, drenched wet, soaked and dripping,
         soaked and heavy, weighs a ton wet, super soaked, drownded, saturated with rain,
         very very wet, much wet, too much wet, extremely wet, so so wet
     """,
@@ -611,7 +586,7 @@ PHRASES = {
         being hosed, in my washer, in our washer, in our wash, in the yard washer,
         in the yard machine, in the yard washing machine, on a wash, on a cycle, in on a cycle,
         on a cold wash, on a wool wash, washing now, being wash, is wash, to washing, i wash,
-        i am washing, im washing
+        i am washing
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -621,7 +596,7 @@ PHRASES = {
         shredding, a gash, slashed, put a foot through, put his foot through, put her foot through,
         put a hole in, seam gone, seam split, seam has gone, split at the seam, burst a seam,
         ripping, put a leg through, put his leg through, put her leg through, a right mess,
-        hanging in bits, rippin, tore up, tore through, tore clean,
+        hanging in bits, tore up, tore through, tore clean,
         torn clean, torn through, torn right through, torn right down, torn down the, ripped clean,
         ripped clean through, ripped right through, ripped through, ripped down, ripped right down,
         ripped open, ripped all, ripped along, ripped at the, ripped on the, ripped across,
@@ -685,23 +660,22 @@ PHRASES = {
         tear her
     """,
     "state missing": """
-        missing, lost, gone missing, went missing, can not find, cannot find, could not find,
+        missing, lost, gone missing, went missing, can not find, could not find,
         vanished, disappeared, nowhere to be found, nobody can find, no one can find, has gone
         walkabout, gone walkabout, gone awol, awol, not there, not on the rack, can t find, has
-        vanished, no sign of, can not see, cannot locate, can not locate, misplaced, mislaid, nicked,
+        vanished, no sign of, can not see, can not locate, misplaced, mislaid, nicked,
         stolen, walked off, no one knows where, is nowhere, nowhere, nowhere to be seen,
         not where it should be, gone a miss, gone amiss, gone walkies, gone for a walk, gone walking,
-        done a runner, done a disappearing act, done a houdini, done a bunk, done a vanishing act,
-        cant find, cant see, couldnt find, couldn t find, can not find any sign of,
+        done a runner, done a disappearing act, done a houdini, done a bunk, done a vanishing act, couldn t find, can not find any sign of,
         can not find hide nor hair of, hide nor hair of, unable to find, unable to locate,
-        could not locate, cant locate, have not found, havent found, not been able to find,
+        could not locate, have not found, not been able to find,
         unaccounted for, not accounted for, anyone seen it has vanished, vanished into thin air,
         disappeared into thin air, disappeared off the face, dropped off the face, been nicked,
         been stolen, been  been  been taken, been half inched, pinched, swiped,
         half inched, grown legs, grew legs, sprouted legs, wandered off,
         walked off somewhere, got lost, lost somewhere, is lost, nowhere about,
         nowhere around, nowhere in sight, nowhere at all, no where, no where to be found,
-        no where to be seen, not anywhere, is not anywhere, int anywhere, isnt anywhere,
+        no where to be seen, not anywhere, is not anywhere,
         not on his peg, not on her peg, not on its peg, not on the peg, not on his hook,
         not on her hook, not on its hook, not on the hook, not on the hooks, not on his door,
         not on her door, not on the door, not on his rail, not on her rail, not on the rail,
@@ -713,11 +687,10 @@ PHRASES = {
         not where it was, not where its meant to be, not where it is meant to be,
         not where it belongs, nobodys seen, nobody has seen, nobody seen, no one has seen,
         no ones seen, no one seen, none of us can find, none of us have seen, not seen since,
-        has not been seen, hasnt been seen, not been seen since, not been seen, i no find, no find,
+        has not been seen, not been seen since, not been seen, i no find, no find,
         not find, i not find, i do not find, i can not see, is not there, not there any more,
         not there anymore, no longer there, m i a, mia, whereabouts unknown, whereabouts of,
-        still missing, mislay, i lose, i have lost, ive lost, we have lost,
-        weve lost, we lost, i lost, has been lost, gone walkabouts, gone off somewhere,
+        still missing, mislay, i lose, i have lost, we have lost, we lost, i lost, has been lost, gone walkabouts, gone off somewhere,
         gone somewhere, blown away, blown off somewhere, has blown away, blew away,
         blew off somewhere
     """,
@@ -731,8 +704,8 @@ PHRASES = {
         back on its hook, back on its peg, back on his hook, back on her hook, back on his peg,
         back on her peg, back on the hook, back on the peg, tracked down, hunted down,
         no longer missing, not missing any more, not missing anymore, not missing after all,
-        is not missing, isnt missing, not lost after all, was there all along, there all along,
-        was here all along, i find, i have found, ive found, we found,
+        is not missing, not lost after all, was there all along, there all along,
+        was here all along, i find, i have found, we found,
         found under, found behind, found in, found on, found at, found hanging, found stuffed,
         turn up, turnt up, has shown up, shown up, popped up, has popped up, discovered, unearthed,
         rediscovered
@@ -781,7 +754,7 @@ PHRASES = {
         stitched back up, stitched back together, has been fixed, has been mended, has been repaired,
         has been sewn, has been stitched, has been patched, been fixed, been mended, been repaired,
         been sewn, been sewn up, been stitched, been stitched up, been patched, been patched up,
-        got fixed, got mended, got repaired, got sewn up, i fix, i have fixed, ive fixed, i mended,
+        got fixed, got mended, got repaired, got sewn up, i fix, i have fixed, i mended,
         i fixed, i repaired, i sewed, i stitched, i patched, i repair, i have repaired, is repaired,
         is fixed, is mended, duct taped, duct tape fixed, gorilla taped, fixed with duct tape,
         patched with, patched with duct tape, glued, re sewn, resewn, restitched, re stitched,
@@ -844,11 +817,10 @@ PHRASES = {
         cut through, knackered, buggered, kaput, shot, had it, has had it, had its day, past it,
         stuffed, munted, cactus, rooted, jiggered, banjaxed, bolloxed, borked, fubar, fecked, fooked,
         fucked, wrecked, done for, goosed, ruined, damaged, defective, faulty, duff, dodgy, useless,
-        no good, not working, not work, does not work, doesnt work, does not do up, wont do up,
-        will not do up, cant do up, will not fasten, wont fasten, does not fasten, does not close,
-        does not clip, will not clip, wont clip, will not close, wont close, does not buckle,
-        will not buckle, wont buckle, does not stay done up, will not stay done up,
-        wont stay done up, does not hold, will not hold, wont hold, hanging by a thread,
+        no good, not working, not work, does not work, does not do up,
+        will not do up, cant do up, will not fasten, does not fasten, does not close,
+        does not clip, will not clip, will not close, does not buckle,
+        will not buckle, does not stay done up, will not stay done up, does not hold, will not hold, hanging by a thread,
         hanging on by a thread, holding on by a thread, hanging loose, hanging down, hanging,
         dangling, dangling off, trailing, flapping, loose and broken, detached, has come away,
         has come apart, has come off again, has come loose, has broken, has broke, has bust,
@@ -950,19 +922,19 @@ PHRASES = {
         floral, flowery, flowered, zebra, zebra print, leopard, leopard print, leopardskin,
         animal print, unicorn, unicorns, checkered, chequered, checky, gingham, paisley, star print,
         heart print, hearts, tie dye, tweed, tweedy, stripey, stripes, argyle, houndstooth,
-        camouflage, hi viz, hi vis, high vis, hi-vis, hi-viz, reflective, fluorescent, fluoro, wine,
+        camouflage, hi viz, hi vis, high vis, reflective, fluorescent, fluoro, wine,
         emerald, lavender, mauve, cerise, chocolate, off white, whitish, blueish, bluey, greenish,
         reddish, pinky, purply, turquoise blue, rainbow, bicolour, two tone
     """,
     "any adjective": """
         new, old, big, little, nice, good, own, winter, outer, outside, thick winter, lovely, stupid, bloody,
         poor, far, front, side, middle, near, lower, upper, smelly, stinky, stinking, mucky, filthy,
-        manky, minging, mingin, grubby, dirty, clean, fresh, trusty, usual, normal, regular, fave,
+        manky, minging, grubby, dirty, clean, fresh, trusty, usual, normal, regular, fave,
         favourite, favorite, posh, fancy, actual, fluffy, snuggly, fleecy, shiny,
         full neck, half neck, high neck, standard neck, weatherproof, hefty, huge, giant, massive,
         ginormous, enormous,
         wee, tiny, teeny, bargain, ancient, knackered old, raggedy, ratty, tatty, scruffy, expensive,
-        cheap, spendy, ugly, hideous, daft, flipping, flippin, bleeding, blooming, bloomin, ruddy,
+        cheap, spendy, ugly, hideous, daft, flipping, bleeding, blooming, ruddy,
         effing, fecking, fucking, goddamn, goddam, damn, damned, darn, dang, matching, borrowed,
         hand me down, charity shop, second hand,
         secondhand, quilted, padded, puffy, insulated, waterproof
@@ -1049,12 +1021,11 @@ PHRASES = {
         field
     """,
     "keep": "keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay",
-    "please": "please, pls, plz, from now on",
+    "please": "please, from now on",
     "do not rug": """
-        do not rug, do not blanket, do not put a rug on, do not put rugs on, do not put a blanket on, never
+        do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never
         rug, no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
-        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
-        dont rug, dont blanket, please dont rug, please dont blanket, no blanketing, stop blanketing,
+        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare, please dont rug, please dont blanket, no blanketing, stop blanketing,
         stop rugging, do not blanket, quit blanketing
     """,
     "rug again": """
@@ -1106,7 +1077,7 @@ PHRASES = {
         and dusted, rugs done, blankets done, done and dusted, taken care of, rugged as planned, as
         planned, dressed as planned, rugged, blanketed, rugs changed, all rugged, rugged and done,
         dealt with, ticked off, tick, ticked, changed over, finished with, done with, i have done, we
-        have done, have done, seen to, put right, sorted out, ✔️, rugged up as listed,
+        have done, have done, seen to, put right, sorted out, rugged up as listed,
         rugged as listed, dressed as listed, changed as listed, rugged as per the list,
         rugged as per list, rugged up as per the list, as per the list, as per list, as listed,
         per the list, as on the list, rugged up as planned
@@ -1162,7 +1133,7 @@ PHRASES = {
         last, ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
         revert that, scrap that, undo that last one, undo the last one, undo my last, my bad, undo my
-        last message, forget that last one, forget my last, forget my last message, forget my last
+        last message, forget my last, forget my last message, forget my last
         one, ignore the last one, ignore the last message, ignore last, ignore last message, delete my
         last, delete my last message, delete last, delete the last one, remove that, remove my last,
         wrong one undo, sorry undo, take it back, take back my last, take back the last one, retract
@@ -1188,8 +1159,7 @@ PHRASES = {
     "second": "second, the second, second one, 2nd, two, number two",
     "third": "third, the third, third one, 3rd, three, number three",
     "not": """
-        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt,
-        aint, doesnt, without any, isn, no more, nothing like, hardly, by no means
+        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt, without any, isn, no more, nothing like, hardly, by no means
     """,
     "stopped": """
         stopped, quit, no longer, not any more, no more, ceased, stop, stopping
@@ -1213,9 +1183,9 @@ PHRASES = {
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
-        will, going to, gonna, tomorrow, tmrw, tmr, tmw, next week, next time, next month, later,
+        will, going to, gonna, tomorrow, tmw, next week, next time, next month, later,
         should, shall, would, could, can, may, might, must, need, needs, need to, needs to, want,
-        wants, let us, lets, please, pls, plz, remember, do not forget, dont forget, make sure, hope,
+        wants, let us, lets, please, remember, do not forget, make sure, hope,
         forgot to put, forgot to take, forgot to change, forgot to swap, forgot to rug, forgot to bring,
         forgot to turn, forgotten to put, forgotten to take, forgotten to change, meant to put, meant to take,
         meant to change, tried to put, tried to take, nearly put, nearly took, almost put, almost took,
@@ -1265,8 +1235,8 @@ PHRASES = {
         snowing, rainy, ice, dusty, muddy
     """,
     "guess": """
-        do not think, not sure, no idea, dont think, doubt, unsure, do not know, dont know, not certain, no
-        clue, cannot tell, can not tell, could be, may be, must be, might be
+        do not think, not sure, no idea, doubt, unsure, do not know, not certain, no
+        clue, can not tell, could be, may be, must be, might be
     """,
     "said": """
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported, heard,
@@ -1435,9 +1405,9 @@ PHRASES = {
     "it": "it, that, this, those, these, one",
     "article": "the, a, an, this, that, both, some, another, those, these, all, yer, ye, da",
     "of": "of, for, from, belonging to",
-    "and": "and, &, +, n, plus, then, with",
+    "and": "and, &, +, plus, then, with",
     "but": """
-        but, so, because, cause, cos, coz, also, however, whereas, while, and then, then, though, cuz, cus, bc
+        but, so, because, cause, also, however, whereas, while, and then, then, though, cus
     """,
     "too": "too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same",
     "helper": "",
@@ -1465,7 +1435,7 @@ PHRASES = {
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
         all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
         seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please,
-        miserable, sorry for herself, sorry for himself, tucked up, w, really bad, really badly,
+        miserable, sorry for herself, sorry for himself, tucked up, really bad, really badly,
         so bad, so hard, 😂, 🤣, leaking like a sieve, leaks like a sieve, leaking badly, has leaked,
         letting water in, let water in, let the rain in, letting rain in, wants the vet,
         wants seeing to, wants looking at
@@ -1484,7 +1454,7 @@ PHRASES = {
         the rain, for the night, for the day, till morning, until morning, until tomorrow, this
         minute, for a week, for the week, for a few days, for two days, this week, yet, morning round,
         evening round, night round, late round, at evening stables, at morning stables, at night
-        checks, on my round, on the round, on rounds, rn, atm, this eve, tonite, this aft, tis
+        checks, on my round, on the round, on rounds, atm, this eve, this aft, tis
         morning, at half six, when i got there, when i got here, when i arrived, when i checked, on
         arrival, first thing this morning, for the time being, just then, mid morning, mid afternoon,
         at tea time, round done, from yesterday, from last night, from this morning, from earlier,
@@ -1502,25 +1472,23 @@ PHRASES = {
         bye, night, good night, x, xx, xxx, gosh, argh, brr, brrr, wow, damn, news, report, for the
         record, to report, reporting, quick note, fwiw, umm, erm, er, em, yo, evening all, morning
         everyone, hi team, hi folks, hi everyone, hey team, just to say, just to let you know, just so
-        you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy,
-        pls note, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
+        you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
         everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
         from the barn, hello team, remind me, quick reminder of, can you remind me, can you tell me,
         could you tell me, tell me again, had a look at, took a look at, had a quick look at,
         went to see, been to see, been out to see, popped out to see, just been to see,
         just had a look at, went to check on, been to check on, may i ask, can i ask, could i ask,
-        i was wondering, i wonder, i am afraid, im afraid, can confirm, i can confirm, confirming,
+        i was wondering, i wonder, i am afraid, can confirm, i can confirm, confirming,
         obvs, obviously, of course, ofc, hey siri, rundown, quick rundown, for you guys, dear old,
         just been down to check, been down to check, been down, just been down, popped down to check,
-        went to check, went down to check, just been to check, been out to check, mornin, mornin all,
-        evenin, evenin all, alright all, ey up, ay up, aye, aye aye, och, och aye, och no, hiya all,
+        went to check, went down to check, just been to check, been out to check, alright all, ey up, ay up, aye, aye aye, och, och aye, och no, hiya all,
         hiya guys, hey yall, howdy yall, hi yall, evening yall, morning yall, gday, g day, oi, oi oi,
         right then, righto, righty, righty ho, rightyo, okey, alrighty then, peeps, peoples, gang,
         ladies, chaps, gents, crew, mate, mates, luv, hun, hon, babe, my lovely, my lover, me duck,
         me ducks, pal, darlings, bless em, bless them, god love him, god love her, god bless, god,
         oh god, oh my god, oh my, oh dear, oh dear oh dear, oh lord, jeez, jesus, christ,
         jesus christ, for gods sake, for god's sake, for goodness sake, for fucks sake,
-        for fuck's sake, ffs, bloody hell, flipping heck, flippin eck, flippin heck, flipping eck,
+        for fuck's sake, ffs, bloody hell, flipping heck, flipping eck,
         blimey, crikey, strewth, struth, heck, what the heck, what the hell, hell, shit, oh shit,
         holy shit, holy cow, holy moly, crap, oh crap, oh crikey, damnit, dammit, dang, dang it,
         darn, darn it, bugger, bugger it, sod it, fuck, fuck sake, fk, wtf, lord, good lord, lordy,
@@ -1528,14 +1496,14 @@ PHRASES = {
         uh oh, uhoh, oops a daisy, anyhoo, anyhow, anyways, any road, anyroad, anyway, basically,
         literally, honestly, honest to god, honest, swear to god, i swear, no joke, no word of a lie,
         i kid you not, not gonna lie, not going to lie, im not gonna lie, tbh, tbf, to be honest,
-        to be fair, in fairness, imo, imho, ngl, innit, init, ya know, you know, u know, yknow,
+        to be fair, in fairness, imo, imho, ngl, innit, init, ya know, you know, yknow,
         you see, ye see, see here, mind you, mind, so there, so there you go, there you go,
         there we go, here we go, here goes, psa, nb, ps, p s, edit, attn, attention, attention all,
         quick heads up, little update, wee update, small update, another update, last update,
         final update, short update, latest, latest from the yard, status update, status report,
         from the barn, reporting in, checking in, signing off, over and out, 10 4, roger, copy,
         copy that, noted, voila, ta da, ta dah, tada, happy days, nice one, ta very much, ta muchly,
-        much appreciated, appreciate it, appreciated, thank u, thankyou, thank you all, thanks all,
+        much appreciated, appreciate it, appreciated, thankyou, thank you all, thanks all,
         thanks everyone, thanks guys, thanks team, thx all, tks, tyvm, many thanks, thanks a lot,
         thanks so much, thanks in advance, cheers all, cheers guys, sorry all, sorry guys,
         sorry everyone, sorry everybody, apologies, apologies all, my apologies, soz, sry,
@@ -1544,20 +1512,20 @@ PHRASES = {
         sorry to bother you all, sorry to bother everyone, sorry to be a pain,
         sorry to be that person, sorry for typos, sorry for my english, sorry my english,
         excuse my english, excuse typos, excuse spelling, dont shoot the messenger, no rush,
-        no panic, dont panic, do not panic, dont worry, do not worry, not to worry,
+        no panic, do not panic, do not worry, not to worry,
         nowt to worry about, nothing to worry about, not urgent, non urgent, xoxo, xxxx, xxxxx, xo,
         kind regards, regards, have a good night, have a good evening, have a good day,
         have a good one, have a great day, have a great night, have a lovely day,
         have a lovely evening, have a nice day, have a nice evening, have a good weekend,
         have a great weekend, yall have a good night, yall have a good evening, yall have a good one,
-        you have a good night, nighty night, nite, nite all, night all, night night, nos da, bore da,
+        you have a good night, nighty night, night all, night night, nos da, bore da,
         good morning all, good evening all, good afternoon, good afternoon all, afternoon,
         afternoon all, good day, good day all, top of the morning, happy friday, happy monday,
         happy sunday, happy saturday, merry christmas, happy christmas, happy new year, welcome back,
         see you later, see you all later, see ya later, see ya, see yous, catch you later,
         catch ya later, laters, ttyl, ta ra, tara, cheerio, toodle pip, tatty bye, hasta la vista,
         speak soon, speak later, home now, off home, off home now, off to bed, off to work,
-        off to work now, heading home, heading home now, im off, i am off, im away home, signing out,
+        off to work now, heading home, heading home now, i am off, im away home, signing out,
         thats me off, that is me off, thats me done for, panic over,
         crisis over, crisis averted, drama over, all quiet here, end of report, end of update,
         end of message, full stop, exclamation mark, new line, question from me,
@@ -1591,11 +1559,10 @@ PHRASES = {
         one last thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
-        in case anyone asks, in case you are wondering, in case you were wondering,
-        in case youre wondering, in case anyone cares, incase anyone is wondering,
+        in case anyone asks, in case you are wondering, in case you were wondering, in case anyone cares, incase anyone is wondering,
         if anyone is wondering, if anyones wondering, if anyone asks, if anyone cares,
         if anyone is interested, if anyones interested, if anyone wants to know,
-        if you are wondering, if youre wondering, if you want to know, if you must know,
+        if you are wondering, if you want to know, if you must know,
         if you ask me, if that helps, if that makes sense, if it helps, for anyone wondering,
         for anyone interested, for anyone asking, before you ask, before anyone asks,
         before anyone says anything, before anyone panics, as requested, as you asked, as asked,
@@ -1604,7 +1571,7 @@ PHRASES = {
         like you said, like you asked, like i said, like we said, like she asked, like he asked,
         per your request, per request, per instructions, per the board, as per the board,
         according to the board, to confirm, just confirming, just to confirm, confirmed, i confirm,
-        we confirm, note that, please be aware, be aware, pls be aware, please see, see pic,
+        we confirm, note that, please be aware, be aware, please see, see pic,
         see photo, see picture, see attached, see below, see above, pic attached, photo attached,
         pics attached, photos attached, pic below, photo below, pic to follow, photo to follow,
         pics to follow, photos to follow, pic for proof, photo for proof, photo evidence,
@@ -1743,7 +1710,7 @@ PHRASES = {
         which ones are still wet, which ones are still drying
     """,
     "ask state": """
-        how is, how are, how is it going with, status of, status, hows, state of, what is up with, how
+        how is, how are, how is it going with, status of, status, state of, what is up with, how
         is he doing, what do we know about, tell me about, show me, show, info on, what is the state
         of, how goes, how about, how s, whats up with, what is the status of, status on, any news on,
         news on, update on, any update on, any news of, how did, how is everything with
@@ -1835,6 +1802,21 @@ PHRASES = {
     "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
     "not behind": "",
     "ears": "ears, ear, lugs",
+    "undo verb": """
+        ignore, scrap, forget, delete, disregard, cancel, take back, undo, strike, bin, retract, erase,
+        wipe, drop, remove, never mind
+    """,
+    "what was said": """
+        what i said, what i just said, what i put, what i just put, what i wrote, what i just wrote,
+        what i sent, what i told you, my last, my last message, my last text, my last one,
+        the last message, the last one, last message, last one, last bit, the last bit, that last one,
+        that last bit, that last message, my previous message, my message, what i said before,
+        what i said earlier, that message, that one i just sent, that one i sent, what i reported
+    """,
+    "afterwards": """
+        will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
+        leave, best, may need, might need, should
+    """,
 }
 
 SHORT_FORMS = {
