@@ -15,10 +15,6 @@ SOFT = frozenset((
     "all horses", "the rest",
 ))  # fmt: skip
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
-# what somebody will do about it, right after what was seen
-AFTERWARDS = frozenset(
-    ("will", "going to", "gonna", "can", "please", "pls", "need", "needs", "il faut", "faut", "hay que")
-)
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
 
@@ -99,8 +95,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     item = sentence[at]
     if _subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
-    if item.text in AFTERWARDS and current and current[-1].kinds("sign") and any(i.horses for i in current):
-        return "and"  # "Maple shivering will ring Ruth"
+    if item.has("afterwards") and current and predicate(current[-1]) and any(_subject(i) for i in current):
+        return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
     if item.has("not behind") and current and current[-1].kinds("sign"):

@@ -6,6 +6,7 @@ from importlib import import_module, resources
 from sys import intern
 
 from bot.words.heard import LANGUAGES
+from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS
 from bot.words.tokens import plain, words
 from bot.words.wordlist import WordList
 
@@ -49,9 +50,8 @@ class Lexicon:
 @cache
 def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
-    heard = import_module(f"bot.words.heard.{language}")
-    table: dict[str, str] = heard.PHRASES
-    short_forms = {short: words(full) for short, full in heard.SHORT_FORMS.items()}
+    table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
+    short_forms = {short: words(full) for short, full in SHORT_FORMS[language].items()}
     meanings: dict[tuple[str, ...], set[str]] = {}
     for meaning, row in table.items():
         for phrase in spelled_out(row):
@@ -80,7 +80,7 @@ def lexicon(language: str) -> Lexicon:
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
         short_forms,
-        heard.ENDINGS,
+        ENDINGS[language],
     )
 
 

@@ -120,7 +120,15 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
 
 def _undoes(sentence: Sequence[Item]) -> bool:
     words = [i for i in sentence if not i.mark]
-    return any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words)
+    if any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words):
+        return True
+    first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
+    if len(words) < first + 2:
+        return False
+    verb, then = words[first : first + 2]
+    return (verb.has("undo verb") and then.has("what was said")) or (
+        verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
+    )
 
 
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:

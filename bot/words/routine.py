@@ -10,6 +10,8 @@ from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling, named
 
+VAGUE = 2  # unknown words for some of the horses, which are named after
+
 
 def read_done(clause: Clause, telling: Telling) -> bool:
     """As in "Maple done", "all done", "everyone but Pip done"."""
@@ -17,6 +19,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done")
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
         return False
+    items = _listed_behind(items)
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
@@ -50,6 +53,17 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "lower row's done, that's Penny and Storm": only what is named; else every word."""
+    done = next(k for k, i in enumerate(items) if i.has("done", "all done"))
+    names = next((k for k in range(done + 1, len(items)) if items[k].horses), len(items))
+    between, strange = items[done + 1 : names], [i for i in items[:done] if not _round_word(i)]
+    listed = any(i.mark for i in between) and all(i.mark or i.has("it", "is", "article", "link") for i in between)
+    only = all(i.horses or i.mark or i.has("and", "article", "too") for i in items[names:])
+    vague = 0 < len(strange) <= VAGUE and not any(i.horses or i.person or i.has("i", "body") for i in items[:done])
+    return items[done:] if listed and only and vague and names < len(items) else items
 
 
 def _before_except(items: Sequence[Item]) -> Sequence[Item]:

@@ -78,7 +78,10 @@ def settle(items: Sequence[Item]) -> list[Item]:
     for step in (range(len(items)), range(len(items) - 1, -1, -1)):  # in a list of names, one is evidence for the next
         for at in step:
             if not named[at] and items[at].horses and items[at].exact and not _told_apart(items, at):
-                named[at] = any(named[k] for k in _neighbours(items, at)) or _in_row(items, named, at)
+                named[at] = (
+                    any(named[k] or _two_names(items, at, k) for k in _neighbours(items, at))
+                    or _in_row(items, named, at)
+                )
     return [_settled(items, at, named=named[at]) for at in range(len(items))]
 
 
@@ -97,6 +100,15 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
         ):
             found.append(k)
     return found
+
+
+def _two_names(items: Sequence[Item], one: int, other: int) -> bool:
+    """As in "(biscuit and penny)": two of the barn's names in a list, neither of them weather or a day."""
+    pair = (items[one], items[other])
+    return not any(
+        _told_apart(items, at) or item.has("weather", "weekday", "mass", "bare weather", "sky") or _describes(item)
+        for at, item in zip((one, other), pair, strict=True)
+    )
 
 
 def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:

@@ -2,8 +2,8 @@
 
 A row is `meaning: phrases`, separated by commas; accents and case do not matter. `mojad|o|a|os|as` stands for
 mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to
-its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row. `SHORT_FORMS`
-are words as thumbs type them; a phrase needs no second row for them. `ENDINGS` are how words end in speech.
+its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row. Words
+as thumbs type them are in `short_forms.py`: a phrase needs no second row for them.
 """
 
 LANGUAGES = ("en", "es", "fr")
@@ -177,4 +177,7 @@ MEANINGS = {
     "part of day": "behind a weekday it makes a day of it",
     "not behind": "behind a verb it denies it",
     "ears": "a part that is right when it is warm",
+    "undo verb": "with 'what I said' behind it: take back",
+    "what was said": "with an undo verb before it: take back",
+    "afterwards": "what somebody will or should do about it, right behind what was seen",
 }

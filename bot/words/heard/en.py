@@ -12,7 +12,8 @@ PHRASES = {
         bit of a sweat on, dry sweat marks, dried sweat marks, dried sweat, dry sweat,
         sweated through, sweating through, sweated right through, wringing wet with sweat,
         wringing with sweat, soaking with sweat, soaked through with sweat, dripping wet with sweat,
-        sopping with sweat, a sweat on, got a sweat on, sweaty saddle patch, sweating like, sweating like a, sweating like an,
+        sopping with sweat, a sweat on, got a sweat on, sweaty saddle patch, sweating like,
+        sweating like a, sweating like an,
         sweating like the, sweating like mad, sweating like crazy, sweating like anything,
         sweating like a pig, sweating like a good un, sweating like a racehorse,
         sweating like billy o, sweating his, sweating her, sweating their, sweaty as,
@@ -41,9 +42,11 @@ PHRASES = {
         sweating cobs, sweating bullets, sweating up a storm,
         sweating up something awful, sweating heavily, sweating profusely, wet through with sweat,
         wet through from sweat,
-        soaked from sweat, soaked through from sweat, soaking from sweat, clammy with sweat, clammy and sweaty, sticky with sweat, sticky and sweaty,
+        soaked from sweat, soaked through from sweat, soaking from sweat, clammy with sweat,
+        clammy and sweaty, sticky with sweat, sticky and sweaty,
         hot and sweaty, warm and sweaty, sweaty and hot, will not stop sweating, can not stop sweating,
-        would not stop sweating, has not stopped sweating, is sweat, have sweat, has sweat, was sweat, full of sweat, all sweat,
+        would not stop sweating, has not stopped sweating, is sweat, have sweat, has sweat,
+        was sweat, full of sweat, all sweat,
         sweat a lot, sweating a lot, sweats now, is sweats, in sweat, salt marks, sweat salt,
         salty sweat marks, sweats a lot today, sweaty neck, sweaty chest, sweaty flanks,
         sweaty shoulders, sweaty back, sweaty armpits, sweaty elbows, sweaty under there,
@@ -97,12 +100,15 @@ PHRASES = {
         shivering his butt off, shivering her arse off, shivering his arse off, shivering away,
         shaking away,
         shaking wi t'cold, shivering with cold, shivering with the cold,
-        shivering from cold, shivering from the cold, trembling with the cold, trembling wi cold, chittering, chittering with cold, dithering with cold, dithering with the cold, diddering, teeth chattering away,
+        shivering from cold, shivering from the cold, trembling with the cold, trembling wi cold,
+        chittering, chittering with cold, dithering with cold, dithering with the cold, diddering,
+        teeth chattering away,
         teeth going, all of a shiver, all of a tremble, all a tremble, a shiver on, got a shiver on,
         got a shiver, having a shiver, bit of a shiver, a bit of a shiver, a wee shiver,
         slight shiver, a slight shiver, little shivers, small shivers, muscle tremors, tremors,
         having tremors, muscles twitching with cold, twitching with cold, jittering with cold,
-        rattling with cold, shuddering with cold, shuddering with the cold, will not stop shivering, can not stop shivering,
+        rattling with cold, shuddering with cold, shuddering with the cold, will not stop shivering,
+        can not stop shivering,
         would not stop shivering,
         could not stop shivering, will not stop shaking,
         can not stop shaking, will not stop trembling, cannot stop trembling, has not stopped shivering,
@@ -187,7 +193,8 @@ PHRASES = {
         neither sweating nor shivering, no sweating no shivering, cwtched up, cwtched up warm,
         nice and snug, lovely and snug, lovely and dry, lovely and toasty, lovely and cosy,
         lovely and comfy, good and warm, plenty warm, plenty warm enough,
-        perfectly warm, quite warm enough, happy and dry, happy and comfortable, happy and comfy, content and warm, settled and warm, warm and settled,
+        perfectly warm, quite warm enough, happy and dry, happy and comfortable, happy and comfy,
+        content and warm, settled and warm, warm and settled,
         warm and content, warm inside, warm behind the elbow, warm behind the elbows,
         warm behind her elbow, warm behind his elbow, warm ears, ears warm, ears are warm,
         ears nice and warm, ears lovely and warm, ears toasty, ears toasty warm, warm to the touch,
@@ -206,7 +213,8 @@ PHRASES = {
         shivers are gone, shivers have gone, shivering gone, shiverings stopped, shivers gone,
         dried off nicely, dried off now, has dried off, has dried out nicely, dried off a treat,
         all dried off, no sweat marks, no sweat whatsoever, no sweat anywhere, no trace of sweat,
-        zero sweat, not a bead of sweat, not sweating or shivering, not hot or cold, not a shiver, not a shiver in sight,
+        zero sweat, not a bead of sweat, not sweating or shivering, not hot or cold, not a shiver,
+        not a shiver in sight,
         no shivers, no shivering, no complaints from, no concerns with, no worries with,
         no dramas with, no issues at all with, no problems at all with, no problems whatsoever with,
         nothing to report with, nowt wrong with, nowt up with, nothing up with,
@@ -228,7 +236,8 @@ PHRASES = {
         sore on, sores on, hair worn off, hair is worn, hair rubbed, rubbed bare, rubs her raw, rubs
         him raw, pressure sore, pressure sores, rug burn, chafe, chafe marks, a raw shoulder,
         sore wither, raw wither, rubbed wither, sore on the wither, sore on her wither,
-        sore on his wither, sore point of shoulder, sore from the big, are sore from, is sore from, rubbed his shoulders, rubbed her shoulders, rubbed chest,
+        sore on his wither, sore point of shoulder, sore from the big, are sore from, is sore from,
+        rubbed his shoulders, rubbed her shoulders, rubbed chest,
         rubbed withers, rubbed raw patch, rubbed her chest, rubbed his chest, rubbed her withers,
         rubbed his withers, chafed raw, chafed shoulder, chafed shoulders, chaffed, chaffing, galls,
         gall mark, gall marks, rug marks, rug mark, blanket mark, blanket marks, rug burns,
@@ -298,7 +307,8 @@ PHRASES = {
         looking round at her belly, looking round at his sides, looking round at her sides,
         looking at her side, looking at his side, lip curling, up and down all night,
         up and down like a yo yo, lying down and getting up, getting up and down, keeps going down,
-        keeps rolling, down and cannot get up, lying flat out groaning, coughs, has a cough, a cough, got a cough, bit of a cough,
+        keeps rolling, down and cannot get up, lying flat out groaning, coughs, has a cough, a cough,
+        got a cough, bit of a cough,
         a bit of a cough, nasty cough, a nasty cough, dry cough, chesty cough, hacking cough,
         cough again, snots, full of snot, snot running, snot everywhere, snot pouring, green snot,
         yellow snot, snotty nostril, snotty nostrils, runny nostrils, nose running, nose is running,
@@ -311,9 +321,11 @@ PHRASES = {
         don t want eat, did not eat his,
         did not eat her, has not eaten his,
         has not eaten her, has not eaten a thing, not eaten a thing, not eaten anything,
-        not eaten owt, not eaten much, has not eaten much, not ate, not touching his, not touching her, not touching food, not touched food,
+        not eaten owt, not eaten much, has not eaten much, not ate, not touching his,
+        not touching her, not touching food, not touched food,
         not touched a thing, barely touched his, barely touched her, hardly touched his,
-        hardly touched her, will not touch his, will not touch her, refuses to eat, refusing to eat, refuses food,
+        hardly touched her, will not touch his, will not touch her, refuses to eat, refusing to eat,
+        refuses food,
         refused his feed, refused her feed, refused his breakfast, refused her breakfast,
         refused his dinner, refused her dinner, refused his tea, refused her tea, refused feed,
         refused breakfast, refused dinner, turned his nose up at, turned her nose up at,
@@ -321,7 +333,8 @@ PHRASES = {
         picking at his hay, picking at her hay, picking at food, left most of his, left most of her,
         left half his feed, left half her feed, left all his hay, left all her hay, left his tea,
         left her tea, left all his feed, left all her feed,
-        did not clean up his, did not clean up her, did not clean up, didnt finish his, didnt finish her, not finished his, not finished her,
+        did not clean up his, did not clean up her, did not clean up, didnt finish his,
+        didnt finish her, not finished his, not finished her,
         not finishing his, not finishing her, not interested in his feed, not interested in her feed,
         not interested in feed, not interested in hay, not interested in his hay,
         not interested in her hay, not interested in breakfast, no interest in food,
@@ -338,8 +351,11 @@ PHRASES = {
         not passed any droppings, hard droppings, dry droppings, runny droppings, runny poo,
         runny poos, loose poo, loose poos, cow pat poos, cowpat poos, squits, the squits,
         the scours, got the scours, scours, skitters, the skitters, got the squits, sloppy droppings,
-        watery droppings, pipe stream diarrhoea, do not look right, does not look right, did not look right, not looking right,
-        not acting right, not seeming right, do not seem right, does not seem right, does not seem himself, does not seem herself, not hisself, not acting himself, not acting herself,
+        watery droppings, pipe stream diarrhoea, do not look right, does not look right,
+        did not look right, not looking right,
+        not acting right, not seeming right, do not seem right, does not seem right,
+        does not seem himself, does not seem herself, not hisself, not acting himself,
+        not acting herself,
         not looking himself, not looking herself, not quite himself, not quite herself,
         not really himself, not really herself, not his usual self, not her usual self,
         not her normal self, not his normal self, not themselves, not his self, not her self,
@@ -351,7 +367,8 @@ PHRASES = {
         not looking good, not looking great, not looking so good,
         not doing great, not doing so good, not doing too well, not too well, not so well,
         not looking so well, not looking too well, not feeling good, not feeling so good,
-        not feeling too good, not feeling himself, not feeling herself, does not feel well, does not look well, do not look well,
+        not feeling too good, not feeling himself, not feeling herself, does not feel well,
+        does not look well, do not look well,
         dont look so good, does not look good, dont look good,
         does not look so good, not weel, no weel, no well, feeling rough, feeling crap,
         feeling rotten, looking rough, looks rough,
@@ -666,7 +683,8 @@ PHRASES = {
         vanished, no sign of, can not see, can not locate, misplaced, mislaid, nicked,
         stolen, walked off, no one knows where, is nowhere, nowhere, nowhere to be seen,
         not where it should be, gone a miss, gone amiss, gone walkies, gone for a walk, gone walking,
-        done a runner, done a disappearing act, done a houdini, done a bunk, done a vanishing act, couldn t find, can not find any sign of,
+        done a runner, done a disappearing act, done a houdini, done a bunk, done a vanishing act,
+        couldn t find, can not find any sign of,
         can not find hide nor hair of, hide nor hair of, unable to find, unable to locate,
         could not locate, have not found, not been able to find,
         unaccounted for, not accounted for, anyone seen it has vanished, vanished into thin air,
@@ -690,7 +708,8 @@ PHRASES = {
         has not been seen, not been seen since, not been seen, i no find, no find,
         not find, i not find, i do not find, i can not see, is not there, not there any more,
         not there anymore, no longer there, m i a, mia, whereabouts unknown, whereabouts of,
-        still missing, mislay, i lose, i have lost, we have lost, we lost, i lost, has been lost, gone walkabouts, gone off somewhere,
+        still missing, mislay, i lose, i have lost, we have lost, we lost, i lost, has been lost,
+        gone walkabouts, gone off somewhere,
         gone somewhere, blown away, blown off somewhere, has blown away, blew away,
         blew off somewhere
     """,
@@ -820,7 +839,8 @@ PHRASES = {
         no good, not working, not work, does not work, does not do up,
         will not do up, cant do up, will not fasten, does not fasten, does not close,
         does not clip, will not clip, will not close, does not buckle,
-        will not buckle, does not stay done up, will not stay done up, does not hold, will not hold, hanging by a thread,
+        will not buckle, does not stay done up, will not stay done up, does not hold, will not hold,
+        hanging by a thread,
         hanging on by a thread, holding on by a thread, hanging loose, hanging down, hanging,
         dangling, dangling off, trailing, flapping, loose and broken, detached, has come away,
         has come apart, has come off again, has come loose, has broken, has broke, has bust,
@@ -942,31 +962,130 @@ PHRASES = {
     "put on": """
         put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered,
         threw on, flung, whacked, bunged, tossed, layered up, slung, have put, just put, re rugged
-        with, shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up
+        with, shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up,
+        stuck on, bunged on, chucked on, whacked on, lobbed on, flung on, slung on, slapped on,
+        tossed on, shoved on, slipped on, slid on, thrown on, lashed on, hoyed on, fired on,
+        clapped on, hoofed on, plonked on, plopped on, wrestled on, got on, whipped on, plonked,
+        plopped, lobbed, lashed, hoyed, fired, clapped, draped, heaped, piled on, piled, loaded,
+        strapped, strapped on, buckled, buckled up, buckled on, done up, did up, done her up in,
+        done him up in, did him up in, did her up in, kitted, kitted out, doubled up,
+        doubled up with, donned, given, gave, i give, we give, i put, i put on, we put, we put on,
+        i add, i have added, ive put, ive stuck, has put, had put, had to put, had to stick,
+        had to throw, had to chuck, had to add, had to pop, ended up putting, ended up with putting,
+        decided to put, decided to stick, decided to pop, decided to add, decided on, managed to put,
+        managed to get on, went and put, went ahead and put, gone and put, been and put,
+        after putting, i am putting, im putting, am putting, we are putting, did put, did put on,
+        already put, put back, put back on, back into, stuck back on, chucked back on,
+        popped back on, threw back on, sticking, sticking on, popping, popping on, chucking,
+        chucking on, throwing, throwing on, adding, slapping on, bunging on, putting on, reapplied,
+        re applied, reinstated, rugged up in, rugged her up in, rugged him up in, blanketed with,
+        blanketed her in, blanketed him in, covered with, covered in, topped with, topped off with,
+        swaddled, cocooned, tucked, layered on, layering, doubled, upgraded
     """,
     "took off": """
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
         peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
         undone and removed, have removed, just removed, have taken off, took out, taken out, pulled
-        out, slipped out, slid out
+        out, slipped out, slid out, whisked off, ripped off her, dragged off, lifted off, lifted,
+        unbuckled and removed, slipped off, slid off, ditched, ditching, hoiked off, hoicked off,
+        yanked off, hauled off, wheeched off, tugged off, shed her, shrugged off, wrestled off,
+        unrugged, rugged down, unblanketed, deblanketed, de blanketed, stripped her of,
+        stripped him of, stripped her out of, stripped him out of, relieved of, relieved her of,
+        relieved him of, liberated from, freed from, i take off, we take off, i have take off,
+        i took off, i remove, i have removed, we remove, ive taken off, have took off,
+        had to take off, had to remove, had to whip off, had to strip off, had to peel off,
+        had to pull off, had to get off, ended up taking off, decided to take off, decided to remove,
+        decided to ditch, decided to pull, managed to take off, managed to get off,
+        managed to remove, went and took off, went ahead and took off, gone and took off,
+        after taking off, am taking off, im taking off, did take off, did remove, already took off,
+        already taken off, taking off, whipping off, pulling off, peeling off, peeling, slipping off,
+        have had off, had off, took away, taken away, take out, took it away, came off, come off,
+        has come off, slipped out of, dropped a layer, down a layer, undressed of, unclothed,
+        discarded, cast off, binned off, flung off, threw off, thrown off, chucked off, rugs off
     """,
-    "stripped": "stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked",
-    "took": "took, taken, taking, whipped, slipped, had",
+    "stripped": """
+        stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
+        unblanketed, deblanketed, de blanketed, stripped her off, stripped him off, stripped naked,
+        stripped to nothing, stripped bare, stripped her down, stripped him down, stripped right off,
+        stripped right down, undressed fully, stripped completely, stripped totally,
+        stripped of everything, stripped of all his rugs, stripped of all her rugs,
+        stripped out of everything
+    """,
+    "took": """
+        took, taken, taking, whipped, slipped, had, dragged, hauled, yanked, hoiked, hoicked, lifted,
+        tugged, wrestled, eased, whisked, i take, we take, i have take, have took, had to take,
+        had to get, had to pull, had to whip, had to slip, had to peel, had to drag, had to haul,
+        ended up taking, ended up pulling, decided to take, decided to pull, decided to whip,
+        managed to take, managed to get, went and took, went ahead and took, gone and took,
+        after taking, am taking, im taking, did take, already took, whipping, slipping, sliding,
+        dragging, got, get, getting, came, come, coming, popped
+    """,
     "wears": """
         wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched
         into, changed to, switched to, moved into, tucked up in, put in, rugged up with, rugged with,
         back in, now in, wearing just, rugged up, put into, dressed, just in, only in, changed over
         to, went into, gone into, has on, down to, up to, gone down to, went down to, went up to, gone
-        up to, back into, over to, switched over to, still in, clothed in
+        up to, back into, over to, switched over to, still in, clothed in, rocking, sporting,
+        modelling, modeling, layered in, layered up in, layered up with, is in, has got on,
+        dolled up in, snuggled in, snuggled up in, snuggled into, cocooned in, bundled in,
+        bundled up in, bundled into, wrapped in, wrapped up in, swaddled in, popped into, popped in,
+        stuck into, chucked into, shoved into, squeezed into, buttoned into, zipped into,
+        zipped up in, buckled into, strapped into, decked out in, decked in, kitted out in,
+        kitted out with, standing in, stood in, living in, still wearing, now wearing, currently in,
+        currently wearing, presently in, swapped to, swapped into, swapped over to,
+        swapped over into, swapped back to, swapped back into, switched over into, switched back to,
+        switched back into, changed over into, changed back into, changed back to, changed her to,
+        changed him to, changed her into, changed him into, upgraded to, upped to, bumped up to,
+        bumped to, bumped down to, downgraded to, dropped to, dropped down to, dropped back to,
+        dropped into, dropped her to, dropped him to, moved up to, moved down to, moved on to,
+        stepped up to, stepped down to, went with, gone with, going with, went for, gone for,
+        opted for, settled on, reverted to, gone back to, gone back into, went back to,
+        went back into, sticking with, stuck with, stayed with, staying in her, staying in his,
+        stayed in her, stayed in his, remains in, remains in her, still has on, just has on,
+        only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
+        nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, all in,
+        re rugged in, rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in,
+        sitting in, put back in, put back into, back wearing, use, uses, using, has only
     """,
-    "in": "in, into",
-    "on": "on, onto, back on",
-    "off": "off",
+    "in": """
+        in, into, intae, within
+    """,
+    "on": """
+        on, onto, back on, oan, on her, on him, atop
+    """,
+    "off": """
+        off, aff, off of, offa
+    """,
     "has": "has, got, have, with, had",
-    "swapped": "swapped, changed, switched, replaced, exchanged, swopped, traded, swap, subbed, swapped over",
-    "instead of": "instead of, rather than, in place of",
-    "for another": "for, to, with, into",
-    "over": "over, over the top, on top, on top of, under, underneath, over top, as well, as another layer",
+    "swapped": """
+        swapped, changed, switched, replaced, exchanged, swopped, traded, swap, subbed, swapped over,
+        i change, i changed, i have changed, we change, we changed, ive changed, ive swapped,
+        have changed, have swapped, just swapped, just changed, just switched, changing, swapping,
+        switching, swapping over, i swap, i switch, we swap, swop, swopping, swapt, swoped, chopped,
+        flipped, flipped over, had to change, had to swap, had to switch, decided to change,
+        decided to swap, decided to switch, ended up changing, ended up swapping, ended up switching,
+        went ahead and changed, went and changed, went and swapped, gone and swapped, after changing,
+        after swapping, am changing, im changing, did change, did swap, did a swap, did a switch,
+        did a quick swap, quick swap, already changed, already swapped, traded out, traded in,
+        switched out, swapped out, subbed out, subbed in, changed out, replaced with, substituted,
+        exchanging, trading, upgraded, downgraded, rotated
+    """,
+    "instead of": """
+        instead of, rather than, in place of, insted of, in lieu of, rather then, in preference to,
+        no more, as opposed to
+    """,
+    "for another": """
+        for, to, with, into, onto, in for, in exchange for, over to, out for, up to, down to,
+        back to, back into, over into, with the, for the, to the, into the
+    """,
+    "over": """
+        over, over the top, on top, on top of, under, underneath, over top, as well,
+        as another layer, on the top, over top of, overtop, overtop of, ontop, ontop of, on top over,
+        over it, under it, on top too, on top as well, as an extra layer, as extra layer,
+        as a second layer, as a base layer, as a top layer, as the top layer, underneath it, below,
+        beneath, in addition, additionally, plus, doubled up, layered, layered over, layered under,
+        layered with, together with, along with, as well as, extra
+    """,
     "bare": """
         bare, naked, nekkid, rugless, unrugged, no rug, no rugs, no blanket, no blankets, without a
         rug, without rug, without rugs, without a blanket, nothing on, wearing nothing, nude,
@@ -974,10 +1093,40 @@ PHRASES = {
         on, not rugged, birthday suit, in the nude, starkers, in the buff, in her birthday suit, in
         his birthday suit, rug free, nothing at all on, got nothing on, has nothing on, left bare, no
         clothes on, without anything on, nakey, au naturel, in just her coat, in just his coat, out of
-        her rug, out of his rug, out of her rugs, out of his rugs
+        her rug, out of his rug, out of her rugs, out of his rugs, nekked, nakid, starkers again,
+        bare as a badger, bare as the day, bare as a babys bum, in the nuddy, nuddy, in the nip,
+        in the scud, in the raw, stark naked, butt naked, buck naked, buck nekkid, commando,
+        going commando, au natural, au naturale, in nothing but, in his own coat, in her own coat,
+        in its own coat, in own coat, just her own coat, just his own coat, in his fur, in her fur,
+        in just his fur, in just her fur, in nothing but fur, blanketless, blanket free,
+        with nowt on, nowt on, with nothing on, wearing nowt, not got a rug on, not got rug on,
+        not got any rugs on, not got a blanket on, no rug on at all, no rugs at all, not a stitch on,
+        without a stitch on, without a stitch, not a thing on, no thing on,
+        does not have anything on, has not got anything on, has not anything on, not got anything on,
+        not got owt on, has not got a rug on, has not got a blanket on, has no rug on,
+        has no rugs on, has no blanket on, have no rug on, have no blanket on, got no rug on,
+        got no rugs on, got no blanket on, got no rug, sans rug, sans rugs, sans blanket,
+        sans blankets, no jacket on, no coat on, is not wearing a rug, is not wearing anything,
+        is not wearing nothing, is not got nothing on, is not got anything on, not wearing a thing,
+        not wearing a rug, not wearing a blanket, not wearing rug, not wearing nothing,
+        not wearing any rug, not wearing any rugs, wears nothing, wear nothing, is without rug,
+        is without blanket, without his rug on, without her rug on, without any rug,
+        without any rugs, without any blanket, without any blankets, without rugs on, without rug on,
+        without a rug on, without a blanket on, without blanket, without blankets, no blankie,
+        no blankies, no layers, no layers on, zero rugs, zero blankets, zero layers, uncovered,
+        no cover, undraped, unclad, unrugged again, bare now, bare again, no anything on,
+        nothing on at all, nothing on his back, nothing on her back, got nowt on, has nowt on,
+        had nowt on, wearing his own coat, wearing her own coat, wearing own coat, birthday suits,
+        in birthday suit, in birthday suits, as nature intended, as god made him, as god made her,
+        as god intended, in the all together, in the altogether, altogether
     """,
-    "nothing": "nothing, anything, everything",
-    "without": "without, no",
+    "nothing": """
+        nothing, anything, everything, nowt, owt, naught, nuthin, nothin, anythin, evrything,
+        everythin, diddly squat, zilch, zip, sweet fa, nada, the lot
+    """,
+    "without": """
+        without, no, w o, wo, sans, minus, lacking, wi out, withoot, out of, out of his, out of her
+    """,
     "clipped": "clipped, clip, a clip, been clipped, was clipped, got clipped, clipped out, clipping, clips",
     "style none": "unclipped, grown out, coat is grown, clip has grown out, clip grown out, coat back",
     "style bib": "bib, bib clip, bib clipped, apron",
@@ -1025,7 +1174,8 @@ PHRASES = {
     "do not rug": """
         do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never
         rug, no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
-        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare, please dont rug, please dont blanket, no blanketing, stop blanketing,
+        is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
+        please dont rug, please dont blanket, no blanketing, stop blanketing,
         stop rugging, do not blanket, quit blanketing
     """,
     "rug again": """
@@ -1159,7 +1309,8 @@ PHRASES = {
     "second": "second, the second, second one, 2nd, two, number two",
     "third": "third, the third, third one, 3rd, three, number three",
     "not": """
-        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt, without any, isn, no more, nothing like, hardly, by no means
+        not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt,
+        without any, isn, no more, nothing like, hardly, by no means
     """,
     "stopped": """
         stopped, quit, no longer, not any more, no more, ceased, stop, stopping
@@ -1472,7 +1623,8 @@ PHRASES = {
         bye, night, good night, x, xx, xxx, gosh, argh, brr, brrr, wow, damn, news, report, for the
         record, to report, reporting, quick note, fwiw, umm, erm, er, em, yo, evening all, morning
         everyone, hi team, hi folks, hi everyone, hey team, just to say, just to let you know, just so
-        you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy, please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
+        you know, quick question, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy,
+        please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
         everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
         from the barn, hello team, remind me, quick reminder of, can you remind me, can you tell me,
         could you tell me, tell me again, had a look at, took a look at, had a quick look at,
@@ -1481,7 +1633,8 @@ PHRASES = {
         i was wondering, i wonder, i am afraid, can confirm, i can confirm, confirming,
         obvs, obviously, of course, ofc, hey siri, rundown, quick rundown, for you guys, dear old,
         just been down to check, been down to check, been down, just been down, popped down to check,
-        went to check, went down to check, just been to check, been out to check, alright all, ey up, ay up, aye, aye aye, och, och aye, och no, hiya all,
+        went to check, went down to check, just been to check, been out to check, alright all, ey up,
+        ay up, aye, aye aye, och, och aye, och no, hiya all,
         hiya guys, hey yall, howdy yall, hi yall, evening yall, morning yall, gday, g day, oi, oi oi,
         right then, righto, righty, righty ho, rightyo, okey, alrighty then, peeps, peoples, gang,
         ladies, chaps, gents, crew, mate, mates, luv, hun, hon, babe, my lovely, my lover, me duck,
@@ -1559,7 +1712,8 @@ PHRASES = {
         one last thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
-        in case anyone asks, in case you are wondering, in case you were wondering, in case anyone cares, incase anyone is wondering,
+        in case anyone asks, in case you are wondering, in case you were wondering,
+        in case anyone cares, incase anyone is wondering,
         if anyone is wondering, if anyones wondering, if anyone asks, if anyone cares,
         if anyone is interested, if anyones interested, if anyone wants to know,
         if you are wondering, if you want to know, if you must know,
@@ -1818,20 +1972,3 @@ PHRASES = {
         leave, best, may need, might need, should
     """,
 }
-
-SHORT_FORMS = {
-    "u": "you", "ur": "your", "r": "are", "n": "and", "thru": "through", "w": "with", "wi": "with",
-    "abt": "about", "cuz": "because", "cos": "because", "coz": "because", "tmrw": "tomorrow",
-    "tmr": "tomorrow", "isnt": "is not", "int": "is not", "wasnt": "was not", "hasnt": "has not",
-    "havent": "have not", "hadnt": "had not", "dont": "do not", "doesnt": "does not", "didnt": "did not",
-    "arent": "are not", "werent": "were not", "cant": "can not", "cannot": "can not", "wont": "will not",
-    "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "aint": "is not",
-    "thats": "that 's", "whats": "what 's", "wheres": "where 's", "hows": "how 's", "whos": "who 's",
-    "theres": "there 's", "heres": "here 's", "ive": "i have", "weve": "we have", "youve": "you have",
-    "theyve": "they have", "im": "i am", "youre": "you are", "theyre": "they are", "bn": "been",
-    "rn": "right now", "2nite": "tonight", "tonite": "tonight", "nite": "night", "2day": "today",
-    "b4": "before", "plz": "please", "pls": "please", "ppl": "people", "bc": "because", "ont": "on the",
-    "outta": "out of", "yday": "yesterday",
-}  # fmt: skip
-
-ENDINGS: tuple[tuple[str, str], ...] = (("in", "ing"),)

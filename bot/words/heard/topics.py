@@ -1,4 +1,4 @@
-"""What people ask beyond the plan, in each language: a hand-over, handling, a horse's picture, its week.
+"""What people ask beyond the plan, in each language: a hand-over, handling, a horse's picture, its week, the wardrobe.
 
 Rows as in the other tables; a phrase is the whole message but for "please" and the like. `@` stands for a horse.
 A phrase that ends with `?` counts only as a marked question: "rubs?" asks, "rubs" tells.
@@ -44,6 +44,15 @@ TOPICS: dict[str, dict[str, str]] = {
             what did @ wear this week, what has @ worn this week, how has @ been the last few days,
             how was @ the last few days, how was @ last week, how was @ in the last week, how has @ been,
             show me the week of @, summary of @, history of @, @'s history""",
+        "wardrobe": """what should we buy, what should we buy next, what should i buy, what should we buy first,
+            which rugs do we need, which blankets do we need, which rug should we buy, which blanket should we buy,
+            which rugs should we buy, which blankets should we buy, what should we mend first,
+            what should we reproof, what should we reproof first, what do we never use, what do we never wear,
+            which rugs do we never use, which blankets do we never use, which rugs are never worn,
+            which blankets are never worn, what is never worn, what's never worn, what was never worn,
+            wardrobe advice, wardrobe?, what rugs are we short of, what blankets are we short of,
+            what should we buy for @, what should i buy for @, what does @ never wear,
+            wardrobe of @, @'s wardrobe""",
     },
     "es": {
         "handover": """relevo, cambio de turno, entrega de turno, parte de turno, resumen del turno""",
@@ -73,6 +82,12 @@ TOPICS: dict[str, dict[str, str]] = {
             la semana de @, cómo le fue a @ esta semana, cómo fue la semana de @, qué llevó @ esta semana,
             qué ha llevado @ esta semana, qué tal la semana de @, resumen de @, historial de @, @ esta semana?,
             cómo ha ido @ esta semana""",
+        "wardrobe": """qué compramos, qué deberíamos comprar, qué hay que comprar, qué conviene comprar,
+            qué debería comprar, qué mantas compramos, qué mantas hay que comprar, qué manta compramos,
+            qué manta hay que comprar, qué hay que reparar primero,
+            qué hay que impermeabilizar, qué no usamos nunca, qué nunca usamos, qué mantas no usamos nunca,
+            qué mantas no se usan nunca, qué mantas nunca usamos, qué mantas faltan, guardarropa?,
+            qué compramos para @, qué hay que comprar para @, qué conviene comprar para @""",
     },
     "fr": {
         "handover": """relève, la relève, passage de consignes, consignes, changement d'équipe""",
@@ -104,5 +119,13 @@ TOPICS: dict[str, dict[str, str]] = {
             comment s'est passée la semaine de @, @ cette semaine?, qu'est ce que @ a porté cette semaine,
             qu'a porté @ cette semaine, comment va @ cette semaine, bilan de @, bilan d' @, résumé de @,
             historique de @""",
+        "wardrobe": """qu'est ce qu'on achète, qu'est ce qu'il faut acheter, que faut il acheter,
+            qu'est ce qu'on devrait acheter, que devrions nous acheter, quoi acheter, on achète quoi,
+            quelle couverture acheter, quelles couvertures acheter, qu'est ce qu'on répare d'abord,
+            que réparer d'abord, qu'est ce qu'il faut réimperméabiliser, que réimperméabiliser,
+            qu'est ce qu'on n'utilise jamais, qu'est ce qu'on ne met jamais, qu'est ce qui ne sert jamais,
+            quelles couvertures ne servent jamais, quelles couvertures on ne met jamais, garde robe?,
+            qu'est ce qu'on achète pour @, que faut il acheter pour @, qu'est ce qu'il faut acheter pour @,
+            quoi acheter pour @""",
     },
 }
