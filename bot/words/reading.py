@@ -146,6 +146,7 @@ def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
+    from_work = False  # "back from the lesson with Maple, she sweated"
     for clause in clauses:
         if clause.joined in ("when", "if") or (
             clause.items and clause.items[0].has("when", "if") and not clause.has("was")
@@ -163,7 +164,11 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if hanging and (clause.joined in ("and", "", ",") and not _present(clause)):
             continue
         _correct(clause, telling)
+        told = len(telling.events)
         _facts(clause, telling)
+        if clause.joined and from_work:
+            telling.from_work(told)
+        from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)

@@ -78,9 +78,8 @@ def settle(items: Sequence[Item]) -> list[Item]:
     for step in (range(len(items)), range(len(items) - 1, -1, -1)):  # in a list of names, one is evidence for the next
         for at in step:
             if not named[at] and items[at].horses and items[at].exact and not _told_apart(items, at):
-                named[at] = (
-                    any(named[k] or _two_names(items, at, k) for k in _neighbours(items, at))
-                    or _in_row(items, named, at)
+                named[at] = any(named[k] or _two_names(items, at, k) for k in _neighbours(items, at)) or _in_row(
+                    items, named, at
                 )
     return [_settled(items, at, named=named[at]) for at in range(len(items))]
 

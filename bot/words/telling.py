@@ -13,6 +13,7 @@ from bot.words.names import Roster
 from bot.words.which import Meant, meant
 
 # what a sign says along with itself
+FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
 
@@ -125,6 +126,12 @@ class Telling:
             left = tuple(e for e in ask.pending if not (isinstance(e, Seen) and e.horse in signed))
             return replace(ask, pending=left) if left else None
         return ask
+
+    def from_work(self, first: int) -> None:
+        """Sweat told from this place on comes of the work just spoken of."""
+        for at, event in enumerate(self.events[first:], first):
+            if isinstance(event, Seen) and event.sign in FROM_WORK and event.setting == "turnout":
+                self.events[at] = replace(event, setting="after work")
 
     def _outdone(self, at: int, event: Seen) -> bool:
         others = [

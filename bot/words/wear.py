@@ -134,6 +134,8 @@ def _change(clause: Clause) -> _Change:
         if mode == "whole" and any(predicate(i) for i in items[:k]):
             continue  # "sweaty under her rug"
         _place(change, "off" if k in others else mode, piece, denied=denied)
+    if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
+        change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
 
 
