@@ -64,8 +64,14 @@ def _refusals(heard: Heard, person: Person | None, barn: Barn) -> Iterator[Refus
     for event in heard.events:
         if not may(event, person, barn):
             yield Refused("not allowed", needs(event, person, barn), event)
-    if heard.ask is not None and (person is None or not _may_be_asked(heard, person, barn)):
+    if heard.ask is not None and (person is None or _refused_ask(heard, person, barn)):
         yield Refused("not allowed", "groom", next(filter(_grave, heard.ask.pending), None))
+
+
+def _refused_ask(heard: Heard, person: Person, barn: Barn) -> bool:
+    """Whether an owner is told no: not where only some piece of somebody's was spoken of, for that may be anybody's."""
+    some = heard.ask is not None and heard.ask.about == "garment" and not heard.events
+    return not some and not _may_be_asked(heard, person, barn)
 
 
 def _grave(event: Event | None) -> bool:

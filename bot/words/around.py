@@ -68,6 +68,19 @@ def setting_of(clause: Clause) -> Setting:
     return "stall" if clause.has("place stall") else "turnout"
 
 
+def seen_where(items: Sequence[Item]) -> Setting:
+    """Where or after what a message of one horse saw it, said anywhere in it; "turnout" where nothing says so."""
+    if len({i.horses for i in items if i.horses}) != 1 or any(i.has("place field") for i in items):
+        return "turnout"
+    for at, item in enumerate(items):
+        back = any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1])
+        if item.has("work", "worked") and back and not any(i.has("plan", "if", "when") for i in items):
+            return "after work"
+    moved = any(i.has("brought in", "turned out", "brought", "stays", "done") for i in items)
+    inside = any(i.has("place stall") and not i.has("inwards") for i in items)
+    return "stall" if inside and not moved else "turnout"
+
+
 def stands_in_stall(items: Sequence[Item]) -> bool:
     """As in "In his stable.", "saw Willow in her stall": where the horse is, nothing that is done there."""
     at = next((k for k, i in enumerate(items) if i.has("place stall")), None)

@@ -56,9 +56,10 @@ class Item:
 
 def predicate(item: Item) -> bool:
     """Says how a horse or a piece is."""
-    return bool(item.means) and _says_how(item.means)
+    return bool(item.means) and says_how(item.means)
 
 
 @cache
-def _says_how(means: frozenset[str]) -> bool:
+def says_how(means: frozenset[str]) -> bool:
+    """Whether any of these meanings says how a horse or a piece is."""
     return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)

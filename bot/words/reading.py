@@ -6,7 +6,7 @@ from dataclasses import replace
 from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
-from bot.words.around import stands_in_stall
+from bot.words.around import seen_where, stands_in_stall
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut
 from bot.words.clothes import Piece, find
@@ -83,6 +83,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
         read_sentence(sentence, telling, marked=marked or command)
+    telling.about_one(seen_where(items))
     events = telling.settled()
     ask = telling.settled_ask()
     if not events and ask is None:
@@ -177,7 +178,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
 def _spoken_of(clause: Clause, telling: Telling) -> None:
     """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
     horses = [i for i in clause.items if i.horse]
-    if len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
+    if clause.has("yesterday", "long ago", "idiom"):
+        telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
+    elif len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
         telling.who, telling.begun, telling.last = (horses[0],), True, "horse"
 
 

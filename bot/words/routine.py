@@ -19,7 +19,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done")
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
         return False
-    items = _listed_behind(items)
+    items = tuple(_listed_behind(items))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):

@@ -4,7 +4,7 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
-from bot.words.items import Item
+from bot.words.items import Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, budget, distance
@@ -55,6 +55,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = _phrase(texts, at, lexicon)
+    if said > 1 and not says_how(means) and _how_begins(texts, at + said - 1, lexicon):
+        means, said = _phrase(texts[: at + said - 1], at, lexicon)  # "est en" before "en sueur"
     if said > 1 and _name(texts, at + said - 1, roster.pieces)[1] > 1:
         said -= 1  # "de la rhino" of a rug called la rhino
     means = _accent_heeded(means, tokens, at, said, lexicon)
@@ -133,6 +135,12 @@ def _phrase(texts: Words, at: int, lexicon: Lexicon) -> tuple[frozenset[str], in
         if texts[at : at + len(phrase)] == phrase:
             return means, len(phrase)
     return frozenset(), 0
+
+
+def _how_begins(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether a phrase of several words that says how a horse or a piece is begins here."""
+    means, said = _phrase(texts, at, lexicon)
+    return said > 1 and says_how(means)
 
 
 def _name(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:

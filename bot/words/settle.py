@@ -184,6 +184,14 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     return adjectival or before.text in ("of", "every")
 
 
+def _of_a_stranger(items: Sequence[Item], at: int) -> bool:
+    """As in "le pépé de Vidal": somebody's who is not of the barn."""
+    if at + 2 >= len(items) or not items[at + 1].has("of") or items[at + 1].has("article"):
+        return False
+    whose = items[at + 2]
+    return whose.raw[:1].isupper() and not (whose.horses or whose.means or whose.known or whose.person)
+
+
 def _goes_on_of(items: Sequence[Item], at: int) -> bool:
     """As in "Pip in his medium star ok": a word that describes nothing, and what is said of it."""
     return not _describes(items[at]) and at + 1 < len(items) and _told(items[at + 1])
@@ -205,6 +213,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False
     if not _wordlike(item):
         return True
+    if _of_a_stranger(items, at):
+        return False
     before = items[at - 1] if at else None
     if item.capital and not item.has("weekday"):
         return True

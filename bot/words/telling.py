@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
-from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.clothes import Piece
 from bot.words.items import WETNESS, Item
@@ -126,6 +126,15 @@ class Telling:
             left = tuple(e for e in ask.pending if not (isinstance(e, Seen) and e.horse in signed))
             return replace(ask, pending=left) if left else None
         return ask
+
+    def about_one(self, setting: Setting) -> None:
+        """The signs of the only horse spoken of were seen there; only sweat comes of work."""
+        if any(isinstance(e, Placed | Worked) for e in self.events):
+            return
+        for at, event in enumerate(self.events):
+            fits = isinstance(event, Seen) and (setting != "after work" or event.sign in FROM_WORK)
+            if fits and isinstance(event, Seen) and event.setting == "turnout":
+                self.events[at] = replace(event, setting=setting)
 
     def from_work(self, first: int) -> None:
         """Sweat told from this place on comes of the work just spoken of."""
