@@ -5,14 +5,13 @@ one horse of a "why", to say what would change it: what a report changes is work
 calls as soon as nobody is waiting.
 """
 
-import logging
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
 from functools import partial
 
-from bot import answer, board, care, enrol, filed, post, rounds, weekly
+from bot import answer, care, enrol, filed, post, rounds, weekly
 from bot.asks import RECENT, Asks
 from bot.barn import Barn, Person
 from bot.beyond import WEEK
@@ -20,6 +19,7 @@ from bot.daybook import DayBook
 from bot.events import Entry, Posted
 from bot.forecast import Forecast
 from bot.hearing import Decision, Scene, corrected, digest, meant, reference, speaker, strangers, understood
+from bot.lookback import Aside, LookBack, at_once
 from bot.message import Incoming, Outgoing
 from bot.moves import Move, moved, shared
 from bot.post.news import Cause
@@ -30,18 +30,19 @@ from bot.taps import shown, shows
 from bot.told import Told
 from bot.words import Heard, Reference
 
-LOG = logging.getLogger(__name__)
-
 Forecasts = Callable[[datetime], Forecast | None]
 
 
 class BarnDay:
     """One barn's group, whatever chat it is in."""
 
-    def __init__(self, barn: Barn, store: Store, forecasts: Forecasts, since: datetime | None = None) -> None:
+    def __init__(
+        self, barn: Barn, store: Store, forecasts: Forecasts, since: datetime | None = None, aside: Aside = at_once
+    ) -> None:
         """Forecasts gives the last good forecast at an instant; it never fetches.
 
-        since: posts that fell due before it are not owed; None: the ledger says what is owed.
+        since: posts that fell due before it are not owed; None: the ledger says what is owed. aside: how work is done
+        that takes longer than a reply may.
         """
         self.store = store
         self.forecasts = forecasts
@@ -54,13 +55,15 @@ class BarnDay:
         self.owed = self.book.unplanned()
         self.filed = False  # whether the file has been looked at since the start
         self.asks = Asks(self.mailbox)
+        self.lookback = LookBack(self.book, aside)
 
     def tick(self, now: datetime) -> None:
-        """Whatever is due: what file and reports changed, rounds' posts, rechecks, nudge, watch, the week's note."""
+        """Whatever is due: what file and reports changed, rounds' posts, rechecks, nudge, watch, week, look back."""
         if self.book.set_back(now):  # a clock put back, a script begun again: what was done is not done anew
             return
         faults: list[Exception] = []
-        for step in (self._file, self._settle, self._rounds, self._welcome, self._care, self._watch, self._week):
+        daily = self._file, self._settle, self._rounds, self._welcome, self._care, self._watch
+        for step in (*daily, self._week, self.lookback.tick):
             try:
                 step(now)
             except Exception as fault:  # a plan that fails must not keep anybody from a horse in need
@@ -121,6 +124,7 @@ class BarnDay:
         for outgoing in decision.say:
             self.book.say(replace(outgoing, about={"numbers": numbers} | outgoing.about), incoming.at)
         self._tick_off(incoming, person, [*back, *entries])
+        self.lookback.wish(incoming, person, decision.looks)
         if decision.ask:
             self.asks.put(person.name, decision.ask, incoming.at)
         elif entries or decision.settled:
@@ -214,7 +218,7 @@ class BarnDay:
         sheet = self.told.planner.sheet(self.state, forecast, rounds.windows(self.barn, due.window.start), now)
         language, units, late = self.barn.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
-        picture = self._picture(sheet)
+        picture = self.told.picture(sheet)
         wear = {h.horse: h.windows[0].wear for h in sheet.horses}
         event = Posted(due.window.round, due.day, due.window.start, due.window.end, wear)
         with self._all_or_nothing():
@@ -226,14 +230,6 @@ class BarnDay:
             strong = post.leads(sheet, self.barn, language)
             said = Outgoing("post", text, picture=picture, buttons=buttons, about=about, pin=True, strong=strong)
             self.book.say(said, now)
-
-    def _picture(self, sheet: Sheet) -> bytes | None:
-        """The post's picture; the words go without it where it cannot be drawn."""
-        try:
-            return board.draw(sheet, self.barn, self.barn.units, self.barn.language)
-        except Exception as fault:
-            LOG.error("%s: the board could not be drawn (%s)", self.barn.barn, type(fault).__name__)
-            return None
 
     def _welcome(self, now: datetime) -> None:
         """Come into a group: the list as it is now, so that people see what they will get."""

@@ -13,6 +13,7 @@ from bot.state import State
 
 WEEK = 7  # days
 PICTURED = 4  # days: a picture that a phone shows whole
+SLOW = frozenset({"wardrobe"})  # topics whose answer takes longer than a reply may
 
 
 @dataclass(frozen=True)

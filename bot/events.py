@@ -129,7 +129,8 @@ class Worked(Event):
 class Asked(Event):
     """A question: answered, and not kept in the ledger.
 
-    topic: what beyond the plan it asks for (hand-over, handling, a picture, a week); None: the plan itself.
+    topic: what beyond the plan it asks for (hand-over, handling, a picture, a week, clothes); None: the
+    plan itself.
     """
 
     about: About

@@ -13,7 +13,7 @@ from typing import Any
 from bot import answer
 from bot.asks import FRESH, ask_from_json, ask_to_json
 from bot.barn import Barn, Person
-from bot.beyond import Lately, beyond, reach
+from bot.beyond import SLOW, Lately, beyond, reach
 from bot.brief import where_now
 from bot.care import DANGER, alarm, cooling
 from bot.events import Asked, Done, Entry, Event, Seen, Undo
@@ -45,13 +45,17 @@ class Scene:
 
 @dataclass(frozen=True)
 class Decision:
-    """What one message leads to. ask: a question back that stays open. settled: the one that was open is answered."""
+    """What one message leads to. ask: a question back that stays open. settled: the one that was open is answered.
+
+    looks: questions that take longer than a reply may.
+    """
 
     events: tuple[Event, ...] = ()
     undo: bool = False
     say: tuple[Outgoing, ...] = ()
     ask: Ask | None = None
     settled: bool = False
+    looks: tuple[Asked, ...] = ()
 
 
 def understood(incoming: Incoming, person: Person | None, scene: Scene, reply: Reference | None) -> Heard:
@@ -68,6 +72,9 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
     alarms = [alarm(e, scene.barn, scene.state, person, incoming.at) for e in graves(events)]
     say = [outgoing for a in alarms for outgoing in raised(incoming, person, a.say)]
     say += [addressed(incoming, person, reply) for reply in answers(heard, person, scene, incoming.at)]
+    looks = tuple(e for e in heard.events if isinstance(e, Asked) and e.topic in SLOW)
+    if looks:
+        say.append(replace(spoken(incoming, person, "👀"), kind="react"))  # seen; the answer takes a moment
     if heard.ask:
         say.append(asked_back(incoming, person, heard.ask, scene))
     if events:
@@ -79,6 +86,7 @@ def decide(incoming: Incoming, person: Person, heard: Heard, scene: Scene) -> De
         undo=any(isinstance(e, Undo) for e in heard.events),
         say=tuple(say),
         ask=heard.ask,
+        looks=looks,
     )
 
 
@@ -97,6 +105,8 @@ def graves(events: Iterable[Event]) -> Iterable[Seen]:
 def answers(heard: Heard, person: Person, scene: Scene, at: datetime) -> Iterable[Outgoing]:
     """The answers to questions, and to what this person may not report; to whom is not yet said."""
     for event in heard.events:
+        if isinstance(event, Asked) and event.topic in SLOW:
+            continue
         if isinstance(event, Asked) and event.topic:
             lately = scene.lately(reach(event))
             yield beyond(event, scene.sheet, scene.state, scene.barn, person, at, lately)

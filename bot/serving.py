@@ -14,6 +14,7 @@ from bot.barn import Barn, load
 from bot.barn_day import BarnDay
 from bot.chat.telegram import Telegram
 from bot.forecast import LastGood, latest
+from bot.lookback import beside
 from bot.mailbox import Kept
 from bot.memory import keep_little
 from bot.problems import WrongInput
@@ -70,7 +71,7 @@ def _apart(barns: Sequence[Barn]) -> None:
 def _served(barn: Barn, open_: ExitStack, data: Path | None) -> Served:
     store = open_.enter_context(closing(Store.open(data_path(barn.barn, data))))
     kept = LastGood(Kept(store))
-    return Served(barn, store, lambda: BarnDay(barn, store, lambda at: latest(kept, barn, at)), kept)
+    return Served(barn, store, lambda: BarnDay(barn, store, lambda at: latest(kept, barn, at), aside=beside), kept)
 
 
 async def _serve(served: Sequence[Served], own: Store, token: str, api_url: str) -> None:

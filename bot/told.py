@@ -1,11 +1,12 @@
 """The plan that people were told of: kept as posted, planned anew when something changes, told again where it moves."""
 
+import logging
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime
 
-from bot import post, rounds
+from bot import board, post, rounds
 from bot.daybook import DayBook
 from bot.events import Changed, Entry
 from bot.forecast import Forecast
@@ -17,6 +18,8 @@ from bot.sheet import Sheet, dump, load
 from bot.state import State
 from bot.taps import on_post
 from bot.tips import Tips
+
+LOG = logging.getLogger(__name__)
 
 
 class Told:
@@ -95,6 +98,14 @@ class Told:
         if self.sheet is None:
             return None
         return self.planner.tips(self.book.state, self.weather or weather, self.sheet, horse, now, who)
+
+    def picture(self, sheet: Sheet) -> bytes | None:
+        """The post's picture; the words go without it where it cannot be drawn."""
+        try:
+            return board.draw(sheet, self.book.barn, self.book.barn.units, self.book.barn.language)
+        except Exception as fault:
+            LOG.error("%s: the board could not be drawn (%s)", self.book.barn.barn, type(fault).__name__)
+            return None
 
     def now(self, weather: Forecast | None, now: datetime) -> str:
         """The list in words, as told last or, before the first post, as it would be; nothing of it is kept."""

@@ -156,6 +156,10 @@ def _history(made: argparse.ArgumentParser) -> None:
     made.add_argument("--csv", action="store_true", help="as CSV, for the owner")
     made.add_argument("--png", type=Path, metavar="FILE", help="as a calendar")
     made.add_argument("--vet", type=Path, metavar="FILE", help="signs, clothes and weather on one page (PDF)")
+    made.add_argument("--wardrobe", action="store_true", help="what the last weeks say of the clothes: to buy, to mend")
+    made.add_argument("--weeks", type=past.weeks, metavar="N", default=26, help="with --wardrobe: how far back (26)")
+    made.add_argument("--at", type=instant, metavar="ISO", help="with --wardrobe: as of when (default: now)")
+    made.add_argument("--json", action="store_true", help="with --wardrobe: as JSON")
 
 
 def _mirror(made: argparse.ArgumentParser) -> None:

@@ -10,7 +10,7 @@ from bot.voice import Voice, plain
 
 MOST = 5  # lines of one list: a phone's screen
 MOST_NAMED = 12  # pieces in a row
-SAID_H = 0.5  # hours from which a number is not nought
+SAID_H = 1.0  # fewer hours are not worth a word
 DO = {
     "second": "closet second",
     "mend": "closet mend",

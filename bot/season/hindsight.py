@@ -17,7 +17,7 @@ from bot.state import State, as_filed
 from rules.dressed import Dressed
 from rules.lived import Carried, Lived, live
 from rules.offset import Learned
-from rules.outfit import STRAP_GUST_MS, Outfit, Setting, allowed
+from rules.outfit import STRAP_GUST_MS, Outfit, Setting, allowed, weatherproof
 from rules.question import Costs, Piece, Wearer
 from rules.weather import Floats, Site
 
@@ -40,7 +40,7 @@ class AtHand:
 
 def filed(course: Course) -> AtHand:
     """As the barn file has it, all along: what it calls out of service is away."""
-    state, count = as_filed(course.barn), len(course.windows)
+    state, count = as_filed(course.barn).after(course.weeks), len(course.windows)
     out = {g.id: g.state for g in course.barn.garments if g.state in brief.OUT_OF_SERVICE}
     away = {horse.name: out for horse in course.barn.horses}
     return AtHand([state] * count, [away] * count, [frozenset()] * count)
@@ -171,9 +171,22 @@ def _through(
 
 
 def _away(stock: Stock, at_hand: AtHand) -> dict[str, list[str]]:
-    """For each of a horse's own pieces that was ever away, why at each window."""
+    """For each of a horse's own pieces that was ever away, why at each window; not where a like one was at hand."""
     by_window = [away.get(stock.filed.name, {}) for away in at_hand.away]
-    return {g: [away.get(g, "") for away in by_window] for g in sorted(stock.ids) if any(g in a for a in by_window)}
+    found = {}
+    for piece in stock.own:
+        name = piece.garment.id
+        like = [p.garment.id for p in stock.own if make(p) == make(piece)]
+        why = ["" if any(g not in away for g in like) else away[name] for away in by_window]
+        if any(why):
+            found[name] = why
+    return found
+
+
+def make(piece: Piece) -> tuple[object, ...]:
+    """What `allowed` takes one piece to be as good as another by: of weatherproof layers the make, else the piece."""
+    g = piece.garment
+    return (g.kind, g.fill_g, g.neck, g.rear) if weatherproof(piece) else (g.id,)
 
 
 def _may_wear(

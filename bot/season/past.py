@@ -1,7 +1,8 @@
 """The barn's own past: its ledger and its sheets as posted, as a course to look back on.
 
 The weather of an hour is what the last forecast before its end said of it: sheets tell of the hours ahead of them, a
-sign and a round ticked done of the day behind them. What could not be put on is what the sheet of that round said.
+sign and a round ticked done of the day behind them. What could not be put on is what the round's sheet said, or the
+one that a word during the round brought about.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -20,7 +21,7 @@ from bot.hearing import wore
 from bot.season.hindsight import AtHand, Away
 from bot.season.living import Course, Wear
 from bot.sheet import DryingSheet, SkyHour, Window
-from bot.state import State, apply, as_filed, fold
+from bot.state import ROUND_AFTER, State, apply, as_filed, fold
 from rules.reason import Code, Reason
 from rules.weather import Hours
 
@@ -70,18 +71,20 @@ def past(barn: Barn, entries: Iterable[Entry], sheets: Iterable[str], since: dat
     standing = sorted((e for e in entries if e.undone_by is None), key=lambda e: (e.at, e.number))
     posted = [s for s in map(POSTED.validate_json, sheets) if since <= s.made_at <= now]  # a clock may have gone wrong
     lately = [entry for entry in standing if since <= entry.at <= now]
-    rounds = {s.windows[0].start: s for s in posted if s.windows}
+    rounds = {s.windows[0].start: s for s in reversed(posted) if s.windows}  # as posted
+    rounds |= {s.windows[0].start: s for s in posted if s.windows and s.made_at <= s.windows[0].start + ROUND_AFTER}
     last = [s for _, s in sorted(rounds.items()) if s.windows[0].end <= now]
     windows = tuple(s.windows[0] for s in last)
     told = [max(s.made_at, s.windows[0].start) for s in last]
+    course = Course(barn, recorded(posted, lately), windows)
     states = _states(barn, standing, {*told, *(w.end - SECOND for w in windows)})
     worn = tuple(_worn(barn, states[w.end - SECOND], w.end - SECOND) for w in windows)
-    state = fold(barn, standing)
+    state = fold(barn, standing).after(course.weeks)
     return Past(
-        course=Course(barn, recorded(posted, lately), windows),
+        course=course,
         worn=worn,
         at_hand=AtHand(
-            states=[states[at] for at in told],
+            states=[states[at].after(course.weeks) for at in told],
             away=[_away(barn, s, states[at], w) for s, at, w in zip(last, told, worn)],
             absent=[frozenset(h.name for h in barn.horses) - {h.horse for h in s.horses} for s in last],
             learned=herd(barn, state, int(now.timestamp()), {}),

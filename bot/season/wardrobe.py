@@ -13,7 +13,7 @@ from typing import Any
 
 from bot import brief
 from bot.barn import Horse as FiledHorse
-from bot.season.hindsight import AtHand, Stock, Table, Way, filed, stood
+from bot.season.hindsight import AtHand, Stock, Table, Way, filed, make, stood
 from bot.season.living import Course, Story, Wear
 from bot.state import State
 from rules.garment import Garment, Kind
@@ -145,7 +145,8 @@ def _stock(course: Course, horse: FiledHorse, worn_by: dict[str, Counter[str]], 
     sound = [replace(p, garment=replace(p.garment, horse=horse.name), water="dry", in_service=True) for p in pieces]
     leaking = [replace(p, garment=_reproofed(p.garment), leaks=False) for p in sound if p.leaks]
     size = brief.horse(horse, state.horses[horse.name], start).size_in
-    imagined = [_make(horse.name, kind, fill, size) for kind, fill in MAKES]
+    makes = {make(p) for p in (*sound, *leaking)}  # one that it has already, or would have once proofed, is no news
+    imagined = [new for kind, fill in MAKES if make(new := _new(horse.name, kind, fill, size)) not in makes]
     return Stock(horse, tuple(sound), tuple(leaking), tuple(imagined))
 
 
@@ -153,7 +154,7 @@ def _reproofed(garment: Garment) -> Garment:
     return replace(garment, id=f"{garment.id}, reproofed", proofed_years=0.0)
 
 
-def _make(horse: str, kind: Kind, fill: float, size: float) -> Piece:
+def _new(horse: str, kind: Kind, fill: float, size: float) -> Piece:
     name = f"{fill:.0f} g {kind}, {size:.0f} in"
     return Piece(Garment(name, kind, fill, size, kind != "liner", "none", "leg straps", horse))
 
@@ -175,8 +176,8 @@ def _advice(stock: Stock, table: Table, before: Way) -> list[Advice]:
     for twin in stock.proofed:
         leaky = next(p.garment for p in stock.own if _reproofed(p.garment) == twin.garment)
         found.append(worth("reproof", leaky, table.best(mine - {leaky.id} | {twin.garment.id})))
-    bought = (worth("buy", p.garment, table.best(mine | {p.garment.id})) for p in stock.imagined)
-    return [*found, max(bought, key=lambda a: a.hours)]
+    bought = [worth("buy", p.garment, table.best(mine | {p.garment.id})) for p in stock.imagined]
+    return found + sorted(bought, key=lambda a: -a.hours)[:1]
 
 
 def _remedy(rounds: Counter[str]) -> str:

@@ -11,7 +11,9 @@ from bot.words.tokens import words
 
 HORSE = "@"
 LONGEST = 24  # words; no phrase is longer, manners included
-ABOUT: dict[str, About] = {"handover": "left", "picture": "state", "week": "state"}  # the rest is a kind of help
+ABOUT: dict[str, About] = {  # the rest is a kind of help
+    "handover": "left", "picture": "state", "week": "state", "wardrobe": "state",
+}  # fmt: skip
 
 
 def beyond(items: Sequence[Item]) -> Asked | None:

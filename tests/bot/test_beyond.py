@@ -122,7 +122,7 @@ def test_every_language_knows_every_topic() -> None:
     """What can be asked in one language can be asked, and is answered, in each."""
     for language, table in TOPICS.items():
         assert set(table) == set(TOPICS["en"]), language
-    handling = set(TOPICS["en"]) - {"handover", "picture", "week"}
+    handling = set(TOPICS["en"]) - {"handover", "picture", "week", "wardrobe"}
     for language in LANGUAGES:
         told = {topic: safety(topic, language) for topic in phrasebook("en").safety}
         assert set(told) == handling

@@ -21,7 +21,7 @@ CLOSET = {
     "closet missed": "{piece}: {count}× ({why})",
     "closet times": "{what} {count}×",
     "closet elsewhere": "on another horse",
-    "closet seen head": "Reported in it:",
+    "closet seen head": "Seen in them:",
     "closet seen": "{piece}: {seen}",
     "closet cold": "cold",
     "closet warm": "too warm",

@@ -21,7 +21,7 @@ CLOSET = {
     "closet missed": "{piece}: {count}× ({why})",
     "closet times": "{what} {count}×",
     "closet elsewhere": "en otro caballo",
-    "closet seen head": "Lo que se vio con ella:",
+    "closet seen head": "Lo que se vio con ellas:",
     "closet seen": "{piece}: {seen}",
     "closet cold": "frío",
     "closet warm": "calor",

@@ -21,7 +21,7 @@ CLOSET = {
     "closet missed": "{piece} : {count}× ({why})",
     "closet times": "{what} {count}×",
     "closet elsewhere": "sur un autre cheval",
-    "closet seen head": "Vu sous elle :",
+    "closet seen head": "Vu sous elles :",
     "closet seen": "{piece} : {seen}",
     "closet cold": "froid",
     "closet warm": "chaud",
