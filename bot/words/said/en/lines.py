@@ -184,7 +184,8 @@ LINES = {
         "“{two} liner wet”, “{one} strap broken”\n"
         "“{one} done”, “all done”, “{two} bare”\n"
         "Ask: “why {one}?”, “who is left?”, “what is drying?”, “how is {two}?”, “forecast”.\n"
-        "Also: “handover”, “which strap first?”, “picture of {one}”, “how was {two} this week?”.\n"
+        "Also: “handover”, “which strap first?”, “picture of {one}”, “how was {two} this week?”, "
+        "“what should we buy?”.\n"
         "“undo” takes back your last."
     ),
     "help manager": (

@@ -184,7 +184,8 @@ LINES = {
         "«manta interior de {two} mojada», «correa de {one} rota»\n"
         "«{one} listo», «todo listo», «{two} sin manta»\n"
         "Pregunte: «¿por qué {one}?», «¿quién falta?», «¿qué se está secando?», «¿cómo está {two}?», «pronóstico».\n"
-        "También: «relevo», «¿qué correa primero?», «imagen de {one}», «¿cómo estuvo {two} esta semana?».\n"
+        "También: «relevo», «¿qué correa primero?», «imagen de {one}», «¿cómo estuvo {two} esta semana?», "
+        "«¿qué compramos?».\n"
         "«deshacer» retira lo último suyo."
     ),
     "help manager": (

@@ -186,7 +186,7 @@ LINES = {
         "Demandez : « pourquoi {one} ? », « qui reste ? », « qu'est-ce qui sèche ? », « comment va {two} ? », "
         "« prévisions ».\n"
         "Aussi : « relève », « quelle sangle d'abord ? », « image de {one} », "
-        "« comment était {two} cette semaine ? ».\n"
+        "« comment était {two} cette semaine ? », « on achète quoi ? ».\n"
         "« annuler » retire votre dernier message."
     ),
     "help manager": (
