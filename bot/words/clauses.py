@@ -104,7 +104,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
         return None
     if item.has("if") and current:
-        return "if" if _complete(current) and _paused(sentence, at) else None
+        said = any(predicate(i) for i in current)  # "est sèche si vous voulez la reprendre"
+        return "if" if _complete(current) and (said or _paused(sentence, at)) else None
     if item.has("when") and _complete(current):
         return "when"
     if item.mark and item.text in PAUSES:
@@ -128,7 +129,10 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
         return False  # "how is she"
     verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
-    return runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after)))
+    if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
+        return True
+    told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
+    return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:

@@ -271,6 +271,8 @@ def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     """Whose it is, from "of Maple" or "that Maple had on" behind it."""
     if piece.owners or at >= len(items):
         return piece, at
+    if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
+        return replace(piece, their=True), at + 1
     worn = _worn_by(items, at)
     if worn is not None:
         return replace(piece, owners=items[worn].horses), worn + 3

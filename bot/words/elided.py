@@ -43,9 +43,10 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     if not clause.joined:
         return
-    if not all(soft(i) or i.horses for i in clause.items) or any(i.piece for i in clause.items):
-        return
     stopped = clause.has("stopped") and not any(i.horses for i in clause.items)
+    over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
+    if not (over or all(soft(i) or i.horses for i in clause.items)) or any(i.piece for i in clause.items):
+        return
     closing = clause.items[-1].has("is", "not", "not any more")
     if not (stopped or (closing and clause.has("is") and horses)):
         return

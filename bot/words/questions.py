@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -105,7 +106,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         horse = about[0]
     if horse is None and not any(i.piece for i in items):
         return Asked("why") if about and len(items) <= 2 else None
-    rest = [i for i in items if not i.has("ask why")]
+    rest = _up_to_the_reason([i for i in items if not i.has("ask why")])
     clothing = (
         any(i.piece or (i.number or 0) >= LEAST_FILL for i in items)
         or any(i.has("bare", "nothing", "wears", "ask wearing", "off", "on") for i in rest)
@@ -133,6 +134,19 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
 
+def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "why the heavy for Ned when it's so mild": the question, without what makes one ask it."""
+    for k, item in enumerate(items):
+        asked = any(i.horses or (i.piece and i.piece.owners) for i in items[:k])
+        if (
+            asked
+            and item.has("if", "when", "but", "and")
+            and any(i.piece or i.has("bare", "nothing") for i in items[:k])
+        ):
+            return items[:k]
+    return items
+
+
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
     if at is None or not all(
@@ -156,7 +170,9 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = next((i for i in items if not i.has("polite")), None)
     if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
         return None
-    if opens.has("ask why", "ask state") or not (any(_wh(i) or i.has("ask today") for i in items) or _asking(opens)):
+    what = any(_wh(i) or i.has("ask today") for i in items) or _asking(opens)
+    what = what or any(i.has("ask wearing") and then.has("what") for i, then in pairwise(items))  # "porte quoi"
+    if opens.has("ask why", "ask state") or not what:
         return None
     wearing = (
         any(i.has("ask wearing", "wears", "put on", "in") for i in items)
@@ -191,6 +207,8 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     """Whether a phrase with these words around it asks; one word alone may have next to nothing around it."""
+    if about == "help" and any(i.text == "bot" for i in rest):
+        return True
     if rest and (phrase.has("time") or (about == "help" and " " not in phrase.text)):
         return False
     if " " not in phrase.text:

@@ -115,6 +115,7 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     if asks(sentence, marked=marked):
         if not read_question(sentence, telling):
             _before_the_question(sentence, telling)
+            _asked_about(sentence, telling)
         return
     _clauses(cut(sentence), telling)
 
@@ -143,6 +144,17 @@ def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
     )
     if of_itself or asks(last, marked=False):
         _clauses(clauses[:-1], telling)
+
+
+def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "has anyone moved Bart's liner? it's vanished", "who saw Pip? he is wet": who "it" and "he" are."""
+    horses = [i for i in sentence if i.horse]
+    pieces = [i.piece for i in sentence if i.piece is not None]
+    if len(pieces) == 1 and len(horses) <= 1:
+        owner = pieces[0].owners[0] if len(pieces[0].owners) == 1 else horses[0].horses[0] if horses else None
+        telling.piece, telling.last = telling.meant(pieces[0], owner).ids, "piece"
+    elif len(horses) == 1 and not pieces:
+        telling.who, telling.begun, telling.last, telling.crowded = (horses[0],), True, "horse", True
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:

@@ -16,9 +16,10 @@ VAGUE = 2  # unknown words for some of the horses, which are named after
 def read_done(clause: Clause, telling: Telling) -> bool:
     """As in "Maple done", "all done", "everyone but Pip done"."""
     items = clause.items
-    whole = clause.has("all done")
+    whole = clause.has("all done") or _all_but(items)
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
         return False
+    items = _without_excuse(items)
     items = tuple(_listed_behind(items))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
@@ -55,9 +56,30 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     return _answers_done(clause, telling)
 
 
+def _all_but(items: Sequence[Item]) -> bool:
+    """As in "Todos menos Uvi", said and no more: a round's answer."""
+    words = [i for i in items if not i.mark and not i.has("polite")]
+    every = bool(words) and words[0].has("everyone", "all horses") and any(i.has("except") for i in words)
+    return (
+        every
+        and words[-1].horses != ()
+        and all(i.horses or i.has("everyone", "all horses", "except", "article", "and") for i in words)
+    )
+
+
+def _without_excuse(items: Sequence[Item]) -> tuple[Item, ...]:
+    """As in "all done except Pip who won't be caught": why it is left is told behind it."""
+    if not any(i.has("except") for i in items):
+        return tuple(items)
+    last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
+    excuse = items[last + 1 : last + 2]
+    why = bool(excuse) and excuse[0].has("question", "she", "what", "but", "i", "is")
+    return tuple(items[: last + 1]) if why and not any(i.has("done") for i in items[last + 1 :]) else tuple(items)
+
+
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:
     """As in "lower row's done, that's Penny and Storm": only what is named; else every word."""
-    done = next(k for k, i in enumerate(items) if i.has("done", "all done"))
+    done = next((k for k, i in enumerate(items) if i.has("done", "all done")), 0)
     names = next((k for k in range(done + 1, len(items)) if items[k].horses), len(items))
     between, strange = items[done + 1 : names], [i for i in items[:done] if not _round_word(i)]
     listed = any(i.mark for i in between) and all(i.mark or i.has("it", "is", "article", "link") for i in between)
@@ -98,7 +120,9 @@ def _round_word(item: Item) -> bool:
     return (
         bool(item.horses)
         or soft(item)
-        or item.has("done", "all done", "everyone", "except", "all horses", "both", "too", "i")
+        or item.has(
+            "done", "all done", "everyone", "except", "all horses", "both", "too", "i", "a horse", "any adjective"
+        )
         or item.person
     )
 
@@ -138,6 +162,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "le box de Lou est fait"
     if any(predicate(i) and not i.kinds("state") for i in items):
         return False
+    if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
+        return False  # "jsuis dans le box de Roc"
     horses = _movers(clause, telling)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:
@@ -260,6 +286,9 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
     if not (had or clause.has("worked")) or clause.has("not"):
         return False
+    after = next((k for k, i in enumerate(items) if i.has("after")), 0)
+    if any(predicate(i) for i in items[:after]):
+        return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:

@@ -8,65 +8,16 @@ from bot.words.items import Item, predicate
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
-    "is",
-    "was",
-    "wears",
-    "bare",
-    "done",
-    "clipped",
-    "worked",
-    "brought in",
-    "turned out",
-    "stays",
-    "rug again",
-    "do not rug",
-    "has",
-    "not",
-    "stopped",
-    "in",
-    "inwards",
-    "outwards",
-    "too",
-    "off",
-    "on",
-    "place stall",
-    "place field",
-    "no",
-    "broken",
-    "took",
-    "took off",
-    "put on",
-    "swapped",
-    "brought",
-    "plan",
-    "had",
-    "ask state",
-    "ask wearing",
-    "question",
-)
+    "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays",
+    "rug again", "do not rug", "has", "not", "stopped", "in", "inwards", "outwards", "too", "off", "on",
+    "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan",
+    "had", "ask state", "ask wearing", "question",
+)  # fmt: skip
 BEFORE_NAME = (
-    "on",
-    "off",
-    "put on",
-    "took",
-    "took off",
-    "worked",
-    "clipped",
-    "brought",
-    "keep",
-    "except",
-    "said",
-    "ask state",
-    "do not rug",
-    "brought in",
-    "turned out",
-    "without",
-    "bare",
-    "rug again",
-    "i mean",
-    "ask why",
+    "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said",
+    "ask state", "do not rug", "brought in", "turned out", "without", "bare", "rug again", "i mean", "ask why",
     "done",
-)
+)  # fmt: skip
 
 NOTHING = Item("", "")
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
@@ -170,7 +121,7 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
-        return before.has("article") and not before.has("all", "both", "of")
+        return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
     if items[at].has("weather") and before.has("brings weather"):
         return True  # "viene lluvia"
     asked = at > 1 and items[at - 2].has("question")  # "what is star in"
@@ -236,6 +187,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True  # "Dusty trace clipped"
     if at + 2 < len(items) and items[at + 1].has("body") and any(predicate(i) for i in items[at + 2 : at + 4]):
         follows = True  # "misty ears cold"
+    if _told_of_it(items[at + 1 : at + 4]):
+        follows = True
     if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
         follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
     toward = before is not None and before.has("toward")
@@ -250,6 +203,14 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
         follows = False
     return follows or precedes
+
+
+def _told_of_it(rest: Sequence[Item]) -> bool:
+    """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
+    if len(rest) < 2:
+        return False
+    hers = rest[0].has("her", "wears") and not rest[0].horses and any(_piece(i) or i.has("colour") for i in rest[1:])
+    return hers or (rest[0].has("she") and rest[0].has("subject") and bool(rest[1].kinds("sign")))
 
 
 def _may_be_weather(item: Item, rest: Sequence[Item]) -> bool:

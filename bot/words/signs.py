@@ -264,8 +264,8 @@ NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unw
 def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
-    if state is None:
-        return
+    if state is None or (reading.denied and item.has(*WETNESS) and _told_already(reading, pieces)):
+        return  # "mouillé, pas humide, mouillé"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
     if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
         return
@@ -276,6 +276,13 @@ def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _told_already(reading: _Reading, pieces: Sequence[Piece]) -> bool:
+    """Whether the message has told how wet one of these pieces is: what it is not adds nothing."""
+    told = {e.garment for e in reading.telling.events if isinstance(e, GarmentIs) and e.state in WETNESS}
+    found = {g for p in pieces for n in (p.owners or (None,)) for g in reading.telling.meant(p, n).ids}
+    return not told.isdisjoint(found or reading.telling.piece)
 
 
 def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:

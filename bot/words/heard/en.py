@@ -474,7 +474,7 @@ PHRASES = {
         ready and dry, dry ready to go, dry and usable, no longer wet, no longer damp,
         not wet any more, not damp any more, not wet anymore, not damp anymore, not wet now,
         not damp now, touch dry, line dry, dry still, drier than a bone,
-        washed and dried, washed and dry
+        washed and dried, washed and dry, dry inside, dry on the inside
     """,
     "damp": """
         damp, dampish, moist, wettish, clammy, still not dry, not dry yet, not quite dry, nearly dry,
@@ -487,7 +487,10 @@ PHRASES = {
         has not fully dried, not fully dried, almost dried, nearly dried,
         half dry, half dried, halfway dry, nearly there but damp, bit wet, faintly damp,
         wet in places, wet in patches, wet in spots,
-        damp in places, damp in patches, wet round the edges, wet around the edges, on the damp side, soft wet
+        damp in places, damp in patches, wet round the edges, wet around the edges, on the damp side,
+        soft wet, damp inside, damp on the inside, damp underneath, damp on the lining,
+        damp round the edges, damp around the edges, damp in the lining, damp round the neck,
+        damp around the neck, damp at the neck, damp across the back
     """,
     "wet": """
         wet, rained on, got rained on, wet again, rained in, wet inside, wet underneath, rain got in,
@@ -530,7 +533,8 @@ PHRASES = {
         could wring it out, you could wring it out, could wring it, can wring it out, wring it out,
         ringing wet, wring wet, drenched wet, soaked and dripping,
         soaked and heavy, weighs a ton wet, super soaked, drownded, saturated with rain,
-        very very wet, much wet, too much wet, extremely wet, so so wet
+        very very wet, much wet, too much wet, extremely wet, so so wet, soaked inside,
+        soaked on the inside, soaked underneath, sopping inside, soaking inside, soaking underneath
     """,
     "state washing": """
         in the wash, in the washing machine, being washed, at the laundry, at the cleaners, in the
@@ -982,7 +986,9 @@ PHRASES = {
     "spare": """
         spare, spares, loaner, yard spare, barn spare, spare one, loaner rug, yard's spare
     """,
-    "one": "one, ones",
+    "one": """
+        one, ones, un, uns, yin, yins, wan
+    """,
     "colour": """
         blue, red, green, grey, gray, black, white, brown, purple, pink, navy, orange, yellow, teal,
         turquoise, burgundy, maroon, camo, gold, silver, plaid, checked, striped, tartan, stripy, dark blue,
@@ -1554,9 +1560,9 @@ PHRASES = {
         set for tonight, ready for the night, ready for bed, tucked up and done,
         donne, checked off, checked off the list, attended to, looked after,
         doing done, is do, is  is ready, are ready, made, did already, already done,
-        done already, done too, been done, been changed, been sorted, been rugged, been blanketed,
-        been seen to, has been changed, has been done, have been sorted, have been changed, i do,
-        i did, i finish, i finished, i have finished, i have changed, i have sorted, i sorted, we did, we finished, just did, just done, just finished,
+        done already, done too, been done, been sorted, been rugged, been blanketed,
+        been seen to, has been done, have been sorted, i finish, i finished, i have finished,
+        i have changed, i have sorted, i sorted, we finished, just done, just finished,
         just sorted, got done, got sorted, got through, knocked out, knocked off, polished off, fettled
     """,
     "everyone": """
@@ -1830,7 +1836,7 @@ PHRASES = {
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my
         last, ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
-        revert that, scrap that, undo that last one, undo the last one, undo my last, my bad, undo my
+        revert that, scrap that, undo that last one, undo the last one, undo my last, undo my
         last message, forget my last, forget my last message, forget my last
         one, ignore the last one, ignore the last message, ignore last, ignore last message, delete my
         last, delete my last message, delete last, delete the last one, remove that, remove my last,
@@ -1845,35 +1851,149 @@ PHRASES = {
         hit the wrong button, wrong one, typed the wrong one, that was the wrong one,
         that was the wrong horse, undo what i said, take that one back, scrap that last one,
         scrap that last, ignore what i just said, ignore what i said, forget what i said,
-        forget what i just said, cancel what i said
+        forget what i just said, cancel what i said, wrong hoss, wrong pony, wrong un, wrong mare,
+        wrong gelding, wrong rug, wrong blanket, wrong name, wrong animal, ignore me,
+        ignore last msg, delete last msg, undo last msg, undo last message, undo the last message,
+        undo my last msg, undo previous, undo the previous, undo my previous,
+        undo my previous message, undo the above, undo above, oops ignore, oops undo,
+        ignore that sorry, ignore that please, please ignore, please ignore that,
+        please ignore that last one, please ignore my last, please ignore my last message,
+        please ignore last message, please disregard, please disregard that, kindly ignore,
+        kindly ignore that, whoops wrong horse, whoops wrong one, whoops undo, whoops ignore that,
+        oops wrong pony, i made a mistake, made a mistake, my mistake sorry, that is not right,
+        that  that is incorrect, that was incorrect, that was a mistake sorry,
+        take back that, take back what i said, take back what i just said, take that last one back,
+        i take that back, i take it back, did not mean that, did not mean to send that,
+        did not mean to say that, i did not mean that, disregard last, disregard my last message,
+        disregard my last msg, disregard last message, disregard last msg, disregard the last,
+        disregard the last one, disregard the last message, disregard the above, disregard previous,
+        disregard what i said, disregard what i just said, strike that last one, strike the last one,
+        strike the last, strike that from the record, forget i said that, forget i said anything,
+        forget the last one, forget the last message, forget what i wrote, forget what i put,
+        ignore everything i just said, ignore previous, ignore my previous,
+        ignore my previous message, ignore previous message, ignore the above, ignore above,
+        ignore that last message, ignore that last msg, ignore that last, ignore that message,
+        ignore what i put, ignore what i just put, ignore what i wrote, ignore what i just wrote,
+        ignore what i typed, ignore what i just typed, ignore what i sent, ignore what i just sent,
+        ignore that last un, ignore my last one, reverse that last one, reverse the last one,
+        reverse last, revoke that, revoke last, revoke my last, roll that back, roll back that,
+        roll back, unsay that, unsend that, nix that, nix the last one, nix my last, belay that,
+        belay my last, as you were, void that, void my last, void the last one, wipe that,
+        wipe my last, wipe the last one, erase that, erase my last, erase the last one, rub that out,
+        rub out my last, cross that out, get rid of that last one, get rid of my last,
+        get rid of the last one, withdraw that, i withdraw that, withdraw my last,
+        scratch that last un, scrap that last un, bin that last un, bin that last one,
+        scratch my last one, scratch my last message, scratch the last one, scratch the last,
+        scratch that one, no scratch that, no ignore that, no undo that, remove my last message,
+        remove my last one, remove the last one, remove last, remove the last message,
+        remove last message, take off my last message, delete that one, delete that last one,
+        delete that message, delete my last msg, delete previous, delete the last message,
+        delete last message, delete what i said, delete what i wrote, cancel my last message,
+        cancel my last one, cancel that last one, cancel last message, cancel the last message,
+        cancel previous, cancel that one, correct that, wrong chat undo, cancel it, delete it,
+        erase it, nevermind that, never mind that, never mind that last one, never mind my last,
+        never mind the last one, never mind what i said, sent by mistake, sent in
+        sent by accident, that was in error, sent that by mistake, that was sent by mistake,
+        posted by mistake, posted in error, fat fingers, fat fingered that, fat thumbs, typo ignore,
+        typo ignore that, mistype, mistyped, mis typed that, i put wrong horse,
+        i put the wrong horse, put the wrong horse, i wrote wrong horse, i wrote the wrong horse,
+        i said the wrong horse, i said wrong, i say wrong, i wrote wrong, i write wrong,
+        i make mistake, i made mistake, my error, my fault wrong horse, error, was mistake,
+        it was mistake, it was a mistake, was a mistake, is mistake, is wrong
     """,
-    "no": "no, nope, wrong, sorry, oops, correction, nah, not",
-    "i mean": "i meant, i mean, meant, rather, actually, make that",
-    "yes": "yes, yep, yeah, yup, correct, right, exactly, that one",
+    "no": """
+        no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
+        oopsy, wait no, no wait, erm no, er no, nope sorry,
+        no sorry, sorry no, oh no wait, ach no, och no
+    """,
+    "i mean": """
+        i meant, i mean, meant, rather, actually, make that, i ment, should say, should read,
+        should have said, should have been, should have read, that should be, that should have been,
+        that should say, that should read, that is meant to be, that was meant to be, meant to be,
+        meant to say, i meant to say, i mean to say, i want to say, i wanted to say, or rather,
+        make it, correct is, correction, correct to
+    """,
+    "yes": """
+        yes, yep, yeah, yup, correct, right, exactly, that one, aye, ay, yea, yh, yas, yess, yeh,
+        yeah that one, yes that one, yes please, yes that is right, yes correct, thats right, that is right, spot on, bang on, affirmative, indeed, sure is, correct that one, that is the one, thats the one, ok yes, oh yes, ooh yes, yessir,
+        yes sir, for sure, 👍, 👍🏻, 👍🏼, 👍🏽
+    """,
     "neither": """
-        neither, none, none of them, nobody, no one, cancel, never mind, nevermind, neither of them, forget it
+        neither, none, none of them, nobody, no one, cancel, never mind, nevermind, neither of them,
+        forget it, none of those, none of these, none of the above, not any of them,
+        not any of those, not either, not either of them, neither one, neither of those,
+        neither of these, not one of those, not one of them, no not them, no to both, skip it,
+        skip, drop it, ignore, never you mind, no matter, does not matter, forget about it,
+        no neither, another horse, another one, a different one,
+        different horse, something else
     """,
-    "first": "first, the first, first one, 1st, one, number one",
-    "second": "second, the second, second one, 2nd, two, number two",
-    "third": "third, the third, third one, 3rd, three, number three",
+    "first": """
+        first, the first, first one, 1st, one, number one, the first one, the 1st, 1st one, number 1,
+        no 1, option one, option 1, option  former, the former, a, top one, the top one
+    """,
+    "second": """
+        second, the second, second one, 2nd, two, number two, the second one, the 2nd, 2nd one,
+        number 2, no 2, option two, option 2, option b, latter, the latter, the other, the other one,
+        bottom one
+    """,
+    "third": """
+        third, the third, third one, 3rd, three, number three, the third one, the 3rd, 3rd one,
+        number 3, no 3, option three, option 3, option c, last one, the last one, the last
+    """,
     "not": """
         not, no, never, do not, does not, did not, no longer, nor, neither, none, isnt, arent, wasnt,
-        without any, isn, no more, nothing like, hardly, by no means
+        without any, isn, no more, nothing like, hardly, by no means, didnae, isnae, wasnae, hasnae,
+        havenae, disnae, nae, nay, no way, not at all, not one bit, not a bit, not in the least,
+        not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
+        never once, no signs of, no sign of any, without any sign of, without a, rarely ever
     """,
     "stopped": """
-        stopped, quit, no longer, not any more, no more, ceased, stop, stopping
+        stopped, quit, no longer, not any more, no more, ceased, stop, stopping, has stopped,
+        have stopped, finally stopped, has quit, have quit, ceased to, left off, given over,
+        gave over, gone off, it's over, over now, it has passed, quit
     """,
-    "not any more": "anymore, any more, any longer, now",
-    "nearly": "nearly, almost, mostly, not quite, halfway, half, not fully, not completely, not yet, barely",
+    "not any more": """
+        anymore, any more, any longer, now, anymore now, any more now, no more, these days,
+        at all now, now thankfully, any longer now
+    """,
+    "nearly": """
+        nearly, almost, mostly, not quite, halfway, half, not fully, not completely, not yet, barely,
+        about, near enough, near, just about, more or less, virtually, practically, close to,
+        getting, part, partly, partially, semi, not all the way, not totally, not entirely,
+        not properly, not really, hardly, scarcely, three quarters, 90%, 90 percent, 80%
+    """,
     "a little": """
         a bit, a little, a little bit, bit, slightly, a touch, a tad, little, somewhat, a wee bit, kind of,
-        kinda, sort of
+        kinda, sort of, a smidge, a smidgen, a mite, a hint, a hint of, a trace, a trace of, a shade,
+        a fraction, a wee tad, wee bit, tiny bit, a tiny bit, a teeny bit, teeny bit, teensy bit,
+        a teensy bit, just a bit, just a touch, just a little, only a bit, only a little,
+        only slightly, a bit of, a little too, mildly, faintly, lightly, fairly, vaguely, bit of,
+        ever so slightly, a wee, little bit, some, marginally, barely
     """,
     "very": """
         very, really, so, super, quite, pretty, totally, completely, absolutely, extremely, properly,
         well, rather, all, thoroughly, fairly, dead, seriously, proper, awfully, v, vv, super duper,
         mega, crazy, ridiculously, incredibly, terribly, horribly, really really, very very, way, far,
-        ever so, awful, perfectly, nicely, lovely and, bloody, flipping, freaking, really quite
+        ever so, awful, perfectly, nicely, lovely and, bloody, flipping, freaking, really quite,
+        reyt, reet, right proper, right, gey, fair, hell of, helluva, one hell of a, damn, damned,
+        goddamn, darn, darned, dang, plumb, plain, downright, real, real good and, good and, mighty,
+        powerful, awful well, hella, wicked, stupid, stupidly, insanely, massively, hugely, majorly,
+        uber, ultra, extra, proper good and, utterly, entirely, well and truly, truly, truely,
+        deeply, heavily, drastically, violently, uncontrollably, like mad, like crazy, like anything,
+        like billyo, like billy o, like nobodys business, like nobody's business, like the clappers,
+        like a good un, like a good one, like a pig, like a trooper, like hell, like fuck,
+        like no tomorrow, as hell, as anything, as fuck, as all hell, as all get out, as they come,
+        as can be, as you like, af, fucking, fuckin, feckin, fecking, bleeding, bleedin, blooming,
+        bloomin, blummin, flippin, frigging, friggin, freakin, effing, ruddy, bastard, beyond,
+        more than, much more, even more, quite a bit, quite a lot, a lot, a whole lot, loads, lots,
+        tons, a ton, a fair bit, a good bit, a good deal, a great deal, something awful,
+        something rotten, something terrible, something shocking, something fierce, to death,
+        to bits, to the max, big time, bigtime, all of a sudden, sooo, soo, tooo, too much, too,
+        overly, worryingly, alarmingly, scarily, surprisingly, shockingly, unbelievably, weirdly,
+        oddly, strangely, noticeably, obviously, plainly, distinctly, decidedly, positively,
+        genuinely, honestly, literally, basically, properly and truly, badly, gravely, such a, how,
+        quite so, not half, dripping with, is not half, are not half, was not half, and then some,
+        you would not believe, fit to bust, fit to burst, to beat the band, right old, a right
     """,
     "if": "if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else, so that",
     "when": """
@@ -1910,7 +2030,10 @@ PHRASES = {
         dream, dreamed, dreamt, poor people, movie, song, book, photo, picture, pic, video, on
         facebook, on instagram, on tiktok, on tv, on the telly, in that photo, in the photo, in this
         photo, in the picture, in the pic, on whatsapp, feels the heat, feels the cold, gets cold,
-        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh, lol, lmao
+        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh, lol,
+        lmao, in january, in february, in march, in april, in may, in june, in july, in august,
+        in september, in october, in november, in december, in summer, in winter, in spring,
+        in autumn, in the fall
     """,
     "bare weather": """
         misty, sunny, frosty, snowy, windy, foggy, cloudy, stormy, breezy, rainy, dusty, muddy, storm, cloud,
@@ -2122,7 +2245,7 @@ PHRASES = {
         just, doing, getting on, feeling, faring, really, also, still, again, already, now, here,
         there, up, back, down, to, even, right, only, quite, well, both, all, together, of, some,
         signs of, sign of, to be, definitely, clearly, certainly, obviously, indeed, actually, yes,
-        yep, yeah, yup, too, as well, like, over, out, in, at, with, this, that, each, either,
+        yep, yeah, yup, too, as well, over, out, in, at, with, this, that, each, either,
         suddenly, properly, completely, fully, finally, currently, apparently, sadly, unfortunately,
         luckily, especially, particularly, patches of, lots of, loads of, off, full of, the whole,
         whole, entire, has been, had been, more, most, at all, much, anything, sure, btw, o, tho,
@@ -2130,7 +2253,7 @@ PHRASES = {
         better, not better, no worse, better off, worse, at last, once more, bit, a wee, wee, umm,
         erm, em, four, five, six, seven, eight, nine, ten, eleven, twelve, nonetheless, anyway, as
         usual, nicely, overall, generally speaking, for sure, touch, to me, all over, unders, there
-        is, there are, poor lad, poor girl, poor boy, poor mare, poor sod, bless her, bless him,
+        is, there are, poor  poor girl, poor boy, poor mare, poor sod, bless her, bless him,
         underneath everything, leaking, leaks, is leaking, leaked, panting, puffing, blowing a bit,
         all about, hung up, hanging up, hung, hanging, needs help, need help, needs looking at, needs
         seeing to, needs the vet, need the vet, needs a vet, needs some help, needs you, here please,
@@ -2140,7 +2263,58 @@ PHRASES = {
         wants seeing to, wants looking at, home, going home, going home now, going home for,
         heading home for, off home for, going in for tea, going in for my tea, for my tea,
         for a brew, lightly, gently, briefly, quickly, good n, a tad, a smidge, a smidgen, a mite,
-        a hair, ever so slightly, ever so
+        a hair, ever so slightly, ever so, fach, bach, lad, butt,
+        well and, even now, by now, as well now, over here, over there, out here, out there,
+        out back, out front, in here, in there, down here, up here, up there, down there, by there,
+        by here, yonder, over yonder, down yonder, up top, down the bottom, at the bottom,
+        at the top, by the gate, at the gate, at the fence, by the fence, by the trees,
+        under the trees, in the corner, in the far corner, at the far end, at the back, at the front,
+        next to, next door to, beside, alongside, opposite, near, right near, over by,
+        over at, down by, out by, up by, ended up, ended up with, yet again, all of them,
+        the lot of them, the pair of them, poor thing, poor things, poor wee thing, poor wee man,
+        poor wee soul, poor soul, poor old thing, poor old boy, poor old girl, poor old man,
+        poor old lad, poor old lass, poor old soul, poor lamb, poor love, poor baby, poor guy,
+        poor fella, poor beast, poor bugger, poor bastard, poor lass, poor little thing,
+        poor little man, poor little mite, poor mite, poor creature, poor devil, poor old dear,
+        bless his heart, bless her heart, bless his wee heart, bless her wee heart,
+        bless his cotton socks, bless her cotton socks, bless his soul, bless her soul,
+        bless their hearts, bless their cotton socks, bless the old boy, god love it, the poor thing,
+        the poor lad, the poor lass, the poor boy, the poor girl, the old dear, the wee dote, dote,
+        silly boy, silly girl, silly mare, silly sod, silly old, daft sod, daft mare, daft lad,
+        the muppet, the numpty, the eejit, eejit, the dope, the plonker, the wally, the doofus,
+        the goof, the goober, the monster, the beast, the little sod, the little bugger,
+        the wee bugger, the wee monkey, cheeky sod, my angel, my darling, my beauty, bloody horse,
+        stupid horse, damn horse, darn horse, typical, of course, naturally, needless to say,
+        no surprise, no surprise there, surprise surprise, lo and behold, would you believe it,
+        would you believe, believe it or not, you will not believe, you would not credit it,
+        can not believe how, can not believe, could not believe how, could not believe,
+        unlike yesterday, like yesterday, same as yesterday, just like yesterday, unlike last night,
+        same as last night, like last night, unlike the others, same as before, same as ever,
+        same as always, same old, same as usual, as per usual, as per, as ever, as always,
+        just as expected, do not know why, do not know how, no idea why, no idea how, no clue why,
+        no clue how, not sure why, not sure how, god knows how, god knows why, goodness knows how,
+        goodness knows why, heaven knows how, heaven knows why, heaven knows, lord knows how,
+        lord knows why, who knows how, who knows why, dunno why, dunno how, for some reason,
+        for no reason, for whatever reason, somehow, can not tell why, can not think why,
+        god only knows how, god only knows why, lord only knows, beats me, beats me why,
+        beats me how, if you please, if you can believe it, if you can believe, if that makes sense,
+        if anything, so she is, so he is, so they are, so it is, so i am, at all at all, to be sure,
+        so to speak, as it were, if i may, nobody else was here, nobody else here, nobody else about,
+        no one else here, no one else was here, nobody else around, no one else around,
+        no one else about, nobody else on, that is all, that is all for now, that is it,
+        that is it for now, for the minute, for the present, up till now, up to now, till now,
+        until now, as yet, thus far, to date, could do with another hour, could do with a bit longer,
+        could do with longer, could do with more time, could do with another night,
+        could do with another day, needs another hour, needs another night, needs another day,
+        needs longer, needs a bit longer, needs more time, needs a few more hours,
+        give it another hour, give it another day, hung on, hung by, hung it,
+        hanging over, hanging in, draped over, slung over, left over, on the rail, on the rack,
+        on the fence, on the gate, on the line, on the hook, on the door, on its hook, on her door,
+        on his door, on the radiator, on the boiler, by the boiler, by the heater, by the stove,
+        near the heater, next to the heater, in the boiler room, in the tack room,
+        in the drying room, in the rug room, in the feed room, up to dry, hung up to dry,
+        hanging up to dry, hung to dry, hanging to dry, hung out to dry, hang it up, hung it up,
+        hung them up
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -2328,7 +2502,7 @@ PHRASES = {
         tell the bot, tell haybell, attention haybell, for haybell, for the bot, note for the bot,
         note for haybell, note to bot, note to haybell, going home for my tea, off home for my tea,
         going in for tea, going in now, off for a brew, off for my tea, away for my tea,
-        time for a brew, time for tea, kettle on, kettle is on, time for bed, bedtime
+        time for a brew, time for tea, kettle on, kettle is on, time for bed, bedtime, explain, tell me, tell us
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -2488,7 +2662,16 @@ PHRASES = {
         meant to, supposed to wear, meant to wear, supposed to be in, meant to be in,
         supposed to have on, meant to have on
     """,
-    "ask ready": "when will, ready, when is, when does, when can, how long until, dry by, how long till",
+    "ask ready": """
+        when will, ready, when is, when does, when can, how long until, dry by, how long till,
+        tell me when, can you tell me when, could you tell me when, please tell me when,
+        do you know when, any idea when, any clue when, what time will, what time is, how soon will,
+        how soon is, how soon can, how long before, how long will, how long does, how long is,
+        how long for, how long more, how much longer, how many hours until, how many hours till,
+        how many more hours, when might, when could, when would, when are, when do, by when,
+        be ready, ready yet, when ready, when dry, dry when, how long to dry, will be ready,
+        will be dry, going to be dry, gonna be dry, what time
+    """,
     "sky": """
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,
         frosty, freeze, freezing, ice, icy, wind, windy, gusts, gusty, storm, storms, stormy, cold,
@@ -2501,7 +2684,19 @@ PHRASES = {
         over the weekend, the weekend, next week, this week, in the morning, by morning, tomorrow morning,
         tomorrow night, the next few days, the rest of the day, today, coming
     """,
-    "a horse": "horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses",
+    "a horse": """
+        horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses,
+        hoss, hosses, nag, neddy, the cob, the grey mare, the bay mare,
+        the bay gelding, the chestnut mare, the chestnut gelding, the black mare, the black pony,
+        the grey pony, the bay pony, the little pony, the old mare, the old gelding, the old boy,
+        the old girl, the piebald, the skewbald, piebald, skewbald, palomino, roan, cremello,
+        appaloosa, tobiano, thoroughbred, tb, warmblood, shetland, shettie, shetty, welshie,
+        connemara, clydesdale, shire, mule, miniature, yearling, youngster,
+        two year old, three year old, four year old, baby horse, someone's horse, somebody's horse,
+        someones horse, somebodys horse, one of the ponies, one of the mares, one of the geldings,
+        one of the neds, one of ours, one of em, one of the herd, one of the new ones,
+        a horse, some horse, the new horse, the new pony, the new mare, the new gelding
+    """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
     "only": "only, just, nowt but, nothing but",

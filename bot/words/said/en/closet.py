@@ -26,6 +26,7 @@ CLOSET = {
     "closet cold": "cold",
     "closet warm": "too warm",
     "closet rubbed": "rub",
+    "closet leaking": "Soaked through when last wet, reproof: {pieces}.",
     "closet never": "Never worn in these weeks: {pieces}.",
     "closet all worn": "Everything was worn.",
     "closet more": "and {count} more",

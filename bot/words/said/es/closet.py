@@ -26,6 +26,7 @@ CLOSET = {
     "closet cold": "frío",
     "closet warm": "calor",
     "closet rubbed": "rozadura",
+    "closet leaking": "Caladas la última vez, hay que impermeabilizar: {pieces}.",
     "closet never": "Nunca usadas en estas semanas: {pieces}.",
     "closet all worn": "Todo se usó.",
     "closet more": "y {count} más",

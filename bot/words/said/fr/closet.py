@@ -26,6 +26,7 @@ CLOSET = {
     "closet cold": "froid",
     "closet warm": "chaud",
     "closet rubbed": "frottement",
+    "closet leaking": "Trempées la dernière fois, à réimperméabiliser : {pieces}.",
     "closet never": "Jamais mises pendant ces semaines : {pieces}.",
     "closet all worn": "Tout a servi.",
     "closet more": "et {count} de plus",
