@@ -32,7 +32,7 @@ class Closet:
 
     coldest_c, warmest_c: air of these hours. worn: garment → rounds. reports: garment ("" is bare) → "cold", "warm" or
     "rubbed" → how often so reported in it. never_worn: at no round. out: garment → why it is out of service now.
-    advice: None where the record is too short.
+    leaking: said soaked, and not since that they are in service again. advice: None where the record is too short.
     """
 
     barn: str
@@ -46,6 +46,7 @@ class Closet:
     reports: Mapping[str, Mapping[str, int]] = field(default_factory=dict)
     never_worn: tuple[str, ...] = ()
     out: Mapping[str, str] = field(default_factory=dict)
+    leaking: tuple[str, ...] = ()
     advice: Wardrobe | None = None
 
     def as_json(self) -> dict[str, Any]:
@@ -62,6 +63,7 @@ class Closet:
             "rounds_worn": dict(self.worn),
             "reports": {garment or "bare": dict(seen) for garment, seen in self.reports.items()},
             "never_worn": list(self.never_worn),
+            "leaking": list(self.leaking),
             "missed": [a.as_json() for a in told.missed] if told else None,
             "advice": [a.as_json() for a in told.advice] if told else None,
             "cold_hours_left": round(told.cold_h, 1) if told else None,
@@ -92,6 +94,7 @@ def look_back(barn: Barn, entries: Sequence[Entry], sheets: Iterable[str], now: 
         reports=reports,
         never_worn=_never_worn(barn, worn.keys() | reports.keys() | missed, found.lately, now),
         out={g: now.state for g, now in found.state.garments.items() if now.state in OUT_OF_SERVICE},
+        leaking=tuple(g.id for g in barn.garments if g.waterproof and g.id in found.state.soaked_through),
         advice=told,
     )
 
@@ -110,15 +113,18 @@ def _known(found: Past) -> tuple[float, "np.ndarray[tuple[int], np.dtype[np.floa
 
 
 def _reports(entries: Iterable[Entry], state: State) -> dict[str, dict[str, int]]:
-    """How often horses were reported cold, too warm or rubbed in each garment; what work explains is left out."""
+    """How often horses were reported cold, too warm or rubbed in each garment; sweat that work explains is left out."""
     explained = {number for now in state.horses.values() for number in now.explained}
     found: dict[str, Counter[str]] = {}
     for entry in entries:
         event = entry.event
-        if not isinstance(event, Seen) or event.wore is None or event.sign not in FELT or entry.number in explained:
+        if not isinstance(event, Seen) or event.wore is None or event.sign not in FELT:
+            continue
+        felt = FELT[event.sign]
+        if felt == "warm" and entry.number in explained:
             continue
         for garment in event.wore or (BARE,):
-            found.setdefault(garment, Counter())[FELT[event.sign]] += 1
+            found.setdefault(garment, Counter())[felt] += 1
     return {garment: dict(seen) for garment, seen in found.items()}
 
 

@@ -29,12 +29,13 @@ def told(closet: Closet, tongue: Voice, horse: str | None = None) -> str:
     missed = [_missed(a, tongue) for a in _of(horse, advice.missed)]
     own = {g.id for g in tongue.barn.garments if horse is None or g.horse == horse}
     seen = [_seen(g, by, tongue) for g, by in _most_seen(closet.reports) if g in own or (g == BARE and horse is None)]
-    never = [g for g in closet.never_worn if g in own]
+    never, leaking = ([g for g in pieces if g in own] for pieces in (closet.never_worn, closet.leaking))
     return lay_out(
         _head(closet, tongue),
         *(_list("closet first", first, tongue) if first else [tongue.say("closet nothing")]),
         *_list("closet missed head", missed, tongue),
         *_list("closet seen head", seen, tongue),
+        tongue.say("closet leaking", pieces=_row(closet, leaking, tongue)) if leaking else None,
         tongue.say("closet never", pieces=_row(closet, never, tongue)) if never else tongue.say("closet all worn"),
         tongue.say("closet honest"),
         tongue.say("guide"),

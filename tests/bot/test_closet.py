@@ -16,6 +16,7 @@ from bot.ledger import Ledger
 from bot.lookback import beside
 from bot.message import Outgoing
 from bot.season.closet import NEEDED_DAYS, Closet, look_back
+from bot.season.closet_told import told
 from bot.season.past import ELSEWHERE, past
 from bot.store import Store, data_path
 from bot.voice import voice
@@ -181,8 +182,6 @@ def test_it_says_how_many_days_it_rests_on(closet: Closet):
 
 def test_with_too_little_on_record_it_advises_nothing_and_says_how_much_it_needs(lived: Lived):
     """Two weeks have shown neither the weather nor the barn's habits."""
-    from bot.season.closet_told import told
-
     short = lived.look(weeks=2)
     assert short.days < NEEDED_DAYS
     assert short.advice is None
@@ -262,12 +261,26 @@ def test_a_sheet_that_lets_the_rain_through_is_to_be_reproofed(lived: Lived):
     """In three weeks of mild rain; one that is sound is not."""
     mild = november()
     wet = replace(mild, temperature_c=mild.temperature_c + 9, rain_mm=mild.rain_mm * 0 + 0.6)
-    leaking = unattended(lived.group.barn, "Juniper sheet soaked", "Juniper sheet dry", hours=wet).advice
-    sound = unattended(lived.group.barn, hours=wet).advice
-    assert leaking is not None
-    assert sound is not None
-    assert ("reproof", "juniper-sheet") in {(a.do, a.garment) for a in leaking.advice}
-    assert "reproof" not in {a.do for a in sound.advice}
+    leaking = unattended(lived.group.barn, "Juniper sheet soaked", "Juniper sheet dry", hours=wet)
+    sound = unattended(lived.group.barn, hours=wet)
+    assert leaking.advice is not None
+    assert sound.advice is not None
+    assert ("reproof", "juniper-sheet") in {(a.do, a.garment) for a in leaking.advice.advice}
+    assert "reproof" not in {a.do for a in sound.advice.advice}
+    assert (leaking.leaking, sound.leaking) == (("juniper-sheet",), ())
+    assert "reproof: Juniper's rain sheet." in told(leaking, voice(lived.group.barn, "en", "us"))
+
+
+def test_a_piece_is_not_missed_while_a_like_one_hangs_dry(lived: Lived):
+    """One of two sheets torn: the other did, and a third is not advised."""
+    barn = lived.group.barn
+    twin = barn.garment("juniper-sheet").model_copy(update={"id": "a-second-sheet", "also": ("twin",)})
+    two = barn.model_copy(update={"garments": (*barn.garments, twin)})
+    found = unattended(two, "Juniper's twin torn")
+    assert found.out == {"a-second-sheet": "torn"}
+    assert found.advice is not None
+    assert found.advice.missed == ()
+    assert "sheet" not in {a.kind for a in found.advice.advice}
 
 
 # --- in the group
