@@ -275,7 +275,8 @@ def test_a_piece_is_not_missed_while_a_like_one_hangs_dry(lived: Lived):
     """One of two sheets torn: the other did, and a third is not advised."""
     barn = lived.group.barn
     twin = barn.garment("juniper-sheet").model_copy(update={"id": "a-second-sheet", "also": ("twin",)})
-    two = barn.model_copy(update={"garments": (*barn.garments, twin)})
+    juniper = barn.horse("Juniper").model_copy(update={"wearing": (twin.id,)})
+    two = barn.model_copy(update={"horses": (juniper, *barn.horses[1:]), "garments": (*barn.garments, twin)})
     found = unattended(two, "Juniper's twin torn")
     assert found.out == {"a-second-sheet": "torn"}
     assert found.advice is not None
