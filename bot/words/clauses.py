@@ -110,6 +110,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "when"
     if item.mark and item.text in PAUSES:
         return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+    if item.has("but") and item.has("link") and current and current[-1].has("guess"):
+        return None  # "creía que Tormenta estaba sudada"
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current and not adds else None

@@ -232,9 +232,10 @@ def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
     bare = roster.nouns if kindless else frozenset[str]()
     return frozenset(
-        i.text
+        word
         for i in run
         if i.has("colour") or i.text in bare or (i.text in roster.words and not i.means and i.number is None)
+        for word in i.text.split()
     )
 
 

@@ -344,7 +344,7 @@ PHRASES = {
         todo bien, fenomenal, mejor, mucho mejor, está mejor, ya está mejor, sin novedad, sin problemas,
         estupend|o|a|os|as, genial, perfectamente, en orden, todo en orden, bien bien, divinamente,
         buen|o|a de temperatura, de lujo, de cine, de fábula, de perlas, de diez, de 10, de vicio, de lo mejor,
-        chachi, guay, guai, fetén, chévere, bacano, bacan, joya, joyita, impecable|s, impeque, bárbar|o|a,
+        chachi, guay, guai, fetén, chévere, bacano, bacan, joyita, impecable|s, impeque, bárbar|o|a,
         espectacular, maravillos|o|a, fantástic|o|a|os|as, bien también, bien los dos, bien las dos, bien todos,
         bien todas, estupendamente, fenomenalmente, maravillosamente, requetebién, requete bien, súper bien,
         superbién, re bien, rebién, muy muy bien, muy requetebién, mejorcit|o|a, muchísimo mejor,
@@ -1147,18 +1147,16 @@ PHRASES = {
         que estén, que quede, que la dejéis, que lo dejéis, que los dejéis, que la dejen, que lo dejen,
         que los dejen, que la tengáis, que lo tengáis, que la tengan, que lo tengan, preferimos, prefiero que,
         preferiría, preferiría que, quiero que, quiero a, queremos que, ha de ir, debe ir, tiene que estar,
-        tienen que ir, va siempre, irá, irá siempre, irá a partir de ahora, va a ir, a partir de ahora va,
-        desde ahora va, desde hoy va, a partir de hoy va, de ahora en adelante va, a partir de ahora irá,
-        mejor dejadl|a|o, mejor dejarl|a|o, tenedla, tenedlo, téngala, ténganla, téngalo, ténganlo, llevadla,
-        llevadlo, pasa a ir
+        tienen que ir, irá, irá a partir de ahora, a partir de ahora va, desde ahora va, desde hoy va,
+        a partir de hoy va, de ahora en adelante va, a partir de ahora irá, mejor dejadl|a|o, mejor dejarl|a|o,
+        tenedla, tenedlo, téngala, ténganla, téngalo, ténganlo, llevadla, llevadlo, pasa a ir
     """,
     "please": """
         por favor, porfa, a partir de ahora, de ahora en adelante, a partir de hoy, desde hoy, desde ahora,
         de hoy en adelante, de aquí en adelante, a partir de mañana, a partir de ya, en lo sucesivo,
         hasta nuevo aviso, hasta nueva orden, hasta que diga lo contrario, hasta que yo diga, hasta que avise,
         por fa, porfis, porfi, por favorcito, xfa, xfavor, x favor, pf, plis, plisss, pls, si podéis, si pueden,
-        os lo pido, se los pido, os pido, lo pido por favor, siempre, este invierno, todo el invierno,
-        de momento
+        os lo pido, se los pido, os pido, lo pido por favor
     """,
     "do not rug": """
         no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta,
@@ -1223,10 +1221,9 @@ PHRASES = {
         puede volver a ir tapad|o|a, ya podéis taparl|o|a, ya podéis taparl|o|a otra vez,
         podéis taparl|o|a otra vez, podéis volver a taparl|o|a, podéis volver a tapar a,
         podéis tapar otra vez a, ya podéis tapar a, ya podéis volver a tapar a, ya podéis abrigarl|o|a,
-        podéis abrigar a, ya pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a,
-        pueden volver a taparl|o|a, ya pueden abrigar a, ya pueden ponerle manta, ya pueden ponerle manta a,
-        ya pueden ponerle cobija a, podéis ponerle manta otra vez a, podéis ponerle manta a,
-        podéis volver a ponerle manta a, podéis volver a poner manta a, podéis poner manta a,
+        ya pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a, pueden volver a taparl|o|a,
+        ya pueden abrigar a, ya pueden ponerle manta, ya pueden ponerle manta a, ya pueden ponerle cobija a,
+        podéis ponerle manta otra vez a, podéis volver a ponerle manta a, podéis volver a poner manta a,
         podéis poner manta otra vez a, ya podéis poner manta a, ya podéis volver a poner manta a,
         ya podéis volver a ponerle manta, ya podéis ponerle manta a, ya podéis ponerle manta otra vez,
         ya podéis ponerle mantas, podéis ponerle mantas otra vez, ya podéis ponerle la manta,
@@ -1237,21 +1234,20 @@ PHRASES = {
         ya se le puede volver a poner manta, se le puede volver a tapar, ya se puede tapar a,
         se puede volver a tapar a, se puede tapar otra vez a, ya se puede abrigar a, ya puede usar manta,
         ya puede llevar mantas, ya puede llevar manta otra vez, ya puede llevar ropa,
-        puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que lleve manta ya,
-        que lleve manta, que use manta otra vez, quiero que lleve manta, quiero que vuelva a llevar manta,
-        quiero que lleve manta otra vez, quiero que lleve mantas otra vez, vuelve a las mantas,
-        volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a, vuelvan a tapar a, volved a ponerle manta,
-        volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a ponerle manta a, volved a poner manta a,
-        vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta, ya no hace falta que vaya a pelo,
-        ya no tiene que ir sin manta, ya no tiene que ir a pelo, ya no hace falta que esté sin manta,
-        ya no hay que dejarl|o|a sin manta, ya no quiero que vaya sin manta, ya no quiero que vaya a pelo,
-        se acabó lo de ir a pelo, se acabó ir sin manta, se acabó lo de ir sin manta,
-        levanto el veto a las mantas, levantada la prohibición de manta, con manta otra vez,
-        manta otra vez permitida, a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta,
-        desde hoy con manta, tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez,
-        puede ir con manta, puede ir con mantas, puede ir con manta otra vez, ya puede ir con manta,
-        puede volver a ir con manta, ya puede volver a ir con manta, podéis usar manta con,
-        podéis usar mantas con
+        puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que use manta otra vez,
+        quiero que vuelva a llevar manta, quiero que lleve manta otra vez, quiero que lleve mantas otra vez,
+        vuelve a las mantas, volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a, vuelvan a tapar a,
+        volved a ponerle manta, volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a ponerle manta a,
+        volved a poner manta a, vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta,
+        ya no hace falta que vaya a pelo, ya no tiene que ir sin manta, ya no tiene que ir a pelo,
+        ya no hace falta que esté sin manta, ya no hay que dejarl|o|a sin manta,
+        ya no quiero que vaya sin manta, ya no quiero que vaya a pelo, se acabó lo de ir a pelo,
+        se acabó ir sin manta, se acabó lo de ir sin manta, levanto el veto a las mantas,
+        levantada la prohibición de manta, con manta otra vez, manta otra vez permitida,
+        a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta, desde hoy con manta,
+        tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez, puede ir con manta,
+        puede ir con mantas, puede ir con manta otra vez, ya puede ir con manta, puede volver a ir con manta,
+        ya puede volver a ir con manta, podéis usar manta con, podéis usar mantas con
     """,
     "worked": """
         monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
@@ -1306,7 +1302,7 @@ PHRASES = {
         ha hecho trote, hizo galopes, ha hecho galopes, ejercité, ejercité a, ejercitamos, ejercitamos a,
         he ejercitado, he ejercitado a, ejercitad|o|a|os|as, entrené a, entrené con, entrenamos a,
         entrenamos con, he entrenado, he entrenado a, he entrenado con, hemos entrenado, hemos entrenado con,
-        ha entrenado, entrenó, entrenaron, entrenad|o|a|os|as, usé a, moví a, le hice pista, hice pista con,
+        ha entrenado, entrenó, entrenaron, entrenad|o|a|os|as, le hice pista, hice pista con,
         he hecho pista con, hemos hecho pista con, ha hecho un rato de pista, trabajado a la cuerda,
         ha trabajado a la cuerda, trabajó a la cuerda, terminé la clase con, terminó de trabajar,
         ha terminado de trabajar, ha terminado la clase, ha terminado su clase, acabó la clase,
@@ -1314,16 +1310,15 @@ PHRASES = {
         ha vuelto de clase, ha vuelto de paseo, volvió de paseo, volvió de clase, ha vuelto del paseo,
         volvió del paseo, vuelta de paseo, viene de paseo, viene de dar clase, viene de trabajar,
         ha venido de clase, ya ha dado clase, ya dio clase, ya ha hecho clase, ya ha salido de paseo, lungueado,
-        la cuerdeé, paseo hecho, clase hecha, clase dada, trabajo hecho, entreno hecho, corrí a, corrimos a,
-        le eché la silla a
+        la cuerdeé, paseo hecho, clase hecha, clase dada, trabajo hecho, entreno hecho
     """,
     "had": """
         tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado, tuvo ya, tuvo hoy,
         tuvo una, tuvo un, tuvo su, ha tenido una, ha tenido un, ha tenido su, tuvieron una, hizo una, hizo un,
         ha hecho una, ha hecho un, ha hecho su, hicieron, han hecho, dio, ha dado, dieron, han dado, acabó,
         ha acabado, terminaron, han terminado, hice, he hecho, hicimos, hemos hecho, di, he dado, dimos,
-        hemos dado, le di, le he dado, le dimos, le hemos dado, tocó, le tocó, ha tocado, le ha tocado, llevó,
-        ya ha hecho, ya hizo, ya ha tenido, ya tuvo
+        hemos dado, le di, le he dado, le dimos, le hemos dado, le tocó, le ha tocado, ya ha hecho, ya hizo,
+        ya ha tenido, ya tuvo
     """,
     "after": """
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,
@@ -1335,9 +1330,8 @@ PHRASES = {
         ha llegado del, recién salid|o|a de, recién venid|o|a de, recién llegad|o|a de, recién llegad|o|a del,
         recién bajad|o|a de, recién vuelt|o|a de, al terminar, al terminar la, al acabar, al acabar la,
         al salir de, al salir de la, al volver de la, al salir del, al bajar de, nada más terminar,
-        nada más acabar, al final de, al final de la, con el, con la, con tanto, con tanta, de tanto, de tanta,
-        por el, por la, a resultas de, debido a, debido al, por tanto, por haber, de la, después, dsps de,
-        desp de, despues d, culpa de, culpa del, normal después de, normal tras
+        nada más acabar, al final de, al final de la, de tanto, de tanta, a resultas de, debido a, debido al,
+        después, dsps de, desp de, despues d, culpa de, culpa del, normal después de, normal tras
     """,
     "work": """
         clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar,
@@ -1359,56 +1353,248 @@ PHRASES = {
     """,
     "done": """
         list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,
-        cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as,
-        terminé, terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos
-        terminado, he acabado con, he acabado, done, hech|o|a|os|as ya, ya hech|o|a|os|as, he hecho,
-        hemos hecho, hice, hicimos, tapad|o|a|os|as, abrigad|o|a|os|as, list|o|a|os|as ya,
-        despachad|o|a|os|as, solucionad|o|a|os|as, apañad|o|a|os|as, vestid|o|a|os|as
+        cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, hecho ya, arreglad|o|a|os|as, preparad|o|a|os|as, terminé,
+        terminé con, acabé, acabé con, terminamos, he terminado, he terminado con, hemos terminado,
+        he acabado con, he acabado, done, hech|o|a|os|as ya, ya hech|o|a|os|as, he hecho, hemos hecho, hice,
+        hicimos, tapad|o|a|os|as, abrigad|o|a|os|as, list|o|a|os|as ya, despachad|o|a|os|as,
+        solucionad|o|a|os|as, apañad|o|a|os|as, vestid|o|a|os|as, listill|o|a|os|as, listit|o|a|os|as,
+        listísim|o|a|os|as, ya list|o|a|os|as, ya está list|o|a, ya están list|os|as, está list|o|a,
+        están list|os|as, list|o|a|os|as del todo, hechit|o|a|os|as, hech|o|a|os|as del todo, está hech|o|a,
+        están hech|os|as, ya está hech|o|a, ya están hech|os|as, queda hech|o|a, quedan hech|os|as,
+        quedó hech|o|a, quedó list|o|a, quedaron list|os|as, quedaron hech|os|as, queda list|o|a,
+        quedan list|os|as, ha quedado list|o|a, han quedado list|os|as, ha quedado hech|o|a, terminadit|o|a,
+        terminad|o|a|os|as ya, ya terminad|o|a|os|as, acabad|o|a|os|as ya, ya acabad|o|a|os|as,
+        cambiad|o|a|os|as ya, ya cambiad|o|a|os|as, cambiadit|o|a|os|as, arregladit|o|a|os|as,
+        preparad|o|a|os|as ya, apañadit|o|a|os|as, vestidit|o|a|os|as, ya vestid|o|a|os|as, tapadit|o|a|os|as,
+        ya tapad|o|a|os|as, tapad|o|a|os|as ya, ya abrigad|o|a|os|as, abrigadit|o|a|os|as, abrigad|o|a|os|as ya,
+        arropad|o|a|os|as, arropadit|o|a|os|as, enmantad|o|a|os|as, con la ropa puesta, ya están tapad|os|as,
+        ya está tapad|o|a, ya está vestid|o|a, ya está abrigad|o|a, ya están abrigad|os|as,
+        ya están vestid|os|as, ya está cambiad|o|a, ya están cambiad|os|as, ya terminé con, ya terminé,
+        ya acabé con, ya acabé, ya acabamos con, acabamos con, acabamos, hemos acabado con, hemos acabado,
+        ya he terminado con, ya he acabado con, ya hemos terminado con, ya hemos acabado con,
+        he terminado ya con, terminé ya con, terminamos con, hemos terminado con, terminó con, ya hice,
+        ya he hecho, ya hicimos, ya hemos hecho, he hecho ya, lo hice, la hice, los hice, las hice, ya lo hice,
+        ya la hice, ya los hice, ya lo he hecho, ya la he hecho, ya los he hecho, ya las he hecho,
+        lo de siempre hecho, despaché, he despachado, despachamos, ya despaché, despachad|o|a|os|as ya,
+        liquidad|o|a|os|as, finiquitad|o|a|os|as, ventilad|o|a|os|as, completad|o|a|os|as, cumplid|o|a|os|as,
+        tachad|o|a|os|as, resuelt|o|a|os|as, en orden ya, ok y hecho, chequead|o|a|os|as, check, checked,
+        x hecho, oki hecho, atendid|o|a|os|as, avivad|o|a, hechisim|o|a, ya 'stá, yastá, ya stá, ya ta, 🆗, ☑️,
+        ✔️, 💯, done ya, fet, listoo
     """,
     "everyone": """
-        todos, todas, todo, todo el mundo, toditos, todo el mundo
+        todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
+        toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
+        el equipo al completo, cada uno, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
+        toda la tribu, todos y cada uno, todos y todas, toditas
     """,
-    "the rest": "el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás",
-    "all horses": "todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra",
-    "both": "los dos, las dos, ambos, ambas, los tres, las tres",
+    "the rest": """
+        el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
+        los que quedaban, los que faltaban, las que quedaban, las que faltaban, los que quedan, lo que quedaba,
+        lo demás, los restantes, las restantes, el resto de caballos, el resto de los caballos,
+        el resto de la cuadra, el resto de la tropa, todo el resto, los otros caballos, los demás caballos,
+        el resto de ellos, todos los otros, todas las otras, los otros todos, los de siempre
+    """,
+    "all horses": """
+        todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra,
+        todos los bichos, todos los animales, todos los jacos, todas las bestias, todas las yeguas y caballos,
+        toda la yeguada, toda la caballada, la cuadra entera, la cuadra al completo, la cuadra completa,
+        la caballada, los caballos todos, los animales, las yeguas, los bichos, los jacos, cada caballo,
+        todos los equinos, todos los peludos, los peludos, la tropa, la tropa entera, toda la tropa equina
+    """,
+    "both": """
+        los dos, las dos, ambos, ambas, los tres, las tres, los 2, las 2, l@s dos, los dos juntos, ambos dos,
+        los 3, las 3, entrambos, a los dos, a las dos, ellos dos, ellas dos, la pareja
+    """,
     "all": "todos los, todas las, los dos, las dos, ambos, ambas",
-    "except": "menos, excepto, salvo, quitando, a excepción de",
+    "except": """
+        menos, excepto, salvo, quitando, a excepción de, menos a, excepto a, salvo a, quitando a, aparte de,
+        a parte de, quitado, exceptuando, exceptuando a, excluyendo a, con excepción de, con la excepción de,
+        a excepción del, menos el, menos la, salvo el, salvo la, excepto el, excepto la, quitando el,
+        quitando la, todos menos, sin contar, sin contar a, sin contar con, que no sean, que no sea, solo falta,
+        solo me falta, solo queda, solo me queda, falta solo, me falta solo, queda solo, falta nomás,
+        nomás falta, a falta de, a falta del, faltando, solo quedan, solo faltan, nada más falta, menitos,
+        eso sí menos
+    """,
     "all done": """
-        todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están
-        todos, ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están
-        todos, están todos listos, ya están todos listos, todos los caballos listos, todos los
-        caballos están listos, terminado todo, ronda hecha, ronda terminada, ya he terminado con
-        todos, he terminado con todos, todos están listos, todos ✓, todos ✅, ya están todos hechos,
-        hechos todos, listos todos, ya terminé con todos, terminé con todos, acabé con todos, todas
-        están listas, todos tapados, todos los caballos hechos, todos los caballos están hechos, todos
-        abrigados, todas tapadas, ya están todos tapados, todos están tapados, todos vestidos, todos
-        apañados, ronda acabada, ronda de la tarde hecha, ronda de la mañana hecha, ronda de noche
-        hecha, ya acabé con todos, hice todos, he hecho todos, los hice todos, los he hecho todos,
-        todos y cada uno hechos, toda la cuadra hecha, toda la cuadra lista, acabada la ronda,
-        terminada la ronda, terminé la ronda, acabé la ronda, todos despachados, todos ok y listos,
-        todos están hechos, todas están hechas, todas están tapadas, todos están abrigados, todos
-        están vestidos, lista hecha, la lista está hecha, lista terminada
+        todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos,
+        ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos,
+        están todos listos, ya están todos listos, todos los caballos listos, todos los caballos están listos,
+        terminado todo, ronda hecha, ronda terminada, ya he terminado con todos, he terminado con todos,
+        todos están listos, todos ✓, todos ✅, ya están todos hechos, hechos todos, listos todos,
+        ya terminé con todos, terminé con todos, acabé con todos, todas están listas, todos tapados,
+        todos los caballos hechos, todos los caballos están hechos, todos abrigados, todas tapadas,
+        ya están todos tapados, todos están tapados, todos vestidos, todos apañados, ronda acabada,
+        ronda de la tarde hecha, ronda de la mañana hecha, ronda de noche hecha, ya acabé con todos, hice todos,
+        he hecho todos, los hice todos, los he hecho todos, todos y cada uno hechos, toda la cuadra hecha,
+        toda la cuadra lista, acabada la ronda, terminada la ronda, terminé la ronda, acabé la ronda,
+        todos despachados, todos ok y listos, todos están hechos, todas están hechas, todas están tapadas,
+        todos están abrigados, todos están vestidos, lista hecha, la lista está hecha, lista terminada,
+        todo dios hecho, todo dios listo, todo el mundo hecho, todo el mundo listo, todo el mundo tapado,
+        todo el mundo vestido, todo el mundo abrigado, todo el mundo cambiado, todo el mundo está hecho,
+        todo el mundo está listo, está todo el mundo hecho, está todo el mundo listo, está todo el mundo tapado,
+        ya está todo el mundo hecho, ya está todo el mundo listo, ya está todo el mundo tapado,
+        ya está todo el mundo, ya está todo el mundo vestido, están todos hechos, están todas hechas,
+        están todos tapados, están todas tapadas, están todos cambiados, están todos vestidos,
+        están todos abrigados, están ya todos, están ya todos hechos, están ya todos listos,
+        están ya todos tapados, ya están todos tapaditos, ya están todas hechas, ya están todas listas,
+        ya están todas tapadas, ya están todos cambiados, ya están todos vestidos, ya están todos abrigados,
+        ya están todos apañados, ya están todos los caballos, ya están todos los caballos hechos,
+        ya están todos los caballos listos, ya están todos los caballos tapados, todos los caballos tapados,
+        todos los caballos cambiados, todos los caballos vestidos, todos los caballos abrigados,
+        todos los caballos están tapados, todos ya listos, todos listos ya, todos ya hechos, todos hechos ya,
+        todos ya tapados, todos tapados ya, todos ya, ya todos listos, ya todos hechos, ya todos tapados,
+        ya todos, todos tapaditos, todos vestiditos, todos abrigaditos, todos arropados, todos arropaditos,
+        todas arropadas, todos arreglados, todos apañaditos, todos terminados ya, todos acabados,
+        todos preparados, todas preparadas, todas cambiadas, todas vestidas, todas abrigadas, todas terminadas,
+        todos están cambiados, todos están terminados, todos están preparados, todos están arropados,
+        todo hecho ya, ya todo hecho, ya todo listo, todo listo ya, todo hecho por hoy, todo listo por hoy,
+        todo terminado por hoy, todo acabado, todo finiquitado, todo está hecho, todo está listo,
+        está todo hecho, está todo listo, ya está todo hecho, ya está todo listo, ya está todo terminado,
+        todo en orden y todos hechos, todo dios tapado, todo dios vestido, todo cristo tapado,
+        toda la tropa lista, toda la tropa hecha, toda la tropa tapada, toda la tropa vestida, la tropa lista,
+        la tropa hecha, toda la cuadra tapada, toda la cuadra vestida, toda la cuadra abrigada,
+        toda la cuadra está hecha, toda la cuadra está lista, la cuadra hecha, la cuadra lista,
+        la cuadra entera hecha, la cuadra entera lista, cuadra hecha, cuadra lista, cuadra terminada,
+        cuadra completa, cuadra tapada, ronda lista, ronda completa, ronda completada, ronda finiquitada,
+        ronda finalizada, ronda cerrada, ronda cumplida, ronda despachada, ronda ✅, ronda ✓, ronda ok,
+        ronda de noche lista, ronda de la noche hecha, ronda de la noche lista, ronda de la tarde lista,
+        ronda de la mañana lista, ronda de tarde hecha, ronda de mañana hecha, ronda de tarde lista,
+        ronda de mañana lista, la ronda está hecha, la ronda está lista, la ronda ya está hecha,
+        la ronda ya está, la ronda hecha, la ronda lista, la ronda terminada, he terminado la ronda,
+        hemos terminado la ronda, terminamos la ronda, he acabado la ronda, hemos acabado la ronda,
+        acabamos la ronda, he hecho la ronda, he hecho la ronda entera, he hecho toda la ronda, hice la ronda,
+        hice toda la ronda, hemos hecho la ronda, hemos hecho toda la ronda, hicimos la ronda,
+        hicimos toda la ronda, he completado la ronda, completé la ronda, ya hice la ronda,
+        ya he hecho la ronda, ya terminé la ronda, ya acabé la ronda, ronda terminada ya, fin de ronda,
+        fin de la ronda, cerrada la ronda, finalizada la ronda, ya acabamos con todos, ya terminamos con todos,
+        acabamos con todos, terminamos con todos, hemos acabado con todos, hemos terminado con todos,
+        he acabado con todos, ya he acabado con todos, ya hemos terminado con todos, ya hemos acabado con todos,
+        terminé todos, acabé todos, hicimos todos, hemos hecho todos, ya los hice todos, ya los he hecho todos,
+        ya los hemos hecho todos, los hemos hecho todos, los hicimos todos, los tengo todos hechos,
+        los tengo todos listos, los tengo a todos tapados, los tengo todos tapados, tengo todos hechos,
+        tengo a todos hechos, tengo a todos listos, tengo a todos tapados, los he tapado a todos,
+        he tapado a todos, tapé a todos, los tapé a todos, hemos tapado a todos, los he vestido a todos,
+        vestí a todos, los he cambiado a todos, he cambiado a todos, los cambié a todos, cambié a todos,
+        les he cambiado a todos, todos con su manta, todos con su manta puesta, todos con lo suyo,
+        todos con lo que toca, todos con lo que les toca, todos con lo que pone, todos según la lista,
+        todos según el plan, todos como dice la lista, todos como dice el plan, todos como dice el bot,
+        todos como pone, lista completa, lista completada, la lista está completa, lista cumplida,
+        lista entera hecha, toda la lista hecha, la lista entera hecha, la lista hecha, lista acabada, lista ✅,
+        plan cumplido, plan hecho, mantas puestas a todos, mantas puestas todas, todas las mantas puestas,
+        todas las mantas cambiadas, ya están todas las mantas puestas, ya están todas las mantas, mantas hechas,
+        mantas listas, todas las mantas listas, todo tapado, toditos listos, toditos hechos, toditas listas,
+        toditos tapados, los doce listos, los once listos, los nueve listos, todos ok hechos, todos check,
+        todos hechos y a dormir
     """,
     "undo": """
-        deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula
-        eso, anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo
-        equivocado, ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo
-        anterior, borra lo último, borrar, era otro caballo, error mío, borra lo anterior, anula lo
-        último, no hagas caso a lo anterior, me confundí, me he confundido de caballo, me equivoqué de
-        caballo, me he equivocado de caballo, me he confundido, deshaz lo último, ese no era, me
-        confundí de caballo, borra mi último mensaje, borra el último, borra el último mensaje, anula
-        el último, anula mi último mensaje, cancela lo último, cancela el último, quita lo último,
-        deshaz el último, perdón borra, me equivoqué borra eso, no deshaz, retira eso, retira lo
-        último, elimina eso, elimina lo último, olvida lo último, ignora lo último, ignora mi último
-        mensaje, error deshaz, deshaz, deshazlo, deshaz eso, error deshaz, anula lo último
+        deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
+        anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado,
+        ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último,
+        borrar, era otro caballo, error mío, borra lo anterior, anula lo último, no hagas caso a lo anterior,
+        me confundí, me he confundido de caballo, me equivoqué de caballo, me he equivocado de caballo,
+        me he confundido, deshaz lo último, ese no era, me confundí de caballo, borra mi último mensaje,
+        borra el último, borra el último mensaje, anula el último, anula mi último mensaje, cancela lo último,
+        cancela el último, quita lo último, deshaz el último, perdón borra, me equivoqué borra eso, no deshaz,
+        retira eso, retira lo último, elimina eso, elimina lo último, olvida lo último, ignora lo último,
+        ignora mi último mensaje, error deshaz, deshaz, deshazlo, deshaz eso, error deshaz, anula lo último,
+        deshaz esto, deshaz eso último, deshaz el último mensaje, deshaz mi último mensaje, deshaz lo anterior,
+        deshaz lo de antes, deshaz lo mío, deshágalo, deshaga, deshaga eso, deshaz por favor, deshaz porfa,
+        borra esto, borra eso último, borra lo de antes, borra lo mío, borra lo que he puesto,
+        borra lo que puse, borra lo que he dicho, borra lo que dije, borra lo último que he puesto,
+        borra lo último que puse, borra lo último que he dicho, borra lo último que dije,
+        borra lo último que escribí, borra lo último que he escrito, borra lo que acabo de poner,
+        borra lo que acabo de decir, borra lo que acabo de escribir, borra el mensaje, borra mi mensaje,
+        borra el anterior, borra el mensaje anterior, borra mi mensaje anterior, bórrame eso, bórrame lo último,
+        bórralo por favor, borralo porfa, bórrelo, borre eso, borre lo último, borren eso, borrar eso,
+        borrar lo último, borrar lo anterior, borrad eso, borrad lo último, anula esto, anula lo de antes,
+        anula lo que he dicho, anula lo que dije, anula lo que puse, anula lo que he puesto, anula lo mío,
+        anula el mensaje, anula mi mensaje, anula el mensaje anterior, anula lo anterior, anulad eso,
+        anulad lo último, anúlame eso, anúlame lo último, anúlelo, anule eso, cancela lo anterior,
+        cancela lo de antes, cancela lo que he dicho, cancela lo que dije, cancela mi último mensaje,
+        cancela el mensaje, cancela el último mensaje, cancélalo, cancelar, cancele eso, cancelen eso,
+        quita lo que he puesto, quita lo que puse, quita mi último mensaje, quita el último, quita lo de antes,
+        quítalo, quítame eso, elimina lo que he puesto, elimina lo que puse, elimina el último,
+        elimina mi último mensaje, elimina el último mensaje, elimina lo anterior, elimínalo, eliminar eso,
+        retira lo dicho, retiro lo dicho, retira mi último mensaje, me retracto, olvida lo que he dicho,
+        olvida lo que dije, olvida lo que he puesto, olvida lo que puse, olvida lo anterior, olvida lo de antes,
+        olvida mi último mensaje, olvida el último mensaje, olvídate de eso, olvídate de lo último,
+        olvídate de lo que he dicho, olvidad eso, olvidad lo último, olvidad lo anterior,
+        olvidad lo que he dicho, olvidad lo que he puesto, olvidad mi último mensaje, olviden eso,
+        olviden lo último, olviden lo anterior, olviden lo que dije, ignora lo que he dicho, ignora lo que dije,
+        ignora lo que he puesto, ignora lo que puse, ignora el último mensaje, ignora el mensaje anterior,
+        ignora mi mensaje, ignora lo de antes, ignóralo, ignorad eso, ignorad lo último, ignorad lo anterior,
+        ignorad mi último mensaje, ignorad lo que he dicho, ignoren eso, ignoren lo anterior, ignoren lo último,
+        ignoren mi mensaje, no hagáis caso, no hagáis caso a lo último, no hagáis caso a lo anterior,
+        no hagáis caso de lo anterior, no hagáis caso de lo último, no hagas caso a lo último,
+        no hagas caso de lo último, no hagas caso a mi último mensaje, no hagas caso de eso, no me hagas caso,
+        no me hagáis caso, no hagan caso, no hagan caso a lo anterior, no hagan caso de eso,
+        haz como si no hubiera dicho nada, como si no hubiera dicho nada, no cuenta, eso no cuenta,
+        lo último no cuenta, no vale, eso no vale, lo último no vale, lo anterior no vale, lo de antes no vale,
+        no era eso, no era ese, no era esa, no era este, no era esta, no era ese caballo, no era esa yegua,
+        no era él, no era ella, ese no era el caballo, esa no era, ese no es, esa no es, ese no era el que era,
+        era otra yegua, era otro, era otra, era el otro, era la otra, no es ese, no es esa, no es ese caballo,
+        no es esa yegua, caballo incorrecto, caballo equivocado perdón, yegua equivocada, manta equivocada,
+        manta incorrecta, me he equivocado de yegua, me equivoqué de yegua, me he equivocado de manta,
+        me equivoqué de manta, me he equivocado de animal, me equivoqué de animal, me he equivocado de grupo,
+        me equivoqué de grupo, me he equivocado de chat, me equivoqué de chat, me he equivocado de nombre,
+        me equivoqué de nombre, me confundí de yegua, me confundí de manta, me confundí de animal,
+        me he confundido de yegua, me he confundido de manta, me he confundido de nombre, me confundí de nombre,
+        me equivoco de caballo, me he colado, me colé, la he cagado, la cagué, la he liado, la lié,
+        metí la pata, he metido la pata, la pifié, la he pifiado, la regué, la embarré, equivocación,
+        equivocación mía, fallo mío, fallo, mi fallo, culpa mía, error de dedo, se me fue el dedo,
+        se me ha ido el dedo, se me fue, fue sin querer, ha sido sin querer, lo he puesto sin querer,
+        le di sin querer, le he dado sin querer, mandado sin querer, mensaje equivocado, mensaje erróneo,
+        mensaje por error, enviado por error, lo puse por error, lo he puesto por error, fue por error,
+        ha sido un error, ha sido error mío, ha sido equivocación, me he liado, me lié, me he hecho un lío,
+        me hice un lío, no es cierto lo último, no es verdad lo último, es mentira lo anterior, eso está mal,
+        está mal lo último, lo último está mal, lo anterior está mal, lo de antes está mal, mal puesto,
+        lo puse mal, lo he puesto mal, escribí mal, he escrito mal, lo escribí mal, marcha atrás,
+        da marcha atrás, vuelve atrás, atrás, undo, ctrl z, control z, deshazme eso, deshaced, deshaced eso,
+        deshazme lo último, error borra, error borra eso, error anula, perdón deshaz, perdón anula, uy borra,
+        uy deshaz, uy anula, ups borra, ups deshaz, equivoquéme, equivoquéme de caballu, equivoquéme de caballo,
+        error perdón, perdón error, error mío perdón
     """,
-    "no": "no, perdón, mejor dicho, uy, ups, digo, me equivoqué",
-    "i mean": "quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad",
-    "yes": "sí, eso es, correcto, exacto, claro, ese, esa",
-    "neither": "ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo",
-    "first": "primer|o|a, el primero, la primera, un|o|a",
-    "second": "segund|o|a, el segundo, la segunda, dos",
-    "third": "tercer|o|a, el tercero, la tercera, tres",
+    "no": """
+        no, perdón, mejor dicho, uy, ups, digo, me equivoqué, ay no, uy no, no no, que no, perdón no, no perdón,
+        no espera, espera no, espera, esperad, no era, qué va, ostras no, ay perdón, uy perdón, ups no,
+        ups perdón, quiero decir, quería decir, corrijo, rectifico, me corrijo, corrección, errata,
+        fe de erratas, miento, no miento, ay miento, me he equivocado, me he confundido, me confundí, nooo, nop,
+        nanai, ay, ah no, eh no, jo no, mal, noo, perdona no, perdonad, disculpa, disculpad, disculpen,
+        perdonen, perdonad no, me lío
+    """,
+    "i mean": """
+        quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad, digo el, digo la,
+        me refiero a, me refiero al, me refería al, quiero decir, o sea, más bien, o mejor dicho, perdón era,
+        era en realidad, es decir, en realidad es, en realidad era, corrijo, rectifico, va por, hablo de,
+        hablaba de, estoy hablando de, quería poner, quise poner, se refiere a, lo correcto es, la correcta es,
+        el correcto es, la buena es, el bueno es, el que es, la que es, kería decir, iba por, lo decía por
+    """,
+    "yes": """
+        sí, eso es, correcto, exacto, claro, ese, esa, sí sí, eso mismo, esa misma, ese mismo, justo, justo eso,
+        justo ese, justo esa, efectivamente, exactamente, afirmativo, así es, tal cual, cierto, de acuerdo,
+        dale, ok, okey, vale, correcto ese, correcta, sip, sep, sí claro, sí ese, sí esa, sí señor, sí señora,
+        ese es, esa es, el mismo, la misma, claro que sí, por supuesto, sí porfa, sí eso, ajá, ya, obvio,
+        pos claro, sii, siii, simón, sí correcto, 👍, confirmo, confirmado
+    """,
+    "neither": """
+        ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo,
+        ninguno de los tres, ninguna de las tres, ninguno de esos, ninguna de esas, ni uno ni otro,
+        ni una ni otra, ni el uno ni el otro, ninguno de ellos, ninguna de ellas, nada de eso, déjalo estar,
+        da igual, no importa, es otro, es otra, otro, otra, olvida, pasa, cancelar, ni la una ni la otra,
+        nop ninguno
+    """,
+    "first": """
+        primer|o|a, el primero, la primera, un|o|a, 1, 1a, 1o, la 1, el 1, opción 1, la opción 1, la de arriba,
+        el de arriba, la uno, el uno, número uno, 1️⃣
+    """,
+    "second": """
+        segund|o|a, el segundo, la segunda, dos, 2, 2a, 2o, la 2, el 2, opción 2, la opción 2, la dos, el dos,
+        número dos, la de en medio, 2️⃣
+    """,
+    "third": """
+        tercer|o|a, el tercero, la tercera, tres, 3, 3a, 3o, la 3, el 3, opción 3, la opción 3, la de abajo,
+        el de abajo, la última, el último, número tres, la tres, el tres, 3️⃣
+    """,
     "not": "no, ya no, ni, tampoco, nunca, ningún, ninguna, jamás",
     "stopped": """
         ha dejado de, dejó de, dejaron de, han dejado de, paró de, ha parado de, ya no, se le ha pasado, se le
@@ -1586,7 +1772,7 @@ PHRASES = {
         compañeros, eso, bueno pues, oye pues, buenas a todas, ronda hecha, parte de la mañana, parte
         de la tarde, aviso a todos, os cuento, novedades de la ronda, mmm, ehh, eh, em, informo, ronda
         tarde, ronda mañana, ronda de tarde, ronda de mañana, ronda de la tarde, ronda de la mañana,
-        ronda de noche, a todos, para todos, explícame, explicame, dime, cuéntame, decidme
+        ronda de noche, a todos, para todos, explícame, explicame, decidme
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -1596,7 +1782,7 @@ PHRASES = {
     "under": "bajo, debajo, debajo de, con, dentro de, por debajo",
     "ask why": """
         por qué, porqué, por que, y por qué, a qué se debe, explica, explícame, cómo es que, por qué no, xq,
-        pq
+        pq, explícame por qué, dime por qué, cuéntame por qué, decidme por qué
     """,
     "ask today": """
         cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta
