@@ -320,3 +320,14 @@ def test_clothes_that_nobody_wore_are_named(barn: Barn):
     heavy = [g.id for g in barn.garments if g.fill_g >= 300]
     assert heavy
     assert set(heavy) <= set(found.never_needed)
+
+
+def test_nobody_is_advised_to_buy_what_the_horse_has(barn: Barn):
+    """Fennel owns a sheet that fits: another one like it takes nothing away, whatever it is called."""
+    fennel = barn.horse("Fennel")
+    own = tuple(g for g in barn.garments if g.horse == "Fennel")
+    poor = barn.model_copy(update={"horses": (fennel,), "garments": own})
+    through = course(poor, recorded(14), START, START + timedelta(days=14))
+    found = wardrobe(through, live(through, choosing.haybell))
+    assert [g.kind for g in own] == ["sheet"]
+    assert "sheet" not in {a.kind for a in found.advice}
