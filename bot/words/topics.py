@@ -20,7 +20,15 @@ def beyond(items: Sequence[Item]) -> Asked | None:
     """The question beyond the plan that these words are; None where they are anything else."""
     if len(items) > LONGEST:
         return None
-    said = _without_manners([i for i in items if not i.mark or i.text == "?"])
+    heard = [i for i in items if not i.mark or i.text == "?"]
+    for said in (heard, _without_manners(heard)):  # some manners end a question too: "on achète quoi ?"
+        asked = _asked(said)
+        if asked is not None:
+            return asked
+    return None
+
+
+def _asked(said: Sequence[Item]) -> Asked | None:
     horses = [i for i in said if i.horses]
     if len(horses) > 1 or not all(i.horse for i in horses):
         return None

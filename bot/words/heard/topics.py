@@ -122,7 +122,7 @@ TOPICS: dict[str, dict[str, str]] = {
         "wardrobe": """qu'est ce qu'on achète, qu'est ce qu'il faut acheter, que faut il acheter,
             qu'est ce qu'on devrait acheter, que devrions nous acheter, quoi acheter, on achète quoi,
             quelle couverture acheter, quelles couvertures acheter, qu'est ce qu'on répare d'abord,
-            que réparer d'abord, qu'est ce qu'il faut réimperméabiliser, que réimperméabiliser,
+            que réparer d'abord, que réimperméabiliser,
             qu'est ce qu'on n'utilise jamais, qu'est ce qu'on ne met jamais, qu'est ce qui ne sert jamais,
             quelles couvertures ne servent jamais, quelles couvertures on ne met jamais, garde robe?,
             qu'est ce qu'on achète pour @, que faut il acheter pour @, qu'est ce qu'il faut acheter pour @,
