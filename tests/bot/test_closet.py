@@ -18,8 +18,12 @@ from bot.message import Outgoing
 from bot.season.closet import NEEDED_DAYS, Closet, look_back
 from bot.season.closet_told import told
 from bot.season.past import ELSEWHERE, past
+from bot.state import as_filed
 from bot.store import Store, data_path
 from bot.voice import voice
+from bot.words import read
+from bot.words.heard.topics import TOPICS
+from bot.words.lexicon import spelled_out
 from rules.weather import Hours
 from tests.barn_group import Group, words
 
@@ -303,6 +307,15 @@ def test_people_ask_in_plain_words_and_are_answered_in_their_own(
     said = lived.group.says(f"{LAST + 1} 5:00", who, question)
     assert words(said)[0] == "react: 👀"
     assert [part for part in parts if part not in text(said)] == []
+
+
+@pytest.mark.parametrize(("language", "who"), [("en", "Theo"), ("es", "Inés"), ("fr", "Maëlle")])
+def test_every_way_of_asking_is_heard_as_the_question(barn: Barn, language: str, who: str):
+    """Each phrase of the row, of all horses or of one."""
+    for phrase in spelled_out(TOPICS[language]["wardrobe"]):
+        heard = read(phrase.replace("@", "Maple"), barn.person(who), barn, as_filed(barn))
+        asked = [(getattr(e, "topic", None), getattr(e, "horse", None)) for e in heard.events]
+        assert asked == [("wardrobe", "Maple" if "@" in phrase else None)], phrase
 
 
 def test_of_one_horse_only_its_own_clothes_are_told(lived: Lived):
