@@ -1,12 +1,13 @@
 """A language's tables made quick to look up: phrases by their first word, and its everyday words."""
 
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module, resources
-from sys import intern
 
 from bot.words.heard import LANGUAGES
 from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS
+from bot.words.phrases import Phrases
 from bot.words.tokens import plain, words
 from bot.words.wordlist import WordList
 
@@ -39,7 +40,7 @@ class Lexicon:
     """
 
     language: str
-    phrases: dict[str, tuple[tuple[tuple[str, ...], frozenset[str]], ...]]
+    phrases: Phrases
     everyday: WordList
     trade: dict[tuple[str, int], tuple[str, ...]]
     accented: frozenset[str]
@@ -52,36 +53,25 @@ def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
     table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
     short_forms = {short: words(full) for short, full in SHORT_FORMS[language].items()}
-    meanings: dict[tuple[str, ...], set[str]] = {}
-    for meaning, row in table.items():
-        for phrase in spelled_out(row):
-            written = (whole for word in words(phrase) for whole in short_forms.get(word, (word,)))
-            for spoken in _shortened(tuple(map(intern, written))):
-                meanings.setdefault(spoken, set()).add(meaning)
-    by_first: dict[str, list[tuple[tuple[str, ...], frozenset[str]]]] = {}
-    alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
-    for phrase_words, found in meanings.items():
-        if phrase_words:
-            means = alike.setdefault(frozenset(found), frozenset(found))
-            by_first.setdefault(phrase_words[0], []).append((phrase_words, means))
-    for rows in by_first.values():
-        rows.sort(key=lambda row: -len(row[0]))
-    if language == "en":
-        by_first["'s"] = [(("'s",), frozenset({"is"}))]
-    own = {word for phrase in meanings for word in phrase}
+    rows = {meaning: _spoken(row, short_forms) for meaning, row in table.items()}
+    said = [(phrase, meaning) for meaning, row in rows.items() for phrase in row]
+    telling = _words_of(row for meaning, row in rows.items() if meaning not in UNBENT)
     trade: dict[tuple[str, int], list[str]] = {}
-    telling = {word for phrase, means in meanings.items() if not means <= UNBENT for word in phrase}
     for word in sorted(word for word in telling if len(word) >= 5):
         trade.setdefault((word[0], len(word)), []).append(word)
     return Lexicon(
         language,
-        {k: tuple(v) for k, v in by_first.items()},
-        WordList(own | common(language) | short_forms.keys()),
+        Phrases([*said, ("'s", "is")] if language == "en" else said),
+        WordList(_words_of(rows.values()) | common(language) | short_forms.keys()),
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
         short_forms,
         ENDINGS[language],
     )
+
+
+def _words_of(rows: Iterable[list[str]]) -> set[str]:
+    return {word for row in rows for word in " ".join(row).split(" ")}
 
 
 def _accented(table: dict[str, str]) -> frozenset[str]:
@@ -93,23 +83,32 @@ def _accented(table: dict[str, str]) -> frozenset[str]:
 
 def spelled_out(row: str) -> list[str]:
     """The phrases of one row, endings written out: `mojad|o|a` gives mojado, mojada; `triste|s` both."""
-    found = []
-    for phrase in row.split(","):
-        spellings = [""]
-        for word in phrase.split():
-            stem, *endings = word.split("|")
-            spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in _optional(endings)]
-        found.extend(spellings)
-    return [phrase for phrase in found if phrase]
+    phrases = (" ".join(phrase.split()) for phrase in row.split(","))
+    return [said for phrase in phrases if phrase for said in (_with_endings(phrase) if "|" in phrase else (phrase,))]
+
+
+def _with_endings(phrase: str) -> list[str]:
+    spellings = [""]
+    for word in phrase.split():
+        stem, *endings = word.split("|")
+        spellings = [f"{before} {stem}{end}".strip() for before in spellings for end in _optional(endings)]
+    return spellings
 
 
 def _optional(endings: list[str]) -> list[str]:
     return ["", *endings] if len(endings) < 2 else endings
 
 
-def _shortened(phrase: tuple[str, ...]) -> set[tuple[str, ...]]:
-    """A phrase, and the same with "who's" for "who is"."""
-    return {phrase, tuple("'s" if word == "is" and at else word for at, word in enumerate(phrase))}
+def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
+    """The phrases of a row, their words parted by spaces, short forms written out."""
+    said = []
+    for phrase in spelled_out(plain(row)):
+        spoken = words(phrase)
+        if not short_forms.keys().isdisjoint(spoken):
+            spoken = tuple(whole for word in spoken for whole in short_forms.get(word, (word,)))
+        if spoken:
+            said.append(" ".join(spoken))
+    return said
 
 
 def common(language: str) -> frozenset[str]:

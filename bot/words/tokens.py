@@ -8,6 +8,7 @@ from dataclasses import dataclass
 PIECE = re.compile(r"\n|\.{2,}|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
 PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
+ACCENTS = re.compile("[\u0300-\u036f]+")
 HYPHENS = "-‐‑_"
 APOSTROPHES = tuple("'’`´")
 LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
@@ -39,7 +40,9 @@ def plain(text: str) -> str:
     """Lower case, without accents or compatibility forms."""
     if text.isascii():
         return text.lower()
-    spread = unicodedata.normalize("NFKD", text.casefold().translate(LETTERS))
+    spread = ACCENTS.sub("", unicodedata.normalize("NFKD", text.casefold().translate(LETTERS)))
+    if spread.isascii():
+        return spread
     return "".join(c for c in spread if not unicodedata.combining(c)).translate(LETTERS)
 
 

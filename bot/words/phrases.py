@@ -1,0 +1,50 @@
+"""The phrases of a language by their first word; each first word's are laid out when a message first says it."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from sys import intern
+
+Rows = tuple[tuple[tuple[str, ...], frozenset[str]], ...]
+
+
+class Phrases(Mapping[str, Rows]):
+    """First word → (words, meanings), longest first. A message says few of the ten thousands there are."""
+
+    def __init__(self, said: Iterable[tuple[str, str]]) -> None:
+        """said: each phrase, its words parted by spaces, and one meaning of it."""
+        self._told: dict[str, list[tuple[str, str]]] = {}
+        self._rows: dict[str, Rows] = {}
+        self._alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
+        for phrase, meaning in said:
+            self._told.setdefault(phrase.partition(" ")[0], []).append((phrase, meaning))
+
+    def __getitem__(self, first: str) -> Rows:
+        """The phrases that begin with this word."""
+        if first not in self._rows:
+            self._rows[first] = self._laid_out(self._told[first])
+        return self._rows[first]
+
+    def get(self, first: str, default: Rows = ()) -> Rows:  # type: ignore[override]
+        """The phrases that begin with this word; none for most words."""
+        return self[first] if first in self._told else default
+
+    def __iter__(self) -> Iterator[str]:
+        """Every first word."""
+        return iter(self._told)
+
+    def __len__(self) -> int:
+        """How many first words there are."""
+        return len(self._told)
+
+    def _laid_out(self, told: Iterable[tuple[str, str]]) -> Rows:
+        meanings: dict[tuple[str, ...], set[str]] = {}
+        for phrase, meaning in told:
+            said = tuple(map(intern, phrase.split(" ")))
+            meanings.setdefault(said, set()).add(meaning)
+            if "is" in said[1:]:  # "who's" for "who is"
+                short = (said[0], *("'s" if word == "is" else word for word in said[1:]))
+                meanings.setdefault(short, set()).add(meaning)
+        rows = [(said, self._shared(frozenset(found))) for said, found in meanings.items()]
+        return tuple(sorted(rows, key=lambda row: -len(row[0])))
+
+    def _shared(self, means: frozenset[str]) -> frozenset[str]:
+        return self._alike.setdefault(means, means)
