@@ -57,8 +57,6 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
     best = max(known.values())
     if best == 0:
         return list(dict.fromkeys((speaker, "en")))
-    if known[speaker] == len(words):
-        return [speaker]  # "check Otto for rubs" is no French
     alike = [x for x in order if known[x] == best]
     return alike if len(tokens) < LONG else alike[:1]
 

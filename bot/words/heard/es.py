@@ -1755,7 +1755,7 @@ PHRASES = {
         criatura, criaturita, bichejo, el animal, el animalito, el bicho, la criatura, la muy, el muy, la bruta,
         el bruto, la tía, el tío, la señora, el señor, la señorita, el señorito, la dama, el caballero,
         la reina, el rey de la casa, la niña, el niño, la nena, el nene, la chica, el chico, la vieja, el viejo,
-        la viejita, el viejito, la abuela, el abuelo, la gorda, el gordo, la moza, el mozo, la jefa, el jefe,
+        la viejita, el viejito, la abuela, el abuelo, la moza, el mozo, la jefa, el jefe,
         la pequeña, el pequeño, la peque, el peque, la pequeñaja, la grande, la loca, el loco, pobre mía,
         pobre mío, pobre animal, pobre bicho, pobrecill|os|as, el condenado, la condenada, el jodío, la jodía,
         el cabrón, la cabrona, el cabrito, la puñetera, el puñetero, el desgraciado, la desgraciada, el infeliz,
