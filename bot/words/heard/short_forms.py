@@ -99,6 +99,11 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "tite": "petite", "pov": "pauvre", "povre": "pauvre", "fopas": "il faut pas", "yfait": "il fait",
         "ske": "ce que", "ceke": "ce que", "keskya": "qu'est ce qu'il y a", "keskil": "qu'est ce qu'il",
         "keskelle": "qu'est ce qu'elle", "kelkechose": "quelque chose", "stp": "s'il te plaît",
+        "kess": "qu'est ce qu'", "kest": "qu'est", "keskonmet": "qu'est ce qu'on met", "qesk": "qu'est ce qu'",
+        "kestce": "qu'est ce", "jmoccupe": "je m'occupe", "jsuisse": "je suis", "jpasserai": "je passerai",
+        "jremonte": "je remonte", "jredescends": "je redescends", "jmange": "je mange", "jdors": "je dors",
+        "jcours": "je cours", "jmeurs": "je meurs", "jtremble": "je tremble", "jgrelotte": "je grelotte",
+        "jtranspire": "je transpire", "jsue": "je sue", "jcaille": "je caille", "e": "est",
     },
 }  # fmt: skip
 
