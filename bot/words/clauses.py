@@ -15,6 +15,7 @@ SOFT = frozenset((
     "all horses", "the rest",
 ))  # fmt: skip
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+ALIKE = 3  # words of a horse that is as the one before
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
 
@@ -185,6 +186,8 @@ def _complete(items: Sequence[Item]) -> bool:
         return True
     if not horse:
         return False
+    if items[-1].has("too") and len(items) <= ALIKE:
+        return True  # "clover same, biscuit cold"
     if items[-1].has("own") and any(i.has("in", "wears") for i in items):
         return True  # "Clemmie in hers"
     if any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):

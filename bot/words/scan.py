@@ -182,6 +182,8 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         return Item(word, token.raw, horses=horses, sure=sure, known=known, capital=token.capital)
     if token.kind == "number":
         return Item(word, token.raw, number=float(word))
+    if word in roster.words:  # of a piece's own name: "la de los patos"
+        return Item(word, token.raw, known=everyday(word), capital=token.capital)
     ordinary = everyday(word)
     begun = () if ordinary or len(word) < 4 else roster.begins(word)
     if len(begun) == 1:  # "capt" of Captain

@@ -14,6 +14,7 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question",
 )  # fmt: skip
 BEFORE_NAME = (
+    "swapped",
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said",
     "ask state", "do not rug", "brought in", "turned out", "without", "bare", "rug again", "i mean", "ask why",
     "done",

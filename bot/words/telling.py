@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
-from bot.events import Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
+from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.clothes import Piece
 from bot.words.items import WETNESS, Item
@@ -110,7 +110,9 @@ class Telling:
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
-        return tuple(self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
+        seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
+        asked = "?" in self.text
+        return tuple(e for e in dict.fromkeys(seen) if asked or _state_of(e) not in signed)
 
     def _set(self, seen: Seen, worked: set[str]) -> Seen:
         """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
@@ -155,6 +157,11 @@ def _wetter(event: GarmentIs, later: Event) -> bool:
     if not isinstance(later, GarmentIs) or later.garment != event.garment or later.state not in WETNESS:
         return False
     return event.state in WETNESS or (event.state == "in service" and later.state != "dry")
+
+
+def _state_of(event: Event) -> str | None:
+    """Whose state is asked for; "update on Storm: no more shivering" asks nothing."""
+    return event.horse if isinstance(event, Asked) and event.about == "state" else None
 
 
 def _strongest(events: list[Event]) -> list[Event]:

@@ -158,7 +158,7 @@ def _strips(items: Sequence[Item]) -> bool:
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
     if len(pieces) == 1:
         k, piece = pieces[0]
-        if any(i.has("for another") for i in clause.items[:k]):
+        if any(i.has("for another", "wears") for i in clause.items[:k]):
             change.whole = [piece]
         return change
     first, second = pieces[0], pieces[1]
@@ -215,7 +215,8 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     if owners:
         return named(owners)
     if clause.has("all horses", "everyone"):
-        return named(telling.names)
+        told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
+        return named(telling.names) if told else ()  # "horses with coats on and I have none"
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on")
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     return telling.who if moves and len(telling.who) == 1 else ()

@@ -6,6 +6,9 @@ from dataclasses import dataclass, replace
 from bot.state import State
 from bot.words.clothes import Piece
 from bot.words.names import Roster
+from bot.words.tokens import words
+
+NOUN = 4  # letters of a word that can be what a piece is called
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +33,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         own = [g for g in fitting if g in worn] or fitting
     if not own and piece.ids and not piece.owners:
         own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
+    own = own or _called(piece, horse, roster)
     if not own and lend:
         own = [g for g in fitting if roster.garments[g].horse is None]
     if not own:
@@ -38,6 +42,13 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
     own = called or own
     return _one(replace(piece, every=piece.every or piece.several), own)
+
+
+def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
+    """The one of its pieces that the barn calls so, whatever it is: "el impermeable", with a little fill."""
+    said = {word for word in words(piece.said) if len(word) >= NOUN} - set(words(horse))
+    called = [g for g in roster.owned.get(horse, ()) if not said.isdisjoint(roster.bags[g])]
+    return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners) else []
 
 
 def _one(piece: Piece, fitting: Sequence[str]) -> Meant:

@@ -152,7 +152,8 @@ PHRASES = {
         sèche sous sa couverture, sèche sous sa couv, sec et bien chaud, sèche et bien chaude,
         chaud aux oreilles, chaude aux oreilles, tiède aux oreilles, bien chaud aux oreilles,
         bien chaude aux oreilles, chaud des oreilles, chaud derrière les oreilles, chaude derrière les oreilles,
-        bien au sec dessous
+        bien au sec dessous, les oreilles sont chaudes, oreilles sont chaudes, ses oreilles sont chaudes,
+        les oreilles sont bien chaudes, ses oreilles sont bien chaudes
     """,
     "sign rubbed": """
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -352,7 +353,8 @@ PHRASES = {
         selles liquides, urine rouge, urine foncée, pipi foncé, muqueuses pâles, muqueuses blanches,
         muqueuses rouges, gencives pâles, ganglion enflé, ganglions gonflés, naseaux sales,
         jette des deux naseaux, jette d'un naseau, oeil larmoyant, yeux qui coulent, les yeux qui coulent,
-        larmoie, toux sèche, toux grasse, petite toux, petite toux sèche, grosse toux, vilaine toux
+        larmoie, toux sèche, toux grasse, petite toux, petite toux sèche, grosse toux, vilaine toux,
+        enrhumé||e|s
     """,
     "everyday hot": """
         chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant, chaud chaud, brûlantes
@@ -374,7 +376,8 @@ PHRASES = {
         rien à redire, rien à dire, rien de spécial, rien de particulier, rien d'anormal, parfaitement bien,
         pas de souci, pas de soucis, aucun souci, pas de problème, aucun problème, rien de neuf, bien bien,
         au calme, très content||e|s, impecc, impek, impecable, nickels, super content||e, bien content||e,
-        bienheureux, r a s, tout va très bien, va trè bien, vont nickel, ben content||e
+        bienheureux, r a s, tout va très bien, va trè bien, vont nickel, ben content||e, cool, tout cool,
+        bien cool
     """,
     "everyday warm": """
         tiède|s, tiédasse, tiédass, tiédasses, juste tiède, bien tiède, à peine tiède, tout tiède, toute tiède
@@ -404,7 +407,8 @@ PHRASES = {
         encore fraîche au toucher, humidasse, séche pas, a mal séché, mal séché||e, ne sèche pas,
         pas complètement secs, sec à moitié, sèche à moitié, pas encore bien sec, pas encore bien sèche,
         pas encore tout à fait sec, pas encore tout à fait sèche, pas encore complètement sec,
-        pas encore complètement sèche
+        pas encore complètement sèche, n'a pas séché, n'ont pas séché, a pas séché, ont pas séché,
+        n'a pas encore séché, n'a toujours pas séché, pas séché||e|s|es
     """,
     "wet": """
         mouillé||e|s|es, a pris la pluie, a pris l'eau, wet, pris la flotte, a pris la flotte, pris l'eau,
@@ -527,7 +531,8 @@ PHRASES = {
         on ne la retrouve pas, on ne la trouve nulle part, on ne le trouve plus, on ne le trouve pas,
         on ne le retrouve plus, on ne le retrouve pas, on ne le trouve nulle part, on ne les trouve plus,
         on ne les trouve pas, on ne les retrouve plus, on ne les retrouve pas, on ne les trouve nulle part,
-        sont plus là, ne sont plus là
+        sont plus là, ne sont plus là, a perdu, ont perdu, a encore perdu, a reperdu, a semé, a paumé,
+        a encore paumé
     """,
     "state found": """
         retrouvé||e|s|es, a été retrouvé||e, réapparu||e, est réapparu||e, a réapparu, j'ai retrouvé,
@@ -561,7 +566,72 @@ PHRASES = {
         boucle recousue, attache réparée, attache recousue, attache remplacée, attache changée, surfaix recousu,
         surfaix réparé, sangles réparées, sangles recousues, sangles changées, trou recousu, trou réparé,
         trou rapiécé, déchirure recousue, déchirure réparée, accroc recousu, accroc réparé, mis une pièce,
-        j'ai mis une pièce, réimperméabilisé||e|s, ré imperméabilisé||e, rimperméabilisé||e
+        j'ai mis une pièce, réimperméabilisé||e|s, ré imperméabilisé||e, rimperméabilisé||e,
+        revient de chez la couturière, revient de chez le réparateur, revient de la laverie,
+        revient du pressing, revient du nettoyage, revient de couture, revient de la machine,
+        revient de la lessive, revient de chez le sellier, revient du lavomatic, revient de chez le laveur,
+        revient de chez le nettoyeur, revient de la blanchisserie, rentre de chez la couturière,
+        rentre de chez le réparateur, rentre de la laverie, rentre du nettoyage, rentre de couture,
+        rentre de la machine, rentre de la lessive, rentre de chez le sellier, rentre du lavomatic,
+        rentre de chez le laveur, rentre de chez le nettoyeur, rentre de la blanchisserie,
+        est revenu de chez la couturière, est revenu de chez le réparateur, est revenu de la laverie,
+        est revenu du pressing, est revenu du nettoyage, est revenu de couture, est revenu de réparation,
+        est revenu du lavage, est revenu de la machine, est revenu de la lessive, est revenu de chez le sellier,
+        est revenu du lavomatic, est revenu de chez le laveur, est revenu de chez le nettoyeur,
+        est revenu de la blanchisserie, est revenue de chez la couturière, est revenue de chez le réparateur,
+        est revenue de la laverie, est revenue du pressing, est revenue du nettoyage, est revenue de couture,
+        est revenue de réparation, est revenue du lavage, est revenue de la machine, est revenue de la lessive,
+        est revenue de chez le sellier, est revenue du lavomatic, est revenue de chez le laveur,
+        est revenue de chez le nettoyeur, est revenue de la blanchisserie, est rentré de chez la couturière,
+        est rentré de chez le réparateur, est rentré de la laverie, est rentré du pressing,
+        est rentré du nettoyage, est rentré de couture, est rentré de réparation, est rentré du lavage,
+        est rentré de la machine, est rentré de la lessive, est rentré de chez le sellier,
+        est rentré du lavomatic, est rentré de chez le laveur, est rentré de chez le nettoyeur,
+        est rentré de la blanchisserie, est rentrée de chez la couturière, est rentrée de chez le réparateur,
+        est rentrée de la laverie, est rentrée du pressing, est rentrée du nettoyage, est rentrée de couture,
+        est rentrée de réparation, est rentrée du lavage, est rentrée de la machine, est rentrée de la lessive,
+        est rentrée de chez le sellier, est rentrée du lavomatic, est rentrée de chez le laveur,
+        est rentrée de chez le nettoyeur, est rentrée de la blanchisserie, ressort de chez la couturière,
+        ressort de chez le réparateur, ressort de la laverie, ressort du pressing, ressort du nettoyage,
+        ressort de couture, ressort de réparation, ressort du lavage, ressort de la machine,
+        ressort de la lessive, ressort de chez le sellier, ressort du lavomatic, ressort de chez le laveur,
+        ressort de chez le nettoyeur, ressort de la blanchisserie, est sortie de chez la couturière,
+        est sortie de chez le réparateur, est sortie de la laverie, est sortie du pressing,
+        est sortie du nettoyage, est sortie de couture, est sortie de réparation, est sortie du lavage,
+        est sortie de la machine, est sortie de la lessive, est sortie de chez le sellier,
+        est sortie du lavomatic, est sortie de chez le laveur, est sortie de chez le nettoyeur,
+        est sortie de la blanchisserie, est ressortie de chez la couturière,
+        est ressortie de chez le réparateur, est ressortie de la laverie, est ressortie du pressing,
+        est ressortie du nettoyage, est ressortie de couture, est ressortie de réparation,
+        est ressortie du lavage, est ressortie de la machine, est ressortie de la lessive,
+        est ressortie de chez le sellier, est ressortie du lavomatic, est ressortie de chez le laveur,
+        est ressortie de chez le nettoyeur, est ressortie de la blanchisserie, récupéré de chez la couturière,
+        récupéré de chez le réparateur, récupéré de la laverie, récupéré du pressing, récupéré du nettoyage,
+        récupéré de couture, récupéré de réparation, récupéré du lavage, récupéré de la machine,
+        récupéré de la lessive, récupéré de chez le sellier, récupéré du lavomatic, récupéré de chez le laveur,
+        récupéré de chez le nettoyeur, récupéré de la blanchisserie, récupérée de chez la couturière,
+        récupérée de chez le réparateur, récupérée de la laverie, récupérée du pressing, récupérée du nettoyage,
+        récupérée de couture, récupérée de réparation, récupérée du lavage, récupérée de la machine,
+        récupérée de la lessive, récupérée de chez le sellier, récupérée du lavomatic,
+        récupérée de chez le laveur, récupérée de chez le nettoyeur, récupérée de la blanchisserie,
+        rapporté de chez la couturière, rapporté de chez le réparateur, rapporté de la laverie,
+        rapporté du pressing, rapporté du nettoyage, rapporté de couture, rapporté de réparation,
+        rapporté du lavage, rapporté de la machine, rapporté de la lessive, rapporté de chez le sellier,
+        rapporté du lavomatic, rapporté de chez le laveur, rapporté de chez le nettoyeur,
+        rapporté de la blanchisserie, rapportée de chez la couturière, rapportée de chez le réparateur,
+        rapportée de la laverie, rapportée du pressing, rapportée du nettoyage, rapportée de couture,
+        rapportée de réparation, rapportée du lavage, rapportée de la machine, rapportée de la lessive,
+        rapportée de chez le sellier, rapportée du lavomatic, rapportée de chez le laveur,
+        rapportée de chez le nettoyeur, rapportée de la blanchisserie, ramenée de chez la couturière,
+        ramenée de chez le réparateur, ramenée de la laverie, ramenée du pressing, ramenée du nettoyage,
+        ramenée de couture, ramenée de réparation, ramenée du lavage, ramenée de la machine,
+        ramenée de la lessive, ramenée de chez le sellier, ramenée du lavomatic, ramenée de chez le laveur,
+        ramenée de chez le nettoyeur, ramenée de la blanchisserie, de retour de chez le réparateur,
+        de retour de la machine, de retour de la lessive, de retour du lavomatic, de retour de chez le laveur,
+        de retour de chez le nettoyeur, de retour de la blanchisserie, retour de chez la couturière,
+        retour de chez le réparateur, retour du nettoyage, retour de la machine, retour de la lessive,
+        retour de chez le sellier, retour du lavomatic, retour de chez le laveur, retour de chez le nettoyeur,
+        retour de la blanchisserie
     """,
     "strap": """
         sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
@@ -602,8 +672,8 @@ PHRASES = {
         pendouille|nt, traîne par terre, traînent par terre, qui traîne, qui traînent, s'est décousu||e,
         s'est arraché||e, s'est décroché||e, s'est pété||e, s'est cassé||e|s|es, s'est rompu||e,
         s'est ouvert||e, a pété net, pété||e net, cassé||e net, hors d'usage, il n'y a plus de, y a plus de,
-        ya plus de, il manque, a perdu, bousillé||e|s, flingué||e|s, abîmé||e|s, démonté||e, ont lâché,
-        ont cassé, ont pété, ont craqué, sont mortes, est morte, pendent, qui pendent
+        ya plus de, il manque, bousillé||e|s, flingué||e|s, abîmé||e|s, démonté||e, ont lâché, ont cassé,
+        ont pété, ont craqué, sont mortes, est morte, pendent, qui pendent
     """,
     "kind sheet": """
         imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise,
@@ -1626,9 +1696,9 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
-        ne, n', pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus,
-        n ont pas, n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas,
-        pas vraiment, loin d'être, loin de
+        pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
+        n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
+        loin d'être, loin de
     """,
     "stopped": """
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
@@ -1872,8 +1942,8 @@ PHRASES = {
         garder la tête froide, tête froide, de sang froid, température ressentie, chambre froide,
         vague de froid, grand froid arrive, alerte grand froid, plan grand froid, vigilance orange,
         vigilance jaune, alerte météo, alerte orange, bulletin météo, malade du covid, grippé||e, angine,
-        gastro, enrhumé||e, sinusite, bronchite, otite, la crève, j'ai la crève, chopé la crève,
-        attrapé la crève, arrêt maladie, bac blanc, contrôle de maths
+        gastro, sinusite, bronchite, otite, la crève, j'ai la crève, chopé la crève, attrapé la crève,
+        arrêt maladie, bac blanc, contrôle de maths
     """,
     "i": """
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
@@ -2084,7 +2154,8 @@ PHRASES = {
         plein de bouse, couverte de bouse, s'est roulé||e, s'est encore roulé||e, il s'est roulé,
         elle s'est roulée, s'est roulé||e dans la boue, s'est roulé||e dedans, s'est vautré||e dans la boue,
         s'est fait la belle, tout crotté, toute crottée, tout boueux, toute boueuse, tout sale, toute sale,
-        avec de la boue, et de la boue, toute propre, tout propre, propre|s, sale|s
+        avec de la boue, et de la boue, toute propre, tout propre, propre|s, sale|s, ne, oeil vif, l'oeil vif,
+        frais et dispo, bon pied bon oeil
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2160,9 +2231,14 @@ PHRASES = {
         c'est parti, et hop, en vitesse, vite fait, rapidement, re bonjour, re bonsoir, de ma part, de mon côté,
         pour ma part, perso, personnellement, moi perso, attends, attendez, oui oui, non non, ah oui, ah non,
         euh oui, ah bah, ah ben, ah bon, hum, mmm, mouais, bien reçu, reçu, roger, ok ok, ok merci, ok super,
-        super merci, top merci, cool, c'est cool, merci haybell, salut haybell, coucou haybell, dis haybell,
+        super merci, top merci, c'est cool, merci haybell, salut haybell, coucou haybell, dis haybell,
         hey haybell, le bot, cher bot, point séchoir, point du séchoir, point sellerie, non oublie, non laisse,
-        ah mince, oh mince
+        ah mince, oh mince, une question, petite question, une petite question, question rapide,
+        je peux pas croire, je ne peux pas croire, j'y crois pas, je n'y crois pas, j'en reviens pas,
+        je n'en reviens pas, je peux pas y croire, vous me croirez pas, vous allez pas me croire, devinez quoi,
+        devinez, figurez vous que, figure toi que, vous savez quoi, tu sais quoi, c'est officiel, c'est la cata,
+        la cata, cata, la loose, la galère, quelle galère, c'est la fête, c'est reparti, encore raté,
+        et rebelote
     """,
     "body": """
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
@@ -2793,7 +2869,7 @@ PHRASES = {
         combien de temps, déjà, quand est ce qu', dans combien de temps, d'ici combien de temps, pour quand,
         à quelle heure, vers quelle heure, prêts, prêtes, sèche quand, sera sèche quand, sera sec quand,
         sera prête quand, seront, seront elles, seront ils, encore pour longtemps, combien d'heures, est elle,
-        est il
+        est il, encore combien de temps
     """,
     "sky": """
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,

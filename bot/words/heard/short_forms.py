@@ -24,7 +24,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "tamos": "estamos", "pa": "para", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
         "cnd": "cuando", "stoy": "estoy", "sta": "está", "stan": "están", "mñn": "mañana", "kien": "quien",
         "qn": "quien", "aki": "aquí", "aora": "ahora", "aorita": "ahorita", "pos": "pues", "dl": "del",
-        "tng": "tengo", "hy": "hay", "sq": "es que", "nop": "no", "noxe": "noche", "noxes": "noches",
+        "tng": "tengo", "hy": "hay", "sq": "es que", "nop": "no", "tos": "todos", "toas": "todas",
+        "noxe": "noche", "noxes": "noches",
         "kitado": "quitado", "kitada": "quitada", "kite": "quité", "nah": "no",
     },
     "fr": {
@@ -103,7 +104,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "kestce": "qu'est ce", "jmoccupe": "je m'occupe", "jsuisse": "je suis", "jpasserai": "je passerai",
         "jremonte": "je remonte", "jredescends": "je redescends", "jmange": "je mange", "jdors": "je dors",
         "jcours": "je cours", "jmeurs": "je meurs", "jtremble": "je tremble", "jgrelotte": "je grelotte",
-        "jtranspire": "je transpire", "jsue": "je sue", "jcaille": "je caille", "e": "est",
+        "jtranspire": "je transpire", "jsue": "je sue", "jcaille": "je caille", "e": "est", "ms": "mais",
+        "dins": "dans", "din": "dans", "dla": "de la", "dles": "de les", "chfais": "je fais",
     },
 }  # fmt: skip
 
@@ -112,6 +114,8 @@ ENDINGS: dict[str, tuple[tuple[str, str], ...]] = {
     "es": (
     ("ao", "ado"),
     ("aos", "ados"),
+    ("io", "ido"),
+    ("ios", "idos"),
     ("ico", "o"),
     ("quito", "co"),
     ("quita", "ca"),
