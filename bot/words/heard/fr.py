@@ -2155,7 +2155,7 @@ PHRASES = {
         elle s'est roulée, s'est roulé||e dans la boue, s'est roulé||e dedans, s'est vautré||e dans la boue,
         s'est fait la belle, tout crotté, toute crottée, tout boueux, toute boueuse, tout sale, toute sale,
         avec de la boue, et de la boue, toute propre, tout propre, propre|s, sale|s, ne, oeil vif, l'oeil vif,
-        frais et dispo, bon pied bon oeil
+        frais et dispo, bon pied bon oeil, abri, l'abri, ne sort pas, ne sortent pas, sort pas, sortent pas
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
