@@ -141,6 +141,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
 def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
     if not current:
         return None
+    if at + 1 < len(sentence) and sentence[at + 1].has("except") and any(i.has("done", "all done") for i in current):
+        return None  # "all done, except Pip"
     subjects = any(_subject(i) for i in current)
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
     if not subjects and says and sentence[at].text in ":-–—":

@@ -50,7 +50,14 @@ class Piece:
             return False
         if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
             return False
-        return self.words <= bag
+        return all(
+            word in bag or any(_colour_stem(word) == _colour_stem(other) for other in bag) for word in self.words
+        )
+
+
+def _colour_stem(word: str) -> str:
+    """A colour without what agrees with its noun: bleu, bleue, bleues; rojo, roja."""
+    return word.rstrip("aeos") if len(word) > 3 else word
 
 
 def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
@@ -131,6 +138,9 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     )
     if _by_name(run, before, roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
+    hers = before is not None and (before.has("her") or before.horse)
+    if hers and len(run) == 1 and run[0].text in roster.alone:
+        return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa rambo" of a rug called la rambo
     said = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     if said and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])

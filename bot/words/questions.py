@@ -134,13 +134,18 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
 
+def _degrees(two: Sequence[Item]) -> bool:
+    """As in "par 9 degrés": a small word and a number."""
+    return len(two) == 2 and two[0].has("link") and two[1].number is not None
+
+
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
     """As in "why the heavy for Ned when it's so mild": the question, without what makes one ask it."""
     for k, item in enumerate(items):
         asked = any(i.horses or (i.piece and i.piece.owners) for i in items[:k])
         if (
             asked
-            and item.has("if", "when", "but", "and")
+            and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]))
             and any(i.piece or i.has("bare", "nothing") for i in items[:k])
         ):
             return items[:k]

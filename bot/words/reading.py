@@ -128,6 +128,12 @@ def _undoes(sentence: Sequence[Item]) -> bool:
     if len(words) < first + 2:
         return False
     verb, then = words[first : first + 2]
+    if (
+        verb.has("undo")
+        and then.has("i", "subject", "was")
+        and not any(i.piece or predicate(i) for i in words[first + 1 :])
+    ):
+        return True  # "annule, j'ai confondu Vanille et Vanina"
     return (verb.has("undo verb") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )

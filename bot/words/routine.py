@@ -131,11 +131,10 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     """As in "Full clip on Maple", "Maple was trace clipped today"."""
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
-    if (
-        not styles
-        or clause.has("not")
-        or not (clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles)
-    ):
+    again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
+    again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
+    said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
+    if not styles or clause.has("not") or not (said or again):
         return False
     horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))

@@ -14,7 +14,11 @@ LEAST = 5  # letters of a word whose ending is mended
 
 def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[Token]:
     """The tokens with every word written out; a short form of several words is several tokens."""
-    return [whole for token in tokens for whole in _written_out(token, lexicon, roster)]
+    found: list[Token] = []
+    for at, token in enumerate(tokens):
+        counted = at > 0 and tokens[at - 1].kind == "number"  # "200 g"
+        found.extend([token] if counted else _written_out(token, lexicon, roster))
+    return found
 
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> Iterator[Token]:

@@ -106,7 +106,7 @@ class Telling:
             if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in later):
                 continue  # "wet, soaked right through", "found it, soaked of course"
             events.append(event)
-        events = _strongest(_one_done(events))
+        events = _strongest(_one_done(events, len(self.names)))
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
@@ -173,14 +173,15 @@ def _strongest(events: list[Event]) -> list[Event]:
     return [replace(e, setting=where.get(e.horse, e.setting)) if isinstance(e, Seen) else e for e in told]
 
 
-def _one_done(events: list[Event]) -> list[Event]:
+def _one_done(events: list[Event], horses: int) -> list[Event]:
     """All the horses said to be done in one fact: "Maple done, Juniper done"."""
     dones = [e for e in events if isinstance(e, Done)]
     if len(dones) < 2:
         return events
     every = any(e.horses == "all" for e in dones)
+    most = any(e.horses != "all" and 2 * len(e.horses) > horses for e in dones)  # "all done! all but Pip"
     names = tuple(dict.fromkeys(name for e in dones if e.horses != "all" for name in e.horses))
-    merged = Done("all" if every else names)
+    merged = Done("all" if every and not most else names)
     first = events.index(dones[0])
     return [merged if k == first else e for k, e in enumerate(events) if k == first or not isinstance(e, Done)]
 

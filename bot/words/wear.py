@@ -7,7 +7,7 @@ from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.clothes import RUGS, Piece
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.onoff import mode_of
 from bot.words.telling import Telling, named
@@ -131,12 +131,25 @@ def _change(clause: Clause) -> _Change:
         return change
     for k, piece in pieces:
         mode = mode_of(items, k)
-        if mode == "whole" and any(predicate(i) for i in items[:k]):
-            continue  # "sweaty under her rug"
+        if mode == "whole" and (any(predicate(i) for i in items[:k]) or _how_it_is(items, k)):
+            continue  # "sweaty under her rug", "capi a la bucas toute trempe"
+        if (
+            not mode
+            and any(i.has("without") for i in items[k + 1 :])
+            and (piece.owners or any(i.horses for i in items))
+        ):
+            mode = "whole"  # "Uma 200 without the liner"
         _place(change, "off" if k in others else mode, piece, denied=denied)
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
+
+
+def _how_it_is(items: Sequence[Item], at: int) -> bool:
+    """Whether a piece that a horse "has" is said to be wet: the state of the piece, no outfit."""
+    has = any(i.has("has") and not i.has("in", "on") for i in items[:at])
+    after = next((i for i in items[at + 1 :] if not i.has("very", "link", "a little")), None)
+    return has and after is not None and after.has(*WETNESS) and not any(i.has("on") for i in items[at:])
 
 
 def _not_this(items: Sequence[Item], at: int) -> bool:
