@@ -18,7 +18,8 @@ PHRASES = {
         sweatier than earlier,
         sweatier than this morning, sweatier than yesterday, sweaty patches, sweat patch,
         patchy sweat, sweat stains, covered in sweat,
-        coated in sweat, caked in sweat, crusted with sweat, crusty with sweat, running with sweat, running in sweat, rolling with sweat,
+        coated in sweat, caked in sweat, crusted with sweat, crusty with sweat, running with sweat,
+        running in sweat, rolling with sweat,
         bathed in sweat,
         foaming with sweat, foamy with sweat, foamy sweat, lathering, lathering up, all of a lather,
         in a muck lather, in a right lather, in a cold sweat, a cold sweat, cold sweat, muck sweat,
@@ -122,7 +123,8 @@ PHRASES = {
         freezing his bits off, freezing her butt off, freezing his butt off, freezing his nuts off,
         freezing her arse off, freezing his arse off, fluffed up and cold, coat standing on end,
         coat is standing on end, hair standing on end, coat fluffed up cold,
-        colder than she should be, colder than he should be, colder than i would like, gone cold, gone a bit cold
+        colder than she should be, colder than he should be, colder than i would like, gone cold,
+        gone a bit cold
     """,
     "sign comfortable": """
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
@@ -338,7 +340,8 @@ PHRASES = {
         awful quiet, right quiet, proper quiet, subdued, a bit subdued, lacklustre, 🤒, 🤢, 🤧,
         is crook, looking crook, looks crook, bit crook, a bit crook, feeling crook, crook today,
         has strangles, got strangles, has the runs, got the runs, crook as, crook as a dog, sick as,
-        crook as rookwood
+        crook as rookwood, rolling and kicking, pawing and kicking, rolling and looking at her belly,
+        rolling and looking at his belly
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -399,7 +402,8 @@ PHRASES = {
         dry as anything, dry as, as dry as, as dry as a bone, dry as bone, dry as dust,
         dry as can be, dry to the touch, dry inside and out,
         dry all through, dry all the way through, dry right through, dry through,
-        dry through and through, dry underneath, dried through, dried right out, drying nicely, dry as toast, crisp dry,
+        dry through and through, dry underneath, dried through, dried right out, drying nicely,
+        dry as toast, crisp dry,
         crispy dry, nice n dry, more or less dry, drye, dri, bonedry,
         aired off, dry and ready, dry and ready to use,
         ready and dry, dry ready to go, dry and usable,
@@ -452,7 +456,9 @@ PHRASES = {
         like a dishcloth, like a wet rag, sopped, sopped through, squelching, squelchy, sodden wet,
         sodden through, soddened, sogging, soggy wet, soggy through, saturated through, water logged,
         awash, swimming, pouring water,
-        pouring with water, running with water, streaming with water, streaming wet, dripping water, dripping everywhere, dripping with rain, wringing with rain, soaked with rain, soaked by rain, soaked from rain,
+        pouring with water, running with water, streaming with water, streaming wet, dripping water,
+        dripping everywhere, dripping with rain, wringing with rain, soaked with rain,
+        soaked by rain, soaked from rain,
         soaked to the lining, soaked into the lining, wet to the lining, soaked up the rain,
         could wring it out, you could wring it out, could wring it, can wring it out, wring it out,
         ringing wet, wring wet, drenched wet,
@@ -484,7 +490,8 @@ PHRASES = {
         gone home with me to wash, with the rug lady, with the rug washer, with the rug wash lady,
         with the rug cleaner, with the rug cleaners, with the cleaners, with the laundry,
         with the blanket lady, at the rug lady, at the rug cleaner, at rug wash, at the rug washers,
-        at the blanket wash, at the blanket cleaners, at the dry cleaners, at cleaners, away to be washed, away for a wash, away for washing, away at the wash,
+        at the blanket wash, at the blanket cleaners, at the dry cleaners, at cleaners,
+        away to be washed, away for a wash, away for washing, away at the wash,
         away getting washed, away to the wash, away to the cleaners, away to the laundry,
         away being washed, away being cleaned, out for a wash, out for cleaning, off for a wash,
         off for washing,
@@ -528,7 +535,8 @@ PHRASES = {
         ripped clean through, ripped right through, ripped through,
         ripped open, ripped along, ripped across,
         ripped apart, ripped in two, ripped in half, torn in two, torn in half, torn apart,
-        torn along, torn across, torn on the fence, ripped to ribbons, torn to ribbons, cut to ribbons, in ribbons, ripped to pieces,
+        torn along, torn across, torn on the fence, ripped to ribbons, torn to ribbons,
+        cut to ribbons, in ribbons, ripped to pieces,
         torn to pieces, in bits, in pieces, in rags, in strips, hanging off in strips,
         hanging in strips, hanging off her, hanging off him, tattered,
         shredded to bits, slit, a slit, slit in, big slit, gaping hole, gaping, flapping open,
@@ -547,7 +555,9 @@ PHRASES = {
         wadding coming out, wadding hanging out, guts hanging out, holey,
         more holes than, holes in it, hole in it, small hole, small hole in,
         hole the size of, a hole the size of, rip the size of, a rip the size of, tear the size of,
-        a tear the size of, foot long rip, a foot long rip, foot long tear, a foot long tear, a tear along, a rip along, small tear, small rip, a good rip, an l shaped tear, l shaped tear, l shaped rip,
+        a tear the size of, foot long rip, a foot long rip, foot long tear, a foot long tear,
+        a tear along, a rip along, small tear, small rip, a good rip, an l shaped tear,
+        l shaped tear, l shaped rip,
         a great big hole, a great big rip, a great big tear,
         great big rip, great big tear, great big hole, put a rip in, put a tear in,
         put a massive rip in, put a big rip in, put a big hole in, put a hole through,
@@ -612,7 +622,12 @@ PHRASES = {
         i lose, i have lost, we have lost, we lost, i lost,
         gone walkabouts, gone off somewhere,
         gone somewhere, blown away, blown off somewhere, has blown away, blew away,
-        blew off somewhere
+        blew off somewhere, can not for the life of me find, can not for love nor money find,
+        can not seem to find, can not seem to locate, cannot seem to find, could not seem to find,
+        struggling to find, having trouble finding, having no luck finding, no luck finding,
+        no joy finding, no joy locating, never found, never did find, still not found,
+        still not turned up, not turned up, has not turned up, did not find, has gone from,
+        is gone from, gone from
     """,
     "state found": """
         found, turned up, here after all, been found, has been found, was found, has turned up, found
@@ -668,7 +683,8 @@ PHRASES = {
         ready to rock, all set to use, all sorted and ready, as good as new, as new, like new, like new again,
         like brand new, fettled, i fix, i have fixed, i mended,
         i fixed, i repaired, i sewed, i stitched, i patched, i repair, i have repaired, duct taped,
-        duct tape fixed, gorilla taped, fixed with duct tape, patched with duct tape, glued, re sewn, resewn, restitched, re stitched,
+        duct tape fixed, gorilla taped, fixed with duct tape, patched with duct tape, glued, re sewn,
+        resewn, restitched, re stitched,
         reproofed, re proofed, reproofed and ready, strap back on, straps replaced, strap is back on,
         strap has been replaced,
         new straps, new straps on, new strap fitted, new straps fitted, got new straps, new clip on,
@@ -1518,7 +1534,13 @@ PHRASES = {
         donne, checked off, checked off the list, attended to, looked after, is do, is  is ready,
         are ready, made, did already, i finish,
         i have changed, just finished, got through, knocked out, knocked off, polished off,
-        fettled, finish, finishes, is finish, are finish
+        fettled, finish, finishes, is finish, are finish, in their rugs as listed,
+        in her rugs as listed, in his rugs as listed, in their rugs as planned,
+        in their rugs as per list, in their rugs as per the list, in their rugs per the list,
+        all in their rugs, in what the list says, in what it says on the list, in what it says,
+        in whatever the list says, in the listed rugs, in listed rugs, wearing what the list says,
+        wearing what it says, in their listed rugs, in their rugs for the night,
+        in their night things, in their night clothes, all tucked up as listed
     """,
     "everyone": """
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
@@ -1855,7 +1877,7 @@ PHRASES = {
     "when": """
         when, while, by the time, until, till, before, where, whenever, although, though, despite,
         in spite of, even with, even in, til, untill, whilst, once it, once she,
-        once he, once they, once the, as soon as, the minute, the moment, every time, any time,
+        once he, once they, once the, as soon as, every time, any time,
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as she was, as he was, as we were
     """,
@@ -1986,7 +2008,14 @@ PHRASES = {
         at his last home, at her last home, in his last home, in her last home, in his previous home,
         in her previous home, in his youth, in her youth, in his racing days, in her racing days,
         in its day, in her day, in his day, in 2020, in 2021, in 2022, in 2023, in 2024, in 2025,
-        since 2020, since 2021, since 2022, since 2023, since 2024
+        since 2020, since 2021, since 2022, since 2023, since 2024, for years, for months, for weeks,
+        for donkeys years, for donkey's years, for ages and ages, since forever, since day one,
+        since i have had her, since i have had him, since i got her, since i got him,
+        since we got her, since we got him, since he was a foal, since she was a foal,
+        since the spring, since spring, since summer, since the summer, since autumn,
+        since last week, since last month, since last year, since last winter, since january,
+        since february, since march, since april, since may, since june, since july, since august,
+        since september, since october
     """,
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
@@ -2075,7 +2104,7 @@ PHRASES = {
         is so cool, off with me, off with everyone, cold comfort, hot property,
         wet behind the ears, hot to trot, cold feet, cold shoulder, do not sweat, hot mess,
         cold backed, in season, in heat, in foal, in charge, in love, in trouble, in a mood, in a bad
-        mood, in good form, out of hay, out of work, in work, in training, good girl, good boy, good
+        mood, in good form, out of hay, in training, good girl, good boy, good
         to go, good as gold, in the way, in a way, hot shot, out of the way, out of control, on fire,
         cold snap, hot water, cold water, rub down, rubbing post, hot tea, hot chocolate, hot drink,
         cold drink, cold beer, hot stuff, no worries, no problem, well done, nicely done, great job,
@@ -2195,8 +2224,20 @@ PHRASES = {
         trashed her stall, trashed her box, wrecked his box, wrecked her stable, wrecked her stall,
         wrecked the fence, trashed the school, it is all over, all over now,
         all over bar the shouting, all over the place, all over facebook, all over the internet,
-        all over instagram, all over by, all over me, all over my, all over it, all over him like,
-        all over her like, hair all over, mud all over
+        all over instagram, all over by, all over it, all over him like,
+        all over her like, hair all over, mud all over, by the girth, by the saddle,
+        by the old girth, by her girth, by his girth, by a girth, by his saddle, by her saddle,
+        by the bridle, by the boots, by his boots, by her boots, by the headcollar,
+        by his headcollar, by her headcollar, by the halter, girth rub, girth rubs, girth gall,
+        girth galls, saddle rub, saddle rubs, saddle sore, saddle sores, bit rub, bit rubs, boot rub,
+        boot rubs, bridle rub, bridle rubs, bandage rub, headcollar rub, halter rub, halter rubs,
+        tack rub, tack rubs, girth is rubbing, saddle is rubbing, saddle rubbing, boots are rubbing,
+        boots rubbing, boots rubbed, boots have rubbed, overreach boots, brushing boots rubbing,
+        bit rubbing, bit is rubbing, bridle rubbing, bridle is rubbing, headcollar rubbing,
+        headcollar is rubbing, headcollar rubbed, halter rubbing, halter rubbed, girth rubbing,
+        girth rubbed, saddle rubbed, my boots rub, tail rubbing, tail rubber, tail rub, tail rubs,
+        itching his, itching her, itchy, sweet itch, sweetitch, mud fever, rain scald, lice,
+        ringworm, mites
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -2326,7 +2367,14 @@ PHRASES = {
         will not let me, would not be caught, will not be caught, would not come in,
         would not keep still, would not stop moving, would not come near me, going on,
         getting along, holding up, coming along, coming on, travelling,
-        bearing up
+        bearing up, out of work, in work, in full work, in light work, off work, needs a wash,
+        need a wash, needs washing, need washing, needed a wash, needed washing, needs a good wash,
+        wants a wash, wants washing, needs a clean, needed a clean, needs cleaning, needs a scrub,
+        was filthy, is filthy, were filthy, filthy, was minging, is minging, minging, was stinking,
+        is stinking, stinking, stinks, stinks of wee, stinks of pee, reeks, honking, was disgusting,
+        is disgusting, disgusting, was gross, is gross, gross, caked in mud, covered in mud,
+        covered in muck, covered in poo, covered in wee, mud everywhere, muddy as hell,
+        plastered in mud, plastered, clarty, claggy, clatty, manky, boggin, bogging, mingin, boufin
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -2440,7 +2488,8 @@ PHRASES = {
         for an hour or so, for an hour or two, for a couple of hours, for couple of hours,
         for a few hours, for half an hour, for ten minutes, for a minute, for a few minutes,
         for twenty minutes, for the rest of the day, for the rest of the night, for the weekend,
-        for today, for tonight, for this evening, for this morning
+        for today, for tonight, for this evening, for this morning, at the minute, at the mo,
+        at this minute, at this moment, at present, at this point, at this stage, at this time
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
@@ -2451,7 +2500,8 @@ PHRASES = {
         note, poor, poor old, poor thing, dear, old, little, big, sweet, lovely, team, so, looks like,
         bye, night, good night, x, xx, xxx, gosh, argh, brr, brrr, wow, damn, news, report, for the
         record, to report, reporting, quick note, fwiw, umm, erm, er, em, yo, evening all, morning
-        everyone, hi team, hi folks, hi everyone, hey team, just to say, just to let you know, ok so, right so, so yeah, guess what, fyi all, hiya, heya, howdy,
+        everyone, hi team, hi folks, hi everyone, hey team, just to say, just to let you know, ok so,
+        right so, so yeah, guess what, fyi all, hiya, heya, howdy,
         please note, note to all, for info, just a heads up, ta, hi there, hello all, hello
         everyone, hope all well, from the yard, yard update, barn update, update from the yard, update
         from the barn, hello team, remind me, quick reminder of, can you remind me, can you
@@ -2479,7 +2529,8 @@ PHRASES = {
         i kid you not, not gonna lie, not going to lie, im not gonna lie, tbh, tbf, to be honest,
         in fairness, imo, imho, ngl, innit, init, ya know, you know, yknow, mind you, mind,
         there you go,
-        there we go, here we go, here goes, psa, nb, ps, p s, edit, attn, attention, attention all, small update, last update,
+        there we go, here we go, here goes, psa, nb, ps, p s, edit, attn, attention, attention all,
+        small update, last update,
         final update, short update, latest, latest from the yard, status update, status report,
         from the barn, checking in, signing off, roger, copy,
         copy that, noted, voila, ta dah, tada, nice one, ta muchly,
@@ -2762,7 +2813,8 @@ PHRASES = {
         this evening's list, this evening's rugs, this evening's plan, this evenings list,
         this evenings rugs, this evenings plan, this morning's list, this morning's rugs,
         this morning's plan, this mornings list, this mornings rugs, this mornings plan, am list,
-        pm list, today's plan please, the list again, that list again, that list again please, can i get the list,
+        pm list, today's plan please, the list again, that list again, that list again please,
+        can i get the list,
         can i get the plan, can i get the list again, can we get the list, can we get the list again,
         can you resend the list,
         can you resend the plan,
@@ -3203,7 +3255,8 @@ PHRASES = {
         is there much wind tonight, any chance of rain,
         any  any  chance of rain,
         chance of frost, chance of snow, any more rain,
-        any more rain coming, any rain tomorrow, any rain due, any rain forecast, any rain expected, any snow tonight, any snow forecast, any frost, any frost due, any frost forecast,
+        any more rain coming, any rain tomorrow, any rain due, any rain forecast, any rain expected,
+        any snow tonight, any snow forecast, any frost, any frost due, any frost forecast,
         any storms, any storm coming,
         any weather tonight, any weather warnings, rain coming, frost coming,
         snow coming, storm coming, is going to rain, is going to rain tonight, is gonna rain,
