@@ -76,7 +76,7 @@ def seen_where(items: Sequence[Item]) -> Setting:
         back = any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1])
         if item.has("work", "worked") and back and not any(i.has("plan", "if", "when") for i in items):
             return "after work"
-    moved = any(i.has("brought in", "turned out", "brought", "stays", "done") for i in items)
+    moved = any(i.has("not", "plan", "brought in", "turned out", "brought", "stays", "done") for i in items)
     inside = any(i.has("place stall") and not i.has("inwards") for i in items)
     return "stall" if inside and not moved else "turnout"
 

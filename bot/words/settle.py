@@ -141,7 +141,7 @@ def _of_a_stranger(items: Sequence[Item], at: int) -> bool:
     if at + 2 >= len(items) or not items[at + 1].has("of") or items[at + 1].has("article"):
         return False
     whose = items[at + 2]
-    return whose.raw[:1].isupper() and not (whose.horses or whose.means or whose.known or whose.person)
+    return whose.raw[:1].isupper() and not (whose.horses or whose.means or whose.person)
 
 
 def _goes_on_of(items: Sequence[Item], at: int) -> bool:

@@ -130,19 +130,23 @@ def _change(clause: Clause) -> _Change:
         change.all_off = clause.has("took off") and _strips(items) and not denied
         return change
     for k, piece in pieces:
-        mode = mode_of(items, k)
-        if mode == "whole" and (any(predicate(i) for i in items[:k]) or _how_it_is(items, k)):
-            continue  # "sweaty under her rug", "capi a la bucas toute trempe"
-        if (
-            not mode
-            and any(i.has("without") for i in items[k + 1 :])
-            and (piece.owners or any(i.horses for i in items))
-        ):
-            mode = "whole"  # "Uma 200 without the liner"
-        _place(change, "off" if k in others else mode, piece, denied=denied)
+        _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
+
+
+def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
+    """What happens to the piece at a place: on, off, whole, or nothing."""
+    mode = mode_of(items, at)
+    if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
+        return ""  # "sweaty under her rug", "capi a la bucas toute trempe"
+    worn = bool(piece.owners) or any(i.horses for i in items)
+    return "whole" if not mode and worn and _without_another(items[at + 1 :]) else mode  # "Uma 200 without the liner"
+
+
+def _without_another(after: Sequence[Item]) -> bool:
+    return any(i.has("without") and any(j.piece for j in after[k + 1 : k + 3]) for k, i in enumerate(after))
 
 
 def _how_it_is(items: Sequence[Item], at: int) -> bool:

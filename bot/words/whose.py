@@ -19,8 +19,10 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(several)
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
+    if _of_somebody_else(items, at):
+        return telling.who if telling.begun and clause.has("she") and len(telling.who) == 1 else ()
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
-    if clause.has("all horses") or (clause.has("everyone") and not clause.has("she") and (left or not everyday)):
+    if _of_all(items, at, everyday=bool(everyday) and not left):
         return named([name for name in telling.names if name not in left])
     if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she"):
         return ()
@@ -31,3 +33,19 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
     bare = bare and not telling.past
     return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
+
+
+def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
+    """Whether a sign is told of all horses; an everyday word only where "horses" is said."""
+    if items[at].has("sign unwell") and not any(i.has("everyone", "all horses") for i in items[:at]):
+        return False  # "off sick today, sorry all"
+    if any(i.has("all horses") for i in items):
+        return True
+    return any(i.has("everyone") for i in items) and not any(i.has("she") for i in items) and not everyday
+
+
+def _of_somebody_else(items: Sequence[Item], at: int) -> bool:
+    """As in "I'm sweating", "el que tiritaba era el perro"."""
+    before = any(i.has("i") and not i.has("everyone", "article") for i in items[:at])
+    behind = items[at + 1 : at + 4]
+    return before or (any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind))

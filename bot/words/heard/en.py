@@ -179,7 +179,10 @@ PHRASES = {
         warming up now, warming through, warming back up, thawed out, has thawed out,
         cooled down nicely, cooled right down, cooled back down, cool and dry,
         cool and comfortable, cooled down fine, settled down nicely,
-        perked up, over his colic, over her colic, colic has passed
+        perked up, over his colic, over her colic, colic has passed, snug as, toasty as, cosy as,
+        warm as, snug as you like, cosy as you like, toasty as you like, warm as you like,
+        comfy as you like, warm as can be, snug as can be, cosy as can be, toasty as can be,
+        comfy as can be
     """,
     "sign rubbed": """
         rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub, rug
@@ -341,7 +344,26 @@ PHRASES = {
         is crook, looking crook, looks crook, bit crook, a bit crook, feeling crook, crook today,
         has strangles, got strangles, has the runs, got the runs, crook as, crook as a dog, sick as,
         crook as rookwood, rolling and kicking, pawing and kicking, rolling and looking at her belly,
-        rolling and looking at his belly
+        rolling and looking at his belly, none too clever, none too good, none too well,
+        none too bright, none too great, none too grand, none too perky, left all of her,
+        left all of his, left some of her feed, left some of his feed, left half of her,
+        left half of his, left half her, left half his, left all her, left all his, left her mash,
+        left his mash, left her grain, left his grain, left grain, left all her grain,
+        left all his grain, left her bran, left her haynet, left his haynet, left her beet,
+        off her grain, off his grain, off grain, off her mash, off his mash, off her hard feed,
+        off his hard feed, off her haylage, off his haylage, not eating his grain,
+        not eating her grain, has not eaten his grain, did not eat grain, not finishing grain,
+        did not finish her grain, did not finish his grain, did not finish grain,
+        did not clean up her grain, did not clean up his grain, not interested in grain,
+        not interested in her grain, not interested in his grain, would not eat, would not eat his,
+        would not eat her, would not touch his, would not touch her, would not eat breakfast,
+        would not eat dinner, would not eat grain, would not finish his, would not finish her,
+        would not drink, will not drink, refusing to drink, refuses to drink, has not drunk anything,
+        not drinking anything, not drinking enough, not drunk anything, not drunk much,
+        barely drinking, hardly drinking, barely eating, hardly eating, barely ate, hardly ate,
+        barely eaten, hardly eaten, ate nothing, eat nothing, eats nothing, eating nothing,
+        no eat nothing, not eat nothing, not want eat nothing, eat little, eats little, ate little,
+        eating very little, ate very little
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -740,7 +762,9 @@ PHRASES = {
         home again from the wash, home again from the laundry, home again from the cleaners,
         home again from repair, home again from the repairers, home again from the rug lady,
         home again from the rug wash, home again from being washed, home again from being mended,
-        home again from being repaired, home again from mending, home again from washing
+        home again from being repaired, home again from mending, home again from washing, is repair,
+        is fix, is mend, i sew, i mend, i stitch, is sewn, is sewed, is stitched, is patched,
+        is patched up, was repaired, was fixed, was mended, was sewn
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap,
@@ -2374,7 +2398,14 @@ PHRASES = {
         is stinking, stinking, stinks, stinks of wee, stinks of pee, reeks, honking, was disgusting,
         is disgusting, disgusting, was gross, is gross, gross, caked in mud, covered in mud,
         covered in muck, covered in poo, covered in wee, mud everywhere, muddy as hell,
-        plastered in mud, plastered, clarty, claggy, clatty, manky, boggin, bogging, mingin, boufin
+        plastered in mud, plastered, clarty, claggy, clatty, manky, boggin, bogging, mingin, boufin,
+        smells like a, smells like, smelling like a, smelling like, smelled like a, smelt like a,
+        stinks like a, stinks like, stank like a, who does not get one, who does not need one,
+        who does not wear one, who does not have one, who does not want one, who does not get any,
+        who does not wear any, plastered in snow, covered in snow, covered in ice, caked in snow,
+        caked in ice, covered in frost, with snow on, with ice on, plastered with mud,
+        plastered with snow, snow on his back, snow on her back, ice on his back, ice on her back,
+        icicles hanging off
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -3072,7 +3103,16 @@ PHRASES = {
         do we have any wet blankets,
         got anything drying, got anything wet, what rug is wet, what rug is drying, which rug is wet,
         which rug is drying, which blanket is wet, which blanket is drying, what blanket is wet,
-        what is no dry, what is no dry yet, is it all dry, is all dry
+        what is no dry, what is no dry yet, is it all dry, is all dry,
+        how is everybody's stuff drying, how is everyone's stuff drying, how is all the stuff drying,
+        how is stuff drying, how is the stuff drying, how are things drying,
+        how are the blankets drying, how are the rugs, how is everything drying, how are rugs drying,
+        how are blankets drying, how is it all drying, how is it drying,
+        how are we doing for dry rugs, how are we for dry rugs, how are we doing on dry blankets,
+        have we got any dry rugs, do we have any dry rugs, do we have any dry blankets,
+        are there any dry rugs, any dry rugs, any dry blankets, what dry rugs do we have,
+        what dry rugs have we got, what have we got dry, what do we have dry,
+        what do we have that is dry
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, state of, what is up with, how
