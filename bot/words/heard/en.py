@@ -2405,7 +2405,13 @@ PHRASES = {
         who does not wear any, plastered in snow, covered in snow, covered in ice, caked in snow,
         caked in ice, covered in frost, with snow on, with ice on, plastered with mud,
         plastered with snow, snow on his back, snow on her back, ice on his back, ice on her back,
-        icicles hanging off
+        icicles hanging off, old boy, old girl, old man, old lad, old lass, old fella, old feller,
+        old timer, old codger, old bugger, old thing, old dear, old soul, big boy, big lad, big girl,
+        big fella, big feller, big guy, big man, big lass, big mare, wee lad, wee lass, wee man,
+        wee boy, wee girl, wee fella, wee pony, little lad, little lass, little man, little girl,
+        little boy, little fella, little guy, little mare, good lad, good ol, ol, ol boy,
+        ol girl, ole boy, lil, li'l, my boy there, our lad, our lass, our boy, our girl,
+        that boy, that girl, that lad, this lad, this boy, this girl
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
