@@ -64,7 +64,9 @@ PHRASES = {
         lleva demasiada manta, lleva demasiado abrigo, mucho calor bajo la manta, mucho calor debajo,
         mucho calor debajo de la manta, caliente detrás de la oreja, con las orejas ardiendo, orejas ardiendo,
         resoplando de calor, jadeando de calor, jadea de calor, calor excesivo, exceso de calor,
-        tiene un sofocón, con un sofocón, acalorao
+        tiene un sofocón, con un sofocón, acalorao, tien calor, le sobra el pelo, le sobra to el pelo,
+        le sobra todo, acalorao perdío, acalorad|o|a perdid|o|a, sofocad|o|a perdid|o|a, tiene un sofoco,
+        con un sofoco, sofoco, con sofoco
     """,
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
@@ -139,7 +141,12 @@ PHRASES = {
         emparamad|o|a de frío, friíto de más, le ha cogido el frío, ha cogido frío, cogió frío, ha pillado frío,
         pilló frío, agarró frío, se agarró un frío, entrad|o|a en frío, le ha entrado frío, le entró frío,
         fresc|o|a de más, frí|o|a de más, demasiado frí|o|a, demasiado fresc|o|a, helá, heláu, congelá, arrecía,
-        arrecío, aterecía
+        arrecío, aterecía, tien fríu, con fríu, oreyes fríes, oreyes como carámbanos, arrecíu, arrecíos, helaín,
+        amorriñad|o|a de frío, orejas friísimas, orejas fresquísimas, las orejas friísimas, orejas como polos,
+        las orejas como polos, orejas como cubitos, tiene las orejas como el hielo,
+        tiene las orejas como témpanos, tiene las orejas congeladas, tiene las orejas muy frías,
+        tiene las orejas fresquitas, tiene las orejas friísimas, tiene orejas frías, tiene frías las orejas,
+        frías las orejas, heladas las orejas, orejas y patas frías, orejas y patas heladas
     """,
     "sign comfortable": """
         cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as,
@@ -325,7 +332,17 @@ PHRASES = {
         está mal de la tripa, malit|o|a de la tripa, mala de la barriga, mal del estómago, mal de la barriga,
         se puso mal, se puso mala, se puso malo, se ha puesto mala, se ha puesto malo, se ha puesto malita,
         se ha puesto malito, cayó enfermo, cayó enferma, ha enfermado, empeora, ha empeorado, empeoró,
-        está peor, peor que ayer, va a peor, va peor, ha ido a peor
+        está peor, peor que ayer, va a peor, va peor, ha ido a peor, no |ha|han tocado |el|la|su|ni,
+        no |toca|tocó |el|la|su, no |prueba|probó, no ha probado, apenas ha tocado |el|la|su,
+        no |quiso|quiere |el|la|su |concentrado|avena|cena|ración|heno|pienso|comida|alfalfa|grano|desayuno|paja,
+        no ha querido |el|la|su |concentrado|avena|cena|ración|heno|pienso|comida|alfalfa|grano|desayuno|paja,
+        se ha dejado |el|la|su |cena|ración|heno|pienso|comida|avena|desayuno, no se ha bebido, no se bebió,
+        no se ha comido, no se comió, no se acaba |el|la|su, no se acabó |el|la|su, no se ha acabado |el|la|su,
+        no se termina |el|la|su, sin probar bocado, ni ha probado, ni prueba, ni probó,
+        no ha comido en toda la noche, sin comer, lleva sin comer, está sin comer, sin beber, no come ni bebe,
+        no come bien, come mal, no mastica, babea, babeando, no traga, atragantad|o|a, obstrucción,
+        se ha atragantado, suelta el pienso, bola el pienso, tiene atasco, impactación, ta malu, ta mala,
+        ta malo, respira muy fuerte, respira como, resuella, resollando, jadea mucho, hace ruido al respirar
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -1882,9 +1899,9 @@ PHRASES = {
         fines de semana
     """,
     "guess": """
-        no creo, no sé, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos,
-        no sé si, supongo que, creo que no, me parece que no, diría que no, no creo que, no pienso que,
-        no me parece que, no diría que, no sabría, no sabría decir, no estoy seguro de, no estoy segura de,
+        no creo, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si,
+        supongo que, creo que no, me parece que no, diría que no, no creo que, no pienso que, no me parece que,
+        no diría que, no sabría, no sabría decir, no estoy seguro de, no estoy segura de,
         no estoy seguro de que, no estoy segura de que, no estoy muy segur|o|a, no estoy del todo segur|o|a,
         no tengo claro, no lo tengo claro, no tengo claro si, no tengo ni idea, no tengo idea, ni puta idea,
         ni pajolera idea, no sé muy bien, no sé yo, no sé si es, no sé si está, no sé si tiene, no sé qué,
@@ -1900,7 +1917,10 @@ PHRASES = {
         será, por lo visto no, sin confirmar, no confirmado, alguien sabe si, sabéis si, sabes si, saben si,
         sabe alguien si, alguien sabe, alguien ha visto, alguien vio, no la he visto, no lo he visto,
         yo no la he visto, yo no lo he visto, yo no lo vi, yo no la vi, no lo vi, no la vi, no los vi,
-        no he visto a, no vi a, no he podido ver, no sabría deciros, sin verl|o|a, no he ido, no he estado
+        no he visto a, no vi a, no he podido ver, no sabría deciros, sin verl|o|a, no he ido, no he estado,
+        pues no sé, yo no sé, ya no sé, no lo sé, no sé decir, no sé decirte, no sé deciros, no sé nada,
+        no sé nada de, no sé cómo, no sé cuándo, no sé cuánto, no sé dónde, no sé eh, no sé la verdad,
+        no sé si es que, la verdad no sé, la verdad es que no sé, no sé ni
     """,
     "said": """
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
@@ -2147,7 +2167,13 @@ PHRASES = {
         con el heno puesto, con heno, con su heno, con el pienso puesto, con pienso, con agua, con agua y heno,
         cenados y comidos, y cenado, y cenados, y cenada, y con heno, y con agua, y con cena, y recogido,
         y recogidos, y contentos, y contento, y contenta, y felices, y feliz, y roncando, durmiendo,
-        y durmiendo, y a dormir, y a casa, por igual, bajo cero, entavía, todavida, inda, aínda, encara
+        y durmiendo, y a dormir, y a casa, por igual, bajo cero, entavía, todavida, inda, aínda, encara,
+        y le he dado heno, y le he dado agua, y le he dado de comer, y le di heno, y le di agua,
+        le he dado heno, le he dado agua, le di heno, le he puesto heno, le puse heno, y le he puesto heno,
+        y le puse heno, y le he echado heno, y le eché heno, y le he dado heno extra, con heno extra,
+        y está comiendo, está comiendo, comiendo, comiendo heno, y comiendo, y come bien, come bien,
+        y come como siempre, y ha cenado, ha cenado, y ha comido bien, ha comido bien, comió bien,
+        tan feliz comiendo
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -2380,7 +2406,18 @@ PHRASES = {
         hoy qué mantas, hoy qué llevan, esta noche qué toca, esta noche qué ponemos, esta noche qué mantas,
         y hoy qué, y hoy qué toca, y esta noche qué, y esta noche qué toca, ropa de hoy, ropa para hoy,
         ropa para esta noche, qué ropa llevan, qué ropa les pongo, qué ropa toca, qué ropa hoy, mantas para hoy,
-        mantas para esta noche, mantas esta noche, mantas de esta noche, las mantas de hoy
+        mantas para esta noche, mantas esta noche, mantas de esta noche, las mantas de hoy, muéstreme la lista,
+        muéstreme el plan, enséñeme la lista, enséñeme el plan, páseme la lista, páseme el plan, deme la lista,
+        deme el plan, mándeme la lista, mándeme el plan, mándenme la lista, envíeme la lista, regáleme la lista,
+        me regala la lista, me regala el plan, me pasa la lista, me pasa el plan, me manda la lista,
+        me da la lista, me muestra la lista, me enseña la lista, repítame la lista, repita la lista,
+        repita el plan, dígame el plan, dígame la lista, dígame qué toca, dígame qué les pongo,
+        dígame qué cobijas, pásenme la lista, pásenme el plan, la lista de cobijas, lista de cobijas,
+        plan de cobijas, el plan de cobijas, bot lista, bot plan, lista porfa, la lista porfa, plan porfa,
+        el plan porfa, el plan pa hoy, la lista pa hoy, plan pa hoy, plan pa esta noche, lista pa esta noche,
+        qué le pongo a los caballos, qué le pongo a todos, qué les pongo a todos, qué les pongo a los caballos,
+        qué se le pone a los caballos, qué llevan puesto hoy, qué llevan puesto todos, cómo toca hoy,
+        cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy
     """,
     "ask left": """
         quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer,
