@@ -28,7 +28,14 @@ PHRASES = {
         transpirent plus que, transpirent plus qu', transpirent plus quand, transpirent plus sous,
         transpirent plus dans, transpirent plus avec, sue plus que, sue plus qu', sue plus quand, sue plus sous,
         sue plus dans, sue plus avec, suent plus que, suent plus qu', suent plus quand, suent plus sous,
-        suent plus dans, suent plus avec
+        suent plus dans, suent plus avec, écume sur l'encolure, de l'écume sur, de l'écume au, de l'écume à,
+        de l'écume sous, écumant||e, écume de sueur, mousse de sueur, mousse sur l'encolure,
+        dégoulinant||e|s de transpiration, trempé||e|s jusqu'aux os de sueur, ça sue, ça transpire,
+        luit de sueur, brille de sueur, fume comme une locomotive, fume comme un dragon, fumant||e de sueur,
+        vapeur de sueur, rincé||e de sueur, tout collé de sueur, toute collée de sueur, poisseux de sueur,
+        poisseuse de sueur, poil poisseux, poil trempé de sueur, poil mouillé de sueur, ventre trempé de sueur,
+        sueur sous la sangle, sueur sèche, traces de sueur séchée, traces de sueur sèche, sueur séchée,
+        croûtes de sueur, sel de sueur, auréolé||e de sueur
     """,
     "sign hot": """
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
@@ -781,7 +788,11 @@ PHRASES = {
         sous cuissard droit, cuissard gauche, cuissard droit, cuissardes, cuissarde, sangle du dessous,
         sangles du dessous, sangle sous le ventre, sangles sous le ventre, ficelle sous le ventre,
         ficelle de queue, ficelle sous la queue, corde de queue, fil de queue, attache de cuisse,
-        attaches de cuisses, passe sangle
+        attaches de cuisses, passe sangle, plus d'attache, plus d'attaches, plus de sangle, plus de sangles,
+        plus de boucle, plus de boucles, plus de surfaix, plus de mousqueton, plus de mousquetons,
+        plus de fermeture, plus de croisillon, plus de croisillons, plus de sanglon, plus d'élastique,
+        plus de sangle de cuisse, plus de sangles de cuisses, plus de velcro, plus de scratch, sans attache,
+        sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons
     """,
     "broken": """
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
@@ -797,7 +808,11 @@ PHRASES = {
         s'est arraché||e, s'est décroché||e, s'est pété||e, s'est cassé||e|s|es, s'est rompu||e,
         s'est ouvert||e, a pété net, pété||e net, cassé||e net, hors d'usage, il n'y a plus de, y a plus de,
         ya plus de, il manque, bousillé||e|s, flingué||e|s, abîmé||e|s, démonté||e, ont lâché, ont cassé,
-        ont pété, ont craqué, sont mortes, est morte, pendent, qui pendent
+        ont pété, ont craqué, sont mortes, est morte, pendent, qui pendent, plus d'attache, plus d'attaches,
+        plus de sangle, plus de sangles, plus de boucle, plus de boucles, plus de surfaix, plus de mousqueton,
+        plus de mousquetons, plus de fermeture, plus de croisillon, plus de croisillons, plus de sanglon,
+        plus d'élastique, plus de sangle de cuisse, plus de sangles de cuisses, plus de velcro, plus de scratch,
+        sans attache, sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons
     """,
     "kind sheet": """
         imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise,
@@ -1037,7 +1052,10 @@ PHRASES = {
         j'ai fini de tondre, j'ai fini la tonte de, refait sa tonte, retondu||e|s, j'ai retondu, on a retondu,
         tonte d'attelage, tonte en chasse, tonte en attelage, tonte en trace, tonte en irlandaise,
         tonte du poitrail, tonte sans pattes, ratiboisé||e, clippé||e, clipé||e, tondu||e|s à ras, j'ai tondre,
-        on a tondre, l'ai tondre, lui ai tondre, lui a tondre, ai tondre
+        on a tondre, l'ai tondre, lui ai tondre, lui a tondre, ai tondre, vien|s|t de clipper, viens d'clipper,
+        clippé||e|s, j'ai clippé, vien|s|t de passer la tondeuse, fini la tonte, a été clippé||e, on a clippé,
+        rafraîchi la tonte, refait la tonte de, remis un coup de tondeuse à, donné un coup de tondeuse à,
+        a été passé||e à la tondeuse, sort de la tonte
     """,
     "style none": """
         pas tondu||e, le poil a repoussé, poil repoussé, tonte repoussée, poil est revenu,
@@ -1404,12 +1422,12 @@ PHRASES = {
         les autres chevaux, les autres poneys, ceux qui restent, ceux qui restaient, tous les autres chevaux
     """,
     "all horses": """
-        tous les chevaux, les chevaux, tous les poneys, toutes les juments, chevaux, tout le troupeau,
-        tous les loulous, tous les dadas, les dadas, tous les bourrins, les bourrins, tous les canassons,
-        les canassons, tous les équidés, tous nos chevaux, toute la cavalerie, la cavalerie au complet,
-        tous les poneys et chevaux, les chevaux et les poneys, tous les poilus, toute l'écurie, chaque cheval,
-        tous les animaux, tous les pensionnaires, toutes les bêtes, les bêtes, toutes nos bêtes, les poilus,
-        toutes les montures, tous les chevaux et poneys, tous les chevaux et les poneys, chevaux et poneys
+        tous les chevaux, les chevaux, chevaux, tout le troupeau, tous les loulous, tous les dadas, les dadas,
+        tous les bourrins, les bourrins, tous les canassons, les canassons, tous les équidés, tous nos chevaux,
+        toute la cavalerie, la cavalerie au complet, tous les poneys et chevaux, les chevaux et les poneys,
+        tous les poilus, toute l'écurie, chaque cheval, tous les animaux, tous les pensionnaires,
+        toutes les bêtes, les bêtes, toutes nos bêtes, les poilus, toutes les montures,
+        tous les chevaux et poneys, tous les chevaux et les poneys, chevaux et poneys
     """,
     "both": """
         les deux, tous les deux, toutes les deux, les trois, les 2, tous les 2, toutes les 2, l'un et l'autre,
@@ -1473,52 +1491,47 @@ PHRASES = {
         les chevaux sont tous parés, les chevaux sont tous recouverts, les chevaux sont tous emmitouflés,
         les chevaux sont tous bordés, tous sont faites, tous sont couvertes, tous sont habillés,
         tous sont habillées, tous sont prêtes, tous sont changés, tous sont rhabillés, tous sont abriés,
-        tous sont parés, tous sont recouverts, tous sont emmitouflés, tous sont bordés,
-        les poneys sont tous faits, les poneys sont tous faites, les poneys sont tous couverts,
-        les poneys sont tous couvertes, les poneys sont tous habillés, les poneys sont tous habillées,
-        les poneys sont tous prêts, les poneys sont tous prêtes, les poneys sont tous changés,
-        les poneys sont tous rhabillés, les poneys sont tous abriés, les poneys sont tous parés,
-        les poneys sont tous recouverts, les poneys sont tous emmitouflés, les poneys sont tous bordés,
-        tous rhabillés, tous abriés, tous parés, tous recouverts, tous emmitouflés, tous bordés,
-        toutes couvertes, toutes habillées, toutes changées, toute l'écurie est faite,
-        toute l'écurie est couverte, toute l'écurie est habillée, toute l'écurie est bouclée,
-        toute l'écurie est finie, toute l'écurie est terminée, toute l'écurie est fait,
-        toute l'écurie est couvert, toute l'écurie est habillé, toute la bande est faite,
-        toute la bande est couverte, toute la bande est habillée, toute la bande est bouclée,
-        toute la bande est finie, toute la bande est terminée, toute la bande est fait,
-        toute la bande est couvert, toute la bande est habillé, toute la troupe est faite,
-        toute la troupe est couverte, toute la troupe est habillée, toute la troupe est bouclée,
-        toute la troupe est finie, toute la troupe est terminée, toute la troupe est fait,
-        toute la troupe est couvert, toute la troupe est habillé, tout le troupeau est faite,
-        tout le troupeau est couverte, tout le troupeau est habillée, tout le troupeau est bouclée,
-        tout le troupeau est finie, tout le troupeau est terminée, tout le troupeau est fait,
-        tout le troupeau est couvert, tout le troupeau est habillé, l'écurie est faite, l'écurie est couverte,
-        l'écurie est habillée, l'écurie est bouclée, l'écurie est finie, l'écurie est terminée,
-        l'écurie est fait, l'écurie est couvert, l'écurie est habillé, tournée fait, tournée fini,
-        tournée terminé, tournée bouclé, tournée bouclée, tournée ok, tournée est fait, tournée est faite,
-        tournée est fini, tournée est finie, tournée est terminé, tournée est terminée, tournée est bouclé,
-        tournée est bouclée, ronde fait, ronde fini, ronde terminé, ronde bouclé, ronde bouclée, ronde ok,
-        ronde est fait, ronde est faite, ronde est fini, ronde est finie, ronde est terminé, ronde est terminée,
-        ronde est bouclé, ronde est bouclée, tour faite, tour finie, tour terminée, tour bouclé, tour bouclée,
-        tour ok, tour est fait, tour est faite, tour est fini, tour est finie, tour est terminé,
-        tour est terminée, tour est bouclé, tour est bouclée, la tournée fait, la tournée faite,
-        la tournée fini, la tournée finie, la tournée terminé, la tournée terminée, la tournée bouclé,
-        la tournée bouclée, la tournée ok, la tournée est fait, la tournée est faite, la tournée est fini,
-        la tournée est finie, la tournée est terminé, la tournée est terminée, la tournée est bouclé,
-        la tournée est bouclée, la ronde fait, la ronde faite, la ronde fini, la ronde finie, la ronde terminé,
-        la ronde terminée, la ronde bouclé, la ronde bouclée, la ronde ok, la ronde est fait,
-        la ronde est faite, la ronde est fini, la ronde est finie, la ronde est terminé, la ronde est terminée,
-        la ronde est bouclé, la ronde est bouclée, le tour fait, le tour faite, le tour fini, le tour finie,
-        le tour terminé, le tour terminée, le tour bouclé, le tour bouclée, le tour ok, le tour est fait,
-        le tour est faite, le tour est fini, le tour est finie, le tour est terminé, le tour est terminée,
-        le tour est bouclé, le tour est bouclée, round fait, round faite, round fini, round finie,
-        round terminé, round terminée, round bouclé, round bouclée, round ok, round est fait, round est faite,
-        round est fini, round est finie, round est terminé, round est terminée, round est bouclé,
-        round est bouclée, le round fait, le round faite, le round fini, le round finie, le round terminé,
-        le round terminée, le round bouclé, le round bouclée, le round ok, le round est fait,
-        le round est faite, le round est fini, le round est finie, le round est terminé, le round est terminée,
-        le round est bouclé, le round est bouclée, tour du soir faite, tour du soir fini, tour du soir finie,
-        tour du soir terminé, tour du soir terminée, tour du soir bouclé, tour du soir bouclée, tour du soir ok,
+        tous sont parés, tous sont recouverts, tous sont emmitouflés, tous sont bordés, tous rhabillés,
+        tous abriés, tous parés, tous recouverts, tous emmitouflés, tous bordés, toutes couvertes,
+        toutes habillées, toutes changées, toute l'écurie est faite, toute l'écurie est couverte,
+        toute l'écurie est habillée, toute l'écurie est bouclée, toute l'écurie est finie,
+        toute l'écurie est terminée, toute l'écurie est fait, toute l'écurie est couvert,
+        toute l'écurie est habillé, toute la bande est faite, toute la bande est couverte,
+        toute la bande est habillée, toute la bande est bouclée, toute la bande est finie,
+        toute la bande est terminée, toute la bande est fait, toute la bande est couvert,
+        toute la bande est habillé, toute la troupe est faite, toute la troupe est couverte,
+        toute la troupe est habillée, toute la troupe est bouclée, toute la troupe est finie,
+        toute la troupe est terminée, toute la troupe est fait, toute la troupe est couvert,
+        toute la troupe est habillé, tout le troupeau est faite, tout le troupeau est couverte,
+        tout le troupeau est habillée, tout le troupeau est bouclée, tout le troupeau est finie,
+        tout le troupeau est terminée, tout le troupeau est fait, tout le troupeau est couvert,
+        tout le troupeau est habillé, l'écurie est faite, l'écurie est couverte, l'écurie est habillée,
+        l'écurie est bouclée, l'écurie est finie, l'écurie est terminée, l'écurie est fait,
+        l'écurie est couvert, l'écurie est habillé, tournée fait, tournée fini, tournée terminé, tournée bouclé,
+        tournée bouclée, tournée ok, tournée est fait, tournée est faite, tournée est fini, tournée est finie,
+        tournée est terminé, tournée est terminée, tournée est bouclé, tournée est bouclée, ronde fait,
+        ronde fini, ronde terminé, ronde bouclé, ronde bouclée, ronde ok, ronde est fait, ronde est faite,
+        ronde est fini, ronde est finie, ronde est terminé, ronde est terminée, ronde est bouclé,
+        ronde est bouclée, tour faite, tour finie, tour terminée, tour bouclé, tour bouclée, tour ok,
+        tour est fait, tour est faite, tour est fini, tour est finie, tour est terminé, tour est terminée,
+        tour est bouclé, tour est bouclée, la tournée fait, la tournée faite, la tournée fini, la tournée finie,
+        la tournée terminé, la tournée terminée, la tournée bouclé, la tournée bouclée, la tournée ok,
+        la tournée est fait, la tournée est faite, la tournée est fini, la tournée est finie,
+        la tournée est terminé, la tournée est terminée, la tournée est bouclé, la tournée est bouclée,
+        la ronde fait, la ronde faite, la ronde fini, la ronde finie, la ronde terminé, la ronde terminée,
+        la ronde bouclé, la ronde bouclée, la ronde ok, la ronde est fait, la ronde est faite,
+        la ronde est fini, la ronde est finie, la ronde est terminé, la ronde est terminée, la ronde est bouclé,
+        la ronde est bouclée, le tour fait, le tour faite, le tour fini, le tour finie, le tour terminé,
+        le tour terminée, le tour bouclé, le tour bouclée, le tour ok, le tour est fait, le tour est faite,
+        le tour est fini, le tour est finie, le tour est terminé, le tour est terminée, le tour est bouclé,
+        le tour est bouclée, round fait, round faite, round fini, round finie, round terminé, round terminée,
+        round bouclé, round bouclée, round ok, round est fait, round est faite, round est fini, round est finie,
+        round est terminé, round est terminée, round est bouclé, round est bouclée, le round fait,
+        le round faite, le round fini, le round finie, le round terminé, le round terminée, le round bouclé,
+        le round bouclée, le round ok, le round est fait, le round est faite, le round est fini,
+        le round est finie, le round est terminé, le round est terminée, le round est bouclé,
+        le round est bouclée, tour du soir faite, tour du soir fini, tour du soir finie, tour du soir terminé,
+        tour du soir terminée, tour du soir bouclé, tour du soir bouclée, tour du soir ok,
         tour du soir est fait, tour du soir est faite, tour du soir est fini, tour du soir est finie,
         tour du soir est terminé, tour du soir est terminée, tour du soir est bouclé, tour du soir est bouclée,
         tour du matin faite, tour du matin fini, tour du matin finie, tour du matin terminé,
@@ -1962,7 +1975,11 @@ PHRASES = {
         à donner, loue, vendre, promo, soldes, sur leboncoin, réserver, réserve moi, réservez, inscrire,
         inscription, inscriptions, inscrivez, tu crois, tu penses, qui monte, merci d'avoir, merci de l'avoir,
         merci de les avoir, merci à tous d'avoir, merci pour avoir, bravo d'avoir, contente d'avoir,
-        content d'avoir, ravie d'avoir, ravi d'avoir, désolé||e de ne pas avoir, peur d'avoir, marre d'avoir
+        content d'avoir, ravie d'avoir, ravi d'avoir, désolé||e de ne pas avoir, peur d'avoir, marre d'avoir,
+        tu montes, tu longes, tu travailles, tu rentres, tu sors, tu enlèves, tu retires, tu changes, tu tonds,
+        vous montez, vous sortez, vous rentrez, vous tondez, vous enlevez, vous retirez, vous changez,
+        tu couvres, tu découvres, vous couvrez, vous découvrez, je monte, on monte, je longe, on longe,
+        je tonds, on tond, je sors, on sort, je passerai
     """,
     "habit": """
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent, adore,
@@ -2109,7 +2126,8 @@ PHRASES = {
         vague de froid, grand froid arrive, alerte grand froid, plan grand froid, vigilance orange,
         vigilance jaune, alerte météo, alerte orange, bulletin météo, malade du covid, grippé||e, angine,
         gastro, sinusite, bronchite, otite, la crève, j'ai la crève, chopé la crève, attrapé la crève,
-        arrêt maladie, bac blanc, contrôle de maths
+        arrêt maladie, bac blanc, contrôle de maths, un frigo, un frigo sur pattes, une armoire à glace,
+        frigo américain, frigo vide
     """,
     "i": """
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
@@ -2125,7 +2143,8 @@ PHRASES = {
         parents, parent, maman, papa, mémé, tonton, tata, copain, copine, copains, copines, collègue, collègues,
         proprio, proprios, propriétaires, prof, monitrice, moniteur, coach, palefrenier, palefrenière, soigneur,
         soigneuse, chaton, chatons, lapin, lapins, tracteur, soeur, frère, beau père, belle mère, boulanger,
-        facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur
+        facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur, je lui, je le, je la,
+        je les, je leur
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -2175,7 +2194,10 @@ PHRASES = {
         same pour, idem que, ibidem, rebelote pour, de même pour, c'est pareil, c'est pareil pour, pareil chez,
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
     """,
-    "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien, j'ai",
+    "helper": """
+        a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien, j'ai, je l'ai, je les ai, on l'a,
+        on les a
+    """,
     "is": """
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
@@ -2331,7 +2353,7 @@ PHRASES = {
         belle comme une reine, tout mignon, toute mignonne, tout content, toute contente, bonne nouvelle,
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
-        serein, sereine, tout sage, toute sage, en liberté
+        serein, sereine, tout sage, toute sage, en liberté, je l'ai, je les ai, on l'a, on les a
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2414,7 +2436,13 @@ PHRASES = {
         je n'en reviens pas, je peux pas y croire, vous me croirez pas, vous allez pas me croire, devinez quoi,
         devinez, figurez vous que, figure toi que, vous savez quoi, tu sais quoi, c'est officiel, c'est la cata,
         la cata, cata, la loose, la galère, quelle galère, c'est la fête, c'est reparti, encore raté,
-        et rebelote
+        et rebelote, côté couverture, côté couvertures, côté couv, côté couvs, niveau couverture,
+        niveau couvertures, question couvertures, question couverture, rayon couvertures, rayon couverture,
+        pour les couvertures, pour ce qui est des couvertures, point de situation, état des lieux,
+        bilan du soir, bilan du matin, débrief, débrief du soir, débrief du matin, débriefing, résumé du soir,
+        résumé, bulletin du soir, bulletin du matin, en bref, en deux mots, et c'est tout, c'est tout,
+        rien d'autre, fin du rapport, voilà tout, et voilà le travail, c'est tout pour ce soir,
+        c'est tout pour moi, c'est tout pour l'instant
     """,
     "body": """
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
@@ -2609,7 +2637,9 @@ PHRASES = {
         le plan stp, le plan svp, plan stp, plan svp, redonne le programme, rappel de la liste, rappel du plan,
         rappelle moi le plan, rappelle la liste, rappelle moi la liste, on en est à quelle couverture,
         à quelle couverture on est, on part sur quoi ce soir, on part sur quelle couverture,
-        il y a quoi à mettre, qu'est ce qu'il y a à mettre, la tenue pour, la tenue de, qui couvrir
+        il y a quoi à mettre, qu'est ce qu'il y a à mettre, la tenue pour, la tenue de, qui couvrir,
+        qui est en quoi, qui est en quoi ce soir, qui en quoi ce soir, qui a quoi sur le dos,
+        qui doit porter quoi, tout le monde en quoi, on est en quoi ce soir
     """,
     "ask left": """
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
