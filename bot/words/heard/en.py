@@ -33,7 +33,8 @@ PHRASES = {
         sweaty and hot, will not stop sweating, can not stop sweating,
         would not stop sweating, sweats now, is sweats, in sweat,
         salt marks, sweat salt,
-        salty sweat marks, sweats a lot today, broke out into a sweat, dripping off her, dripping off him
+        salty sweat marks, sweats a lot today, broke out into a sweat, dripping off her,
+        dripping off him, sweatier than, sweatier than a, wet with sweat all, slick with sweat
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug, hot under
@@ -363,18 +364,26 @@ PHRASES = {
         barely drinking, hardly drinking, barely eating, hardly eating, barely ate, hardly ate,
         barely eaten, hardly eaten, ate nothing, eat nothing, eats nothing, eating nothing,
         no eat nothing, not eat nothing, not want eat nothing, eat little, eats little, ate little,
-        eating very little, ate very little
+        eating very little, ate very little, is not getting up, not getting up, not got up,
+        will not get back up, can not get back up, cannot get back up, not able to get up,
+        unable to get up, will not stand up, can not stand up,
+        cannot stand up, unable to stand, struggling to stand, struggling to get up,
+        refuses to get up, refusing to get up, gone down and will not get up, down in the stall,
+        down in his stall, down in her stall, does not want to get up
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
-        roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm
+        roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hotter than,
+        hotter than a, hotter than hell, hotter than blazes, hottern, hottern a, hotter n, hot as a,
+        hot as all get out, hot as blazes
     """,
     "everyday cold": """
         cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering,
-        brass monkeys, starved, chillier, chillin
+        brass monkeys, starved, chillier, chillin, colder than, colder than a, coldern, coldern a,
+        cold as a, cold as a witch's tit, cold as all get out, cold as charity
     """,
     "everyday good": """
         good, all good, looking good, great, lovely, looking great, looking lovely, brilliant, fab,
@@ -430,7 +439,9 @@ PHRASES = {
         aired off, dry and ready, dry and ready to use,
         ready and dry, dry ready to go, dry and usable,
         not wet any more, not damp any more, not wet anymore, not damp anymore, line dry, drier than a bone,
-        washed and dried, washed and dry, dry inside, dry on the inside
+        washed and dried, washed and dry, dry inside, dry on the inside, drip dry, drip dried,
+        drier than, drier than a, dry as a chip, dry as a cork, dry as a stick, dry as a biscuit,
+        dry as powder, dry as tinder
     """,
     "damp": """
         damp, dampish, moist, wettish, clammy, still not dry, not dry yet, not quite dry, nearly dry,
@@ -1048,7 +1059,7 @@ PHRASES = {
     """,
     "instead of": """
         instead of, rather than, in place of, insted of, in lieu of, rather then, in preference to,
-        no more, as opposed to
+        as opposed to
     """,
     "for another": """
         for, to, with, into, onto, in exchange for, over into
@@ -1437,7 +1448,36 @@ PHRASES = {
         alright to put rugs on again, alright to put a rug on again,
         alright to put blankets on again, alright to put a blanket on again,
         alright to put her rugs on again, alright to put his rugs on again,
-        alright to put clothes on again
+        alright to put clothes on again, can go back in her rugs, can go back in his rugs,
+        can go back in her rug, can go back in his rug, can go back in her blankets,
+        can go back in his blankets, can go back in her blanket, can go back in his blanket,
+        can go back in a blanket, can go back in blankets, can go back into her rugs,
+        can go back into his rugs, can go back into her rug, can go back into his rug,
+        can go back into her blankets, can go back into his blankets, can go back into her blanket,
+        can go back into his blanket, can go back into a rug, can go back into a blanket,
+        can go back into blankets, can come back in her rugs, can come back in his rugs,
+        can come back in her rug, can come back in his rug, can come back in her blankets,
+        can come back in his blankets, can come back in her blanket, can come back in his blanket,
+        can come back in a rug, can come back in a blanket, can come back in blankets,
+        can come back into her rugs, can come back into his rugs, can come back into her rug,
+        can come back into his rug, can come back into her blankets, can come back into his blankets,
+        can come back into her blanket, can come back into his blanket, can come back into a rug,
+        can come back into a blanket, can come back into blankets, may go back in her rugs,
+        may go back in his rugs, may go back in her rug, may go back in his rug,
+        may go back in her blankets, may go back in his blankets, may go back in her blanket,
+        may go back in his blanket, may go back in a rug, may go back in a blanket,
+        may go back in blankets, may go back into her rugs, may go back into his rugs,
+        may go back into her rug, may go back into his rug, may go back into her blankets,
+        may go back into his blankets, may go back into her blanket, may go back into his blanket,
+        may go back into a rug, may go back into a blanket, may go back into blankets,
+        may come back in her rugs, may come back in his rugs, may come back in her rug,
+        may come back in his rug, may come back in her blankets, may come back in his blankets,
+        may come back in her blanket, may come back in his blanket, may come back in a rug,
+        may come back in a blanket, may come back in blankets, may come back into her rugs,
+        may come back into his rugs, may come back into her rug, may come back into his rug,
+        may come back into her blankets, may come back into his blankets,
+        may come back into her blanket, may come back into his blanket, may come back into a rug,
+        may come back into a blanket, may come back into blankets
     """,
     "worked": """
         ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson, did a
@@ -1554,9 +1594,9 @@ PHRASES = {
         like the list said, according to the list, according to list, according to the plan,
         per list, per plan, per the post, followed the list, done for the night,
         done for tonight, done for today, done for the day, done for now, set for the night,
-        set for tonight, ready for the night, ready for bed,
-        donne, checked off, checked off the list, attended to, looked after, is do, is  is ready,
-        are ready, made, did already, i finish,
+        set for tonight, ready for the night,
+        donne, checked off, checked off the list, attended to, looked after, is do, is  made,
+        did already, i finish,
         i have changed, just finished, got through, knocked out, knocked off, polished off,
         fettled, finish, finishes, is finish, are finish, in their rugs as listed,
         in her rugs as listed, in his rugs as listed, in their rugs as planned,
@@ -1602,7 +1642,7 @@ PHRASES = {
         all the horses on the yard, all the horses and ponies, all horses and ponies,
         horses and ponies, the horses and ponies, the ponies, ponies, the neds, the nags, neds, nags,
         whole herd, the herd, entire herd, the entire herd, the whole yard, whole yard, entire yard,
-        the entire yard, the whole barn, the string, the whole stable, all the gee gees, gee gees,
+        the entire yard, the whole barn, the whole stable, all the gee gees, gee gees,
         the gee gees, all the hosses, hosses, the hosses, all the equines, equines,
         everybody in the barn, everyone in the barn, everyone on the yard, everybody on the yard
     """,
@@ -1616,9 +1656,8 @@ PHRASES = {
     "except": """
         except, except for, but, apart from, bar, other than, all but, minus, save for, besides, aside
         from, leaving out, not counting, excluding, with the exception of, excepting, all bar,
-        everyone bar, everybody bar, sept, xcept, exept, excpt, but not, not including, minus just,
-        less, with exception of, only not, just not, bar just, omitting, outside of, without,
-        unless you count, everyone except, all except
+        everyone bar, everybody bar, sept, xcept, exept, excpt, with exception of, bar just,
+        omitting, everyone except, all except
     """,
     "all done": """
         all done, everyone done, everybody done, everyone is done, everybody is done,
@@ -1804,7 +1843,7 @@ PHRASES = {
     "i mean": """
         i meant, i mean, meant, rather, actually, make that, i ment, should say, should read,
         should have said, should have been, should have read, that should be, that should have been,
-        that should say, that should read, that is meant to be, that was meant to be, meant to be,
+        that should say, that should read, that is  that was meant to be, meant to be,
         meant to say, i meant to say, i mean to say, i want to say, i wanted to say, or rather,
         make it, correct is, correction, correct to
     """,
@@ -1842,7 +1881,9 @@ PHRASES = {
         without any, isn, no more, nothing like, hardly, by no means, didnae, isnae, wasnae, hasnae,
         havenae, disnae, nae, nay, no way, not at all, not one bit, not a bit, not in the least,
         not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
-        never once, no signs of, no sign of any, without any sign of, without a, rarely ever
+        never once, no signs of, no sign of any, without any sign of, without a, rarely ever,
+        not really, not totally, not entirely, not properly, not all the way, not quite, not fully,
+        not completely, not yet, but not
     """,
     "stopped": """
         stopped, quit, no longer, not any more, no more, ceased, stop, stopping, has stopped,
@@ -1873,9 +1914,9 @@ PHRASES = {
         mega, crazy, ridiculously, incredibly, terribly, horribly, really really, very very, way, far,
         ever so, awful, perfectly, nicely, lovely and, bloody, flipping, freaking, really quite,
         reyt, reet, right proper, right, gey, fair, hell of, helluva, one hell of a, damn, damned,
-        goddamn, darn, darned, dang, plumb, plain, downright, real, real good and, good and, mighty,
+        goddamn, darn, darned, dang, plumb, plain, downright, real, mighty,
         powerful, awful well, hella, wicked, stupid, stupidly, insanely, massively, hugely, majorly,
-        uber, ultra, extra, proper good and, utterly, entirely, well and truly, truly, truely,
+        uber, ultra, extra, utterly, entirely, well and truly, truly, truely,
         deeply, heavily, drastically, violently, uncontrollably, like mad, like crazy, like anything,
         like billyo, like billy o, like nobodys business, like nobody's business, like the clappers,
         like a good un, like a good one, like a pig, like a trooper, like hell, like fuck,
@@ -2060,7 +2101,7 @@ PHRASES = {
         lightning, gale, gales, gale force, squall, squalls, squally, gusting, gusty, gusts,
         blowing a gale, blowing a hoolie, blowing a hooley, howling, howling a gale, howling gale,
         mist, mizzle and mist, freezing fog, ice storm, ice rain, freezing rain, black ice,
-        hard frost, ground frost, heavy frost, white frost, hoar frost, icy, humid, muggy, close,
+        hard frost, ground frost, heavy frost, white frost, hoar frost, icy, humid, muggy,
         clammy out, sticky out, monsoon, southerly, northerly, easterly, westerly, nor easter,
         norther, blue norther, arctic blast, cold front, warm front, heatwave, heat wave, cold snap,
         indian summer, el nino
@@ -2411,7 +2452,7 @@ PHRASES = {
         wee boy, wee girl, wee fella, wee pony, little lad, little lass, little man, little girl,
         little boy, little fella, little guy, little mare, good lad, good ol, ol, ol boy,
         ol girl, ole boy, lil, li'l, my boy there, our lad, our lass, our boy, our girl,
-        that boy, that girl, that lad, this lad, this boy, this girl
+        that boy, that girl, that lad, this lad, this boy, this girl, away, awa, right away, fromt
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -3039,7 +3080,14 @@ PHRASES = {
         left to blanket, left to change, left to sort, left to dress, anyone left to rug,
         anyone left to blanket, anyone left to change, who is left to dress, still to rug,
         still to change, still to blanket, to rug still, need doing, need done, need rugging still,
-        need rugged still, needing done, needing doing
+        need rugged still, needing done, needing doing, which of them have not been done,
+        which of them are left, which of them are not done, which of them is left,
+        which of them still need doing, which of them still need done, which of the horses are left,
+        which of the horses have not been done, which of the horses are not done,
+        which of the horses still need doing, which of the horses are still to do,
+        which of them are still to do, who of them is left, who all have we not done,
+        any of them left, any of them not done, any of them still to do, are any of them left,
+        are any of them not done, are any left, is any of them left
     """,
     "ask drying": """
         what is drying, whats drying, what is wet, what is still wet, what is still drying, anything
@@ -3136,7 +3184,12 @@ PHRASES = {
         give us an update on, update me on, update us on, bring me up to date on, fill me in on,
         can i get an update on, can i have an update on, can you update me on, do we know how is,
         how has been, how does look, how looks, where is, where do we stand with, latest on,
-        latest with
+        latest with, show me how, could you show me how, can you show me how, tell me how,
+        can you tell me how, could you tell me how, let me know how, can you let me know how,
+        could you let me know how, wondering how, just wondering how, i wonder how, do you know how,
+        any idea how, can i ask how, may i ask how, can i see how, could i see how, want to know how,
+        i want to know how, i would like to know how, would like to know how, i d like to know how,
+        id like to know how
     """,
     "ask forecast": """
         forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
@@ -3420,16 +3473,15 @@ PHRASES = {
         warmer, mild, wet, dry, sleet, hail, drizzle, degrees, minus, below zero, low, lows, chilly,
         hot, hotter, drizzling, downpour, downpours, deluge, thunder, thunderstorm, thunderstorms,
         lightning, gale, gales, windchill, wind chill, breeze, breezy, humid, humidity, muggy,
-        baltic, arctic, brass monkeys, weather wise, rainfall, snowfall, sunshine, sun, sunny, cloud,
-        cloudy, clear, clear sky, fog, foggy, mist, misty, thaw, thawing, freezing point,
+        baltic, arctic, brass monkeys, weather wise, rainfall, snowfall, sunshine, sunny, cloud,
+        cloudy, fog, foggy, mist, misty, thaw, thawing, freezing point,
         minus figures, degree, celsius, centigrade, fahrenheit, wetter, drier, windier, icy roads,
         black ice, hailing, hailstones, sleeting, torrential, lashing, pouring, pissing down,
-        chucking it down, cats and dogs, temperature wise, temp wise, cooler, cool, boiling,
-        roasting, scorching, bitter, nippy, blowing, blow, gusting, blizzard, nasty, horrible, grim,
-        wild, rough, miserable, dreich, grotty, filthy, decent, nice, good, bad, damp
+        chucking it down, cats and dogs, temperature wise, temp wise, scorching, nippy, gusting,
+        blizzard, dreich
     """,
     "ahead": """
-        tonight, tomorrow, later, later on, overnight, this evening, this afternoon, this weekend,
+        tonight, tomorrow, later, later on, overnight, this evening, this afternoon, this
         at the weekend,
         over the weekend, the weekend, next week, this week, in the morning, by morning, tomorrow morning,
         tomorrow night, the next few days, the rest of the day, today, coming, tonite, the night,
@@ -3444,8 +3496,8 @@ PHRASES = {
         in the next few hours, in the next hour, next few days, next couple of days,
         the next couple of days, next 24 hours, the next 24 hours, in the next 24 hours,
         this coming week, the coming days, the week ahead, coming days, coming week, coming up,
-        on the way, in store, due in, headed our way, heading our way, coming our way, coming in,
-        rolling in, moving in, on saturday, on sunday, on monday, on tuesday, on wednesday,
+        on the way, in store, headed our way, heading our way, coming our way,
+        rolling in, on saturday, on sunday, on monday, on tuesday, on wednesday,
         on thursday, on friday, friday night, saturday night, sunday night, weekend,
         rest of the week, the rest of the week, rest of the day, midweek, early next week,
         end of the week
