@@ -87,7 +87,8 @@ def _layered(items: Sequence[Item], at: int) -> bool:
 
 
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:
-    return all(i.piece is not None or i.has("and", "article", "time", "polite") or i.mark for i in items[colon + 1 :])
+    small = ("and", "article", "time", "polite", "only")
+    return all(i.piece is not None or i.has(*small) or i.mark for i in items[colon + 1 :])
 
 
 def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:

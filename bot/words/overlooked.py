@@ -13,6 +13,7 @@ from bot.words.meaning import Ask
 
 ALONE = 2  # words that are enough by themselves: "trembling!!"
 STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
+REACH = 4  # words before it that could make it no report
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
@@ -42,7 +43,7 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     small = all(predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
     told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
     told = told and not any(i.has("it") and not i.has("she", "article", "polite") for i in before)
-    strange = sum(1 + STRANGE[sign] * _of_a_thing(after, k) for k, i in enumerate(after) if _unheard(i))
+    strange = sum(1 + (sign == "sweating" and _of_a_thing(after, k)) for k, i in enumerate(after) if _unheard(i))
     if not (some or (small and told and strange <= STRANGE[sign])):
         return None
     return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
@@ -69,13 +70,26 @@ def shivering(items: Sequence[Item]) -> Seen | None:
     """The sign, where it can be nobody else's and nothing else: one horse named, then that it shivers."""
     words, at = _up_to_it(items)
     named = [k for k, item in enumerate(words) if item.horses]
-    if at < 0 or len(named) != 1 or len(words) > LONGEST:
+    if at < 0 or len(named) != 1 or named[0] > at or _asked(items):
         return None
     horse = words[named[0]]
-    told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
-    if not (horse.horse and horse.exact) or named[0] > at or _blocked(told) or words[0].has("question"):
+    if not (horse.horse and horse.exact):
         return None
-    return None if _asked(items) else Seen(horse.horses[0], "shivering")
+    told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
+    plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
+    return Seen(horse.horses[0], "shivering") if plainly or _close_by(items, horse, words[at]) else None
+
+
+def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:
+    """As in "can someone come, Dilly is trembling", "but he shivers": the horse, or "he", right before it."""
+    part, at = _part_around(items, said)
+    before = [i for i in part[:at] if not i.has("is", "link", "very", "a little") or i.has("she", *BLOCKS)]
+    if said.has("was") or not before:
+        return False
+    named = before[-1] is horse and part[at - 1].has("is")  # nobody "saw Otter shivering"
+    if not (named or (before[-1].has("she") and not horse.known)):
+        return False
+    return not _blocked([i for i in before[-REACH:] if not i.horses and not i.has("but", "plan", "i")])
 
 
 def _up_to_it(items: Sequence[Item], sign: Sign = "shivering") -> tuple[list[Item], int]:

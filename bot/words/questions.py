@@ -32,7 +32,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if first.has("ask ready") and " " in first.text and any(i.piece for i in words):
+    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in words):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state") or (second.has("ask wearing") and third.has("what"))):

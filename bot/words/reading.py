@@ -19,7 +19,7 @@ from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import shivering, who_shivers
 from bot.words.questions import asks, read_question
-from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work
+from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
@@ -114,6 +114,9 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         return
     if asks(sentence, marked=marked):
         if not read_question(sentence, telling):
+            if not marked and sentence[0].has("ask state", "ask ready"):
+                _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
+                return
             _before_the_question(sentence, telling)
             _asked_about(sentence, telling)
         return
@@ -166,7 +169,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     from_work = False  # "back from the lesson with Maple, she sweated"
-    for clause in clauses:
+    for clause in map(without_excuse, clauses):
         if clause.joined in ("when", "if") or (
             clause.items and clause.items[0].has("when", "if") and not clause.has("was")
         ):

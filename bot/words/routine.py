@@ -19,7 +19,6 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done") or _all_but(items)
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
         return False
-    items = _without_excuse(items)
     items = tuple(_listed_behind(items))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
@@ -67,14 +66,17 @@ def _all_but(items: Sequence[Item]) -> bool:
     )
 
 
-def _without_excuse(items: Sequence[Item]) -> tuple[Item, ...]:
-    """As in "all done except Pip who won't be caught": why it is left is told behind it."""
-    if not any(i.has("except") for i in items):
-        return tuple(items)
+def without_excuse(clause: Clause) -> Clause:
+    """As in "all done except Pip who won't be caught": the clause without why Pip is left, told behind it."""
+    items = clause.items
+    if not any(i.has("except") for i in items) or not clause.has("done", "all done", "everyone"):
+        return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
-    excuse = items[last + 1 : last + 2]
-    why = bool(excuse) and excuse[0].has("question", "she", "what", "but", "i", "is")
-    return tuple(items[: last + 1]) if why and not any(i.has("done") for i in items[last + 1 :]) else tuple(items)
+    behind = [i for i in items[last + 1 :] if not i.mark][:1]
+    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan")
+    if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
+        return clause
+    return Clause(items[: last + 1], clause.joined)
 
 
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:
@@ -153,6 +155,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or any(i.piece is not None for i in items)
     ):
         return False
+    items = tuple(_up_to_the_reason(items))
     if not all(_place_word(i) for i in items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
@@ -168,6 +171,14 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "metí a Lucena en el box que estaba el prado helado": what was done, without why."""
+    place = next((k for k, i in enumerate(items) if i.has("place stall", "place field")), len(items))
+    named = any(i.horses for i in items[:place])
+    why = next((k for k in range(place + 1, len(items)) if items[k].has("but", "if", "when", "what")), len(items))
+    return items[:why] if named else items
 
 
 def _left_behind(items: Sequence[Item], at: int) -> bool:

@@ -130,7 +130,7 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "it is dusty"; but "is Dusty in"
     if predicate(before) and at > 1 and items[at - 2].horses:
         return False  # "Luna bien Sol frío"
-    adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both")
+    adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
     if adjectival and before.has("but") and _says(items[at + 1 :]):
         return False  # "so Dusty is sweaty"
     return adjectival or before.text in ("of", "every")
@@ -286,6 +286,9 @@ def _nameable(item: Item) -> bool:
 def _only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
+    opens = at == 1 or (at > 1 and items[at - 2].mark)
+    if before is not None and before.has("article") and not before.has("some") and opens:
+        before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
     rest = list(items[at + 1 :])

@@ -1414,7 +1414,7 @@ PHRASES = {
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
         el equipo al completo, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
-        toda la tribu, todos y cada uno, todos y todas, toditas
+        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos
     """,
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
@@ -2084,7 +2084,8 @@ PHRASES = {
         lo mismito, también igual, exactamente igual, igualmente, igualito, igualita, igual de, al igual que,
         tres cuartos de lo mismo, tres cuartos, más de lo mismo, otro tanto, otra igual, otro igual, lo propio,
         asimismo, así mismo, y también, tmbién, tamién, ni tampoco, y tampoco, tampoco no, parecido,
-        por el estilo, ídem de ídem, ditto, same, y lo mismo, lo mismo digo de, igual con, igual para, igual va
+        por el estilo, ídem de ídem, ditto, same, y lo mismo, lo mismo digo de, igual con,
+        igual para, igual va, lo mismo, igual, ídem
     """,
     "helper": "",
     "is": """
@@ -2282,7 +2283,8 @@ PHRASES = {
         vea, oíme, oye chicos, oye chicas, oye gente, oye bot, eh bot, ey bot, epa, épale, opa, ea, eah, aja,
         mhm, ehm, bah, buah, bua, buf, buff, uffff, ufff, pfff, jaja, jajaja, jajaj, jajajaj, jjj, jeje, jejeje,
         jiji, jijiji, jojo, lol, xd, xdd, xddd, 😅, 🙈, 😊, 🙂, 🙏, 🙌, 💪, ❤️, ❤, 😘, 🐴, 🐎, 🥰, 😍, ☀️, 🌧️, 🌧, ❗, ‼️, ⚠️,
-        🚨, 🆘, 👀, 🤷, 🤷‍♀️, 🤦, 🤦‍♀️, 😭, 😢, 😓, 😬, 😱, 😰, 😥, 😕, 😟, 🥺, 💦, 💧, 🙄, 😡, 😤, 😴, 🤔, 😎, 😉, 😁, 😃, 😄, 😆, 👏, 🎉, 👋,
+        🚨, 🆘, 👀, 🤷, 🤷‍♀️, 🤦, 🤦‍♀️, 😭, 😢, 😓, 😬, 😱, 😰, 😥, 😕, 😟, 🥺,
+         💦, 💧, 🙄, 😡, 😤, 😴, 🤔, 😎, 😉, 😁, 😃, 😄, 😆, 👏, 🎉, 👋,
         🤗, 🫶, 💨, ☔, 🌬️, 🌡️, ✌️, 🤞, perdonad, perdonen, perdone, disculpa, disculpad, disculpen, disculpe, sorry,
         sorri, lo siento, siento molestar, perdón por la hora, perdón por el audio, perdón por las horas,
         perdón la tardanza, perdón la hora, a buenas horas, por cierto chicos, otra cosa, una cosa, una cosita,

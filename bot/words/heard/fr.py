@@ -2194,10 +2194,7 @@ PHRASES = {
         same pour, idem que, ibidem, rebelote pour, de même pour, c'est pareil, c'est pareil pour, pareil chez,
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
     """,
-    "helper": """
-        a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien, j'ai, je l'ai, je les ai, on l'a,
-        on les a
-    """,
+    "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
