@@ -376,7 +376,7 @@ PHRASES = {
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
         roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hotter than,
         hotter than a, hotter than hell, hotter than blazes, hottern, hottern a, hotter n, hot as a,
-        hot as all get out, hot as blazes
+        hot as all get out, hot as blazes, stewing, stewed, frying, melted, parboiled
     """,
     "everyday cold": """
         cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
@@ -1931,7 +1931,8 @@ PHRASES = {
         oddly, strangely, noticeably, obviously, plainly, distinctly, decidedly, positively,
         genuinely, honestly, literally, basically, properly and truly, badly, gravely, such a, how,
         quite so, not half, dripping with, is not half, are not half, was not half, and then some,
-        you would not believe, fit to bust, fit to burst, to beat the band, right old, a right
+        you would not believe, fit to bust, fit to burst, to beat the band, right old, a right,
+        that bit, this bit
     """,
     "if": """
         if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else,
@@ -2130,14 +2131,16 @@ PHRASES = {
         rumours, rumors, word is, so they say, so i hear, so i heard, so im told, so i am told,
         i think she might, i think he might, i think it might, seems like she might,
         looks as if she might, do not reckon, do not believe, do not suppose, do not imagine,
-        do not expect, did not think, did not reckon, i doubt, doubtful, doubt it, doubting
+        do not expect, did not think, did not reckon, i doubt, doubtful, doubt it, doubting, thought,
+        thought that, i thought, we thought, had thought, mistook, mistaken for, could have sworn,
+        coulda sworn, would have sworn
     """,
     "said": """
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported, heard,
         apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted, checked, just
         checked, just saw, guys, heads up, fyi, update, news, help, urgent, sez, telt me, tellt me,
         telling me, told us, tells us, told the, mentions, mentioned, has said, has reported,
-        reports that, reported that, says that, said that, thinks that, think that, thought that,
+        reports that, reported that, says that, said that, thinks that, think that,
         reckons that, reckon that, i reckon, i think, i believe, i find, i see, i saw, i have seen,
         ive seen, we saw, i noticed, i have noticed, ive noticed, noticed that, i notice, notice,
         noticing, found that, discovered that, observe, observed, i observe, spots, clocked,
@@ -2302,7 +2305,12 @@ PHRASES = {
         headcollar is rubbing, headcollar rubbed, halter rubbing, halter rubbed, girth rubbing,
         girth rubbed, saddle rubbed, my boots rub, tail rubbing, tail rubber, tail rub, tail rubs,
         itching his, itching her, itchy, sweet itch, sweetitch, mud fever, rain scald, lice,
-        ringworm, mites
+        ringworm, mites, a dry one, for a dry one, into a dry one, for dry ones, something dry,
+        into something dry, a dry rug, a dry blanket, a clean one, a wet one, for a clean one,
+        a dry set, her dry one, his dry one, the dry one, the wet one, a warm one, a warmer one,
+        a cooler one, cooler one, cooler weather, cooler day, cooler days, cooler tonight,
+        cooler today, cooler tomorrow, cooler out, a bit cooler, much cooler, cooler now,
+        cooler temps, cooler this week, get cooler, gets cooler, getting cooler, turning cooler
     """,
     "i": """
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve, youre,
@@ -2452,7 +2460,10 @@ PHRASES = {
         wee boy, wee girl, wee fella, wee pony, little lad, little lass, little man, little girl,
         little boy, little fella, little guy, little mare, good lad, good ol, ol, ol boy,
         ol girl, ole boy, lil, li'l, my boy there, our lad, our lass, our boy, our girl,
-        that boy, that girl, that lad, this lad, this boy, this girl, away, awa, right away, fromt
+        that boy, that girl, that lad, this lad, this boy, this girl, away, awa, right away, fromt,
+        weighs a ton, weighs a tonne, weighing a ton, weighs more than me, weighs more than i do,
+        heavy as lead, like lead, as heavy as lead, an all, anall, n all, of all things, of all people, to boot, all told, all the same, just the same, even so, for once,
+        for a change, on the whole, by and large
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
