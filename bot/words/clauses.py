@@ -179,7 +179,9 @@ def _complete(items: Sequence[Item]) -> bool:
     while items and items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
         items = items[1:]
     horse = any(
-        i.horses or i.has("she", "everyone", "all horses") or (i.piece and (i.piece.owners or i.piece.their))
+        i.horses
+        or i.has("she", "everyone", "all horses")
+        or (i.piece and (i.piece.owners or i.piece.their or i.piece.ids))
         for i in items
     )
     subject = horse or any(i.piece for i in items)

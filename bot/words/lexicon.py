@@ -53,7 +53,7 @@ def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
     table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
     short_forms = {short: words(full) for short, full in SHORT_FORMS[language].items()}
-    rows = {meaning: _spoken(row, short_forms) for meaning, row in table.items()}
+    rows = {meaning: _spoken(row, {} if meaning == "gram" else short_forms) for meaning, row in table.items()}
     said = [(phrase, meaning) for meaning, row in rows.items() for phrase in row]
     telling = _words_of(row for meaning, row in rows.items() if meaning not in UNBENT)
     trade: dict[tuple[str, int], list[str]] = {}

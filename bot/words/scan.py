@@ -110,8 +110,8 @@ def _slipped(
         horse, length = longer
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
-    owner = roster.spelled.get(token.text[:-1]) if taken == 0 and token.text.endswith("s") else None
-    if owner is None or (everyday(token.text) and not _clothing(texts, at + 1, lexicon)):
+    owner = roster.spelled.get(token.text[:-1]) if token.text.endswith("s") else None
+    if owner is None or ((taken or everyday(token.text)) and not _clothing(texts, at + 1, lexicon)):
         return None
     return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
 

@@ -116,6 +116,9 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     if items[at].capital or items[at].raw[:1].isupper():
         return False
     before = items[at - 1] if at else NOTHING
+    sort_of = items[at].has("weather", "weekday", "mass", "bare weather", "sky") or _describes(items[at])
+    if before.has("article") and at + 1 < len(items) and _piece(items[at + 1]) and not sort_of:
+        return False  # "the penny sheet"
     if _wordlike(items[at]) and (
         (_piece(before) and not _goes_on_of(items, at))
         or (_describes(items[at]) and at + 1 < len(items) and _piece(items[at + 1]))

@@ -204,7 +204,8 @@ def _emit(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool = F
     if item.has(*WETNESS) and _about_piece(reading, at):
         _state(reading, at, reading.pieces)
     elif item.kinds("state"):
-        it = reading.latest in ("", "other") and reading.clause.has("it")
+        it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))
+        it = it and reading.clause.has("it")
         if not item.has("state found") or reading.latest == "piece" or it:
             _state(reading, at, reading.pieces)
     else:
@@ -271,7 +272,8 @@ def _state(reading: _Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
-    if not pieces and (not reading.latest or (clause.has("it") and item.kinds("state"))):
+    it = clause.has("it") and bool(item.kinds("state")) and not item.has("state found")
+    if not pieces and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:

@@ -82,6 +82,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     broken = clause.has("broken", "state torn", "state missing")
     if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
+    if not clause.has("broken") and _torn_near_it(clause.items):
+        return False  # "torn at the chest buckle"
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
         return False  # "the halter strap"
     pieces = [i.piece for i in clause.items if i.piece is not None]
@@ -94,6 +96,12 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _torn_near_it(items: Sequence[Item]) -> bool:
+    torn = next((k for k, i in enumerate(items) if i.has("state torn")), len(items))
+    strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
+    return torn < strap and any(i.has("hour") for i in items[torn:strap])
 
 
 def _unheard_of(item: Item) -> bool:

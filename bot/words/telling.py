@@ -103,8 +103,9 @@ class Telling:
                 continue
             if isinstance(event, Seen) and self._outdone(at, event):
                 continue
-            if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in later):
-                continue  # "wet, soaked right through", "found it, soaked of course"
+            others = self.events if isinstance(event, GarmentIs) and event.state == "in service" else later
+            if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in others):
+                continue  # "wet, soaked right through", "dry, and back on the rack"
             events.append(event)
         events = _strongest(_one_done(events, len(self.names)))
         signed = {e.horse for e in events if isinstance(e, Seen)}
@@ -156,7 +157,7 @@ class Telling:
 def _wetter(event: GarmentIs, later: Event) -> bool:
     if not isinstance(later, GarmentIs) or later.garment != event.garment or later.state not in WETNESS:
         return False
-    return event.state in WETNESS or (event.state == "in service" and later.state != "dry")
+    return event.state in (*WETNESS, "in service")
 
 
 def _state_of(event: Event) -> str | None:

@@ -967,7 +967,9 @@ PHRASES = {
         chucking on, throwing, throwing on, adding, slapping on, bunging on, putting on, reapplied,
         re applied, reinstated, rugged up in, rugged her up in, rugged him up in, blanketed with,
         blanketed her in, blanketed him in, covered with, topped with, topped off with,
-        swaddled, cocooned, tucked, layered on, gave
+        swaddled, cocooned, tucked, layered on, gave, done him up, done her up, did him up,
+        did her up, done them up, buckled him in, buckled her in, buckled him up, buckled her up,
+        done the straps up on, done up the straps on
     """,
     "took off": """
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
@@ -1005,7 +1007,7 @@ PHRASES = {
         ended up taking, ended up pulling, decided to take, decided to pull, decided to whip,
         managed to take, managed to get, went and took, went ahead and took, gone and took,
         after taking, am taking, im taking, did take, already took, whipping, slipping, sliding,
-        dragging, get
+        dragging, get, i have taken, we have taken, have taken
     """,
     "wears": """
         wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched
@@ -1211,7 +1213,11 @@ PHRASES = {
         went and fetched, went and brought, after bringing, after turning, after putting,
         after moving, am bringing, im bringing, am moving, bring, have bring, did bring, did move,
         sent, fetching, taking, getting, shifting, popping, chucking, relocated, transferred,
-        rehomed into, moved over, kicked, booted, legged, trotted
+        rehomed into, moved over, kicked, booted, legged, trotted, i have put, we have put,
+        i have stuck, has put, had put, i have moved, i have brought, i have turned, i have taken,
+        i have led, we have brought, we have moved, we have taken, am putting, did put, already put,
+        put back, had to put, had to stick, had to pop, ended up with putting, sticking, throwing,
+        threw, managed to take, decided to take
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
@@ -2462,8 +2468,29 @@ PHRASES = {
         ol girl, ole boy, lil, li'l, my boy there, our lad, our lass, our boy, our girl,
         that boy, that girl, that lad, this lad, this boy, this girl, away, awa, right away, fromt,
         weighs a ton, weighs a tonne, weighing a ton, weighs more than me, weighs more than i do,
-        heavy as lead, like lead, as heavy as lead, an all, anall, n all, of all things, of all people, to boot, all told, all the same, just the same, even so, for once,
-        for a change, on the whole, by and large
+        heavy as lead, like lead, as heavy as lead, an all, anall, n all, of all things,
+        of all people, to boot, all told, all the same, just the same, even so, for once,
+        for a change, on the whole, by and large, rolling, eating, munching, grazing, tucking in,
+        eating up, eating well, eating hay, eating his hay, eating her hay, munching hay,
+        munching away, munching his hay, munching her hay, on his hay, on her hay, dozing,
+        dozing off, asleep, sleeping, snoozing, napping, resting, resting a leg, pacing,
+        pacing about, pacing up and down, box walking, weaving, calling, shouting, hollering,
+        screaming, whinnying, neighing, nickering, trotting about, trotting up and down,
+        charging about, charging around, charging round, galloping about, galloping around,
+        running about, running around, running up and down, mooching, mooching about, wandering,
+        wandering about, plodding about, limping, hopping lame, snorting, licking, drinking, waiting,
+        waiting at the gate, hiding, sheltering, sheltering under, huddled, huddled up, huddling,
+        sulking, sunbathing, stamping, swishing, fretting, stressing, stressed, spooky, fidgeting,
+        fidgety, playing, playing up, messing about, being daft, being silly, being a pain,
+        being good, being naughty, being a madam, bucking, bronking, leaping about, bouncing,
+        bouncing about, dancing about, head in his haynet, head in her haynet,
+        with his head in his haynet, with her head in her haynet, face in his hay, face in her hay,
+        nose in the hay, at the haynet, at the hay, at the feeder, at the round bale, at the trough,
+        loose in, bum to the wind, butt to the wind, bum to the rain, back to the wind,
+        tail to the wind, arse to the wind, out of the wind, out of the rain, under the hedge,
+        behind the hedge, in the shelter, under the shelter, in the run in, in the lean to,
+        with the others, with the herd, with her mates, with his mates, with her friends,
+        with his friends, with everyone else
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -2578,7 +2605,10 @@ PHRASES = {
         for a few hours, for half an hour, for ten minutes, for a minute, for a few minutes,
         for twenty minutes, for the rest of the day, for the rest of the night, for the weekend,
         for today, for tonight, for this evening, for this morning, at the minute, at the mo,
-        at this minute, at this moment, at present, at this point, at this stage, at this time
+        at this minute, at this moment, at present, at this point, at this stage, at this time,
+        the weekend round, the next round, for the next round, for the weekend round,
+        since nobody else was here, since no one else was here, as nobody else was here,
+        because nobody else was here, as no one else was here
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
@@ -2739,7 +2769,10 @@ PHRASES = {
         is anyone about, is anyone around, is anyone here, is anybody about, is anybody around,
         anyone awake, who is about, who is around, who is here, who is up there, who is on the yard,
         who is at the barn, looks smart,
-        looks lovely in it, quick question, a question, one question, question for you, the state of
+        looks lovely in it, quick question, a question, one question, question for you, the state of,
+        remind me of, remind us of, reminder of, a reminder of, quick reminder, remind me please,
+        just remind me, please remind me, please remind me of, jog my memory, refresh my memory,
+        what was it again, one more time, once more please, again please
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3511,7 +3544,8 @@ PHRASES = {
         rolling in, on saturday, on sunday, on monday, on tuesday, on wednesday,
         on thursday, on friday, friday night, saturday night, sunday night, weekend,
         rest of the week, the rest of the week, rest of the day, midweek, early next week,
-        end of the week
+        end of the week, the weekend round, weekend round, the next round, next round,
+        the morning round, the evening round, tonight's round, tomorrow's round, the coming night
     """,
     "a horse": """
         horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses,
