@@ -969,7 +969,7 @@ PHRASES = {
         blanketed her in, blanketed him in, covered with, topped with, topped off with,
         swaddled, cocooned, tucked, layered on, gave, done him up, done her up, did him up,
         did her up, done them up, buckled him in, buckled her in, buckled him up, buckled her up,
-        done the straps up on, done up the straps on
+        done the straps up on, done up the straps on, we have put, i have put
     """,
     "took off": """
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
@@ -990,7 +990,7 @@ PHRASES = {
         already taken off, taking off, whipping off, pulling off, peeling off, peeling, slipping off,
         have had off, had off, took away, taken away, take out, took it away, slipped out of,
         undressed of, unclothed,
-        discarded, binned off, chucked off
+        discarded, binned off, chucked off, i take out, we take out, ended up pulling
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1007,7 +1007,7 @@ PHRASES = {
         ended up taking, ended up pulling, decided to take, decided to pull, decided to whip,
         managed to take, managed to get, went and took, went ahead and took, gone and took,
         after taking, am taking, im taking, did take, already took, whipping, slipping, sliding,
-        dragging, get, i have taken, we have taken, have taken
+        dragging, get, i have taken, we have taken, have taken, had to get
     """,
     "wears": """
         wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched
@@ -1217,7 +1217,10 @@ PHRASES = {
         i have stuck, has put, had put, i have moved, i have brought, i have turned, i have taken,
         i have led, we have brought, we have moved, we have taken, am putting, did put, already put,
         put back, had to put, had to stick, had to pop, ended up with putting, sticking, throwing,
-        threw, managed to take, decided to take
+        threw, managed to take, decided to take, after taking, already took, am taking, i am taking,
+        ended up taking, gone and took, have took, just put, managed to put, i am putting,
+        we are putting, went and put, went and took, went ahead and put, went ahead and took,
+        been and put
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
