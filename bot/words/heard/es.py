@@ -2182,11 +2182,11 @@ PHRASES = {
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": """
-        él, ella, ellos, ellas, lo, le, les, l, a él, a ella, a ellos, a ellas, ésta, éste, esa misma,
-        este mismo, esta misma, ese mismo, dicho animal, la susodicha, el susodicho, la mencionada,
-        la interfecta, la criatura, el animal, el pobre, la pobre, la pobrecita, el pobrecito, la pobrecilla,
-        el pobrecillo, la pobre mía, el pobre mío, ese caballo, esa yegua, este caballo, esta yegua, ese poni,
-        esa poni, este poni, ese burro, esa burra, esta burra, ese animal, ese bicho
+        él, ella, ellos, ellas, lo, le, les, l, a él, a ella, a ellos, a ellas, esa misma, este mismo,
+        esta misma, ese mismo, dicho animal, la susodicha, el susodicho, la mencionada, la interfecta,
+        la criatura, el animal, el pobre, la pobre, la pobrecita, el pobrecito, la pobrecilla, el pobrecillo,
+        la pobre mía, el pobre mío, ese caballo, esa yegua, este caballo, esta yegua, ese poni, esa poni,
+        este poni, ese burro, esa burra, esta burra, ese animal, ese bicho
     """,
     "her": """
         su, sus, suyo, suya, suyos, suyas, de él, de ella, el suyo propio, la suya propia
