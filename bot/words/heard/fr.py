@@ -1573,9 +1573,9 @@ PHRASES = {
         tout le troupeau est habillée, tout le troupeau est bouclée, tout le troupeau est finie,
         tout le troupeau est terminée, tout le troupeau est fait, tout le troupeau est couvert,
         tout le troupeau est habillé, l'écurie est faite, l'écurie est couverte, l'écurie est habillée,
-        l'écurie est bouclée, l'écurie est finie, l'écurie est terminée, l'écurie est fait,
-        l'écurie est couvert, l'écurie est habillé, tournée fait, tournée fini, tournée terminé, tournée bouclé,
-        tournée bouclée, tournée ok, tournée est fait, tournée est faite, tournée est fini, tournée est finie,
+        l'écurie est finie, l'écurie est terminée, l'écurie est fait, l'écurie est couvert,
+        l'écurie est habillé, tournée fait, tournée fini, tournée terminé, tournée bouclé, tournée bouclée,
+        tournée ok, tournée est fait, tournée est faite, tournée est fini, tournée est finie,
         tournée est terminé, tournée est terminée, tournée est bouclé, tournée est bouclée, ronde fait,
         ronde fini, ronde terminé, ronde bouclé, ronde bouclée, ronde ok, ronde est fait, ronde est faite,
         ronde est fini, ronde est finie, ronde est terminé, ronde est terminée, ronde est bouclé,
@@ -1786,8 +1786,7 @@ PHRASES = {
         tous ok j'ai fini, tout le monde ok j'ai fini, tous ok pour ce soir, tout le monde est ok pour ce soir,
         tout le monde est ok pour la nuit, tous parés pour la nuit, tout le monde paré pour la nuit,
         parés pour la nuit, c'est bon j'ai fait tout le monde, tout le monde y est passé,
-        tout le monde y a eu droit, all done, mission couvertures accomplie, soir fait, écurie bouclée,
-        écurie faite, écurie finie, écurie terminée
+        tout le monde y a eu droit, all done, mission couvertures accomplie, soir fait
     """,
     "undo": """
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
@@ -2459,7 +2458,11 @@ PHRASES = {
         au dernier tour, dernier tour, premier tour, au premier tour, à la dernière ronde, entre deux averses,
         entre deux, quand je suis passé||e, quand je suis venu||e, quand on est arrivés, quand je l'ai vu||e,
         quand je l'ai rentré||e, quand je l'ai sorti||e, quand je suis parti||e, min, de nuit, le soir venu,
-        fin de journée, au crépuscule, à l'aube, dès l'aube, aux aurores
+        fin de journée, au crépuscule, à l'aube, dès l'aube, aux aurores, après la soupe, après le café,
+        après le goûter, après l'apéro, après le foin, après le déjeuner, après le dîner, après le petit déj,
+        après la pluie, après l'averse, après la tempête, avant la soupe, avant manger, avant le repas,
+        avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
+        avant le dîner, avant le petit déj
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
