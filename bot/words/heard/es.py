@@ -240,7 +240,19 @@ PHRASES = {
         costra en la cruz, costras de la manta, levantada la piel, se le ha levantado la piel, mata en la cruz,
         cruz rozada, la cruz rozada, hombros rozados, los hombros rozados, hombro rozado, el hombro rozado,
         pecho rozado, el pecho rozado, llagad|o|a|os|as, llaguita, ulcerad|o|a, peladura, peladuras, mondad|o|a,
-        rozandole, rosadura, rosaduras, refregad|o|a, refregón, quemadura de la correa, quemazón de la correa
+        rozandole, rosadura, rosaduras, refregad|o|a, refregón, quemadura de la correa, quemazón de la correa,
+        pelo del |hombro|pecho|cuello|lomo comido, pelo del |hombro|pecho|cuello|lomo gastado,
+        pelo del |hombro|pecho|cuello rozado, pelo comido por la manta, comido por la manta,
+        pelo comido de la manta, buena rozadura, una buena rozadura, tiene una buena rozadura, rozadura fea,
+        rozadura buena, rozadura curiosa, rozadura gorda, fea rozadura, una fea rozadura,
+        tiene una fea rozadura, una rozadura fea, tiene una rozadura fea, tiene un buen roce, tiene un roce feo,
+        un buen roce, un roce feo, roce feo, buenos roces, roces feos, tiene roces feos, lleva un roce,
+        lleva roces, lleva una rozadura, lleva rozaduras, trae un roce, trae roces, trae una rozadura,
+        trae rozaduras, trae una herida de la manta, lleva una herida de la manta, le ha salido una calva,
+        le salió una calva, le están saliendo calvas, haciendo rozadura, haciendo rozaduras,
+        haciendo una rozadura, está haciendo una rozadura, le está haciendo una rozadura, haciendo roce,
+        haciendo herida, haciéndole rozadura, haciéndole rozaduras, haciéndole una rozadura, haciéndole herida,
+        haciéndole roce, haciéndole daño en, le hace daño en, le está haciendo daño en, le hizo daño en
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
@@ -1728,7 +1740,8 @@ PHRASES = {
         tan tan, muy muy, super mega, to, toa, tod|os|as, tela, tela de, tela marinera, brutal, bestial,
         a muerte, de cojones, que te mueres, que te cagas, demasiado de, visiblemente, claramente, notablemente,
         francamente, realmente muy, de verdad muy, bastante más, más bien, más, jodidamente, puñeteramente,
-        tremendo, tremenda, tremendo de
+        tremendo, tremenda, tremendo de, full, bien bien, toda toda, todo todo, requete bien, la mar,
+        un montón de, re re
     """,
     "if": """
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto,
@@ -1869,22 +1882,22 @@ PHRASES = {
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les encanta,
         le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente, como un, como una,
-        más que, jaja, jajaja, jajajaja, jeje, jejeje, parece un, parece una, acostumbra, qué guap|o|a, soñé,
-        película, canción, foto, vídeo, video, fotos, 😂, 🤣, en facebook, en instagram, en la foto, en la tele,
-        friolero, friolera, es friolera, es friolero, nunca, nunca suda, suele sudar, se pone nerviosa,
-        como siempre jaja, por costumbre, en enero, en febrero, en marzo, en abril, en mayo, en junio, en julio,
-        en agosto, en septiembre, en octubre, en noviembre, en diciembre, en verano, en invierno, en primavera,
-        en otoño, habitualmente, por lo general, por lo común, generalmente, en general no, casi siempre,
-        siempre que, siempre igual, siempre la misma, siempre lo mismo, siempre está, siempre anda, siempre va,
-        siempre tiene, siempre se, siempre le, siempre suda, siempre tiembla, casi nunca, de vez en cuando,
-        de cuando en cuando, muchas veces, pocas veces, algunas veces, a ratos, rara vez, raras veces,
-        cada dos por tres, cada dos días, cada noche, cada mañana, cada tarde, cada semana, cada mes, cada año,
-        cada otoño, cada verano, cada vez que, cada vez que llueve, todas las noches, todas las mañanas,
-        todas las tardes, todos los años, todos los inviernos, todas las semanas, todos los lunes,
-        todos los martes, todos los jueves, todos los sábados, todo el año, todo el invierno, por las noches,
-        por las mañanas, por las tardes, los lunes, los martes, los miércoles, los jueves, los viernes,
-        los sábados, los findes, los fines de semana, entre semana, entresemana, a diario, diariamente,
-        día sí día no, día sí y día también, un día sí y otro también, de siempre, desde siempre, toda la vida,
+        más que, parece un, parece una, acostumbra, qué guap|o|a, soñé, película, canción, foto, vídeo, video,
+        fotos, en facebook, en instagram, en la foto, en la tele, friolero, friolera, es friolera, es friolero,
+        nunca, nunca suda, suele sudar, se pone nerviosa, como siempre jaja, por costumbre, en enero,
+        en febrero, en marzo, en abril, en mayo, en junio, en julio, en agosto, en septiembre, en octubre,
+        en noviembre, en diciembre, en verano, en invierno, en primavera, en otoño, habitualmente,
+        por lo general, por lo común, generalmente, en general no, casi siempre, siempre que, siempre igual,
+        siempre la misma, siempre lo mismo, siempre está, siempre anda, siempre va, siempre tiene, siempre se,
+        siempre le, siempre suda, siempre tiembla, casi nunca, de vez en cuando, de cuando en cuando,
+        muchas veces, pocas veces, algunas veces, a ratos, rara vez, raras veces, cada dos por tres,
+        cada dos días, cada noche, cada mañana, cada tarde, cada semana, cada mes, cada año, cada otoño,
+        cada verano, cada vez que, cada vez que llueve, todas las noches, todas las mañanas, todas las tardes,
+        todos los años, todos los inviernos, todas las semanas, todos los lunes, todos los martes,
+        todos los jueves, todos los sábados, todo el año, todo el invierno, por las noches, por las mañanas,
+        por las tardes, los lunes, los martes, los miércoles, los jueves, los viernes, los sábados, los findes,
+        los fines de semana, entre semana, entresemana, a diario, diariamente, día sí día no,
+        día sí y día también, un día sí y otro también, de siempre, desde siempre, toda la vida,
         de toda la vida, en la vida, en mi vida, solía, solían, solemos, soléis, suelo, sueles, acostumbran,
         acostumbraba, acostumbrad|o|a a, tiende a, tienden a, tiene por costumbre, tiene la manía,
         tiene manía de, tiene la costumbre de, manía, le da por, les da por, le suele, les suele, le suelo,
@@ -1912,9 +1925,7 @@ PHRASES = {
         peluche, juguete, juguetes, camiseta, taza, llavero, calendario, carnaval, disfraz, disfrazad|o|a,
         halloween, nochebuena, navidad, reyes magos, villancico, chiste, chistes, adivina, adivinanza, refrán,
         dice el refrán, como dice el refrán, que diría, canta, cantaba, cantando, soñando, he soñado, soñaba,
-        sueño con, soñado, pesadilla, en sueños, de broma, es broma, broma, bromas, era broma, bromeando,
-        jajajaj, jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣, 😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas,
-        muahaha
+        sueño con, soñado, pesadilla, en sueños, de broma, es broma, broma, bromas, era broma, bromeando
     """,
     "bare weather": "",
     "brings weather": """
@@ -2143,7 +2154,8 @@ PHRASES = {
         pagado y hecho, hecho el pedido, pedido hecho, transferencia hecha, bizum hecho, está hecho un lío,
         hecho un flan, hecha un flan, hecho un mulo, hecha una moza, hecho un chaval, hecho un toro,
         hecho una fiera, hecha una fiera, hecho un pincel, hecha un pincel, hecho una pena, hecha una pena,
-        hecho un asco, hecha un asco, hecho unos zorros
+        hecho un asco, hecha un asco, hecho unos zorros, jaja, jajaja, jajajaja, jeje, jejeje, 😂, 🤣, jajajaj,
+        jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣, 😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas, muahaha
     """,
     "i": """
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
@@ -2325,7 +2337,10 @@ PHRASES = {
         y le puse heno, y le he echado heno, y le eché heno, y le he dado heno extra, con heno extra,
         y está comiendo, está comiendo, comiendo, comiendo heno, y comiendo, y come bien, come bien,
         y come como siempre, y ha cenado, ha cenado, y ha comido bien, ha comido bien, comió bien,
-        tan feliz comiendo
+        tan feliz comiendo, y en su sitio, en su sitio, en sus sitios, y en su box, y en sus boxes,
+        y en sus cuadras, y en casa, y en la cuadra, y metidos, y con su manta, y con su cena, y con su heno,
+        y con sus mantas, y en orden, y con la puerta cerrada, y sin problema, y sin problemas, y sin novedad,
+        y sin incidencias, y listos, y a otra cosa, y a cenar, y a la cama, y a casa todos, y a descansar
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
