@@ -5,8 +5,8 @@ from typing import cast
 
 from bot.events import Setting, Sign
 from bot.words.clauses import Clause, only_small, soft
-from bot.words.clothes import Piece
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.piece import Piece
 
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 

@@ -1,63 +1,17 @@
 """Which piece of clothing is meant: "juniper-liner", "Juniper's liner", "the blue one", "her 200". Never a guess."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from bot.barn import Garment
 from bot.words.items import Item, predicate
 from bot.words.names import Roster
+from bot.words.owned import whose_before, whose_behind
+from bot.words.piece import RUGS, Piece
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
-RUGS = frozenset({"sheet", "turnout", "stable"})
 LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
-
-
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """A piece as somebody described it.
-
-    kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
-    ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
-    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
-    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name.
-    """
-
-    said: str
-    kinds: frozenset[str] = frozenset()
-    fill: tuple[float, float] | None = None
-    words: frozenset[str] = frozenset()
-    ids: tuple[str, ...] = ()
-    owners: tuple[str, ...] = ()
-    their: bool = False
-    every: bool = False
-    several: bool = False
-    some: bool = False
-    either: bool = False
-    spare: bool = False
-    rug: bool = False
-    called: frozenset[str] = frozenset()
-
-    def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
-        """Whether the description is true of a garment."""
-        if self.ids:
-            return garment.id in self.ids
-        if self.spare and garment.horse is not None:
-            return False
-        unfilled = "sheet" in self.kinds and garment.kind == "turnout" and not garment.fill_g  # called a sheet as well
-        if self.kinds and garment.kind not in self.kinds and not unfilled:
-            return False
-        if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
-            return False
-        return all(
-            word in bag or any(_colour_stem(word) == _colour_stem(other) for other in bag) for word in self.words
-        )
-
-
-def _colour_stem(word: str) -> str:
-    """A colour without what agrees with its noun: bleu, bleue, bleues; rojo, roja."""
-    return word.rstrip("aeos") if len(word) > 3 else word
 
 
 def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
@@ -80,13 +34,13 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             found.append(items[at])  # "my sheet": bed linen, for all the barn knows
             at += 1
             continue
-        piece, found = _owned(piece, found, mine)
+        piece, found = whose_before(piece, found, mine)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
             if not (piece.owners or piece.their or piece.spare):
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
-        piece, at = (piece, end) if dressed else _owned_after(piece, items, end)
+        piece, at = (piece, end) if dressed else whose_behind(piece, items, end)
         raw = piece.said
         found.append(Item(piece.said, raw, piece=piece))
     return found
@@ -247,78 +201,3 @@ def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
         if i.has("colour") or i.text in bare or (i.text in roster.words and not i.means and i.number is None)
         for word in i.text.split()
     )
-
-
-def _owned(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Piece, list[Item]]:
-    """Whose it is, from the words before it: those words are taken up."""
-    kept = list(before)
-    while kept and (kept[-1].has("article", "all") and not kept[-1].has("i")) and not kept[-1].horses:
-        if kept[-1].has("all") and not kept[-1].has("article"):
-            piece = replace(piece, every=True)
-        if kept[-1].has("both"):
-            piece = replace(piece, every=True)
-        if kept[-1].has("some"):
-            piece = replace(piece, some=True)
-        kept.pop()
-    if len(kept) < len(before):
-        return piece, kept
-    if kept and kept[-1].has("my"):
-        return replace(piece, owners=mine, either=len(mine) > 1), kept[:-1]
-    if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
-        return _of(piece, kept, 2)
-    if kept and kept[-1].has("her") and not kept[-1].horses:
-        return replace(piece, their=True), kept[:-1]
-    if kept and kept[-1].horse:
-        return _of(piece, kept, 1)
-    return piece, kept
-
-
-def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
-    owner = kept[-taken].horses
-    return replace(piece, owners=owner, said=f"{kept[-taken].raw} {piece.said}"), kept[:-taken]
-
-
-def _owned_after(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
-    """Whose it is, from "of Maple" or "that Maple had on" behind it."""
-    if piece.owners or at >= len(items):
-        return piece, at
-    if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
-        return replace(piece, their=True), at + 1
-    worn = _worn_by(items, at)
-    if worn is not None:
-        return replace(piece, owners=items[worn].horses), worn + 3
-    if items[at].horse and not piece.their:  # "imper Neige trempé"
-        after = items[at + 1] if at + 1 < len(items) else None
-        if after is None or after.mark or predicate(after) or after.has("is"):
-            return replace(piece, owners=items[at].horses), at + 1
-    if at + 1 >= len(items) or not items[at].has("of"):
-        return piece, at
-    place = at + 1
-    owners: list[str] = []
-    while place < len(items) and items[place].horse:
-        owners.extend(items[place].horses)
-        if _last_of_list(items, place + 1):  # "a Trueno y Nube"
-            place, owners = place + 3, [*owners, *items[place + 2].horses]
-            break
-        joined = place + 2 < len(items) and items[place + 1].has("and") and items[place + 2].has("of")
-        place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
-        if not joined:
-            break
-    return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
-
-
-def _worn_by(items: Sequence[Item], at: int) -> int | None:
-    """Where the horse stands in "(the liner) that Misty had on is wet"; None where this is no such tale."""
-    place = at if items[at].horse else at + 1
-    if place + 3 >= len(items) or not items[place].horse or (place > at and not items[at].has("it", "question")):
-        return None
-    had, on, then = items[place + 1 : place + 4]
-    return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
-
-
-def _last_of_list(items: Sequence[Item], at: int) -> bool:
-    """As in "and Nube" with nothing more said of Nube."""
-    if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
-        return False
-    after = items[at + 2] if at + 2 < len(items) else None
-    return after is None or after.mark or after.has("time", "is") or predicate(after)

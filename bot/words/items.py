@@ -5,7 +5,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from bot.words.clothes import Piece
+    from bot.words.piece import Piece
 
 
 WETNESS = ("dry", "damp", "wet", "soaked")

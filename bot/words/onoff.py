@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from bot.words.clothes import Piece
 from bot.words.items import Item, predicate
+from bot.words.piece import Piece
 
 
 def mode_of(items: Sequence[Item], at: int) -> str:

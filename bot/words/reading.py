@@ -9,7 +9,7 @@ from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut
-from bot.words.clothes import Piece, find
+from bot.words.clothes import find
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
 from bot.words.items import Item, predicate
@@ -18,6 +18,7 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import shivering, who_shivers
+from bot.words.piece import Piece
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of

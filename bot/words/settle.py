@@ -21,6 +21,7 @@ BEFORE_NAME = (
 )  # fmt: skip
 
 NOTHING = Item("", "")
+REACH = 40  # words: no sentence is read further
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
 
@@ -180,33 +181,46 @@ def _named(items: Sequence[Item], at: int) -> bool:
         and (before.has("on", "hour", "in", "time") or before.text in ("this", "every"))
     ):
         return False
-    after = next((i for i in items[at + 1 :] if not _passing(i)), None)
     if not any(not i.mark for k, i in enumerate(items) if k != at):
         return True
     starts = before is None or before.text in ("\n", ",") or before.has("and")
     if not item.has("weekday") and starts and at + 1 < len(items) and items[at + 1].text == ":":
         return True
-    follows = after is not None and (predicate(after) or after.has(*AFTER_NAME) or _piece(after))
-    if after is not None and after.kinds("style") and "clip" in after.text:
-        return True  # "Dusty trace clipped"
-    if at + 2 < len(items) and items[at + 1].has("body") and any(predicate(i) for i in items[at + 2 : at + 4]):
-        follows = True  # "misty ears cold"
-    if _told_of_it(items[at + 1 : at + 4]):
-        follows = True
-    if not item.means and item.raw[:1].isupper() and after is not None:  # "Banjo fully clipped"; not "Patch the fence"
-        follows = follows or (bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor"))
-    toward = before is not None and before.has("toward")
-    if before is not None and before.has("of") and not before.has("article") and at > 1:
-        before = items[at - 2]  # "metí a Luna"
-    precedes = before is not None and (before.has(*BEFORE_NAME) or bool(before.kinds("sign")))
-    precedes = precedes or (before is not None and bool(before.kinds("style")) and "clip" in before.text)
-    asked_why = any(i.has("ask why") for i in items[:at])
-    if toward and (asked_why or not item.has("weekday")):
-        near = items[max(0, at - 5) : at - 1]
-        precedes = precedes or any(_piece(i) or i.has("ask why", "ask today", "put on", "took off") for i in near)
-    if item.raw[:1].islower() and _may_be_weather(item, items[at + 1 :]):
-        follows = False
-    return follows or precedes
+    lower = item.raw[:1].islower()
+    follows = _follows(items, at) and not (lower and _may_be_weather(item, items[at + 1 : at + REACH]))
+    return follows or _precedes(items, at)
+
+
+def _follows(items: Sequence[Item], at: int) -> bool:
+    """Whether what is said after the word is said of a horse."""
+    item, rest = items[at], items[at + 1 : at + REACH]
+    after = next((i for i in rest if not _passing(i)), None)
+    if after is None:
+        return False
+    if predicate(after) or after.has(*AFTER_NAME) or _piece(after) or (after.kinds("style") and "clip" in after.text):
+        return True
+    if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
+        return True  # "misty ears cold"
+    if _told_of_it(rest[:3]):
+        return True
+    told = not item.means and item.raw[:1].isupper()  # "Banjo fully clipped"; not "Patch the fence"
+    return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
+
+
+def _precedes(items: Sequence[Item], at: int) -> bool:
+    """Whether what is said before the word is said before a horse: "on Sunday", "metí a Luna", "why … for Rain"."""
+    before = items[at - 1] if at else None
+    if before is None:
+        return False
+    asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
+    near = items[max(0, at - 5) : at - 1]
+    toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
+    if toward and any(_piece(i) or i.has("ask why", "ask today", "put on", "took off") for i in near):
+        return True
+    if before.has("of") and not before.has("article") and at > 1:
+        before = items[at - 2]
+    clipped = bool(before.kinds("style")) and "clip" in before.text
+    return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 
 
 def _told_of_it(rest: Sequence[Item]) -> bool:

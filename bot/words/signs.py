@@ -21,10 +21,10 @@ from bot.words.around import (
     wearer_ahead,
 )
 from bot.words.clauses import Clause, soft
-from bot.words.clothes import Piece
 from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
+from bot.words.piece import Piece
 from bot.words.states import read_strap, state_word, tell_piece
 from bot.words.telling import Telling, named
 from bot.words.whose import unnamed

@@ -5,9 +5,9 @@ from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
 from bot.words.clauses import Clause, soft
-from bot.words.clothes import RUGS, Piece
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask
+from bot.words.piece import RUGS, Piece
 from bot.words.telling import Telling, named
 
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}

@@ -6,10 +6,10 @@ from dataclasses import dataclass, field, replace
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
-from bot.words.clothes import Piece
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
+from bot.words.piece import Piece
 from bot.words.which import Meant, meant
 
 # what a sign says along with itself

@@ -6,10 +6,10 @@ from dataclasses import dataclass, field, replace
 from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
-from bot.words.clothes import RUGS, Piece
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.onoff import mode_of
+from bot.words.piece import RUGS, Piece
 from bot.words.telling import Telling, named
 from bot.words.which import ordered
 

@@ -4,8 +4,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from bot.state import State
-from bot.words.clothes import Piece
 from bot.words.names import Roster
+from bot.words.piece import Piece
 from bot.words.tokens import words
 
 NOUN = 4  # letters of a word that can be what a piece is called

@@ -364,11 +364,10 @@ PHRASES = {
         well in himself, well in themselves, bright and alert, bright and happy, happy and bright,
         fine in herself, fine in himself, happy in herself, happy in himself, good in herself,
         good in himself, happy out, happiest, happy enough now, better again, much better now,
-        miles better, a million times better, improving, on the mend, better than earlier,
+        miles better, a million times better, on the mend, better than earlier,
         better than this morning, better than last night, better than she was, better than he was,
         better than before, better than yesterday, better than they were, happier than earlier,
-        happier than she was, happier than he was, calmer, relaxed, chilled and happy, settled,
-        well and happy
+        happier than she was, happier than he was, well and happy
     """,
     "everyday warm": """
         warm, warmed, on the warmer side

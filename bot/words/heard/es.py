@@ -366,7 +366,8 @@ PHRASES = {
         desorientad|o|a, encogid|o|a de dolor, con la barriga encogida, recogid|o|a de barriga, tripa recogida,
         sin ruidos de tripa, sin ruidos intestinales, no se oye la tripa, no le suenan las tripas, estreñid|o|a,
         empachad|o|a, empanzad|o|a, torzón, con torzón, tiene torzón, torozón, enterad|o|a de arena, cólica,
-        tose y tose, tos fuerte, mucha tos, tos de perro, ataques de tos, golpes de tos, tose seco
+        tose y tose, tos fuerte, mucha tos, tos de perro, ataques de tos, golpes de tos, tose seco,
+        no ha bebido en, no ha bebido en toda la noche, no ha bebido agua, no bebió agua, no bebe nada
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -721,7 +722,14 @@ PHRASES = {
         hech|o|a trizas, hecho cisco, tronad|o|a, tronó, zafad|o|a, se zafó, se le zafó, se ha zafado,
         floj|o|a y rot|o|a, soltad|o|a|os|as, se ha soltado una, se ha roto una, se le ha roto una,
         se le ha soltado una, se le a roto, se le a soltado, se le a partido, se le a arrancado,
-        se le a descosido, se a roto, se a soltado, se a partido, se le an roto, a roto, a arrancado
+        se le a descosido, se a roto, se a soltado, se a partido, se le an roto, a roto, a arrancado,
+        se quedó sin una, se ha quedado sin una, se queda sin una, se quedó sin un, se ha quedado sin un,
+        le falta una, le falta un, le falta el, le falta la, le faltan, le faltan dos, le faltan las,
+        ha perdido una, perdió una, ha perdido un, perdió un, viene sin una, viene sin un, está sin una,
+        está sin un, se ha quedado sin las, se quedó sin las, no tiene una, no tiene, tiene rota una,
+        tiene roto un, tiene rota la, tiene roto el, tiene suelta una, tiene suelto un, tiene suelta la,
+        tiene suelto el, tiene partida una, tiene partida la, tiene partido el, lleva rota una, lleva roto un,
+        lleva rota la, lleva roto el, lleva suelta una, lleva suelta la, va con una suelta
     """,
     "kind sheet": """
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
@@ -1596,7 +1604,13 @@ PHRASES = {
         ronda de |tarde|mañana|noche |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|ok|cumplida,
         |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|cumplida la ronda,
         ronda ya |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|ok|cumplida,
-        ronda |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|ok|cumplida ya
+        ronda |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|ok|cumplida ya,
+        todos |ok|bien|calentitos|dentro|metidos|cenados|recogidos|secos y |tapados|listos|hechos|vestidos|abrigados|arropados,
+        todos |tapados|listos|hechos|vestidos|abrigados|arropados y |bien|calentitos|dentro|metidos|cenados|recogidos|felices|contentos,
+        todos bien |tapados|listos|hechos|vestidos|abrigados|arropados,
+        todos ya |tapados|listos|hechos|vestidos|abrigados|arropados,
+        todo el mundo |tapados|listos|hechos|vestidos|abrigados|arropados y |cenado|recogido|contento,
+        todos |tapados|listos|hechos|vestidos|abrigados|arropados ya
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -1662,7 +1676,11 @@ PHRASES = {
         no espera, espera no, no era, qué va, ostras no, ay perdón, uy perdón, ups no, ups perdón, quiero decir,
         quería decir, corrijo, rectifico, me corrijo, corrección, errata, fe de erratas, miento, no miento,
         ay miento, me he equivocado, me he confundido, me confundí, nooo, nop, nanai, ah no, eh no, jo no, noo,
-        perdonad no, me lío, error, err, erratum, fallo mío, error mío, uy error, perdón error
+        perdonad no, me lío, error, err, erratum, fallo mío, error mío, uy error, perdón error,
+        he metido la pata, metí la pata, la he liado, la lié, la cagué, la he cagado, me he liado, me lié,
+        me he colado, me colé, fallo, culpa mía, mi culpa, mi fallo, perdón me he liado, la pifié,
+        la he pifiado, me he hecho un lío, lo he puesto mal, lo puse mal, está mal, qué lío, vaya lío,
+        perdonad me he liado
     """,
     "i mean": """
         quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad, digo el, digo la,
@@ -2414,7 +2432,7 @@ PHRASES = {
         una hora, una horita, dos horas, hora y media, un par de horas, un rato largo
     """,
     "hour": """
-        a las, sobre las, desde las, a la, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
+        a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
         como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las,
         después de las, entre las, a partir de las, hasta la, cerca de las, sobre la, a cosa de las, a les,
         son las, desde la, más o menos a las, alrededor de las

@@ -1,0 +1,82 @@
+"""Whose a described piece is, from the words before it ("Juniper's", "her") and behind it ("of Juniper")."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.words.items import Item, predicate
+from bot.words.piece import Piece
+
+
+def whose_before(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Piece, list[Item]]:
+    """Whose it is, from the words before it: those words are taken up."""
+    kept = list(before)
+    while kept and (kept[-1].has("article", "all") and not kept[-1].has("i")) and not kept[-1].horses:
+        if kept[-1].has("all") and not kept[-1].has("article"):
+            piece = replace(piece, every=True)
+        if kept[-1].has("both"):
+            piece = replace(piece, every=True)
+        if kept[-1].has("some"):
+            piece = replace(piece, some=True)
+        kept.pop()
+    if len(kept) < len(before):
+        return piece, kept
+    if kept and kept[-1].has("my"):
+        return replace(piece, owners=mine, either=len(mine) > 1), kept[:-1]
+    if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
+        return _of(piece, kept, 2)
+    if kept and kept[-1].has("her") and not kept[-1].horses:
+        return replace(piece, their=True), kept[:-1]
+    if kept and kept[-1].horse:
+        return _of(piece, kept, 1)
+    return piece, kept
+
+
+def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
+    owner = kept[-taken].horses
+    return replace(piece, owners=owner, said=f"{kept[-taken].raw} {piece.said}"), kept[:-taken]
+
+
+def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
+    """Whose it is, from "of Maple" or "that Maple had on" behind it."""
+    if piece.owners or at >= len(items):
+        return piece, at
+    if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
+        return replace(piece, their=True), at + 1
+    worn = _worn_by(items, at)
+    if worn is not None:
+        return replace(piece, owners=items[worn].horses), worn + 3
+    if items[at].horse and not piece.their:  # "imper Neige trempé"
+        after = items[at + 1] if at + 1 < len(items) else None
+        if after is None or after.mark or predicate(after) or after.has("is"):
+            return replace(piece, owners=items[at].horses), at + 1
+    if at + 1 >= len(items) or not items[at].has("of"):
+        return piece, at
+    place = at + 1
+    owners: list[str] = []
+    while place < len(items) and items[place].horse:
+        owners.extend(items[place].horses)
+        if _last_of_list(items, place + 1):  # "a Trueno y Nube"
+            place, owners = place + 3, [*owners, *items[place + 2].horses]
+            break
+        joined = place + 2 < len(items) and items[place + 1].has("and") and items[place + 2].has("of")
+        place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
+        if not joined:
+            break
+    return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+
+
+def _worn_by(items: Sequence[Item], at: int) -> int | None:
+    """Where the horse stands in "(the liner) that Misty had on is wet"; None where this is no such tale."""
+    place = at if items[at].horse else at + 1
+    if place + 3 >= len(items) or not items[place].horse or (place > at and not items[at].has("it", "question")):
+        return None
+    had, on, then = items[place + 1 : place + 4]
+    return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
+
+
+def _last_of_list(items: Sequence[Item], at: int) -> bool:
+    """As in "and Nube" with nothing more said of Nube."""
+    if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
+        return False
+    after = items[at + 2] if at + 2 < len(items) else None
+    return after is None or after.mark or after.has("time", "is") or predicate(after)

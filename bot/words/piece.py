@@ -1,0 +1,53 @@
+"""A piece of clothing as somebody described it, before anybody knows which of the barn's garments it is."""
+
+from dataclasses import dataclass
+
+from bot.barn import Garment
+
+RUGS = frozenset({"sheet", "turnout", "stable"})
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece as somebody described it.
+
+    kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
+    ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
+    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
+    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name.
+    """
+
+    said: str
+    kinds: frozenset[str] = frozenset()
+    fill: tuple[float, float] | None = None
+    words: frozenset[str] = frozenset()
+    ids: tuple[str, ...] = ()
+    owners: tuple[str, ...] = ()
+    their: bool = False
+    every: bool = False
+    several: bool = False
+    some: bool = False
+    either: bool = False
+    spare: bool = False
+    rug: bool = False
+    called: frozenset[str] = frozenset()
+
+    def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
+        """Whether the description is true of a garment."""
+        if self.ids:
+            return garment.id in self.ids
+        if self.spare and garment.horse is not None:
+            return False
+        unfilled = "sheet" in self.kinds and garment.kind == "turnout" and not garment.fill_g  # called a sheet as well
+        if self.kinds and garment.kind not in self.kinds and not unfilled:
+            return False
+        if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
+            return False
+        return all(
+            word in bag or any(_colour_stem(word) == _colour_stem(other) for other in bag) for word in self.words
+        )
+
+
+def _colour_stem(word: str) -> str:
+    """A colour without what agrees with its noun: bleu, bleue, bleues; rojo, roja."""
+    return word.rstrip("aeos") if len(word) > 3 else word
