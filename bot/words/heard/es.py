@@ -2173,7 +2173,25 @@ PHRASES = {
         hecho un flan, hecha un flan, hecho un mulo, hecha una moza, hecho un chaval, hecho un toro,
         hecho una fiera, hecha una fiera, hecho un pincel, hecha un pincel, hecho una pena, hecha una pena,
         hecho un asco, hecha un asco, hecho unos zorros, jaja, jajaja, jajajaja, jeje, jejeje, 😂, 🤣, jajajaj,
-        jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣, 😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas, muahaha
+        jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣, 😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas, muahaha,
+        se llevan |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se lleva |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se llevaban |bien|mal|fatal,
+        se |porta|portó|portan|portaron|comporta|comportó |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se ha portado |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se han portado |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se ha comportado |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
+        se portó muy |bien|mal, se ha portado muy |bien|mal,
+        |salta|saltó|galopa|galopó|trota|trotó|carga|cargó|huele|olía|queda|sienta |fatal|mal|genial|fenomenal,
+        ha saltado |fatal|mal|genial|fenomenal|bien, ha trabajado |fatal|mal|genial|fenomenal|bien,
+        trabajó |fatal|mal|genial|fenomenal|bien, me cae |bien|mal|fatal, me caen |bien|mal|fatal,
+        lo pasamos |bien|mal|fatal|genial, lo pasé |bien|mal|fatal|genial, me sienta |bien|mal|fatal,
+        le sienta |bien|fatal|genial, le queda |bien|mal|fatal|genial|grande|pequeña|corta|larga,
+        le quedan |bien|mal|fatal|grandes, le va |grande|pequeña|corta|larga, aparcad|o|a |mal|fatal,
+        me encuentro |bien|mal|fatal, me siento |bien|mal|fatal, suena |bien|mal|fatal|raro,
+        sabe |bien|mal|fatal|raro, se ve |bien|mal|fatal la tele, va |mal|fatal la tele, va |mal|fatal internet,
+        va |mal|fatal el wifi, voy |mal|fatal|bien de tiempo, vamos |mal|fatal|bien de tiempo, mal aparcado,
+        mal hecho, mal cerrado, mal cerrada, mal atado, mal atada, mal puesta la
     """,
     "i": """
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
@@ -2358,7 +2376,12 @@ PHRASES = {
         tan feliz comiendo, y en su sitio, en su sitio, en sus sitios, y en su box, y en sus boxes,
         y en sus cuadras, y en casa, y en la cuadra, y metidos, y con su manta, y con su cena, y con su heno,
         y con sus mantas, y en orden, y con la puerta cerrada, y sin problema, y sin problemas, y sin novedad,
-        y sin incidencias, y listos, y a otra cosa, y a cenar, y a la cama, y a casa todos, y a descansar
+        y sin incidencias, y listos, y a otra cosa, y a cenar, y a la cama, y a casa todos, y a descansar,
+        por los bordes, en los bordes, por la costura, por las costuras, en la costura,
+        por la parte de |arriba|abajo|delante|atrás|dentro|fuera, en la parte de |arriba|abajo|delante|atrás,
+        por el forro, por debajo del todo, por la zona del, por la zona de la, en la zona del, en la zona de la,
+        a la altura del, a la altura de la, en un lado, por una esquina, en una esquina, por una punta,
+        de un lado, de la parte de |arriba|abajo|delante|atrás
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -2516,7 +2539,12 @@ PHRASES = {
         bajo la crin, bajo la silla, debajo de la silla, zona de la silla, zona de la cincha, zona de la cruz,
         zona del pecho, zona de los riñones, zona del cuello, pelaje, pellejo, cuero, capa de pelo, músculos,
         extremidades, miembros, lado izquierdo, lado derecho, costado, costado izquierdo, costado derecho,
-        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho
+        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho,
+        por el |cuello|lomo|pecho|costado|hombro|vientre|flanco|culo,
+        por la |cruz|grupa|cola|barriga|tripa|panza|espalda, por los |hombros|costados|flancos|riñones|ijares,
+        en el |cuello|lomo|pecho|costado|hombro|vientre|flanco,
+        en la |cruz|grupa|cola|barriga|tripa|panza|espalda, en los |hombros|costados|flancos|riñones|ijares,
+        del |cuello|lomo|pecho|costado|hombro
     """,
     "under": """
         bajo, debajo, debajo de, con, dentro de, por debajo, por debajo de
