@@ -146,7 +146,9 @@ def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
         if item.piece is not None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
-        later = item.has("link", "time") and not item.has("in", "on", "of")  # "húmeda todavía la verde"
+        later = item.has("link", "time") and not item.has(
+            "in", "on", "of", "over", "under", "wears"
+        )  # "húmeda todavía la verde"
         if item.mark or not (later or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
             return None
     return None

@@ -134,6 +134,7 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
+    before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
     told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
 
@@ -224,7 +225,9 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
     """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
     item, before = sentence[at], current[-1]
     if item.piece is not None and not item.piece.owners:
-        return False
+        after = sentence[at + 1] if at + 1 < len(sentence) else item
+        told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"
+        return bool(before.horses) and told and any(i.piece for i in current) and current[0].has("put on", "took off")
     said_of_it = (
         item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
     )
@@ -253,6 +256,7 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
         "in",
         "with",
         "under",
+        "over",
         "has",
         "swapped",
         "for another",
@@ -278,7 +282,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
     if clip and any(i.kinds("style") for i in rest[:4]) and not any(_subject(i) for i in rest[:4]):
         return True
-    while rest and (rest[0].has("article", "and", "of", "her", "polite") and not _subject(rest[0])):
+    while rest and (rest[0].has("article", "and", "of", "her", "polite", "over") and not _subject(rest[0])):
         rest = rest[1:]
     if before is None or not rest:
         return False

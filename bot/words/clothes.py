@@ -113,6 +113,10 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return None  # "it is cooler today"
     if not strong and all(i.has("one") for i in run):
         return None
+    near = items[max(0, at - 4) : at]
+    neck = all(i.kinds("kind") == ["neck"] for i in run)
+    if neck and any(predicate(i) for i in near) and before is not None and before.has("article", "her", "in", "after"):
+        return None  # "húmedo por el cuello": where it is wet
     return _piece(run, numbers, roster)
 
 

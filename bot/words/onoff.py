@@ -87,7 +87,7 @@ def _layered(items: Sequence[Item], at: int) -> bool:
 
 
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:
-    small = ("and", "article", "time", "polite", "only")
+    small = ("and", "article", "time", "polite", "only", "over", "under")
     return all(i.piece is not None or i.has(*small) or i.mark for i in items[colon + 1 :])
 
 

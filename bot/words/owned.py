@@ -52,6 +52,8 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
     place = at + 1
+    while place + 1 < len(items) and items[place].has("article") and not items[place].horses:
+        place += 1  # "a la Tormenta"
     owners: list[str] = []
     while place < len(items) and items[place].horse:
         owners.extend(items[place].horses)

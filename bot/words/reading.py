@@ -184,7 +184,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             _spoken_of(clause, telling)
             hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
-        if hanging and (clause.joined in ("and", "", ",") and not _present(clause)):
+        if hanging and (clause.joined in ("and", "", ",") and not (_present(clause) or _danger(clause, telling))):
             continue
         _correct(clause, telling)
         told = len(telling.events)
@@ -222,6 +222,12 @@ def _present(clause: Clause) -> bool:
     """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
     return _told(clause) and signs and clause.joined != "if"
+
+
+def _danger(clause: Clause, telling: Telling) -> bool:
+    """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
+    danger = any(i.has("sign shivering", "sign unwell") for i in clause.items)
+    return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun
 
 
 def _correct(clause: Clause, telling: Telling) -> None:

@@ -107,6 +107,8 @@ def _counted(items: Sequence[Item]) -> int:
 def _answers_done(clause: Clause, telling: Telling) -> bool:
     """As in "Done" in answer to a post: the horses it was about."""
     about = telling.reply.horses
+    if clause.has("she") and telling.last == "piece":
+        return False  # "l'imper est recousu, il est prêt"
     if telling.begun and telling.who and clause.has("she"):
         telling.say(Done(tuple(n for i in telling.who if i.sure for n in i.horses)))
         return True

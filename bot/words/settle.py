@@ -203,6 +203,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "misty ears cold"
     if _told_of_it(rest[:3]):
         return True
+    if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
+        return True  # "bruma al prado"
     told = not item.means and item.raw[:1].isupper()  # "Banjo fully clipped"; not "Patch the fence"
     return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
 
@@ -215,8 +217,10 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
     near = items[max(0, at - 5) : at - 1]
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
-    if toward and any(_piece(i) or i.has("ask why", "ask today", "put on", "took off") for i in near):
+    if toward and any(_piece(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off") for i in near):
         return True
+    if before.has("ask wearing", "wears") and any(i.has("what") for i in near):
+        return True  # "qué lleva galleta"
     if before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]
     clipped = bool(before.kinds("style")) and "clip" in before.text

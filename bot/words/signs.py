@@ -228,7 +228,7 @@ def _sign(reading: _Reading, at: int, horses: Sequence[Item], *, after: bool) ->
     strong = bool(item.kinds("sign"))
     owners = [name for piece in reading.pieces for name in piece.owners]
     if not horses and reading.latest == "piece" and item.has("sign rubbed"):
-        horses = named(owners)
+        horses = named(owners or reading.telling.owners_of(reading.pieces))
     elif not horses or (reading.latest == "other" and not after):
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:

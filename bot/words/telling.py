@@ -55,6 +55,11 @@ class Telling:
         """Every horse, in the file's order."""
         return tuple(h.name for h in self.barn.horses)
 
+    def owners_of(self, pieces: Sequence[Piece]) -> tuple[str, ...]:
+        """The horse that owns these pieces by their nicknames; none where they are of several, or of nobody."""
+        owners = {self.roster.garments[g].horse for piece in pieces for g in piece.ids}
+        return tuple(name for name in owners if name) if len(owners) == 1 else ()
+
     def rest(self) -> tuple[str, ...]:
         """The horses that the message has not told anything of yet; none where it has told nothing."""
         told = {getattr(event, "horse", None) for event in self.events}

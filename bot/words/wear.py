@@ -230,8 +230,7 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     pieces = [*change.add, *change.remove, *change.whole, *(i.piece for i in clause.items if i.piece)]
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
     if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
-        whose = {telling.roster.garments[g].horse for piece in pieces for g in piece.ids}
-        owners = tuple(name for name in whose if name) if len(whose) == 1 else ()
+        owners = telling.owners_of(pieces)
     if owners:
         return named(owners)
     if clause.has("all horses", "everyone"):

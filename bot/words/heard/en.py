@@ -52,7 +52,8 @@ PHRASES = {
         hot under the covers, red hot, piping hot, scorching hot, scorching, hot with the rug,
         hot with her rug, hot with his rug, hot in her rug, hot in his rug, hot in the rug,
         hot in that rug, hot in this rug, hot in her blanket, hot in his blanket, hot in the blanket,
-        too much heat, has too much heat
+        too much heat, has too much heat, hotter than a, hottern a, hotter than hell,
+        hotter than blazes, hotter than sin, hotter than july, hotter than hades
     """,
     "sign shivering": """
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering,
@@ -328,8 +329,7 @@ PHRASES = {
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
-        roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hotter than,
-        hotter than a, hotter than hell, hotter than blazes, hottern, hottern a, hotter n, hot as a,
+        roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hot as a,
         hot as all get out, stewing, stewed, frying, melted, parboiled
     """,
     "everyday cold": """
@@ -889,7 +889,19 @@ PHRASES = {
         pulling off, peeling off, peeling, slipping off, have had off, had off, took away,
         taken away, take out, took it away, slipped out of, undressed of, unclothed, discarded,
         binned off, chucked off, i take out, we take out, ended up pulling, stripped her out of,
-        stripped him out of
+        stripped him out of, i have taken off, i have taken out, i have pulled off,
+        i have pulled out, i have whipped off, i have stripped off, i have peeled off,
+        i have whipped out, we have taken off, we have taken out, we have pulled off,
+        we have pulled out, we have whipped off, we have removed, we have stripped off,
+        we have peeled off, we have whipped out, ive taken out, ive pulled off, ive pulled out,
+        ive whipped off, ive removed, ive stripped off, ive peeled off, ive whipped out,
+        have just taken off, have just taken out, have just pulled off, have just pulled out,
+        have just whipped off, have just removed, have just stripped off, have just peeled off,
+        have just whipped out, i just taken off, i just taken out, i just pulled off,
+        i just pulled out, i just whipped off, i just removed, i just stripped off,
+        i just peeled off, i just whipped out, we just taken off, we just taken out,
+        we just pulled off, we just pulled out, we just whipped off, we just removed,
+        we just stripped off, we just peeled off, we just whipped out
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1056,7 +1068,10 @@ PHRASES = {
         int barn, in th stable, in th box, lower barn, upper barn, red barn, stable yard, box stall,
         tie stall, standing stall, horse barn, straw yard, on box rest, on stall rest,
         on stable rest, stable rest, run in stall, barn stall, quarantine, quarantine stall, t barn,
-        t stable
+        t stable, up to the barn, up to the stable, up to the stables, down to the barn,
+        down to the stable, down to the stables, back to the barn, back to the stable,
+        back to the stables, over to the barn, up to the yard, back to the yard, down to the yard,
+        up the barn, up the yard, into the barn, into the stable, into the stall, into the box
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
@@ -1080,7 +1095,10 @@ PHRASES = {
         night paddock, out field, outfield, mud paddock, hardstanding, hard standing,
         all weather paddock, all weather turnout, int field, in th field, on grass,
         out on grass, at grass, out at grass, t field, the open, the rain field, day turnout,
-        night turnout, group turnout
+        night turnout, group turnout, up to the field, down to the field, back to the field,
+        over to the field, back to the paddock, up to the paddock, down to the paddock,
+        up to the pasture, down to the pasture, back to the pasture, into the field,
+        into the paddock, into the pasture
     """,
     "inwards": """
         in, inside, indoors, back in, in now, in early, indoors now, inside now, back inside,
@@ -2205,7 +2223,9 @@ PHRASES = {
     "her": "her, his, their, its, hers",
     "my horse": "my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl",
     "it": "it, that, this, those, these, one",
-    "article": "the, a, an, this, that, both, some, another, those, these, all, yer, ye, da",
+    "article": """
+        the, a, an, this, that, both, some, another, those, these, all, yer, ye, da, t', th, th'
+    """,
     "of": "of, for, from, belonging to",
     "and": """
         and, &, +, plus, then, with

@@ -119,7 +119,8 @@ PHRASES = {
         froid au garrot, froid sous la main, froid derrière les oreilles, froid derrière les coudes,
         froid sous sa couverture, froid sous la couverture, froide sous sa couverture,
         froide sous la couverture, a les oreilles toutes froides, a froid aux oreilles, bleu||e de froid,
-        raide de froid, caille dehors, caille au pré, se caille les miches, se caille les fesses
+        raide de froid, caille dehors, caille au pré, se caille les miches, se caille les fesses,
+        n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
         à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite,
@@ -174,7 +175,8 @@ PHRASES = {
         rien d'anormal du côté de, rien d'anormal sur, rien de particulier chez, rien de particulier pour,
         rien de particulier du côté de, rien de particulier sur, rien de spécial chez, rien de spécial pour,
         rien de spécial du côté de, rien de spécial sur, aucun souci chez, aucun souci du côté de,
-        aucun souci sur, aucun problème chez, aucun problème du côté de, aucun problème sur
+        aucun souci sur, aucun problème chez, aucun problème du côté de, aucun problème sur,
+        rien à signaler sur, ras sur
     """,
     "sign rubbed": """
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -217,7 +219,8 @@ PHRASES = {
         peau abîmée, peau rosée sans poil, sans poil, sans poils, plus un poil à l'épaule, poils qui partent,
         poil qui part, poil qui tombe au poitrail, poil râpé aux épaules, poils qui tombent au poitrail,
         poils qui tombent au garrot, poils qui tombent aux épaules, plus un poil au garrot,
-        plus un poil au poitrail, plus un poil aux épaules
+        plus un poil au poitrail, plus un poil aux épaules, a perdu ses poils, a perdu son poil,
+        a perdu tous ses poils
     """,
     "sign unwell": """
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
@@ -412,7 +415,11 @@ PHRASES = {
         y a quelque chose de bizarre avec, y a quelque chose de bizarre chez,
         y a quelque chose qui déconne avec, y a quelque chose qui déconne chez, ne veut pas bouger,
         veut pas bouger, refuse de bouger, a du mal à se lever, du mal à se lever, a du mal à respirer,
-        a du mal à avaler, avale de travers, bouchon oesophagien
+        a du mal à avaler, avale de travers, bouchon oesophagien, reste couché et gratte,
+        reste couchée et gratte, ne se lève pas, se lève pas, pas l'air dans son assiette,
+        n'a pas l'air dans son assiette, pas l'air en forme, n'a pas l'air en forme, a pas l'air bien,
+        a pas l'air en forme, complètement abattu||e, complètement éteint||e, tout éteint, toute éteinte,
+        tout abattu, toute abattue
     """,
     "everyday hot": """
         chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant, chaud chaud, brûlantes
@@ -487,7 +494,8 @@ PHRASES = {
         s'est fait rincer, se sont fait saucer, pris une averse, pris l'averse, a pris l'averse,
         a pris une averse, mouillé||e|s|es par la pluie, mouillé||e|s|es de pluie, a pris la neige,
         pris la neige, ont pris la pluie, ont pris l'eau, ont pris la flotte, tout mouillé, toute mouillée,
-        mouilé||e, moullié||e
+        mouilé||e, moullié||e, rincé||e|s par l'averse, rincé||e|s par la pluie, douché||e|s par l'averse,
+        saucé||e|s par la pluie
     """,
     "soaked": """
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
@@ -2384,7 +2392,7 @@ PHRASES = {
         est resté||e|s|es, est toujours resté||e, sont toujours, sont encore, sont tous, sont toutes,
         a toujours l'air, a l'air d'être, l'air d'être, ont l'air d'être, semble être, m'a l'air, me semble,
         m'a semblé, était déjà, se sent, se retrouve, se réveille, s'est réveillé||e, s'est levé||e, finit,
-        est devenu||e, devient, commence à être, est tout, est toute, est bien, est vraiment, est complètement,
+        est devenu||e, devient, commence à être, est tout, est toute, est vraiment, est complètement,
         est un peu, restait, restent, a commencé à, se remet à, s'est remis à, s'est remise à, recommence à,
         recommencent à, commence à, commencent à, vient d'arriver, a été trouvé||e, a été retrouvé||e,
         je le trouve, je la trouve, on le trouve, on la trouve, garde ses deux couvertures,
@@ -2522,7 +2530,8 @@ PHRASES = {
         belle comme une reine, tout mignon, toute mignonne, tout content, toute contente, bonne nouvelle,
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
-        serein, sereine, tout sage, toute sage, en liberté, je l'ai, je les ai, on l'a, on les a
+        serein, sereine, tout sage, toute sage, en liberté, je l'ai, je les ai, on l'a, on les a, comme ça,
+        comme cela, comme ceci, tel quel, telle quelle, en l'état, pour l'heure
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
