@@ -945,7 +945,8 @@ PHRASES = {
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in,
         re rugged in, rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in,
-        sitting in, put back in, put back into, back wearing, has only
+        sitting in, put back in, put back into, back wearing, has only, gone back in, went back in,
+        has gone back in
     """,
     "in": """
         in, into, intae, within
