@@ -167,10 +167,10 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False  # "Sunday lunch sorted"
     if _told_apart(items, at):
         return False
-    if not _wordlike(item):
-        return True
     if _of_a_stranger(items, at):
         return False
+    if not _wordlike(item):
+        return True
     before = items[at - 1] if at else None
     if item.capital and not item.has("weekday"):
         return True

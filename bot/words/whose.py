@@ -19,7 +19,9 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(several)
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
-    if _of_somebody_else(items, at):
+    if _somebody_else_is(items[at + 1 : at + 4]):
+        return ()
+    if any(i.has("i") and not i.has("everyone", "article") for i in items[:at]):  # "I'm sweating"
         return telling.who if telling.begun and clause.has("she") and len(telling.who) == 1 else ()
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
     if _of_all(items, at, everyday=bool(everyday) and not left):
@@ -44,8 +46,6 @@ def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
     return any(i.has("everyone") for i in items) and not any(i.has("she") for i in items) and not everyday
 
 
-def _of_somebody_else(items: Sequence[Item], at: int) -> bool:
-    """As in "I'm sweating", "el que tiritaba era el perro"."""
-    before = any(i.has("i") and not i.has("everyone", "article") for i in items[:at])
-    behind = items[at + 1 : at + 4]
-    return before or (any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind))
+def _somebody_else_is(behind: Sequence[Item]) -> bool:
+    """As in "el que tiritaba era el perro"."""
+    return any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind)

@@ -350,7 +350,7 @@ PHRASES = {
         se ha dejado |el|la|su |cena|ración|heno|pienso|comida|avena|desayuno, no se ha bebido, no se bebió,
         no se ha comido, no se comió, no se acaba |el|la|su, no se acabó |el|la|su, no se ha acabado |el|la|su,
         no se termina |el|la|su, sin probar bocado, ni ha probado, ni prueba, ni probó,
-        no ha comido en toda la noche, sin comer, lleva sin comer, está sin comer, sin beber, no come ni bebe,
+        no ha comido en toda la noche, lleva sin comer, está sin comer, sin beber, no come ni bebe,
         no come bien, come mal, no mastica, babea, babeando, no traga, atragantad|o|a, obstrucción,
         se ha atragantado, suelta el pienso, bola el pienso, tiene atasco, impactación, ta malu, ta mala,
         ta malo, respira muy fuerte, respira como, resuella, resollando, jadea mucho, hace ruido al respirar,
