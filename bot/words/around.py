@@ -23,7 +23,7 @@ def sign_of(item: Item) -> Sign | None:
 def rest_allows(items: Sequence[Item], at: int) -> bool:
     """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
     item, rest = items[at], items[at + 1 :]
-    if item.has("sign rubbed") and rest and rest[0].has("her") and any(i.has("my") for i in rest[:6]):
+    if item.has("sign rubbed") and rest and rest[0].has("her") and any(i.has("my", "i") for i in rest[:6]):
         return False  # "rubbed his tail on my coat"
     if item.has("sign rubbed"):
         return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)

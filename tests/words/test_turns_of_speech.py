@@ -1,0 +1,117 @@
+"""Turns of speech that strangers use and no table lists: a class a row, each in a barn that speaks the language."""
+
+import pytest
+
+from bot.state import as_filed
+from bot.words import read
+from bot.words.meaning import Heard
+from tests.words.corpus import barn
+
+FIELDS = ("horse", "sign", "setting", "garment", "state", "wear", "about", "style", "keep_bare", "where", "horses")
+
+
+def told(heard: Heard) -> list[tuple[object, ...]]:
+    """Each event's subject and what is said of it; a setting only where it is not the field."""
+    rows = [[(name, getattr(event, name, None)) for name in FIELDS] for event in heard.events]
+    return [
+        tuple(v for name, v in row if v is not None and not (name == "setting" and v == "turnout") and name != "where")
+        + tuple(v for name, v in row if name == "where" and v is not None)
+        for row in rows
+    ]
+
+
+def said(text: str, name: str) -> Heard:
+    """The message as the barn's manager writes it."""
+    here = barn(name)
+    return read(text, here.people[0], here, as_filed(here))
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # one observation is one sign
+        ("oak", "Tucker hot and dripping with sweat", [("Tucker", "sweating")]),
+        ("oak", "Tucker freezing cold and shivering", [("Tucker", "shivering")]),
+        # where it was seen, said anywhere
+        ("oak", "Tucker: sweaty. In his stable.", [("Tucker", "sweating", "stall")]),
+        ("oak", "Tucker came back from the hack. He is sweaty", [("Tucker", "sweating", "after work")]),
+        # of another not
+        ("oak", "Tucker sweaty, Otto not", [("Tucker", "sweating"), ("Otto", "comfortable")]),
+        ("oak", "Tucker dry and happy, Otto same, Fig cold", [
+            ("Tucker", "comfortable"), ("Otto", "comfortable"), ("Fig", "cold"),
+        ]),
+        # a pronoun begins a thought
+        ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
+        # a question to people behind a report, and before one
+        ("oak", "Poor Otto, he's colicky, can somebody ring the vet?", [("Otto", "unwell")]),
+        ("oak", "has anyone moved Otto's heavy? it's missing", [("otto-heavy", "missing")]),
+        # a reason behind what is worn, and what it lies over
+        ("oak", "put the sheet on Otto because he looked miserable standing there", [("Otto", ("otto-sheet",))]),
+        ("oak", "Tucker has the spare sheet on over his liner", [("Tucker", ("tucker-liner", "spare-sheet"))]),
+        ("oak", "Lady Grey in her sheet without the liner", [("Lady Grey", ("grey-sheet",))]),
+        # words as thumbs and tongues have them
+        ("oak", "otto sweatin buckets", [("Otto", "sweating")]),
+        ("oak", "otto isnt sweaty", [("Otto", "comfortable")]),
+        # counted, left out with an excuse, and taken back in any words
+        ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
+            ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
+        ]),
+        ("oak", "all done except Otto who won't be caught", [
+            (("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine"),),
+        ]),
+        ("oak", "ignore what I just put", [()]),
+        ("oak", "Otto needn't be kept bare", [("Otto", False)]),
+        # the colour alone, a state that is more than one word says, and a saying behind it
+        ("oak", "plaid's wet", [("otto-sheet", "wet")]),
+        ("oak", "found Otto's sheet, soaked of course", [("otto-sheet", "soaked")]),
+        # Spanish: short forms, spoken endings, articles before names, and what is not so
+        ("encina", "lucero sudao y la Canela tb", [("Lucero", "sweating"), ("Canela", "sweating")]),
+        ("encina", "Lucero sudado, Moro no", [("Lucero", "sweating"), ("Moro", "comfortable")]),
+        ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
+        ("encina", "borra lo último q he puesto", [()]),
+        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
+        # French: verbs denied behind, short forms, elided articles left out
+        ("chenaie", "Filou tremble plus", [("Filou", "comfortable")]),
+        ("chenaie", "jai mis limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
+        ("chenaie", "Caramel porte quoi ce soir", [("Caramel", "today")]),
+        ("chenaie", "quelqu'un a vu Perle ? elle grelotte", [("Perle", "shivering")]),
+        ("chenaie", "annule ce que je viens de dire", [()]),
+    ],
+)  # fmt: skip
+def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "off sick today, sorry all"),  # the speaker, not all horses
+        ("oak", "Had Otto been sweating he would have told me"),
+        ("oak", "Gus's feet are done"),
+        ("oak", "she's sweating over her exam"),
+        ("oak", "Otto rubbed his tail on my coat"),
+        ("encina", "los caballos con abrigo y yo sin calefacción"),
+        ("encina", "creía que Lucero estaba sudado"),
+        ("chenaie", "j'étais en sueur après avoir monté Perle"),
+    ],
+)
+def test_what_is_no_report_stays_none(name: str, text: str) -> None:
+    """Somebody else's sweat, what was only thought, what was never so."""
+    assert said(text, name).chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "about"),
+    [
+        ("oak", "He's sweating buckets under there", "horse"),
+        ("oak", "trembling!!", "horse"),
+        ("oak", "The blanket's soaked through", "garment"),
+        ("encina", "está tiritando en el prado", "horse"),
+        ("chenaie", "elle tremble contre la haie", "horse"),
+    ],
+)
+def test_what_names_nobody_is_asked_about(name: str, text: str, about: str) -> None:
+    """A report without its horse or its piece is a report all the same."""
+    heard = said(text, name)
+    assert heard.ask is not None and heard.ask.about == about
