@@ -324,7 +324,50 @@ PHRASES = {
         does not act right, do not act right, not acting normal, not acting normally,
         not looking normal, not behaving right, summat not right, something is off with,
         something off with, somethings off with, something amiss with, hunched up and miserable,
-        all hunched up
+        all hunched up, does not want his food, does not want his feed, does not want his hay,
+        does not want his dinner, does not want his breakfast, does not want his grain,
+        does not want his tea, does not want his haynet, does not want his bucket,
+        does not want his haylage, does not want her food, does not want her feed,
+        does not want her hay, does not want her dinner, does not want her breakfast,
+        does not want her grain, does not want her tea, does not want her haynet,
+        does not want her bucket, does not want her haylage, does not want food, does not want feed,
+        does not want hay, does not want dinner, does not want breakfast, does not want grain,
+        does not want haylage, do not want his food, do not want his feed, do not want his hay,
+        do not want his dinner, do not want his breakfast, do not want his grain,
+        do not want his tea, do not want his haynet, do not want his bucket, do not want his haylage,
+        do not want her food, do not want her feed, do not want her hay, do not want her dinner,
+        do not want her breakfast, do not want her grain, do not want her tea,
+        do not want her haynet, do not want her bucket, do not want her haylage, do not want food,
+        do not want feed, do not want hay, do not want dinner, do not want breakfast,
+        do not want grain, do not want haylage, not want his food, not want his feed,
+        not want his hay, not want his dinner, not want his breakfast, not want his grain,
+        not want his tea, not want his haynet, not want his bucket, not want his haylage,
+        not want her food, not want her feed, not want her hay, not want her dinner,
+        not want her breakfast, not want her grain, not want her tea, not want her haynet,
+        not want her bucket, not want her haylage, not want food, not want feed, not want hay,
+        not want dinner, not want breakfast, not want grain, not want haylage, no want his food,
+        no want his feed, no want his hay, no want his dinner, no want his breakfast,
+        no want his grain, no want his tea, no want his haynet, no want his bucket,
+        no want his haylage, no want her food, no want her feed, no want her hay, no want her dinner,
+        no want her breakfast, no want her grain, no want her tea, no want her haynet,
+        no want her bucket, no want her haylage, no want food, no want feed, no want hay,
+        no want dinner, no want breakfast, no want grain, no want haylage, not wanting his food,
+        not wanting his feed, not wanting his hay, not wanting his dinner, not wanting his breakfast,
+        not wanting his grain, not wanting his tea, not wanting his haynet, not wanting his bucket,
+        not wanting his haylage, not wanting her food, not wanting her feed, not wanting her hay,
+        not wanting her dinner, not wanting her breakfast, not wanting her grain,
+        not wanting her tea, not wanting her haynet, not wanting her bucket, not wanting her haylage,
+        not wanting food, not wanting feed, not wanting hay, not wanting dinner,
+        not wanting breakfast, not wanting grain, not wanting haylage, did not want his food,
+        did not want his feed, did not want his hay, did not want his dinner,
+        did not want his breakfast, did not want his grain, did not want his tea,
+        did not want his haynet, did not want his bucket, did not want his haylage,
+        did not want her food, did not want her feed, did not want her hay, did not want her dinner,
+        did not want her breakfast, did not want her grain, did not want her tea,
+        did not want her haynet, did not want her bucket, did not want her haylage,
+        did not want food, did not want feed, did not want hay, did not want dinner,
+        did not want breakfast, did not want grain, did not want haylage, not wanting to eat,
+        does not want to drink, no want drink, not want drink
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -483,7 +526,8 @@ PHRASES = {
         being hosed off and washed, being hosed, in my washer, in our washer, in our wash,
         in the yard washer, in the yard machine, in the yard washing machine, on a wash, on a cycle,
         in on a cycle, on a cold wash, on a wool wash, being wash, is wash, i wash, i am washing,
-        sent for washing, getting washed, gone off for cleaning, gone off for washing
+        sent for washing, getting washed, gone off for cleaning, gone off for washing, to wash,
+        put for wash, in for wash, for wash
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -1756,7 +1800,9 @@ PHRASES = {
         i wrote the wrong horse, i said the wrong horse, i said wrong, i say wrong, i wrote wrong,
         i write wrong, i make mistake, i made mistake, my error, my fault wrong horse, was mistake,
         it was mistake, it was a mistake, was a mistake, is mistake, my bad, sent by accident,
-        sent in error, that is incorrect, that is wrong
+        sent in error, that is incorrect, that is wrong, delete, delete this, delete please, erase,
+        please delete, delete message, delete it please, erase please, is mistake delete,
+        was mistake delete
     """,
     "no": """
         no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
@@ -2299,7 +2345,7 @@ PHRASES = {
         and, &, +, plus, then, with
     """,
     "but": """
-        but, so, because, cause, also, however, whereas, while, and then, then, though, cus
+        but, so, because, cause, however, whereas, while, and then, then, though, cus
     """,
     "too": "too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same",
     "helper": "",
