@@ -176,7 +176,8 @@ PHRASES = {
         rien de particulier du côté de, rien de particulier sur, rien de spécial chez, rien de spécial pour,
         rien de spécial du côté de, rien de spécial sur, aucun souci chez, aucun souci du côté de,
         aucun souci sur, aucun problème chez, aucun problème du côté de, aucun problème sur,
-        rien à signaler sur, ras sur
+        rien à signaler sur, ras sur, sec chaud, chaud sec, secs chauds, sèche chaude, sec chaud et content,
+        sec bien chaud, chaud et bien sec, chaude et bien sèche
     """,
     "sign rubbed": """
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -2322,7 +2323,8 @@ PHRASES = {
         j'ai lu, lu que, j'ai vu un post, en théorie, théoriquement, par principe, un cheval qui,
         un cheval mouillé, un cheval trempé, un cheval couvert, un cheval tondu, un cheval sec, les chevaux qui,
         des chevaux qui, un poney qui, les poneys qui, quand un cheval, normalement, en janvier, en février,
-        en plein été
+        en plein été, toujours chez, toujours au van, toujours en van, toujours en concours, toujours avant,
+        toujours à l'obstacle, toujours au galop
     """,
     "bare weather": "",
     "brings weather": "il y a, y a, tombe, arrive, du",
@@ -2446,7 +2448,39 @@ PHRASES = {
         vigilance jaune, alerte météo, alerte orange, bulletin météo, malade du covid, grippé||e, angine,
         gastro, sinusite, bronchite, otite, la crève, j'ai la crève, chopé la crève, attrapé la crève,
         arrêt maladie, bac blanc, contrôle de maths, un frigo, un frigo sur pattes, une armoire à glace,
-        frigo américain, frigo vide
+        frigo américain, frigo vide, dans la bouche, chaud||e sous la selle, froid||e à la jambe,
+        chaud||e à l'obstacle, froid||e sous la selle, au goûter, pour le goûter, au dessert, dans le café,
+        dans le thé, dans mon café, dans mon thé, dans le lait, j'ai fait le box, j'ai fini le box,
+        on a fait le box, on a fini le box, fait le box, fini le box, curé le box, j'ai curé le box,
+        nettoyé le box, j'ai nettoyé le box, paillé le box, j'ai paillé le box, vidé le box, j'ai vidé le box,
+        refait le box, j'ai refait le box, on a curé le box, terminé le box, j'ai terminé le box,
+        j'ai fait les box, j'ai fini les box, on a fait les box, on a fini les box, fait les box, fini les box,
+        curé les box, j'ai curé les box, nettoyé les box, j'ai nettoyé les box, paillé les box,
+        j'ai paillé les box, vidé les box, j'ai vidé les box, refait les box, j'ai refait les box,
+        on a curé les box, terminé les box, j'ai terminé les box, j'ai fait les boxes, j'ai fini les boxes,
+        on a fait les boxes, on a fini les boxes, fait les boxes, fini les boxes, curé les boxes,
+        j'ai curé les boxes, nettoyé les boxes, j'ai nettoyé les boxes, paillé les boxes, j'ai paillé les boxes,
+        vidé les boxes, j'ai vidé les boxes, refait les boxes, j'ai refait les boxes, on a curé les boxes,
+        terminé les boxes, j'ai terminé les boxes, j'ai fait son box, j'ai fini son box, on a fait son box,
+        on a fini son box, fait son box, fini son box, curé son box, j'ai curé son box, nettoyé son box,
+        j'ai nettoyé son box, paillé son box, j'ai paillé son box, vidé son box, j'ai vidé son box,
+        refait son box, j'ai refait son box, on a curé son box, terminé son box, j'ai terminé son box,
+        j'ai fait la litière, j'ai fini la litière, on a fait la litière, on a fini la litière, fait la litière,
+        fini la litière, curé la litière, j'ai curé la litière, nettoyé la litière, j'ai nettoyé la litière,
+        paillé la litière, j'ai paillé la litière, vidé la litière, j'ai vidé la litière, refait la litière,
+        j'ai refait la litière, on a curé la litière, terminé la litière, j'ai terminé la litière,
+        j'ai fait le paddock, j'ai fini le paddock, on a fait le paddock, on a fini le paddock, fait le paddock,
+        fini le paddock, curé le paddock, j'ai curé le paddock, nettoyé le paddock, j'ai nettoyé le paddock,
+        paillé le paddock, j'ai paillé le paddock, vidé le paddock, j'ai vidé le paddock, refait le paddock,
+        j'ai refait le paddock, on a curé le paddock, terminé le paddock, j'ai terminé le paddock,
+        j'ai fait les paddocks, j'ai fini les paddocks, on a fait les paddocks, on a fini les paddocks,
+        fait les paddocks, fini les paddocks, curé les paddocks, j'ai curé les paddocks, nettoyé les paddocks,
+        j'ai nettoyé les paddocks, paillé les paddocks, j'ai paillé les paddocks, vidé les paddocks,
+        j'ai vidé les paddocks, refait les paddocks, j'ai refait les paddocks, on a curé les paddocks,
+        terminé les paddocks, j'ai terminé les paddocks, j'ai fait le lit, j'ai fini le lit, on a fait le lit,
+        on a fini le lit, fait le lit, fini le lit, curé le lit, j'ai curé le lit, nettoyé le lit,
+        j'ai nettoyé le lit, paillé le lit, j'ai paillé le lit, vidé le lit, j'ai vidé le lit, refait le lit,
+        j'ai refait le lit, on a curé le lit, terminé le lit, j'ai terminé le lit
     """,
     "i": """
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
@@ -2671,7 +2705,10 @@ PHRASES = {
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
         serein, sereine, tout sage, toute sage, en liberté, je l'ai, je les ai, on l'a, on les a, comme ça,
-        comme cela, comme ceci, tel quel, telle quelle, en l'état, pour l'heure
+        comme cela, comme ceci, tel quel, telle quelle, en l'état, pour l'heure, même à poil, même nu, même nue,
+        même sans rien, même sans couverture, même découvert, même découverte, même tout nu, même toute nue,
+        il fait, ça fait, y fait, il fait encore, il fait déjà, il fait toujours, il faisait, ça faisait,
+        il ne fait que, il fait que
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2777,12 +2814,12 @@ PHRASES = {
     "body": """
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
         poil, peau, croupe, coudes, coude, reins, derrière les coudes, derrière le coude, derrière les oreilles,
-        cou, passage de sangle, cuisses, côtes, fesses, derrière, arrière main, cuisse, ars, jambes, membres,
-        sous la sangle, bas du dos, base de la queue, queue, popotin, arrière train, l'arrière train,
-        tout le dos, chanfrein, naseaux, museau, joues, gorge, pattes, patte, extrémités, bout des oreilles,
-        hanches, hanche, ventre et poitrail, bide, bidon, crinière, toupet, avant main, pointe des épaules,
-        pointe de l'épaule, entre les antérieurs, entre les jambes, entre les cuisses, entre les fesses,
-        aisselles, sous le ventre, sous les aisselles, derrière l'épaule, derrière les épaules, sous la crinière
+        cou, passage de sangle, cuisses, côtes, fesses, derrière, arrière main, cuisse, ars, sous la sangle,
+        bas du dos, base de la queue, queue, popotin, arrière train, l'arrière train, tout le dos, chanfrein,
+        naseaux, museau, joues, gorge, extrémités, bout des oreilles, hanches, hanche, ventre et poitrail, bide,
+        bidon, crinière, toupet, avant main, pointe des épaules, pointe de l'épaule, entre les antérieurs,
+        entre les jambes, entre les cuisses, entre les fesses, aisselles, sous le ventre, sous les aisselles,
+        derrière l'épaule, derrière les épaules, sous la crinière
     """,
     "under": "sous, dessous, dans, avec, en dessous de",
     "ask why": """
