@@ -527,7 +527,14 @@ PHRASES = {
         in the yard washer, in the yard machine, in the yard washing machine, on a wash, on a cycle,
         in on a cycle, on a cold wash, on a wool wash, being wash, is wash, i wash, i am washing,
         sent for washing, getting washed, gone off for cleaning, gone off for washing, to wash,
-        put for wash, in for wash, for wash
+        put for wash, in for wash, for wash, gone home with me for a wash,
+        gone home with me to be washed, home with me for a wash, home with me to be washed,
+        home with me to wash, coming home with me for a wash, taken home with me to wash,
+        going home with me to wash, going home with me for a wash, come home with me to be washed,
+        come home with me for a wash, at home in the wash, at home being washed,
+        at mine being washed, at mine for a wash, at mine in the wash, at mine to be washed,
+        at my house being washed, round at mine for a wash, in the wash at home, in the wash at mine,
+        in my bath, in our bath
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -1748,7 +1755,10 @@ PHRASES = {
         fed and rugged the lot, horses are all rugged, morning list finished, morning list is done,
         pm round done, sorted all of them, that is all done, that is all rugs done,
         the evening list is done, the morning list is done, tonight's round done,
-        tonight's round is done
+        tonight's round is done, we are all done, we are all done here, we are all finished,
+        we are all finished here, they are all done, they are all finished, they are all rugged,
+        they are all sorted, they are all changed, they are all blanketed, they are all dressed,
+        they are all rugged up, and they are all done, all of us done, all are finished
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
@@ -2043,7 +2053,9 @@ PHRASES = {
         since the spring, since spring, since summer, since the summer, since autumn,
         since last week, since last month, since last year, since last winter, since january,
         since february, since march, since april, since may, since june, since july, since august,
-        since september, since october
+        since september, since october, when i rescued, when we rescued, when she came to me,
+        when he came to me, when she first came, when he first came, when she first arrived,
+        when he first arrived, when we had her in, when i was at, the day we got, the day i got
     """,
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
@@ -2729,7 +2741,12 @@ PHRASES = {
         once more please, again please, just checked on, been to check, just so you know,
         can you tell me, could you tell me, have a good day, have a good one, thought i should say,
         thought id say, dot, message for haybell, message for the bot, message to barn,
-        off home for my tea, remind me of, just been to check
+        off home for my tea, remind me of, just been to check, heading off, off home then, away home,
+        thats us, that is us, off for the night, off now, away now, i am away, leaving now,
+        knocking off, clocking off, off shift, going to bed, heading out now, heading in for tea,
+        heading in now, heading back, heading back now, see you in the morning, see yall tomorrow,
+        see you tomorrow, see ye, see ye tomorrow, back at four, back later, back at 4, back soon,
+        back in a bit
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3403,7 +3420,12 @@ PHRASES = {
         how long for, how long more, how much longer, how many hours until, how many hours till,
         how many more hours, when might, when could, when would, when are, when do, by when,
         be ready, ready yet, when ready, when dry, dry when, how long to dry, will be ready,
-        will be dry, going to be dry, gonna be dry, what time
+        will be dry, going to be dry, gonna be dry, what time, when can i use, when can we use,
+        when can you use, when can i put, when can we put, when can i have, when can we have,
+        when will i be able to use, when will we be able to use, when is it ok to use,
+        when is it safe to use, when could i use, how soon can i use, how soon can we use, can i use,
+        can we use, is it ok to use, is it okay to use, ok to use yet, usable yet, fit to use yet,
+        fit to go on yet
     """,
     "sky": """
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,
@@ -3434,9 +3456,9 @@ PHRASES = {
         the next couple of days, next 24 hours, the next 24 hours, in the next 24 hours,
         this coming week, the coming days, the week ahead, coming days, coming week, coming up,
         on the way, in store, headed our way, heading our way, coming our way, rolling in, on saturday,
-        on sunday, on monday, on tuesday, on wednesday, on thursday, on friday, friday night,
-        saturday night, sunday night, rest of the week, the rest of the week, rest of the day, midweek,
-        early next week, end of the week, the weekend round, weekend round, the next round, next round,
+        on monday, on tuesday, on wednesday, on thursday, on friday, friday night, saturday night,
+        rest of the week, the rest of the week, rest of the day, midweek, early next week,
+        end of the week, the weekend round, weekend round, the next round, next round,
         the morning round, the evening round, tonight's round, tomorrow's round, the coming night,
         at the weekend, this weekend
     """,
