@@ -1,9 +1,10 @@
 """A language's tables made quick to look up: phrases by their first word, and its everyday words."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module, resources
+from itertools import chain
 
 from bot.words.heard import LANGUAGES
 from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS
@@ -53,16 +54,17 @@ def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
     table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
     short_forms = {short: words(full) for short, full in SHORT_FORMS[language].items()}
-    rows = {meaning: _spoken(row, {} if meaning == "gram" else short_forms) for meaning, row in table.items()}
-    said = [(phrase, meaning) for meaning, row in rows.items() for phrase in row]
-    telling = _words_of(row for meaning, row in rows.items() if meaning not in UNBENT)
+    own: set[str] = set()
+    telling: set[str] = set()
+    more = [("'s", "is")] if language == "en" else []
+    phrases = Phrases(chain(_told(table, short_forms, own, telling), more))
     trade: dict[tuple[str, int], list[str]] = {}
     for word in sorted(word for word in telling if len(word) >= 5):
         trade.setdefault((word[0], len(word)), []).append(word)
     return Lexicon(
         language,
-        Phrases([*said, ("'s", "is")] if language == "en" else said),
-        WordList(_words_of(rows.values()) | common(language) | short_forms.keys()),
+        phrases,
+        WordList(own | common(language) | short_forms.keys()),
         {k: tuple(v) for k, v in trade.items()},
         _accented(table),
         short_forms,
@@ -70,8 +72,20 @@ def lexicon(language: str) -> Lexicon:
     )
 
 
-def _words_of(rows: Iterable[list[str]]) -> set[str]:
-    return {word for row in rows for word in " ".join(row).split(" ")}
+def _told(
+    table: Mapping[str, str], short_forms: Mapping[str, tuple[str, ...]], own: set[str], telling: set[str]
+) -> Iterator[tuple[str, str]]:
+    """Each phrase with each of its meanings, a row at a time; its words are noted in `own`, and in `telling` where
+    a slip may be set right to them.
+    """
+    for meaning, row in table.items():
+        said = _spoken(row, {} if meaning == "gram" else short_forms)  # "g" after a number is no "j'ai"
+        words_of_row = set(" ".join(said).split(" "))
+        own |= words_of_row
+        if meaning not in UNBENT:
+            telling |= words_of_row
+        for phrase in said:
+            yield phrase, meaning
 
 
 def _accented(table: dict[str, str]) -> frozenset[str]:

@@ -112,7 +112,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "jremonte": "je remonte", "jredescends": "je redescends", "jmange": "je mange", "jdors": "je dors",
         "jcours": "je cours", "jmeurs": "je meurs", "jtremble": "je tremble", "jgrelotte": "je grelotte",
         "jtranspire": "je transpire", "jsue": "je sue", "jcaille": "je caille", "e": "est", "ms": "mais",
-        "dins": "dans", "din": "dans", "dla": "de la", "dles": "de les", "chfais": "je fais",
+        "dins": "dans", "din": "dans", "dla": "de la", "dles": "de les", "chfais": "je fais", "cb": "combien",
+        "cmb": "combien", "kombien": "combien", "o": "au", "lheure": "l'heure", "touta": "tout à",
     },
 }  # fmt: skip
 
