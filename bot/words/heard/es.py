@@ -30,7 +30,11 @@ PHRASES = {
         siguen sudando, sudand|o|a la pobre, sudadit|o|a perdid|o|a, sudad|o|a perdid|o|a,
         sudad|o|a hasta las orejas, pelo pegado de sudor, pelo pegado por el sudor,
         con el pelo pegado del sudor, se ha hartado de sudar, se hartó de sudar, sudorosit|o|a, acaba de sudar,
-        sopa de sudor, está hecha agua de sudor, suando, sudandin|o|a, sudaíta, sudaíto, sudandito
+        sopa de sudor, está hecha agua de sudor, suando, sudandin|o|a, sudaíta, sudaíto, sudandito,
+        hech|o|a sopa de sudor, en sudor, todo en sudor, chorreadit|o|a de sudor, bañadit|o|a de sudor,
+        emparamad|o|a de sudor, sudad|o|a de arriba abajo, sudad|o|a de los pies a la cabeza, le corre el sudor,
+        le chorrea el sudor, le cae el sudor, le gotea el sudor, con el cuello sudado, con el pecho sudado,
+        cuello y pecho sudados, marca blanca de sudor, costra de sudor, con costra de sudor, salitre del sudor
     """,
     "sign hot": """
         tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor,
@@ -66,7 +70,9 @@ PHRASES = {
         resoplando de calor, jadeando de calor, jadea de calor, calor excesivo, exceso de calor,
         tiene un sofocón, con un sofocón, acalorao, tien calor, le sobra el pelo, le sobra to el pelo,
         le sobra todo, acalorao perdío, acalorad|o|a perdid|o|a, sofocad|o|a perdid|o|a, tiene un sofoco,
-        con un sofoco, sofoco, con sofoco
+        con un sofoco, sofoco, con sofoco, acalorad|o|a de más, tiene bochorno, abombad|o|a de calor,
+        sancochadit|o|a, que se cocina, se está sancochando viv|o|a, está hirviendo, está hirviendo por debajo,
+        está ardiendo, ardiendo por debajo, está que hierve
     """,
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
@@ -92,7 +98,11 @@ PHRASES = {
         tiembl, tritando, dando temblores, da temblores, le dan temblores, le dan escalofríos, tiene tembleque,
         tiene tiritona, con la tiritona, con el tembleque, temblique, temblando del frío, tiritando del frío,
         tiembla del frío, tiritando la pobre, escalofriad|o|a, le está temblando todo, temblequeante,
-        chuchos de frío
+        chuchos de frío, tiembla como gelatina, temblando como gelatina, como gelatina, tembleando,
+        temblandillo, dando tiritones, le agarró la tembladera, le agarró la tiritona, le dio tembladera,
+        anda con tembladera, le entró la tiritona, le ha entrado la tiritona, le ha entrado el tembleque,
+        le entró el tembleque, le entraron temblores, le han entrado temblores, temblor en los flancos,
+        temblores en los flancos, temblores musculares
     """,
     "sign cold": """
         tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío,
@@ -205,7 +215,7 @@ PHRASES = {
         sequit|o|a por debajo, sequit|o|a debajo, sec|o|a|os|as por debajo de la manta,
         nada |frío|fría|fríos|frías|sudado|sudada|sudados|sudadas|caliente|mojado|mojada|helado|helada|acalorado|acalorada,
         nada de |frío|calor|sudor|temblores, nada de nada de |frío|calor|sudor,
-        nada |temblando|tiritando|empapada|empapado|rozada|rozado
+        nada |temblando|tiritando|rozada|rozado
     """,
     "sign rubbed": """
         rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza,
@@ -255,7 +265,9 @@ PHRASES = {
         le salió una calva, le están saliendo calvas, haciendo rozadura, haciendo rozaduras,
         haciendo una rozadura, está haciendo una rozadura, le está haciendo una rozadura, haciendo roce,
         haciendo herida, haciéndole rozadura, haciéndole rozaduras, haciéndole una rozadura, haciéndole herida,
-        haciéndole roce, haciéndole daño en, le hace daño en, le está haciendo daño en, le hizo daño en
+        haciéndole roce, haciéndole daño en, le hace daño en, le está haciendo daño en, le hizo daño en,
+        lastimad|o|a por la correa, se lastimó con la manta, se lastimó con la cobija, quemad|o|a por la manta,
+        peladit|o|a de los hombros, peladit|o|a del pecho, chafad|o|a por la manta
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
@@ -1935,7 +1947,20 @@ PHRASES = {
         se enfríe, se enfríen, se congele, se congelen, se seque, se sequen, se caliente bien,
         se ponga enferm|o|a, se ponga mal|o|a, esté bien mañana, que no estén, mirad si está, mira si está,
         miren si está, mirad si tiene, mira si tiene, a lo mejor está, a lo mejor tiene, igual está,
-        igual tiene, no esté, no estén, no esté muy, no esté tan
+        igual tiene, no esté, no estén, no esté muy, no esté tan,
+        no |le|les |quité|quitó|quitaron|quitamos|saqué|retiré,
+        no |le|les |he|ha|han|hemos|e|a|an |quitado|sacado|retirado,
+        no se |la|lo|las|los |quité|quitó|quitaron|quitamos|saqué|retiré,
+        no se |la|lo|las|los |he|ha|han|hemos|e|a|an |quitado|sacado|retirado,
+        no |he|hemos|ha|han |quitado|sacado|retirado, no |quité|quitamos|quitó|quitaron|saqué|retiré,
+        sin quitarle, sin quitar, sin poner, sin ponerle, aún no se |la|lo, todavía no se |la|lo,
+        tampoco se |la|lo, nadie le, nadie se |la|lo, nadie ha, intenté, intentamos, he intentado,
+        hemos intentado, traté de, tratamos de, he tratado de, quise, quisimos, no me dejó, no se dejó,
+        no se deja, no se ha dejado, no hubo manera, no hubo forma, no hay manera, no pude, no pudimos,
+        no puedo, no podemos, no he podido, no hemos podido, fui incapaz, se me olvidó, se me ha olvidado,
+        se me pasó, se me ha pasado, se nos olvidó, se nos ha olvidado, me olvidé de, me he olvidado de, olvidé,
+        he olvidado, no me acordé de, no me he acordado de, no me dio tiempo, no me ha dado tiempo,
+        no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les encanta,
@@ -2119,7 +2144,11 @@ PHRASES = {
         vengo de tocar a, vengo de revisar a, vengo de mirar a, estoy con, estaba con, toy con,
         estoy en el box de, estoy en el box con, estoy aquí con, estamos con, estoy mirando a, estoy tocando a,
         fui donde, fui a mirar a, he ido a mirar a, me acerqué a ver a, me he acercado a ver a, me acerqué a,
-        me he acercado a
+        me he acercado a,
+        se me olvidó |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
+        se me ha olvidado |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
+        se me pasó |decir|avisar|apuntar|comentar que, olvidé |decir|avisar|apuntar|comentar que,
+        me olvidé de |decir|avisar|apuntar|comentar que, no os he dicho que, no les dije que, no os dije que
     """,
     "what": """
         qué, cuál, cuáles, con qué, cuál de, qué es lo que, qué cosa, cuál es la, con cuál, cuántas
