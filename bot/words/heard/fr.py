@@ -933,8 +933,9 @@ PHRASES = {
         tour d'encolure, protège cou
     """,
     "rug": """
-        couverture|s, couv, couvs, manteau, couvrante, plaid, couvertes, couverte de nuit, couvertur, couverte,
-        couvrantes, rugs, blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse
+        couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
+        blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse, la couverte, les couvertes,
+        une couverte, des couvertes, sa couverte, leur couverte, ma couverte, cette couverte, couverte à
     """,
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
@@ -1152,7 +1153,8 @@ PHRASES = {
         tondu||e|s|es de la tête aux pieds, tondu||e|s|es à ras, tondu||e|s|es à blanc,
         tondu||e|s|es tout entier, tondu||e|s|es toute entière, tondu||e|s|es en bavette,
         tondu||e|s|es en tablier, tondu||e|s|es au poitrail, tondu||e|s|es en bib, tondu||e|s|es du poitrail,
-        tondu||e|s|es poitrail et gorge, tondu||e|s|es gorge et poitrail, tondu||e|s|es encolure et poitrail
+        tondu||e|s|es poitrail et gorge, tondu||e|s|es gorge et poitrail, tondu||e|s|es encolure et poitrail,
+        sort de chez le tondeur, vient de passer chez le tondeur, passé||e chez le tondeur
     """,
     "style none": """
         pas tondu||e, le poil a repoussé, poil repoussé, tonte repoussée, poil est revenu,
