@@ -387,7 +387,11 @@ PHRASES = {
         anda mal de la tripa, anda mal de la barriga, anda mal de la panza, anda malo, anda mala, anda malito,
         anda malita, anda pachuch|o|a, anda raro, anda rara, anda tosiendo, anda triste, anda decaíd|o|a,
         anda apagad|o|a, no toca |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua,
-        no tocó |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua, no |ha|han tocado |el|la|su|ni
+        no tocó |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua, no |ha|han tocado |el|la|su|ni,
+        sin probar |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua,
+        sin tocar |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua, sin probar nada,
+        sin comerse |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua,
+        sin terminar |el|la|su |heno|pienso|comida|cena|concentrado|desayuno
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -1151,7 +1155,9 @@ PHRASES = {
         establito, caballerizas, pesebreras, pesebre, pesebrito, su box, la box, caseta, casita, a resguardo,
         resguardad|o|a|os|as, bajo cubierto, bajo cubierta, bajo tejado, bajo techado, techad|o|a, a techo,
         bajo el techo, bajo el cobertizo, galpón, en su casa, en casita, en su casita, cuadrón, corral techado,
-        estabulad|o|a|os|as, bocs, en el interior, adentrico, dentrito
+        estabulad|o|a|os|as, bocs, en el interior, adentrico, dentrito,
+        box de |abajo|arriba|atrás|fuera|enfrente, box del |fondo|medio|rincón, box de al lado, box grande,
+        cuadra de |abajo|arriba|atrás, establo de |abajo|arriba|atrás, su caseta
     """,
     "place field": """
         prado, campo, paddock, pradera, potrero, fuera, afuera, exterior, pasto, cercado, a la calle, corral,
@@ -1159,7 +1165,13 @@ PHRASES = {
         paddocks, padock, padocks, paddok, padoc, paddocs, pastos, pastizal, pastizales, cercados, cercadito,
         cercón, campito, campos, la calle, al aire libre, intemperie, la intemperie, a la intemperie, afuerita,
         fincas, dehesas, corrales, corralito, corralón, el corral, picadero de arena de fuera, rancho, ladera,
-        la loma, loma, vega, ribera, parcela, parcelas, la parcela, prau, praderío, solana, manguera, piquete
+        la loma, loma, vega, ribera, parcela, parcelas, la parcela, prau, praderío, solana, manguera, piquete,
+        prado de |abajo|arriba|atrás|delante|enfrente|fuera,
+        potrero de |abajo|arriba|atrás|delante|enfrente|afuera,
+        paddock de |abajo|arriba|atrás|delante|enfrente|arena, prado del |fondo|río|medio|norte|sur,
+        potrero del |fondo|río|medio|norte|sur, paddock del |fondo|medio, prado de al lado, potrero de al lado,
+        paddock de al lado, prado grande, prado pequeño, prado chico, potrero grande, potrero chico,
+        paddock grande, paddock pequeño, prado nuevo, potrero nuevo
     """,
     "inwards": """
         dentro, adentro, para dentro, pa dentro, dentro ya, ya dentro, adentro ya, ya adentro, hacia dentro,
