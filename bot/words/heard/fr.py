@@ -2731,7 +2731,12 @@ PHRASES = {
         comme cela, comme ceci, tel quel, telle quelle, en l'état, pour l'heure, même à poil, même nu, même nue,
         même sans rien, même sans couverture, même découvert, même découverte, même tout nu, même toute nue,
         il fait, ça fait, y fait, il fait encore, il fait déjà, il fait toujours, il faisait, ça faisait,
-        il ne fait que, il fait que
+        il ne fait que, il fait que, c'est abusé, c'est pas possible, c'est n'importe quoi, c'est dingue,
+        c'est fou, c'est incroyable, c'est relou, c'est chiant, c'est pénible, c'est reparti, c'est malin,
+        c'est du propre, c'est la vie, en même temps, dans le vent, au vent, en plein courant d'air,
+        dans les courants d'air, vous en pensez quoi, t'en penses quoi, tu en penses quoi, qu'en pensez vous,
+        désolé||e du retard, désolé||e pour le retard, en retard comme toujours, je reviens, je repasse,
+        je reviens tout de suite, à vous les studios, pas de quoi, avec plaisir
     """,
     "time": """
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2775,7 +2780,9 @@ PHRASES = {
         après le goûter, après l'apéro, après le foin, après le déjeuner, après le dîner, après le petit déj,
         après la pluie, après l'averse, après la tempête, avant la soupe, avant manger, avant le repas,
         avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
-        avant le dîner, avant le petit déj
+        avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré la pluie,
+        malgré le froid, malgré le vent, malgré la neige, malgré l'imper, malgré tout, malgré ses couvertures,
+        malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
