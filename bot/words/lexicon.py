@@ -35,7 +35,8 @@ UNBENT = frozenset(("idiom", "habit", "plan", "polite", "long ago", "link", "sai
 class Lexicon:
     """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows.
 
-    trade: longer words of the tables by first letter and length, which a slip of the finger is set right to.
+    trade: longer words of the tables by first letter and length, parted by spaces, which a slip of the finger is set
+    right to.
     accented: words that are participles only with their last accent (enlevé, not enlève).
     short_forms: what thumbs type → the words meant. endings: how words end in speech, and in a dictionary.
     """
@@ -43,7 +44,7 @@ class Lexicon:
     language: str
     phrases: Phrases
     everyday: WordList
-    trade: dict[tuple[str, int], tuple[str, ...]]
+    trade: dict[tuple[str, int], str]
     accented: frozenset[str]
     short_forms: dict[str, tuple[str, ...]]
     endings: tuple[tuple[str, str], ...]
@@ -65,7 +66,7 @@ def lexicon(language: str) -> Lexicon:
         language,
         phrases,
         WordList(own | common(language) | short_forms.keys()),
-        {k: tuple(v) for k, v in trade.items()},
+        {key: " ".join(spelled_alike) for key, spelled_alike in trade.items()},
         _accented(table),
         short_forms,
         ENDINGS[language],

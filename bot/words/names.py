@@ -93,18 +93,18 @@ def _twins(name: str, spelled: dict[str, str]) -> list[str]:
     return [other for other in spelled if abs(len(other) - len(name)) <= 1 and distance(name, other, 1) == 1]
 
 
-_rosters: dict[int, tuple[weakref.ref[Barn], Roster]] = {}
+KEPT = 16  # rosters; of more barns in one process the ones that have been silent longest are made again
+_rosters: dict[int, tuple[weakref.ref[Barn], Roster]] = {}  # the barn spoken in last stands last
 
 
 def roster(barn: Barn) -> Roster:
     """The roster of a barn, made once for each barn as loaded."""
-    kept = _rosters.get(id(barn))
+    kept = _rosters.pop(id(barn), None)
     if kept is None or kept[0]() is not barn:
-        if len(_rosters) > 256:
-            for key in [key for key, (ref, _) in _rosters.items() if ref() is None]:
-                del _rosters[key]
         kept = (weakref.ref(barn), _made(barn))
-        _rosters[id(barn)] = kept
+    _rosters[id(barn)] = kept
+    while len(_rosters) > KEPT:
+        del _rosters[next(iter(_rosters))]
     return kept[1]
 
 

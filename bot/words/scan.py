@@ -222,7 +222,7 @@ def _trade_word(word: str, language: str, limit: int) -> str | None:
     near = [
         (apart, other)
         for length in range(len(word) - allowed, len(word) + allowed + 1)
-        for other in lexicon_of(language).trade.get((word[0], length), ())
+        for other in lexicon_of(language).trade.get((word[0], length), "").split()
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
     return min(near)[1] if near and allowed else None
