@@ -274,7 +274,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
         bare = not _not_to_be(clause.items)
     else:
         return False
-    if clause.has("if", "guess", "idiom", "long ago"):
+    for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
+    if for_now or clause.has("if", "guess", "idiom", "long ago"):
         return False
     horses = [i for i in items if i.horses] or telling.who
     telling.each(horses, lambda name: Wished(name, bare))
