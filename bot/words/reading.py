@@ -180,7 +180,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue
-        if clause.blocked:
+        if clause.blocked or _only_until(clause):
             _spoken_of(clause, telling)
             hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
@@ -195,6 +195,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+
+
+def _only_until(clause: Clause) -> bool:
+    """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
+    until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
+    how = [k for k, i in enumerate(clause.items) if predicate(i)]
+    return 0 < until < min(how, default=0) and not clause.has("was")
 
 
 def _spoken_of(clause: Clause, telling: Telling) -> None:
