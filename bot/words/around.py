@@ -1,6 +1,7 @@
 """What the words around a sign say of it: what follows, whose it is, where and after what it was seen."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
@@ -136,6 +137,12 @@ def not_that_one(items: Sequence[Item], at: int) -> bool:
     before = at > 1 and bool(items[at - 2].horses)
     rest = [i for i in items[at + 1 : at + 4] if not (i.mark or i.has("but", "i mean", "article"))]
     return before or (len(rest) < len(items[at + 1 : at + 4]) and bool(rest) and bool(rest[0].horses))
+
+
+def neither(items: Sequence[Item]) -> bool:
+    """As in "neither Otto nor Fig": each of several horses is denied."""
+    words = [i for i in items if not i.has("article") or i.horses]
+    return sum(bool(i.has("not", "neither") and then.horses) for i, then in pairwise(words)) > 1
 
 
 def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:

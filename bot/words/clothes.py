@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
 from bot.words.piece import RUGS, Piece
@@ -115,7 +115,14 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return None
     near = items[max(0, at - 4) : at]
     neck = all(i.kinds("kind") == ["neck"] for i in run)
-    if neck and any(predicate(i) for i in near) and before is not None and before.has("article", "her", "in", "after"):
+    owned = after is not None and after.has("of")
+    if (
+        neck
+        and not owned
+        and any(i.has(*WETNESS) for i in near)
+        and before is not None
+        and before.has("article", "her", "in", "after")
+    ):
         return None  # "húmedo por el cuello": where it is wet
     return _piece(run, numbers, roster)
 

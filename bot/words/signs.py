@@ -11,6 +11,7 @@ from bot.words.around import (
     excepted,
     horse_ahead,
     named_last,
+    neither,
     not_that_one,
     piece_ahead,
     pieces_listed,
@@ -100,13 +101,15 @@ def _horse(reading: _Reading, at: int) -> None:
         return
     if excepted(items, at):
         return
-    if not_that_one(items, at):
+    if not neither(items) and not_that_one(items, at):
         reading.denied = False
         return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [item], after=True)
     if not reading.open:
-        reading.horses, reading.denied = [], reading.denied and bool(reading.waiting)
+        no_more = all(i.has("not", "is", "article", "link", "polite") for i in items[:at])  # "no está la Perla sudada"
+        reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
+    reading.denied = reading.denied or neither(items)
     reading.horses.append(item)
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
 

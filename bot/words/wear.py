@@ -188,6 +188,8 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) 
 
 def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
     everything = piece.rug and not piece.words
+    if mode == "off" and denied:
+        return  # "haven't taken the sheet off"
     if mode == "off" or (mode == "whole" and denied):
         if everything:
             change.all_off = True

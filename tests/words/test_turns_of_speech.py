@@ -40,6 +40,7 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Tucker dry and happy, Otto same, Fig cold", [
             ("Tucker", "comfortable"), ("Otto", "comfortable"), ("Fig", "cold"),
         ]),
+        ("oak", "neither Otto nor Fig is cold", [("Otto", "comfortable"), ("Fig", "comfortable")]),
         # a pronoun begins a thought
         ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
         # a question to people behind a report, and before one
@@ -67,6 +68,7 @@ def said(text: str, name: str) -> Heard:
         # Spanish: short forms, spoken endings, articles before names, and what is not so
         ("encina", "lucero sudao y la Canela tb", [("Lucero", "sweating"), ("Canela", "sweating")]),
         ("encina", "Lucero sudado, Moro no", [("Lucero", "sweating"), ("Moro", "comfortable")]),
+        ("encina", "no está la Paloma sudada", [("Paloma", "comfortable")]),
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
         ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
@@ -87,6 +89,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
     ("name", "text"),
     [
         ("oak", "off sick today, sorry all"),  # the speaker, not all horses
+        ("oak", "I haven't taken the sheet off Otto"),
+        ("oak", "don't rug Otto until he's dry"),
+        ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),
         ("oak", "Had Otto been sweating he would have told me"),
         ("oak", "Gus's feet are done"),
         ("oak", "she's sweating over her exam"),
