@@ -290,7 +290,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     ends = (
         following is None
         or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "toward")
     )
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))

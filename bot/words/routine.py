@@ -168,6 +168,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
         return False  # "jsuis dans le box de Roc"
+    if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
+        return False  # "sleet got right in"
     horses = _movers(clause, telling)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:

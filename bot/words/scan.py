@@ -186,8 +186,9 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
     ordinary = everyday(word)
     begun = () if ordinary or len(word) < 4 else roster.begins(word)
-    if len(begun) == 1:  # "capt" of Captain
-        return Item(word, token.raw, horses=begun, exact=False, known=False, capital=token.capital)
+    if begun:  # "capt" of Captain; asked about where two begin so
+        sure = len(begun) == 1
+        return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
     horses, apart = roster.near(word)
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < 4:

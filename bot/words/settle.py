@@ -135,8 +135,10 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
     if predicate(before) and at > 1 and items[at - 2].horses:
         return False  # "Luna bien Sol frío"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
-    if adjectival and before.has("but") and _says(items[at + 1 :]):
-        return False  # "so Dusty is sweaty"
+    if adjectival and (before.has("but") or not sort_of) and _says(items[at + 1 : at + REACH]):
+        return False  # "so Dusty is sweaty", "el capitán está tiritando"
+    if adjectival and not sort_of and at > 1 and items[at - 2].has("toward"):
+        return False  # "a la mora"
     return adjectival or before.text in ("of", "every")
 
 

@@ -303,6 +303,8 @@ def _remember(reading: _Reading) -> None:
     horses = [i for k, i in enumerate(reading.items) if i.horses and not not_that_one(reading.items, k)]
     owned = [n for i in reading.items if i.piece for n in i.piece.owners]
     pieces = [i.piece for i in reading.items if i.piece]
+    if not (horses or owned) and any(i.has("no name") for i in reading.items):
+        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
     if pieces and not horses:
         telling.last = "piece"
         found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (None,)]

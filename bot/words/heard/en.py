@@ -412,7 +412,7 @@ PHRASES = {
         happier than she was, happier than he was, well and happy
     """,
     "everyday warm": """
-        warm, warmed, on the warmer side
+        warm, warmed, on the warmer side, pretty warm, quite warm, rather warm, fairly warm
     """,
     "dry": """
         dry, dried, dried out, dried off, bone dry, dry again, dry now, all dry, aired, dry at last,

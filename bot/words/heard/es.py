@@ -445,7 +445,7 @@ PHRASES = {
         templad|o|a|os|as, tibi|o|a|os|as, templadit|o|a|os|as, tibiecit|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,
         un poco caliente, algo caliente, ligeramente caliente, más caliente, caldosit|o|a, algo templado,
-        templaducho
+        templaducho, templado, templada, templados, templadas, tibio, tibia, templadito, templadita
     """,
     "dry": """
         sec|o|a|os|as, sequit|o|a|os|as, secado, se secó, se ha secado, se han secado, bien sec|o|a, ya sec|o|a,
