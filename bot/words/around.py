@@ -112,6 +112,11 @@ def something_of_hers(after: Sequence[Item]) -> bool:
     )
 
 
+def owns_the_stall(items: Sequence[Item], at: int) -> bool:
+    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it."""
+    return at > 1 and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")
+
+
 def about_body(before: Sequence[Item]) -> bool:
     """As in "Las orejas de Canela": a part of the horse, not something of its own."""
     words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]

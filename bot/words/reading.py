@@ -19,8 +19,9 @@ from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import shivering, who_shivers
 from bot.words.piece import Piece
+from bot.words.placed import read_place
 from bot.words.questions import asks, read_question
-from bot.words.routine import read_clip, read_done, read_place, read_wish, read_work, without_excuse
+from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful

@@ -1,14 +1,14 @@
-"""The day's round in a few words: done, in or out, clipped, worked, and the wish for bare."""
+"""The day's round in a few words: done, clipped, worked, and the wish for bare."""
 
 from collections.abc import Sequence
 from itertools import pairwise
 from typing import cast
 
-from bot.events import Clipped, Done, Placed, Style, Where, Wished, Worked
+from bot.events import Clipped, Done, Style, Wished, Worked
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
-from bot.words.telling import Telling, named
+from bot.words.telling import Telling
 
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
@@ -143,128 +143,6 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     return bool(horses)
-
-
-def read_place(clause: Clause, telling: Telling) -> bool:
-    """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
-    items = clause.items
-    where = _where(items)
-    told = clause.has("brought", "turned out", "brought in", "stays")
-    if (
-        where is None
-        or (clause.has("was") and not told)
-        or clause.has("not", "stopped")
-        or any(i.piece is not None for i in items)
-    ):
-        return False
-    items = tuple(_up_to_the_reason(items))
-    if not all(_place_word(i) for i in items):
-        return False
-    if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
-        return False  # "Maple's stall is done"
-    if any(i.has("place stall", "place field") and _of_somebody(items, k) for k, i in enumerate(items)):
-        return False  # "le box de Lou est fait"
-    if any(predicate(i) and not i.kinds("state") for i in items):
-        return False
-    if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
-        return False  # "jsuis dans le box de Roc"
-    if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
-        return False  # "sleet got right in"
-    horses = _movers(clause, telling)
-    telling.each(horses, lambda name: Placed(name, where))
-    if horses:
-        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
-    return bool(horses)
-
-
-def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
-    """As in "metí a Lucena en el box que estaba el prado helado": what was done, without why."""
-    place = next((k for k, i in enumerate(items) if i.has("place stall", "place field")), len(items))
-    named = any(i.horses for i in items[:place])
-    why = next((k for k in range(place + 1, len(items)) if items[k].has("but", "if", "when", "what")), len(items))
-    return items[:why] if named else items
-
-
-def _left_behind(items: Sequence[Item], at: int) -> bool:
-    """As in "in from the field": where it came from."""
-    before = [i for i in items[:at] if not i.has("article") or i.has("of")]
-    return bool(before) and before[-1].text.split()[-1] in ("from", "du", "del", "desde")
-
-
-def _of_somebody(items: Sequence[Item], at: int) -> bool:
-    """A stall or field spoken of for itself: an article before it, its horse behind."""
-    behind = (
-        at + 2 < len(items) and items[at + 1].text in ("of", "de", "d'", "del", "du") and bool(items[at + 2].horses)
-    )
-    return behind and (at == 0 or (at == 1 and items[0].has("article")) or items[at - 1].mark)
-
-
-def _where(items: Sequence[Item]) -> Where | None:
-    for k, item in enumerate(items):
-        if item.has("place field", "place stall"):
-            return "field" if item.has("place field") != _left_behind(items, k) else "stall"
-    if any(i.has("turned out") for i in items):
-        return "field"
-    if any(i.has("brought in") for i in items):
-        return "stall"
-    moves = [i for i in items if i.has("inwards", "outwards") and not i.has("place stall", "place field")]
-    if not moves:
-        return None
-    return "stall" if moves[-1].has("inwards") else "field"
-
-
-def _place_word(item: Item) -> bool:
-    known = (
-        "brought",
-        "stays",
-        "brought in",
-        "turned out",
-        "inwards",
-        "outwards",
-        "place stall",
-        "place field",
-        "all horses",
-        "everyone",
-        "i",
-        "too",
-        "both",
-        "worked",
-        "after",
-        "work",
-        "done",
-        "except",
-        "any adjective",
-        "colour",
-    )
-    return bool(item.horses) or soft(item) or item.has(*known) or item.person
-
-
-def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
-    horses = [i for i in clause.items if i.horses]
-    everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
-    if clause.has("except") and horses and everyone:
-        left = {name for i in horses for name in i.horses}
-        return named([name for name in telling.names if name not in left])
-    if horses:
-        return horses
-    if clause.has("the rest"):
-        return named(telling.rest())
-    by_name = any(i.has("everyone") and not i.has("link") for i in clause.items)
-    if everyone and not clause.has("brought", "is") and any(i.clock or i.number is not None for i in clause.items):
-        return ()  # "horses in at 4": the day's order
-    if by_name and len([i for i in clause.items if not i.mark]) <= 3 and not clause.has("done"):
-        return named(telling.names)
-    if clause.has("all horses") or (
-        clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")
-    ):
-        return named(telling.names)
-    verb = clause.has("brought", "stays", "brought in", "turned out", "she")
-    if (
-        len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
-        and not telling.begun
-    ):
-        return telling.who if len(telling.who) == 1 else ()
-    return telling.who if verb and (telling.begun or len(telling.who) == 1) else ()
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:

@@ -13,6 +13,7 @@ from bot.words.around import (
     named_last,
     neither,
     not_that_one,
+    owns_the_stall,
     piece_ahead,
     pieces_listed,
     rest_allows,
@@ -300,7 +301,8 @@ def _owners(reading: _Reading, piece: Piece) -> Sequence[Item]:
 
 def _remember(reading: _Reading) -> None:
     telling = reading.telling
-    horses = [i for k, i in enumerate(reading.items) if i.horses and not not_that_one(reading.items, k)]
+    items = reading.items
+    horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     owned = [n for i in reading.items if i.piece for n in i.piece.owners]
     pieces = [i.piece for i in reading.items if i.piece]
     if not (horses or owned) and any(i.has("no name") for i in reading.items):

@@ -77,6 +77,7 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "jai mis limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
         ("chenaie", "Caramel porte quoi ce soir", [("Caramel", "today")]),
         ("chenaie", "quelqu'un a vu Perle ? elle grelotte", [("Perle", "shivering")]),
+        ("chenaie", "Perle est dans le box de Filou", [("Perle", "stall")]),
         ("chenaie", "annule ce que je viens de dire", [()]),
     ],
 )  # fmt: skip
