@@ -9,7 +9,7 @@ from itertools import chain
 from bot.words.heard import LANGUAGES
 from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS
 from bot.words.phrases import Phrases
-from bot.words.tokens import plain, words
+from bot.words.tokens import PLAIN_PHRASE, plain, words
 from bot.words.wordlist import WordList
 
 VERBS = (
@@ -117,10 +117,11 @@ def _optional(endings: list[str]) -> list[str]:
 def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
     """The phrases of a row, their words parted by spaces, short forms written out."""
     said = []
+    shorts = short_forms.keys()
     for phrase in spelled_out(plain(row)):
-        spoken = words(phrase)
-        if not short_forms.keys().isdisjoint(spoken):
-            spoken = tuple(whole for word in spoken for whole in short_forms.get(word, (word,)))
+        spoken = phrase.split(" ") if PLAIN_PHRASE(phrase) else words(phrase)
+        if not shorts.isdisjoint(spoken):
+            spoken = [whole for word in spoken for whole in short_forms.get(word, (word,))]
         if spoken:
             said.append(" ".join(spoken))
     return said

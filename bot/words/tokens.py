@@ -11,10 +11,13 @@ PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
 ACCENTS = re.compile("[\u0300-\u036f]+")
 HYPHENS = "-‐‑_"
 APOSTROPHES = tuple("'’`´")
-LETTERS = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"})
+LETTERS = {"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"}
 
 # what stands before an apostrophe in French; what stands after one in English
 ELIDED = frozenset(["l", "d", "n", "j", "c", "qu", "s", "m", "t", "jusqu", "lorsqu", "puisqu", "quelqu", "aujourd"])
+# most phrases that have an apostrophe: "qu'il a", "d'Ulysse"; the tables have thousands
+ELIDED_PHRASE = re.compile(rf"(?:(?:{'|'.join(sorted(ELIDED - {'aujourd'}))})'|[a-z]+(?: |$))+").fullmatch
+ELIDED_WORDS = re.compile(r"[a-z]+'?").findall
 SUFFIX = {"s": "'s", "re": "are", "ll": "will", "d": "would", "ve": "have", "m": "am"}
 NEGATED = {"won": "will", "can": "can", "shan": "shall", "ain": "is"}
 
@@ -40,10 +43,14 @@ def plain(text: str) -> str:
     """Lower case, without accents or compatibility forms."""
     if text.isascii():
         return text.lower()
-    spread = ACCENTS.sub("", unicodedata.normalize("NFKD", text.casefold().translate(LETTERS)))
-    if spread.isascii():
-        return spread
-    return "".join(c for c in spread if not unicodedata.combining(c)).translate(LETTERS)
+    spread = _latin(ACCENTS.sub("", unicodedata.normalize("NFKD", _latin(text.casefold()))))
+    return spread if spread.isascii() else "".join(c for c in spread if not unicodedata.combining(c))
+
+
+def _latin(text: str) -> str:
+    for letter, written in LETTERS.items():
+        text = text.replace(letter, written)
+    return text
 
 
 def tokenise(text: str) -> list[Token]:
@@ -69,6 +76,8 @@ def words(phrase: str) -> tuple[str, ...]:
     """A phrase as the plain words and numbers a message would show for it."""
     if PLAIN_PHRASE(phrase):
         return tuple(phrase.split())
+    if "'" in phrase and ELIDED_PHRASE(phrase):
+        return tuple(ELIDED_WORDS(phrase))
     return tuple(t.text for t in tokenise(phrase) if t.kind != "mark" or t.raw in "&+" or not t.raw.isascii())
 
 
