@@ -150,7 +150,13 @@ def neither(items: Sequence[Item]) -> bool:
     return sum(bool(i.has("not", "neither") and then.horses) for i, then in pairwise(words)) > 1
 
 
-def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
+def pieces_ahead(items: Sequence[Item], at: int) -> list[Piece]:
+    """The pieces that this word stands before and belongs to: "wet liner", "dry now the tartan and the quilt"."""
+    first = _piece_ahead(items, at)
+    return [first, *_joined(items, first)] if first is not None else []
+
+
+def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
     verb = bool(items[at].kinds("state"))
     for k in range(at + 1, min(at + 4, len(items))):
@@ -164,6 +170,14 @@ def piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
         if item.mark or not (later or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
             return None
     return None
+
+
+def _joined(items: Sequence[Item], first: Piece) -> list[Piece]:
+    """The pieces that end a clause behind this one."""
+    at = next((k for k, i in enumerate(items) if i.piece is first), len(items))
+    behind = [i for i in items[at + 1 :] if not i.mark]
+    joined = bool(behind) and behind[0].has("and") and all(i.piece or i.has("and", "article") for i in behind)
+    return [i.piece for i in behind if i.piece is not None] if joined else []
 
 
 def pieces_listed(items: Sequence[Item], at: int) -> list[Piece]:

@@ -37,7 +37,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, found = whose_before(piece, found, mine)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
-            if not (piece.owners or piece.their or piece.spare):
+            if not (piece.owners or piece.their or piece.spare or piece.ids):
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         piece, at = (piece, end) if dressed else whose_behind(piece, items, end)

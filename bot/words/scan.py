@@ -57,8 +57,9 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     means, said = _phrase(texts, at, lexicon)
     if said > 1 and not says_how(means) and _how_begins(texts, at + said - 1, lexicon):
         means, said = _phrase(texts[: at + said - 1], at, lexicon)  # "est en" before "en sueur"
-    if said > 1 and _name(texts, at + said - 1, roster.pieces)[1] > 1:
-        said -= 1  # "de la rhino" of a rug called la rhino
+    longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
+    if said > 1 and max(longer) > 1:
+        said -= 1  # "de la rhino" of a rug called la rhino, "le vieux" of a horse called Vieux Tambour
     means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)

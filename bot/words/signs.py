@@ -14,7 +14,7 @@ from bot.words.around import (
     neither,
     not_that_one,
     owns_the_stall,
-    piece_ahead,
+    pieces_ahead,
     pieces_listed,
     rest_allows,
     setting_of,
@@ -171,11 +171,11 @@ def _predicate(reading: _Reading, at: int) -> None:
     if behind and not (at + 2 < len(items) and items[at + 2].has("what")):  # "tremble plus que Max"
         reading.denied, reading.spent = True, False
     listed = pieces_listed(items, at)
-    ahead = piece_ahead(items, at)
+    ahead = pieces_ahead(items, at)
     if listed and (item.has(*WETNESS) or item.kinds("state")):
         _state(reading, at, listed)
-    elif ahead is not None and (item.has(*WETNESS) or item.kinds("state")):
-        _state(reading, at, [ahead])
+    elif ahead and (item.has(*WETNESS) or item.kinds("state")):
+        _state(reading, at, ahead)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):

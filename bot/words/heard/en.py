@@ -28,7 +28,7 @@ PHRASES = {
         would not stop sweating, sweats now, is sweats, salt marks, sweat salt, salty sweat marks,
         sweats a lot today, broke out into a sweat, dripping off her, dripping off him, sweatier than,
         sweatier than a, slick with sweat, dripping in sweat, dripping sweat, soaked in sweat,
-        soaked with sweat, has not stopped sweating
+        soaked with sweat, has not stopped sweating, all sweat, all in a sweat
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
@@ -2688,7 +2688,7 @@ PHRASES = {
         knocking off, clocking off, off shift, going to bed, heading out now, heading in for tea,
         heading in now, heading back, heading back now, see you in the morning, see yall tomorrow,
         see you tomorrow, see ye, see ye tomorrow, back at four, back later, back at 4, back soon,
-        back in a bit
+        back in a bit, or not, or what
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3340,7 +3340,8 @@ PHRASES = {
         supposed to have on, meant to have on, what has, what to put on, to be in, to be wearing,
         to have on, to go in, to wear, being put in, going in, going on, be in, be wearing,
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
-        stuck in, sporting, having on, require, requires, rugged in, blanketed in
+        stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
+        so wrapped up, so many layers, so many rugs, so many blankets
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,

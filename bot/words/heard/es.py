@@ -2670,7 +2670,7 @@ PHRASES = {
         como decía el mensaje, como decía la lista, como dijo el bot, como mandó el bot, según la lista,
         según el bot, según el plan, según lista, según plan, a petición de, por orden de, una pregunta,
         una pregunta rápida, una preguntita, una duda, o qué, o no, o cómo, o qué pasa, o no lo sabes,
-        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing
+        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing, o no, o qué
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -3086,7 +3086,8 @@ PHRASES = {
         le viene bien, le conviene, conviene, vestimenta, modelito, look, outfit, indumentaria, vestuario, tapo,
         tapamos, lo tapo, la tapo, lo tapamos, la tapamos, lo abrigo, la abrigo, lo visto, la visto, duerme con,
         dormir con, sale con, salir con, recomiendas, recomiendas para, aconsejas, aconsejas para,
-        me recomiendas, sugieres, propones, dejo, le dejo, le dejo puesto, le dejamos, le dejamos puesto
+        me recomiendas, sugieres, propones, dejo, le dejo, le dejo puesto, le dejamos,
+        le dejamos puesto, tan abrigad|o|a, tan tapad|o|a
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,

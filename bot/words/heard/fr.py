@@ -519,7 +519,7 @@ PHRASES = {
         a perdu toute étanchéité, perdu son imperméabilité, n'est plus du tout étanche, plus du tout étanche,
         plus du tout imperméable, n'est plus du tout imperméable, prend l'eau de partout, laisse passer l'eau,
         laisse passer la pluie, a laissé passer l'eau, a laissé passer la pluie, trempé||e|s|es à l'intérieur,
-        trempé||e|s|es en dedans, mouillé||e|s|es en dedans
+        trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
     """,
     "state washing": """
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
@@ -2842,7 +2842,9 @@ PHRASES = {
         qui est encore au marcheur, qui travaille encore, qui est en cours, qui est encore en cours,
         qui sont en cours, qui est en balade, qui est encore en balade, qui rentre plus tard,
         qui rentrent plus tard, qui est chez le véto, qui est en concours, qui est à la clinique, mdr, lol,
-        ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp
+        ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp, ou pas,
+        pourriez-vous me dire, pouvez-vous me dire, peux tu me dire, tu peux me dire,
+        vous pouvez me dire
     """,
     "body": """
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
@@ -3271,7 +3273,9 @@ PHRASES = {
         qu'est ce qu'on a de mouillé, liste des couvertures mouillées, liste du séchage,
         couvertures qui sèchent, point séchage, il y a quoi d'mouillé, y a quoi d'mouillé, quoi d'mouillé,
         il y a quoi de mouillé au séchoir, y a quoi de mouillé au séchoir, il y a quoi d'mouillé au séchoir,
-        quoi de mouillé au séchoir, qu'est ce qui est mouillé au séchoir
+        quoi de mouillé au séchoir, qu'est ce qui est mouillé au séchoir, ce qui sèche,
+        ce qui sèche encore, ce qui est en train de sécher, ce qui est encore en train de sécher,
+        ce qui n'est pas sec, ce qui n'est pas encore sec
     """,
     "ask state": """
         comment va, comment vont, comment est, comment se porte, état de, état, où en est, des nouvelles de,
@@ -3462,7 +3466,8 @@ PHRASES = {
         est habillée, dort en quoi, est en, porter quoi, avoir sur le dos, aura, aura sur le dos, doit avoir,
         doit mettre, va mettre, va t il porter, va t elle porter, doit il porter, doit elle porter,
         portera t il, portera t elle, porte t il, porte t elle, met t on, a t il, a t elle, a t il sur le dos,
-        a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit
+        a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit, si couvert,
+        si couverte, aussi couvert, aussi couverte, autant couvert, autant couverte
     """,
     "ask tonight": """
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
