@@ -47,12 +47,21 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
     if not (over or all(soft(i) or i.horses for i in clause.items)) or any(i.piece for i in clause.items):
         return
+    ended = not horses and _not_now(clause)
+    stopped, denied = stopped or ended, denied or ended
     closing = clause.items[-1].has("is", "not", "not any more")
     if not (stopped or (closing and clause.has("is") and horses)):
         return
     sign: Sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.who, lambda name: Seen(name, sign, "turnout"))
+
+
+def _not_now(clause: Clause) -> bool:
+    """As in "was sweaty but isn't now"; not "sweaty but not much"."""
+    words = [i for i in clause.items if not i.mark]
+    now = len(words) == 1 or any(i.has("time", "not any more") for i in words)
+    return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
 
 
 def _not_so(items: Sequence[Item]) -> bool:

@@ -1045,7 +1045,7 @@ PHRASES = {
     """,
     "instead of": """
         en vez de, en lugar de, en lugar del, en vez del, en vez de la, en lugar de la, en sustitución de,
-        envez de, en ves de, enves de, en vez de su, en lugar de su, en vez de llevar, en lugar de llevar, y no,
+        envez de, en ves de, enves de, en vez de su, en lugar de su, en vez de llevar, en lugar de llevar,
         en sustitución de la, en sustitución del, sustituyendo a, sustituyendo a la, sustituyendo al,
         en reemplazo de, en reemplazo de la, en reemplazo del, reemplazando a, reemplazando la, reemplazando el,
         a cambio de, a cambio de la, a cambio del, antes llevaba, y fuera, quitándole, en lugar, en vez

@@ -2195,7 +2195,7 @@ PHRASES = {
     "not": """
         pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
-        loin d'être, loin de
+        loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute
     """,
     "stopped": """
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
@@ -2203,7 +2203,9 @@ PHRASES = {
         s'arrête de, s'arrêtent de, cessent de, fini de, a enfin fini de, a enfin arrêté de, a enfin cessé de,
         s'est enfin arrêté de, ont fini de, plus en train de, n'est plus en train de, est plus en train de
     """,
-    "not any more": "plus, du tout, pantoute",
+    "not any more": """
+        plus, du tout, pantoute, plus du tout
+    """,
     "nearly": """
         presque, pas tout à fait, pas encore, à moitié, quasi, quasiment, bientôt, limite, pas loin d'être,
         pratiquement, à deux doigts d'être, à peu de chose près, pas entièrement, pas totalement,

@@ -1,0 +1,66 @@
+"""What is denied is never taken as said: no cold, no sweat, no piece on or off, in any of the three languages."""
+
+from itertools import product
+
+import pytest
+
+from bot.events import Seen, Wearing
+from bot.state import as_filed
+from bot.words import read
+from tests.words.corpus import barn
+
+SIGNS = {
+    "oak": ("sweaty", "shivering", "cold", "too hot", "rubbed"),
+    "encina": ("sudado", "tiritando", "frío", "acalorado", "rozado"),
+    "chenaie": ("en sueur", "en train de trembler", "froid", "trop chaud"),
+}
+DENIALS = {
+    "oak": (
+        "{n} is not {s}", "{n} isn't {s}", "{n} not {s}", "{n} is not {s} any more", "{n} is no longer {s}",
+        "{n} no longer {s}", "{n} isn't {s} now", "neither {n} nor {m} is {s}", "{n} isn't really {s}",
+        "checked {n}, not {s}", "{n} was {s} but isn't now",
+    ),
+    "encina": (
+        "{n} no está {s}", "{n} ya no está {s}", "no está {s} {n}", "ni {n} ni {m} están {s}s", "{n} no está nada {s}",
+        "{n} tampoco está {s}", "he tocado a {n} y no está {s}", "no está {n} {s}",
+    ),
+    "chenaie": (
+        "{n} n'est pas {s}", "{n} est pas {s}", "{n} n'est plus {s}", "{n} est plus {s}", "{n} pas {s}",
+        "{n} n'est plus du tout {s}", "j'ai touché {n}, pas {s}",
+    ),
+}  # fmt: skip
+NAMES = {"oak": ("Otto", "Fig"), "encina": ("Lucero", "Moro"), "chenaie": ("Perle", "Filou")}
+
+
+@pytest.mark.parametrize("name", DENIALS)
+def test_a_sign_denied_is_no_sign(name: str) -> None:
+    """Every frame with every sign: comfortable, or asked about, or silence."""
+    here = barn(name)
+    now, (first, second) = as_filed(here), NAMES[name]
+    told = {}
+    for frame, sign in product(DENIALS[name], SIGNS[name]):
+        text = frame.format(n=first, m=second, s=sign)
+        heard = read(text, here.people[0], here, now)
+        told[text] = [e.sign for e in heard.events if isinstance(e, Seen) and e.sign != "comfortable"]
+    assert {text: signs for text, signs in told.items() if signs} == {}
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "I haven't taken the sheet off Otto"),
+        ("oak", "did not put the sheet on Otto"),
+        ("oak", "Otto's sheet isn't off yet"),
+        ("oak", "nobody put the heavy on Otto"),
+        ("encina", "no le he quitado la gorda a Canela"),
+        ("encina", "no le puse el forro a Lucero"),
+        ("encina", "Canela no lleva la gorda puesta todavía"),
+        ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),
+        ("chenaie", "je n'ai pas mis l'imper à Ulysse"),
+        ("chenaie", "on lui a pas encore mis son imper, à Ulysse"),
+    ],
+)
+def test_a_change_denied_changes_nothing(name: str, text: str) -> None:
+    """The horse is in what it was in."""
+    here = barn(name)
+    assert not [e for e in read(text, here.people[0], here, as_filed(here)).events if isinstance(e, Wearing)]
