@@ -9,6 +9,7 @@ from bot.words.clauses import Clause, only_small, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+OF_HORSE = ("of", "de", "d'", "del", "du")
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 
 

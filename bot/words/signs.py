@@ -6,6 +6,7 @@ from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
 from bot.words.around import (
+    OF_HORSE,
     about_body,
     crowded,
     excepted,
@@ -33,7 +34,6 @@ from bot.words.whose import unnamed
 
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 ALIEN = 9  # other people, other things: too far for any sign
-OF_HORSE = ("of", "de", "d'", "del", "du")
 
 
 @dataclass

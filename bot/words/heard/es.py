@@ -2012,7 +2012,8 @@ PHRASES = {
         no puedo, no podemos, no he podido, no hemos podido, fui incapaz, se me olvidó, se me ha olvidado,
         se me pasó, se me ha pasado, se nos olvidó, se nos ha olvidado, me olvidé de, me he olvidado de, olvidé,
         he olvidado, no me acordé de, no me he acordado de, no me dio tiempo, no me ha dado tiempo,
-        no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de
+        no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de,
+        va a estar, van a estar, vas a estar, va a quedarse, no quiero que, no queremos que
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta, les encanta,
@@ -2143,7 +2144,7 @@ PHRASES = {
         no he visto a, no vi a, no he podido ver, no sabría deciros, sin verl|o|a, no he ido, no he estado,
         pues no sé, yo no sé, no lo sé, no sé decir, no sé decirte, no sé deciros, no sé nada, no sé nada de,
         no sé cómo, no sé cuándo, no sé cuánto, no sé dónde, no sé eh, no sé la verdad, no sé si es que,
-        la verdad no sé, la verdad es que no sé, no sé ni
+        la verdad no sé, la verdad es que no sé, no sé ni, soñé que, he soñado que, soñaba que
     """,
     "said": """
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
