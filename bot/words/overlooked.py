@@ -7,14 +7,13 @@ supposes, plans or dates it: "Had to bring Gus in, shivering".
 from collections.abc import Sequence
 
 from bot.events import Seen, Sign
-from bot.words.around import OF_HORSE, about_body
+from bot.words.around import OF_HORSE
 from bot.words.clauses import soft
 from bot.words.items import Item, predicate
 from bot.words.meaning import Ask
 
 ALONE = 2  # words that are enough by themselves: "trembling!!"
 STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
-NEXT = 3  # words, the horse among them, that could make it a guess
 REACH = 4  # words before it that could make it no report
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
@@ -86,7 +85,7 @@ def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:
     """As in "Otto's rider is shivering", "el dueño de Lucero está tiritando"."""
     behind = words[at + 1 : at + 3]
     rider = len(behind) == 2 and behind[0].text == "'s" and not (soft(behind[1]) or predicate(behind[1]))
-    return rider or (at > 1 and words[at - 1].text in OF_HORSE and not about_body(words[: at - 1]))
+    return rider or (at > 1 and words[at - 1].text in OF_HORSE and words[at - 2].has("i"))
 
 
 def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:
@@ -98,7 +97,7 @@ def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:
     named = before[-1] is horse and part[at - 1].has("is")  # nobody "saw Otter shivering"
     if not (named or (before[-1].has("she") and not horse.known)):
         return False
-    if any(i.has("plan") and not i.has("polite") for i in before[-NEXT:-1]):
+    if any(i.has("plan") and not i.has("polite", "please") for i in before[-2:-1]):
         return False  # "a lo mejor Lucero está tiritando"
     return not _blocked([i for i in before[-REACH:] if not i.horses and not i.has("but", "plan", "i")])
 

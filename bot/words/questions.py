@@ -37,7 +37,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state") or (second.has("ask wearing") and third.has("what"))):
         return True  # "Soleil porte quoi"
-    if not first.has("question") or (first.has("link", "but") and not second.has("ask wearing")):
+    if not first.has("question") or (_only_links(first) and not second.has("ask wearing")):
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
@@ -47,6 +47,11 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _only_links(first: Item) -> bool:
+    """Whether a word that may ask opens no question here: "que Canela se quede …"; but "qui a enlevé la grosse"."""
+    return first.has("but") or (first.has("link") and first.has("what"))
 
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:

@@ -50,3 +50,45 @@ def test_a_sign_supposed_is_no_sign(name: str) -> None:
         said = read(frame.format(n=horse, s=sign), here.people[0], here, now)
         heard[said.heard] = (said.events, said.ask)
     assert {text: told for text, told in heard.items() if any(told)} == {}
+
+
+ONLY_SPOKEN_OF = {
+    "oak": (
+        "will put the heavy on Otto later", "Otto needs his heavy on", "can someone take the sheet off Otto?",
+        "should I put Otto's heavy on?", "if it rains put the sheet on Otto", "please put the heavy on Otto",
+        "put the heavy on Otto tonight please", "Otto will need his sheet", "take the sheet off Otto at noon",
+        "don't take the sheet off Otto", "forgot to put the heavy on Otto", "Otto wore his heavy yesterday",
+        "yesterday we took the sheet off Otto", "about to put the heavy on Otto", "who took the sheet off Otto?",
+        "Otto's heavy is on the rack", "put Otto's heavy on the rack", "I want a new heavy for Otto",
+        "selling Otto's heavy, any takers", "Otto hates his heavy", "Otto's heavy fits Fig",
+        "remember to take Otto's sheet off", "you can take the sheet off Otto when it stops",
+        "going to swap Otto's sheet for the heavy later", "Otto's heavy off tomorrow", "leave the heavy on Otto",
+        "Fig could wear Otto's sheet",
+    ),
+    "encina": (
+        "luego le pongo la gorda a Canela", "ponedle la gorda a Canela", "¿le quito la gorda a Canela?",
+        "si llueve ponedle el impermeable a Canela", "hay que ponerle la gorda a Canela",
+        "mañana le quito la gorda a Canela", "ayer le quité la gorda a Canela", "no le quitéis la gorda a Canela",
+        "se me olvidó ponerle la gorda a Canela", "quién le ha quitado la gorda a Canela",
+        "Canela necesita la gorda", "la gorda de Canela está en el guadarnés", "vendo la gorda de Canela",
+        "iba a ponerle la gorda a Canela", "acordaos de quitarle la gorda a Canela", "Canela odia la gorda",
+    ),
+    "chenaie": (
+        "je mettrai la grosse à Étoile ce soir", "mettez la grosse à Étoile", "je lui enlève la grosse à Étoile ?",
+        "s'il pleut mettez l'imper à Étoile", "faut mettre la grosse à Étoile",
+        "demain j'enlève la grosse à Étoile", "hier j'ai enlevé la grosse à Étoile",
+        "n'enlevez pas la grosse à Étoile", "j'ai oublié de mettre la grosse à Étoile",
+        "qui a enlevé la grosse à Étoile", "Étoile a besoin de la grosse", "la grosse d'Étoile est à la sellerie",
+        "je vends la grosse d'Étoile", "j'allais mettre la grosse à Étoile", "pensez à enlever la grosse à Étoile",
+        "Étoile déteste la grosse",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", ONLY_SPOKEN_OF)
+def test_clothes_only_spoken_of_change_nothing(name: str) -> None:
+    """What is to be put on, was yesterday, is for sale or on the rack."""
+    here = barn(name)
+    now = as_filed(here)
+    heard = [read(text, here.people[0], here, now) for text in ONLY_SPOKEN_OF[name]]
+    assert [said.heard for said in heard if said.ask or any(e.kind != "question" for e in said.events)] == []
