@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Literal
 
 from bot.barn import Barn, Horse, Person, Role
-from bot.events import Done, Event, Seen
+from bot.events import Done, Event, GarmentIs, Seen
 from bot.words import Heard, Refused
 
 Reach = Literal["all", "own"]
@@ -69,9 +69,12 @@ def _refusals(heard: Heard, person: Person | None, barn: Barn) -> Iterator[Refus
 
 
 def _refused_ask(heard: Heard, person: Person, barn: Barn) -> bool:
-    """Whether an owner is told no: not where only some piece of somebody's was spoken of, for that may be anybody's."""
-    some = heard.ask is not None and heard.ask.about == "garment" and not heard.events
-    return not some and not _may_be_asked(heard, person, barn)
+    """Whether an owner is told no: not for talk of some rug that may be any horse's, or none of the barn's."""
+    ask = heard.ask
+    if ask is None or heard.events or not all(isinstance(event, GarmentIs) for event in ask.pending):
+        return not _may_be_asked(heard, person, barn)
+    horses = {garment.horse for garment in barn.garments if garment.id in ask.options}
+    return len(horses) < 2 and not _may_be_asked(heard, person, barn)
 
 
 def _grave(event: Event | None) -> bool:

@@ -107,6 +107,17 @@ def test_nobody_is_asked_what_they_may_not_answer(oak: Barn) -> None:
     assert judge(Heard("the sheet is wet", ask=ask), called("Sam", oak), oak).ask == ask
 
 
+def test_talk_of_some_rug_refuses_nobody(oak: Barn) -> None:
+    """It may be any horse's, or none of the barn's; of one horse's clothes an owner is told who may."""
+    some = Ask("garment", "sheet", ("tucker-sheet", "otto-sheet"), (GarmentIs("", "wet"),))
+    ones = Ask("garment", "strap", ("otto-heavy", "otto-sheet"), (GarmentIs("", "strap broken"),))
+    priya = called("Priya", oak)
+
+    assert judge(Heard("left a wet sheet on the saddle", ask=some), priya, oak).refused is None
+    refused = judge(Heard("Otto's strap is broken", ask=ones), priya, oak).refused
+    assert refused is not None and refused.needs == "groom"
+
+
 def test_every_kind_people_can_say_has_a_row() -> None:
     """A new kind of event needs its row in the table."""
     recorded_by_the_barn = {"posted", "changed", "recheck", "nudged", "file"}

@@ -78,6 +78,7 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "Caramel porte quoi ce soir", [("Caramel", "today")]),
         ("chenaie", "quelqu'un a vu Perle ? elle grelotte", [("Perle", "shivering")]),
         ("chenaie", "Perle est dans le box de Filou", [("Perle", "stall")]),
+        ("chenaie", "j ai enlevé l imper d Ulysse", [("Ulysse", ())]),
         ("chenaie", "annule ce que je viens de dire", [()]),
     ],
 )  # fmt: skip
@@ -112,6 +113,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
     [
         ("oak", "He's sweating buckets under there", "horse"),
         ("oak", "trembling!!", "horse"),
+        ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
         ("encina", "está tiritando en el prado", "horse"),
         ("chenaie", "elle tremble contre la haie", "horse"),
