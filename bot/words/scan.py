@@ -59,7 +59,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = _phrase(texts[: at + said - 1], at, lexicon)  # "est en" before "en sueur"
     longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
     if said > 1 and max(longer) > 1:
-        said -= 1  # "de la rhino" of a rug called la rhino, "le vieux" of a horse called Vieux Tambour
+        said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
     means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)

@@ -140,7 +140,7 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
     mode = mode_of(items, at)
     if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
-        return ""  # "sweaty under her rug", "capi a la bucas toute trempe"
+        return ""  # "sweaty under her rug", "Perle a la verte toute trempée"
     worn = bool(piece.owners) or any(i.horses for i in items)
     return "whole" if not mode and worn and _without_another(items[at + 1 :]) else mode  # "Uma 200 without the liner"
 
