@@ -92,9 +92,17 @@ class Planner:
         told: the sheet that people go by; None: nobody was told anything yet. who: whose reports they would be, in turn
         with somebody else's.
         """
-        asked = self._standing(state, forecast, told, now)
-        choice = Choice(asked, horse)
-        school = schooling(self.barn, state, self.barn.horse(horse), int(now.timestamp()), self.known)
+        return self._tips(self._choice(state, forecast, told, horse, now), state, now, who)
+
+    def all_tips(self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime) -> Tips:
+        """The same, and how much more or less the horse would have to feel the cold."""
+        choice = self._choice(state, forecast, told, horse, now)
+        tips = self._tips(choice, state, now)
+        return replace(tips, turns=(*tips.turns, *by_offset(choice)))
+
+    def _tips(self, choice: Choice, state: State, now: datetime, who: str = "") -> Tips:
+        asked, filed = choice.question, self.barn.horse(choice.horse)
+        school = schooling(self.barn, state, filed, int(now.timestamp()), self.known)
         others = [person.name for person in self.barn.people if person.name != who]
         school = replace(school, voices=((who, *others) if who else (*others, ""))[:2])
         turns = *by_reports(choice, school), *by_weather(choice), *by_barn(choice, school)
@@ -102,12 +110,7 @@ class Planner:
         clock = tuple(start + k * HOUR for k in range(len(asked.hours)))
         return Tips(choice.wear, turns, clock, len({*school.voices} - {""}))
 
-    def all_tips(self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime) -> Tips:
-        """The same, and how much more or less the horse would have to feel the cold."""
-        tips = self.tips(state, forecast, told, horse, now)
-        felt = by_offset(Choice(self._standing(state, forecast, told, now), horse))
-        return replace(tips, turns=(*tips.turns, *felt))
-
-    def _standing(self, state: State, forecast: Forecast | None, told: Sheet | None, now: datetime) -> Question:
+    def _choice(self, state: State, forecast: Forecast | None, told: Sheet | None, horse: str, now: datetime) -> Choice:
         ahead = [w for w in told.windows if w.end > now] if told else []
-        return self.question(state, forecast, ahead or rounds.windows(self.barn, now), now, told)
+        windows = ahead or rounds.windows(self.barn, now)
+        return Choice(self.question(state, forecast, windows, now, told), horse)
