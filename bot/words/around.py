@@ -9,6 +9,7 @@ from bot.words.clauses import Clause, only_small, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 
@@ -76,9 +77,9 @@ def seen_where(items: Sequence[Item]) -> Setting:
     """Where or after what a message of one horse saw it, said anywhere in it; "turnout" where nothing says so."""
     if len({i.horses for i in items if i.horses}) != 1 or any(i.has("place field") for i in items):
         return "turnout"
-    for at, item in enumerate(items):
-        back = any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1])
-        if item.has("work", "worked") and back and not any(i.has("plan", "if", "when") for i in items):
+    planned = any(i.has("plan", "if", "when") for i in items)
+    for at, item in enumerate(() if planned else items):
+        if item.has("work", "worked") and any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1]):
             return "after work"
     moved = any(i.has("not", "plan", "brought in", "turned out", "brought", "stays", "done") for i in items)
     inside = any(i.has("place stall") and not i.has("inwards") for i in items)
@@ -165,10 +166,8 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
         if item.piece is not None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
-        later = item.has("link", "time") and not item.has(
-            "in", "on", "of", "over", "under", "wears"
-        )  # "húmeda todavía la verde"
-        if item.mark or not (later or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
+        small = item.has("link", "time") and not item.has(*HOLDS)  # "húmeda todavía la verde"
+        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
             return None
     return None
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.events import Placed, Where
-from bot.words.around import owns_the_stall, something_of_hers
+from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling, named
@@ -58,9 +58,7 @@ def _left_behind(items: Sequence[Item], at: int) -> bool:
 
 def _of_somebody(items: Sequence[Item], at: int) -> bool:
     """A stall or field spoken of for itself: an article before it, its horse behind."""
-    behind = (
-        at + 2 < len(items) and items[at + 1].text in ("of", "de", "d'", "del", "du") and bool(items[at + 2].horses)
-    )
+    behind = at + 2 < len(items) and items[at + 1].text in OF_HORSE and bool(items[at + 2].horses)
     return behind and (at == 0 or (at == 1 and items[0].has("article")) or items[at - 1].mark)
 
 

@@ -203,7 +203,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         told = len(telling.events)
         _facts(clause, telling)
         if clause.joined and from_work:
-            telling.from_work(told)
+            telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)

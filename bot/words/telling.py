@@ -136,19 +136,16 @@ class Telling:
         return ask
 
     def about_one(self, setting: Setting) -> None:
-        """The signs of the only horse spoken of were seen there; only sweat comes of work."""
-        if any(isinstance(e, Placed | Worked) for e in self.events):
-            return
-        for at, event in enumerate(self.events):
-            fits = isinstance(event, Seen) and (setting != "after work" or event.sign in FROM_WORK)
-            if fits and isinstance(event, Seen) and event.setting == "turnout":
-                self.events[at] = replace(event, setting=setting)
+        """The signs of the only horse spoken of were seen there."""
+        if not any(isinstance(e, Placed | Worked) for e in self.events):
+            self.seen_from(0, setting)
 
-    def from_work(self, first: int) -> None:
-        """Sweat told from this place on comes of the work just spoken of."""
+    def seen_from(self, first: int, setting: Setting) -> None:
+        """The signs told from this place on were seen there or after that; only sweat comes of work."""
         for at, event in enumerate(self.events[first:], first):
-            if isinstance(event, Seen) and event.sign in FROM_WORK and event.setting == "turnout":
-                self.events[at] = replace(event, setting="after work")
+            if isinstance(event, Seen) and event.setting == "turnout":
+                fits = setting != "after work" or event.sign in FROM_WORK
+                self.events[at] = replace(event, setting=setting) if fits else event
 
     def _outdone(self, at: int, event: Seen) -> bool:
         others = [
