@@ -176,7 +176,6 @@ MEANINGS = {
     "toward": "to or for a horse, when a piece was named before it",
     "part of day": "behind a weekday it makes a day of it",
     "not behind": "behind a verb it denies it",
-    "ears": "a part that is right when it is warm",
     "undo verb": "with 'what I said' behind it: take back",
     "what was said": "with an undo verb before it: take back",
     "afterwards": "what somebody will or should do about it, right behind what was seen",

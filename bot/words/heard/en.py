@@ -3410,7 +3410,6 @@ PHRASES = {
     "toward": "for, to, onto",
     "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
     "not behind": "",
-    "ears": "ears, ear, lugs",
     "undo verb": """
         ignore, scrap, forget, delete, disregard, cancel, take back, undo, strike, bin, retract, erase,
         wipe, drop, remove, never mind

@@ -3184,9 +3184,6 @@ PHRASES = {
         mañana, mañanas, tarde, tardes, noche, madrugada, mediodía, noches, madrugadas, al mediodía
     """,
     "not behind": "",
-    "ears": """
-        orejas, oreja, orejitas, las orejas, orejillas, la oreja, las orejitas, orejotas
-    """,
     "undo verb": """
         borra, bórralo, bórrame, borrar, borrad, anula, anular, anulad, ignora, ignorad, olvida,
         olvidad, olvídate de, quita, quitad, descarta, cancela, deshaz, elimina, retira,

@@ -3522,7 +3522,6 @@ PHRASES = {
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
     "not behind": "pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
-    "ears": "oreilles, oreille",
     "undo verb": """
         annule, annulez, annuler, oublie, oubliez, oublier, efface, effacez, effacer, ignore, ignorez, supprime,
         supprimez, retire, enlève, vire, laisse tomber, laissez tomber, tenez pas compte de,
