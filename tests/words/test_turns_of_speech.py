@@ -61,6 +61,7 @@ def said(text: str, name: str) -> Heard:
             (("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine"),),
         ]),
         ("oak", "ignore what I just put", [()]),
+        ("oak", "what has Otto got on tonight?", [("Otto", "today")]),
         ("oak", "Otto needn't be kept bare", [("Otto", False)]),
         # the colour alone, a state that is more than one word says, and a saying behind it
         ("oak", "plaid's wet", [("otto-sheet", "wet")]),

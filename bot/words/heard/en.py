@@ -3323,7 +3323,7 @@ PHRASES = {
         in, put on, have on, goes on, has on, got on, outfit, outfits, clothes, clothing, kit, gear,
         layers, attire, supposed to wear, meant to wear, supposed to be in, meant to be in, rugged,
         blanketed, dressed, go out in, goes out in, going out in, go in, to go without, need, needs,
-        supposed to have on, meant to have on, what has, what to put on, to be in, to be wearing,
+        supposed to have on, meant to have on, what to put on, to be in, to be wearing,
         to have on, to go in, to wear, being put in, going in, going on, be in, be wearing,
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
         stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
