@@ -8,9 +8,13 @@ names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
 scan       the longest name or phrase at each place
 settle     which words that look like names are names
+weatherlike and which are the weather, or a day
 clothes    a piece of clothing as somebody described it
+that_of    or told only by whose it is
 which      the garment that comes to
+asides     what only tells which horse is meant
 clauses    one thought each
+subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each

@@ -141,9 +141,15 @@ def not_that_one(items: Sequence[Item], at: int) -> bool:
     """Whether a horse is named only to say that it is another: "Pip not Pop is sweaty", "not Pop, Pip is cold"."""
     if not at or not items[at - 1].has("not"):
         return False
-    before = at > 1 and bool(items[at - 2].horses)
+    before = at > 1 and bool(items[at - 2].horses or (predicate(items[at - 2]) and only_that_one_left(items, at)))
     rest = [i for i in items[at + 1 : at + 4] if not (i.mark or i.has("but", "i mean", "article"))]
     return before or (len(rest) < len(items[at + 1 : at + 4]) and bool(rest) and bool(rest[0].horses))
+
+
+def only_that_one_left(items: Sequence[Item], at: int) -> bool:
+    """As in "c'est Bijou qui a froid pas Lune": behind a whole thought and "not", one horse and no more."""
+    told = any(i.horses for i in items[:at])
+    return told and bool(items[at].horses) and all(only_small(i) for i in items[at + 1 :])
 
 
 def neither(items: Sequence[Item]) -> bool:

@@ -83,7 +83,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
             elif new not in ("", ","):
                 joined = new
             current = []
-            if item.mark or (item.has("and", "but", "when") and not _subject(item)):
+            if item.mark or (item.has("and", "but", "when", "except") and not _subject(item)):
                 continue
         current.append(item)
     if any(not i.mark for i in current):
@@ -103,7 +103,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("not behind") and current and current[-1].kinds("sign"):
         return None  # "Lou tremble plus"
     if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
-        return None
+        return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
     if item.has("if") and current:
         said = any(predicate(i) for i in current)  # "est sèche si vous voulez la reprendre"
         return "if" if _complete(current) and (said or _paused(sentence, at)) else None
@@ -121,6 +121,17 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool:
+    """As in "everyone fine but Otto is cold": the others were told of before, what follows is told of this one."""
+    after = next((k for k, i in enumerate(rest) if not (i.horses or i.has("and", "article") or i.text == ",")), 0)
+    while 0 < after < len(rest) and (rest[after].has("is", "she", "relative") or soft(rest[after])):
+        if predicate(rest[after]):
+            break
+        after += 1
+    told = 0 < after < len(rest) and predicate(rest[after])
+    return told and any(predicate(i) for i in current)
 
 
 def _somebody_does(sentence: Sequence[Item], at: int) -> bool:

@@ -5,9 +5,11 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from bot.barn import Barn, Garment
+from bot.words.piece import Piece
 from bot.words.tokens import plain, words
 
 SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
+REMEMBERED = 20_000  # words, descriptions
 Words = tuple[str, ...]
 ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
 
@@ -16,7 +18,7 @@ ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
 class Roster:
     """A barn's names by their first word, longest first, and what a slip of the finger may have meant.
 
-    slips: how a word read before was resolved.
+    slips: how a word read before was resolved. fitted: the garments that a description read before is true of.
     """
 
     horses: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
@@ -35,6 +37,7 @@ class Roster:
     named: frozenset[str] = frozenset()  # every word of a name: says nothing of the language spoken
     owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
+    fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
 
     def near(self, word: str) -> tuple[tuple[str, ...], int]:
         """The horses whose name is nearest to a misspelt word, within the budget of its length, and the distance.
@@ -42,10 +45,18 @@ class Roster:
         None allowed up to three letters, one up to five, two above. ((), 0) where there is none.
         """
         if word not in self.slips:
-            if len(self.slips) > 20_000:
+            if len(self.slips) > REMEMBERED:
                 self.slips.clear()
             self.slips[word] = _nearest(word, self.spelled)
         return self.slips[word]
+
+    def fitting(self, piece: Piece) -> tuple[str, ...]:
+        """The garments that a description is true of, in the file's order."""
+        if piece not in self.fitted:
+            if len(self.fitted) > REMEMBERED:
+                self.fitted.clear()
+            self.fitted[piece] = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
+        return self.fitted[piece]
 
     def begins(self, word: str) -> tuple[str, ...]:
         """The horses whose one-word name begins like this and goes on."""

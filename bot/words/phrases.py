@@ -3,7 +3,9 @@
 from collections.abc import Iterable, Iterator, Mapping
 from sys import intern
 
-Rows = tuple[tuple[tuple[str, ...], frozenset[str]], ...]
+Row = tuple[tuple[str, ...], frozenset[str]]
+Rows = tuple[Row, ...]
+NOTHING: tuple[frozenset[str], int] = (frozenset(), 0)
 
 
 class Phrases(Mapping[str, Rows]):
@@ -12,6 +14,7 @@ class Phrases(Mapping[str, Rows]):
     def __init__(self, said: Iterable[tuple[str, str]]) -> None:
         """said: each phrase, its words parted by spaces, and one meaning of it."""
         self._rows: dict[str, Rows] = {}
+        self._begun: dict[str, tuple[frozenset[str], dict[str, list[Row]]]] = {}
         self._alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
         told: dict[str, list[str]] = {}
         for phrase, meaning in said:
@@ -27,6 +30,19 @@ class Phrases(Mapping[str, Rows]):
     def get(self, first: str, default: Rows = ()) -> Rows:  # type: ignore[override]
         """The phrases that begin with this word; none for most words."""
         return self[first] if first in self._told else default
+
+    def longest(self, words: tuple[str, ...], at: int) -> tuple[frozenset[str], int]:
+        """The longest phrase that stands at this place: its meanings, how many words it has; none and 0 without one."""
+        first = words[at]
+        if first not in self._told:
+            return NOTHING
+        if first not in self._begun:
+            self._begun[first] = _by_second_word(self[first])
+        alone, going_on = self._begun[first]
+        for phrase, means in going_on.get(words[at + 1], ()) if at + 1 < len(words) else ():
+            if words[at : at + len(phrase)] == phrase:
+                return means, len(phrase)
+        return (alone, 1) if alone else NOTHING
 
     def __iter__(self) -> Iterator[str]:
         """Every first word."""
@@ -50,3 +66,15 @@ class Phrases(Mapping[str, Rows]):
 
     def _shared(self, means: frozenset[str]) -> frozenset[str]:
         return self._alike.setdefault(means, means)
+
+
+def _by_second_word(rows: Rows) -> tuple[frozenset[str], dict[str, list[Row]]]:
+    """What the first word means by itself, and the longer phrases by their second: "the" alone begins hundreds."""
+    alone: frozenset[str] = frozenset()
+    going_on: dict[str, list[Row]] = {}
+    for phrase, means in rows:
+        if len(phrase) == 1:
+            alone = means
+        else:
+            going_on.setdefault(phrase[1], []).append((phrase, means))
+    return alone, going_on

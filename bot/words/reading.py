@@ -7,6 +7,7 @@ from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
+from bot.words.asides import without_asides
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut
 from bot.words.clothes import find
@@ -27,6 +28,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
+from bot.words.that_of import told_by_owner
 from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
@@ -83,7 +85,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = mended(find(settled, names, mine))
+    items = mended(told_by_owner(find(settled, names, mine)))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -96,7 +98,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(sentence, telling, marked=marked or command)
+        read_sentence(without_asides(sentence), telling, marked=marked or command)
     telling.about_one(seen_where(items))
     events = telling.settled()
     ask = telling.settled_ask()
@@ -183,7 +185,8 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     from_work = False  # "back from the lesson with Maple, she sweated"
-    for clause in map(without_excuse, clauses):
+    for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
+        telling.but_one = following is not None and following.joined == "but" and bool(following.items[0].horses)
         if clause.joined in ("when", "if") or (
             clause.items and clause.items[0].has("when", "if") and not clause.has("was")
         ):
@@ -199,7 +202,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if hanging and (clause.joined in ("and", "", ",") and not (_present(clause) or _danger(clause, telling))):
             continue
-        _correct(clause, telling)
+        if not (before and _picks_out(before) and clause.items[0].has("not")):
+            _correct(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
         if clause.joined and from_work:
@@ -232,6 +236,11 @@ def _whose(item: Item, telling: Telling) -> Piece | None:
     if piece is None or piece.owners or piece.spare:
         return piece
     return replace(piece, owners=tuple(n for i in telling.who if i.sure for n in i.horses))
+
+
+def _picks_out(clause: Clause) -> bool:
+    """As in "el que está sudado es Rayo, no Luna": what follows says which it is not."""
+    return clause.has("relative") and clause.has("is") and _told(clause)
 
 
 def _told(clause: Clause) -> bool:

@@ -54,9 +54,11 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     plainly = _plainly(tokens, texts, at, lexicon, roster)
     if plainly is not None:
         return plainly
-    means, said = _phrase(texts, at, lexicon)
-    if said > 1 and not says_how(means) and _how_begins(texts, at + said - 1, lexicon):
-        means, said = _phrase(texts[: at + said - 1], at, lexicon)  # "est en" before "en sueur"
+    means, said = lexicon.phrases.longest(texts, at)
+    behind = at + said  # "están todos" is no round that is done before "bien"
+    how_behind = "all done" in means and behind < len(texts) and says_how(lexicon.phrases.longest(texts, behind)[0])
+    if said > 1 and (how_behind or (not says_how(means) and _how_begins(texts, at + said - 1, lexicon))):
+        means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "est en" before "en sueur"
     longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
     if said > 1 and max(longer) > 1:
         said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
@@ -91,7 +93,7 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if token.kind == "name":
         return Item(token.text, token.raw, horses=(roster.odd[token.text],)), 1
     if token.kind in ("mark", "clock"):
-        means = _phrase(texts, at, lexicon)[0]
+        means = lexicon.phrases.longest(texts, at)[0]
         mark = token.kind == "mark" and not means
         return Item(token.text, token.raw, means, mark=mark, clock=token.kind == "clock"), 1
     tied = at + 1 < len(tokens) and tokens[at + 1].tied
@@ -119,7 +121,7 @@ def _slipped(
 
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether a piece of clothing follows: "biscuits medium" is Biscuit's."""
-    means = _phrase(texts, at, lexicon)[0] if at < len(texts) else frozenset()
+    means = lexicon.phrases.longest(texts, at)[0] if at < len(texts) else frozenset()
     return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
 
 
@@ -131,16 +133,9 @@ def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: in
     return means if helped else means - set(VERBS)
 
 
-def _phrase(texts: Words, at: int, lexicon: Lexicon) -> tuple[frozenset[str], int]:
-    for phrase, means in lexicon.phrases.get(texts[at], ()):
-        if texts[at : at + len(phrase)] == phrase:
-            return means, len(phrase)
-    return frozenset(), 0
-
-
 def _how_begins(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether a phrase of several words that says how a horse or a piece is begins here."""
-    means, said = _phrase(texts, at, lexicon)
+    means, said = lexicon.phrases.longest(texts, at)
     return said > 1 and says_how(means)
 
 
@@ -197,10 +192,11 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
-        meant = replace(item, text=bent, means=_phrase((bent,), 0, lexicon)[0], horses=horses, sure=len(horses) == 1)
+        means = lexicon.phrases.longest((bent,), 0)[0]
+        meant = replace(item, text=bent, means=means, horses=horses, sure=len(horses) == 1)
         return replace(meant, known=of_a_language(bent)) if meant.sure else replace(meant, exact=False)
     if bent:
-        return replace(item, text=bent, means=_phrase((bent,), 0, lexicon)[0])
+        return replace(item, text=bent, means=lexicon.phrases.longest((bent,), 0)[0])
     if not horses:
         return item
     names = [name for name, horse in roster.spelled.items() if horse in horses]

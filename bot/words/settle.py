@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.clauses import soft
 from bot.words.items import Item, predicate
+from bot.words.weatherlike import clothing, may_be_weather, sure_sign, weather_talk, well
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -101,10 +101,10 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         return item
     if not item.exact:
         return replace(item, horses=()) if item.known and not _only_a_horse(items, at) else item
-    if named and _wordlike(item) and _weather_talk(items, at) and items[at + 1].text == "was":
+    if named and _wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
     if named:
-        return replace(item, means=frozenset(), sure=item.sure and not (_wordlike(item) and _weather_talk(items, at)))
+        return replace(item, means=frozenset(), sure=item.sure and not (_wordlike(item) and weather_talk(items, at)))
     return replace(item, means=item.means | {"no name"}, horses=())
 
 
@@ -118,11 +118,11 @@ def _told_apart(items: Sequence[Item], at: int) -> bool:
         return False
     before = items[at - 1] if at else NOTHING
     sort_of = items[at].has("weather", "weekday", "mass", "bare weather", "sky") or _describes(items[at])
-    if before.has("article") and at + 1 < len(items) and _piece(items[at + 1]) and not sort_of:
+    if before.has("article") and at + 1 < len(items) and clothing(items[at + 1]) and not sort_of:
         return False  # "the penny sheet"
     if _wordlike(items[at]) and (
-        (_piece(before) and not _goes_on_of(items, at))
-        or (_describes(items[at]) and at + 1 < len(items) and _piece(items[at + 1]))
+        (clothing(before) and not _goes_on_of(items, at))
+        or (_describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not _wordlike(items[at]):
@@ -159,7 +159,7 @@ def _says(rest: Sequence[Item]) -> bool:
     """Whether a verb follows, and then how something is: what stands before it is no adjective."""
     if len(rest) < 2 or not rest[0].has("is", "was") or rest[0].has("article"):
         return False
-    return _sure_sign(rest[1:]) or _well(rest[1:])
+    return sure_sign(rest[1:]) or well(rest[1:])
 
 
 def _named(items: Sequence[Item], at: int) -> bool:
@@ -189,17 +189,17 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if not item.has("weekday") and starts and at + 1 < len(items) and items[at + 1].text == ":":
         return True
     lower = item.raw[:1].islower()
-    follows = _follows(items, at) and not (lower and _may_be_weather(item, items[at + 1 : at + REACH]))
+    follows = _follows(items, at) and not (lower and may_be_weather(item, items[at + 1 : at + REACH]))
     return follows or _precedes(items, at)
 
 
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
-    item, rest = items[at], items[at + 1 : at + REACH]
+    item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
     after = next((i for i in rest if not _passing(i)), None)
     if after is None:
         return False
-    if predicate(after) or after.has(*AFTER_NAME) or _piece(after) or (after.kinds("style") and "clip" in after.text):
+    if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
     if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
         return True  # "misty ears cold"
@@ -211,6 +211,12 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
 
 
+def _behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
+    """What is said behind "(the one in the far box)"."""
+    closed = next((k for k, i in enumerate(rest) if i.text == ")"), 0)
+    return rest[closed + 1 :] if closed and rest[0].text == "(" else rest
+
+
 def _precedes(items: Sequence[Item], at: int) -> bool:
     """Whether what is said before the word is said before a horse: "on Sunday", "metí a Luna", "why … for Rain"."""
     before = items[at - 1] if at else None
@@ -219,7 +225,7 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
     near = items[max(0, at - 5) : at - 1]
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
-    if toward and any(_piece(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off") for i in near):
+    if toward and any(clothing(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off") for i in near):
         return True
     if before.has("ask wearing", "wears") and any(i.has("what") for i in near):
         return True  # "qué lleva galleta"
@@ -233,19 +239,8 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
     if len(rest) < 2:
         return False
-    hers = rest[0].has("her", "wears") and not rest[0].horses and any(_piece(i) or i.has("colour") for i in rest[1:])
+    hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
     return hers or (rest[0].has("she") and rest[0].has("subject") and bool(rest[1].kinds("sign")))
-
-
-def _may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
-    """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
-    if not item.has("bare weather", "mass", "weekday") or _sure_sign(rest):
-        return False
-    if _well(rest) and not item.has("weekday"):
-        return False
-    if item.has("weekday") and _soaked(rest):
-        return False
-    return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
 
 
 def _passing(item: Item) -> bool:
@@ -256,49 +251,8 @@ def _passing(item: Item) -> bool:
     return between and not predicate(item)
 
 
-def _sure_sign(rest: Sequence[Item]) -> bool:
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
-    if said is None:
-        return False
-    dressed = said.has("wears") and not said.has("in", "link", "of")
-    return dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or _piece(said)
-
-
-def _soaked(rest: Sequence[Item]) -> bool:
-    """As in "sunday is soaked": a day is wet, only a horse is soaked."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
-    return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
-
-
-def _well(rest: Sequence[Item]) -> bool:
-    """As in "misty fine": nobody says that of the weather."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
-    return said is not None and said.has("everyday comfortable")
-
-
 def _describes(item: Item) -> bool:
     return item.has("colour", "any adjective") or bool(item.kinds("weight"))
-
-
-def _piece(item: Item) -> bool:
-    return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug") or item.pieces)
-
-
-def _weather_talk(items: Sequence[Item], at: int) -> bool:
-    """As in "Sunday is wet": the day, or the horse?"""
-    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
-        return False
-    if _soaked(items[at + 1 :]):
-        return False
-    said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
-    return said is not None and said.has(
-        "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
-    )
-
-
-def _of_animals(item: Item) -> bool:
-    """A word that makes what is said of a day said of a horse: "hot after schooling", "cold under her rug"."""
-    return item.has("work", "worked", "body", "place stall") or bool(item.kinds("sign")) or _piece(item)
 
 
 def _nameable(item: Item) -> bool:

@@ -43,6 +43,8 @@ class Telling:
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
+    of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
+    but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
 
     @property
@@ -151,6 +153,8 @@ class Telling:
         others = [
             (k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse
         ]
+        if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
+            return True  # "everyone fine but Otto is cold"
         if at in self.denied and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)

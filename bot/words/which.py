@@ -24,13 +24,13 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
 
     lend: a spare may be meant where the horse has none such of its own.
     """
-    fitting = [g for g, garment in roster.garments.items() if piece.fits(garment, roster.bags[g])]
+    fitting = roster.fitting(piece)
     if horse is None:
         return _one(piece, fitting)
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
     if piece.spare:
-        own = [g for g in fitting if g in worn] or fitting
+        own = [g for g in fitting if g in worn] or list(fitting)
     if not own and piece.ids and not piece.owners:
         own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
     own = own or _called(piece, horse, roster)

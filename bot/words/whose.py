@@ -24,7 +24,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     if any(i.has("i") and not i.has("everyone", "article") for i in items[:at]):  # "I'm sweating"
         return telling.who if telling.begun and clause.has("she") and len(telling.who) == 1 else ()
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
-    if _of_all(items, at, everyday=bool(everyday) and not left):
+    if _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
         return named([name for name in telling.names if name not in left])
     if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she"):
         return ()

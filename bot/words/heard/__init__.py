@@ -173,6 +173,8 @@ MEANINGS = {
     "subject": "who did or is what comes, where nobody said so before: it may begin a thought without a pause",
     "own": "a piece like the one just told, of one's own",
     "only": "this and nothing else",
+    "that of": "before whose it is: a piece like the one just told, of another horse",
+    "relative": "who, which: what follows tells which one is meant",
     "toward": "to or for a horse, when a piece was named before it",
     "part of day": "behind a weekday it makes a day of it",
     "not behind": "behind a verb it denies it",

@@ -3425,4 +3425,8 @@ PHRASES = {
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
         leave, best, may need, might need, should
     """,
+    "relative": """
+        who, that, which, the one, the one who, the one that
+    """,
+    "that of": "",
 }

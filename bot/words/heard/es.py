@@ -3202,4 +3202,10 @@ PHRASES = {
         déjala, no la pongáis, no lo pongáis, no usar, no usarla, habrá que, habría que, necesita,
         por favor, avisad, venid, bajad, llamad
     """,
+    "relative": """
+        que, quien, quienes, el que, la que
+    """,
+    "that of": """
+        la, el, las, los
+    """,
 }

@@ -3563,4 +3563,10 @@ PHRASES = {
         on devrait, tu peux, vous pouvez, tu pourrais, vous pourriez, stp, à rentrer, à enlever, à retirer,
         à découvrir, à couvrir, à sortir
     """,
+    "relative": """
+        qui, que, qu', lequel, laquelle, celui, celle, celui qui, celle qui
+    """,
+    "that of": """
+        celle, celui, celles, ceux
+    """,
 }

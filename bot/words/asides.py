@@ -1,0 +1,40 @@
+"""Asides: what is said between two marks of the horse just named, to tell which it is, is no news of it.
+
+As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yesterday, is sweaty".
+"""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import BLOCKS
+from bot.words.items import Item, predicate
+
+LONGEST = 8  # words
+
+
+def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:
+    """The sentence without its asides; the same where it has none."""
+    kept: list[Item] = []
+    at = 0
+    while at < len(sentence):
+        behind_horse = bool(kept) and bool(kept[-1].horses) and sentence[at].mark
+        end = _end(sentence, at) if behind_horse else None
+        if end is not None and _only_tells_which(sentence[at + 1 : end]):
+            at = end + 1
+            continue
+        kept.append(sentence[at])
+        at += 1
+    return kept
+
+
+def _end(sentence: Sequence[Item], at: int) -> int | None:
+    """Where the aside that this mark opens is closed, and something is said behind it; None where none is."""
+    opens = sentence[at].text
+    relative = at + 1 < len(sentence) and sentence[at + 1].has("relative")
+    closes = ")" if opens == "(" else opens if relative and opens in (",", "-", "–", "—") else None
+    end = next((k for k in range(at + 1, min(at + LONGEST + 2, len(sentence))) if sentence[k].text == closes), None)
+    return end if end is not None and end + 1 < len(sentence) else None
+
+
+def _only_tells_which(aside: Sequence[Item]) -> bool:
+    told = any(predicate(i) or i.piece is not None or i.horses for i in aside)
+    return not told or any(i.has(*BLOCKS) for i in aside)

@@ -1,0 +1,116 @@
+"""The subjects of a clause while its signs are read: which horse, piece or other thing a sign would be told of."""
+
+from dataclasses import dataclass, field
+from typing import cast
+
+from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
+from bot.words.clauses import Clause, soft
+from bot.words.items import Item
+from bot.words.piece import Piece
+from bot.words.telling import Telling, named
+
+ALIEN = 9  # other people, other things: too far for any sign
+
+
+@dataclass
+class Reading:
+    """A clause while its signs are read: the subjects met so far and what lies between.
+
+    latest: what the last subject was: "horse", "piece", "other", "" for none. gap: unknown words since.
+    spent: what was denied was another word. open: the list of horses still grows. waiting: places of signs said before
+    any horse.
+    """
+
+    clause: Clause
+    telling: Telling
+    horses: list[Item] = field(default_factory=list)
+    pieces: list[Piece] = field(default_factory=list)
+    latest: str = ""
+    gap: int = 0
+    denied: bool = False
+    spent: bool = False
+    open: bool = False
+    waiting: list[int] = field(default_factory=list)
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """The words of the clause."""
+        return self.clause.items
+
+
+def is_subject(reading: Reading, at: int) -> bool:
+    """Whether the horse named at this place is one that signs are told of; what it is instead is noted."""
+    items = reading.items
+    before = items[at - 1] if at else None
+    of_hers = before is not None and before.text in OF_HORSE and at > 1
+    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
+        reading.latest, reading.gap = "other", 1
+        return False
+    if something_of_hers(items[at + 1 : at + 3]):
+        reading.latest, reading.gap = "other", ALIEN
+        return False
+    if excepted(items, at):
+        return False
+    if not neither(items) and not_that_one(items, at):
+        reading.denied = False
+        return False
+    return True
+
+
+def meet_horse(reading: Reading, at: int) -> None:
+    """The horse at this place is whom the next sign is told of, alone or with those listed before it."""
+    items = reading.items
+    if not reading.open:
+        no_more = all(i.has("not", "is", "article", "link", "polite") for i in items[:at])  # "no está la Perla sudada"
+        reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
+    reading.denied = reading.denied or neither(items)
+    reading.horses.append(items[at])
+    reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
+
+
+def meet_piece(reading: Reading, at: int) -> None:
+    """The piece at this place is what the next state is told of."""
+    items = reading.items
+    before = items[at - 1] if at else None
+    if reading.latest == "horse" and before is not None and before.has("under", "in", "with", "has", "wears"):
+        return
+    piece = cast("Piece", items[at].piece)
+    joined = (
+        reading.latest == "piece"
+        and not reading.gap
+        and before is not None
+        and (before.has("and") or before.text == ",")
+    )
+    reading.pieces = [*reading.pieces, piece] if joined else [piece]
+    reading.latest, reading.gap = "piece", 0
+    if not reading.open:
+        reading.denied = False
+
+
+def meet_other_word(reading: Reading, at: int) -> None:
+    """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
+    items = reading.items
+    item, before = items[at], items[at - 1] if at else None
+    if item.has("not", "stopped"):
+        still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
+        reading.denied, reading.spent = not still, False
+    elif item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
+        reading.gap = 0  # "her sheet leaks at the seam, soaked"
+    elif item.mark and reading.spent:  # "no better, still shivering"
+        reading.denied = reading.spent = False
+    elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
+        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
+    elif item.has("i") or item.person:
+        if at + 1 < len(items) and items[at + 1].has("said", "guess"):
+            return
+        reading.latest = "other" if reading.latest in ("", "other") else reading.latest
+        reading.gap += ALIEN
+    elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
+        owners = [name for piece in reading.pieces for name in piece.owners]
+        reading.horses = list(named(owners)) or list(reading.telling.who)
+        reading.latest, reading.gap, reading.open = "horse", 0, False
+    elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
+        reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
+    elif not soft(item) and not item.has("brought in", "turned out", "brought"):
+        reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
+        reading.latest = reading.latest or "other"

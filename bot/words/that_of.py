@@ -1,0 +1,48 @@
+"""A piece told only by whose it is: "celle de Prince est sèche", "la capa de Rayo mojada y la de Luna seca"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.words.items import WETNESS, Item
+from bot.words.piece import RUGS, Piece
+
+
+def told_by_owner(items: Sequence[Item]) -> list[Item]:
+    """The items with each "that of Luna" drawn into a piece: of the kind spoken of last, else any rug of hers."""
+    found: list[Item] = []
+    at = 0
+    while at < len(items):
+        last = next((i.piece for i in reversed(found) if i.piece is not None), None)
+        whose = _whose(items, at)
+        piece = _piece(items, at, whose, last) if whose else None
+        if piece is None:
+            found.append(items[at])
+            at += 1
+        else:
+            found.append(Item(piece.said, piece.said, piece=piece))
+            at = whose + (1 if items[at].has("that of") else 2)
+    return found
+
+
+def _whose(items: Sequence[Item], at: int) -> int:
+    """Where the owner stands, in "la de Luna" or "Luna's is"; 0 where nothing of the kind is said."""
+    if items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s" and items[at + 2].has("is"):
+        return at
+    place = at + 1
+    if not items[at].has("that of") or place >= len(items) or not items[place].has("of"):
+        return 0
+    place += 1
+    if place + 1 < len(items) and items[place].has("article") and not items[place].horses:
+        place += 1
+    return place if place < len(items) and items[place].horse else 0
+
+
+def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Piece | None:
+    owners = items[whose].horses
+    said = " ".join(i.raw for i in items[at : whose + 1])
+    if last is not None:
+        return replace(last, said=said, owners=owners, ids=(), words=frozenset(), their=False)
+    after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
+    told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
+    moved = at > 0 and items[at - 1].has("took off", "put on")
+    return Piece(said, RUGS, owners=owners, rug=True) if items[at].has("one") and (told or moved) else None

@@ -1,0 +1,60 @@
+"""Words that are weather, a day, or a horse called so: "misty, cold" is the morning, "misty shivering" the mare."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import soft
+from bot.words.items import Item, predicate
+
+
+def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
+    """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
+    if not item.has("bare weather", "mass", "weekday") or sure_sign(rest):
+        return False
+    if well(rest) and not item.has("weekday"):
+        return False
+    if item.has("weekday") and _soaked(rest):
+        return False
+    return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
+
+
+def weather_talk(items: Sequence[Item], at: int) -> bool:
+    """As in "Sunday is wet": the day, or the horse?"""
+    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
+        return False
+    if _soaked(items[at + 1 :]):
+        return False
+    said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
+    return said is not None and said.has(
+        "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
+    )
+
+
+def _of_animals(item: Item) -> bool:
+    """A word that makes what is said of a day said of a horse: "hot after schooling", "cold under her rug"."""
+    return item.has("work", "worked", "body", "place stall") or bool(item.kinds("sign")) or clothing(item)
+
+
+def sure_sign(rest: Sequence[Item]) -> bool:
+    """As in "misty shivering", "misty in her sheet": what comes first is said of animals only."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    if said is None:
+        return False
+    dressed = said.has("wears") and not said.has("in", "link", "of")
+    return dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or clothing(said)
+
+
+def _soaked(rest: Sequence[Item]) -> bool:
+    """As in "sunday is soaked": a day is wet, only a horse is soaked."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
+
+
+def well(rest: Sequence[Item]) -> bool:
+    """As in "misty fine": nobody says that of the weather."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and said.has("everyday comfortable")
+
+
+def clothing(item: Item) -> bool:
+    """As in "sheet", "heavy", "the tartan": a word for what a horse wears."""
+    return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug") or item.pieces)
