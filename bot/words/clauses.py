@@ -83,7 +83,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
             elif new not in ("", ","):
                 joined = new
             current = []
-            if item.mark or (item.has("and", "but", "when", "except") and not _subject(item)):
+            if item.mark or (item.has("and", "but", "when", "except", "reason") and not _subject(item)):
                 continue
         current.append(item)
     if any(not i.mark for i in current):
@@ -107,6 +107,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("if") and current:
         said = any(predicate(i) for i in current)  # "est sèche si vous voulez la reprendre"
         return "if" if _complete(current) and (said or _paused(sentence, at)) else None
+    if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
+        return "but"  # "put her sheet on as it was spitting"
     if item.has("when") and _complete(current):
         return "when"
     if item.mark and item.text in PAUSES:
@@ -121,6 +123,10 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _somebody(item: Item) -> bool:
+    return item.has("she", "it", "subject", "i") or bool(item.horses)
 
 
 def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool:

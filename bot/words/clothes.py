@@ -90,6 +90,8 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         and after is not None
         and (after.has("on", "off") or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off")))
     )
+    if before is not None and before.text == "'s" and at > 1 and after is not None and after.has("on", "off"):
+        before = items[at - 2]  # "took Juniper's neck off"
     if _by_name(run, before, roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     hers = before is not None and (before.has("her") or before.horse)

@@ -79,9 +79,13 @@ def _nothing_else(items: Sequence[Item], at: int) -> bool:
 
 
 def _layered(items: Sequence[Item], at: int) -> bool:
-    """As in "Lady has her liner under her turnout": both, and nothing else."""
+    """As in "Lady has her liner under her turnout", "Lady's turnout over her liner": both, and nothing else."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
-    if len(pieces) != 2 or at not in pieces or not any(i.has("has") for i in items[: pieces[0]]):
+    if len(pieces) != 2 or at not in pieces:
+        return False
+    small = ("over", "under", "article", "her", "time", "in", "on", "is", "wears")
+    no_more = all(i.piece or i.horses or i.mark or i.has(*small) for i in items)
+    if not (any(i.has("has") for i in items[: pieces[0]]) or no_more):
         return False
     return any(i.has("over") for i in items[pieces[0] : pieces[1]])
 

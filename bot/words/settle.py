@@ -42,7 +42,7 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
     found = []
     for step in (1, -1):
         k = at + step
-        while 0 <= k < len(items) and abs(k - at) < LIST_GAP and (items[k].has("and") or items[k].text in ",&+/"):
+        while 0 <= k < len(items) and abs(k - at) < LIST_GAP and (items[k].has("and", "or") or items[k].text in ",&+/"):
             k += step
         if (
             0 <= k < len(items)
@@ -78,10 +78,22 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
 
 
 def without_doubtful(items: Sequence[Item]) -> list[Item]:
-    """Without "and maybe Ned" behind another name: what follows is told of the other, and of Ned nobody is sure."""
+    """Without "and maybe Ned" behind another name: what follows is told of the other, and of Ned nobody is sure.
+
+    "Otto or Fig" is one item, to be asked about; "no rugs on Otto or Fig" is both.
+    """
     kept: list[Item] = []
     at = 0
     while at < len(items):
+        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
+        if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in kept[-REACH:]):
+            kept.append(replace(items[at], means=frozenset({"and"})))
+            at += 1
+            continue
+        if either:
+            kept[-1] = _either(kept[-1], items[at + 1])
+            at += 2
+            continue
         doubt = items[at].has("and") and [i.has("plan", "guess") and i.known for i in items[at + 1 : at + 2]] == [True]
         if doubt and kept and kept[-1].horses and at + 2 < len(items) and items[at + 2].horse:
             at += 3
@@ -89,6 +101,11 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
         kept.append(items[at])
         at += 1
     return kept
+
+
+def _either(one: Item, other: Item) -> Item:
+    horses = tuple(dict.fromkeys((*one.horses, *other.horses)))
+    return replace(one, raw=f"{one.raw} / {other.raw}", horses=horses, sure=False, exact=False, known=False)
 
 
 def _told(item: Item) -> bool:
@@ -231,6 +248,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "qué lleva galleta"
     if before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]
+        if before.number is not None and at > 2 and items[at - 3].has("article", "her"):
+            return True  # "la 300 de quartz"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 

@@ -29,6 +29,7 @@ from bot.words.subjects import Reading, is_subject, meet_horse, meet_other_word,
 from bot.words.telling import Telling, named
 from bot.words.whose import unnamed
 
+DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -108,8 +109,17 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
+        if item.has("everyday hot", "everyday cold") and _only_horses_behind(items, at):
+            return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
+
+
+def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether a clause is small words, this one, and horses."""
+    behind = [i for i in items[at + 1 :] if not i.mark]
+    listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
+    return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])
 
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
@@ -155,7 +165,8 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
 def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling, setting = reading.telling, setting_of(reading.clause)
     sign = sign_of(reading.items[at])
-    if sign is None or (reading.denied and sign == "comfortable"):
+    twice = reading.items[at].text.partition(" ")[0] in DENYING  # "no está ni sudado ni frío"
+    if sign is None or (reading.denied and sign == "comfortable" and not twice):
         word, options = (reading.items[at].raw, ("hot", "comfortable")) if sign is None else NOT_COMFORTABLE
         pending: tuple[Event, ...] = tuple(
             Seen(n, cast("Sign", ""), setting) for h in horses if h.sure for n in h.horses

@@ -173,6 +173,8 @@ MEANINGS = {
     "subject": "who did or is what comes, where nobody said so before: it may begin a thought without a pause",
     "own": "a piece like the one just told, of one's own",
     "only": "this and nothing else",
+    "or": "one of two, nobody says which",
+    "reason": "before a pronoun: why it was done",
     "that of": "before whose it is: a piece like the one just told, of another horse",
     "relative": "who, which: what follows tells which one is meant",
     "toward": "to or for a horse, when a piece was named before it",

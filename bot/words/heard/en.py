@@ -3000,6 +3000,7 @@ PHRASES = {
         who is still not changed, who is still not rugged
     """,
     "ask drying": """
+        which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
         what is drying, whats drying, what is wet, what is still wet, what is still drying,
         anything drying, which rugs are wet, what rugs are wet, what is hanging, which rugs are drying,
         what rugs are drying, anything still wet, anything wet, what is on the rack,
@@ -3429,4 +3430,10 @@ PHRASES = {
         who, that, which, the one, the one who, the one that
     """,
     "that of": "",
+    "or": """
+        or, or was it, or maybe, or is it, or possibly
+    """,
+    "reason": """
+        as
+    """,
 }

@@ -2844,6 +2844,7 @@ PHRASES = {
         qué falta de la lista, lista de pendientes
     """,
     "ask drying": """
+        qué mantas siguen mojadas,
         qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado,
         qué hay mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco,
         hay algo secándose, qué mantas se están secando, qué hay tendido, hay algo mojado, qué queda mojado,
@@ -3207,5 +3208,11 @@ PHRASES = {
     """,
     "that of": """
         la, el, las, los
+    """,
+    "or": """
+        o, u, o era, o quizá, o a lo mejor, o igual, o tal vez
+    """,
+    "reason": """
+        como
     """,
 }

@@ -3569,4 +3569,10 @@ PHRASES = {
     "that of": """
         celle, celui, celles, ceux
     """,
+    "or": """
+        ou, ou alors, ou bien, ou peut être, ou c'était, ou c'est
+    """,
+    "reason": """
+        comme, vu que, vu qu'
+    """,
 }
