@@ -57,6 +57,7 @@ def _harmless(item: Item) -> bool:
         "brought",
         "done",
         "bare",
+        "over",
         "except",
         "all horses",
     )

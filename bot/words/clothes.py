@@ -6,7 +6,7 @@ from dataclasses import replace
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
-from bot.words.piece import RUGS, Piece
+from bot.words.piece import RUGS, Piece, colour
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
@@ -78,7 +78,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     fills = {g.fill_g for g in roster.garments.values()}
     numbers = [i.number for i in run if i.number is not None]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
-    weak = weak or any(i.has("colour") and i.text in roster.words for i in run)  # "tartan's wet"
+    weak = weak or any(i.has("colour") and colour(i.text) in roster.colours for i in run)  # "tartan's wet"
     weak = weak or any(i.text in roster.nouns and not i.has("place stall", "body") for i in run)
     weak = weak or (
         any(i.text in roster.nouns for i in run)

@@ -54,7 +54,10 @@ class Lexicon:
 def lexicon(language: str) -> Lexicon:
     """The lexicon of "en", "es" or "fr"."""
     table: dict[str, str] = import_module(f"bot.words.heard.{language}").PHRASES
-    short_forms = {plain(short): tuple(full.split()) if " 's" in full else words(full) for short, full in SHORT_FORMS[language].items()}
+    short_forms = {
+        plain(short): tuple(full.split()) if " 's" in full else words(full)
+        for short, full in SHORT_FORMS[language].items()
+    }
     own: set[str] = set()
     telling: set[str] = set()
     more = [("'s", "is")] if language == "en" else []

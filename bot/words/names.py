@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from bot.barn import Barn, Garment
-from bot.words.piece import Piece
+from bot.words.piece import Piece, colour
 from bot.words.tokens import plain, words
 
 SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
@@ -33,9 +33,11 @@ class Roster:
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
+    colours: frozenset[str] = frozenset()  # of its pieces, and every other word of their names
     nouns: frozenset[str] = frozenset()  # all that some piece is called beside its owner: "capa" of "lucero-capa"
     named: frozenset[str] = frozenset()  # every word of a name: says nothing of the language spoken
     owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
     fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
 
@@ -127,6 +129,7 @@ def _made(barn: Barn) -> Roster:
     for person in barn.people:
         for name in (person.name, *person.also):
             _add(made.people, words(name), person.name)
+            made.keepers[" ".join(words(name))] = tuple(h.name for h in barn.horses if h.owner == person.name)
     for garment in barn.garments:
         made.garments[garment.id] = garment
         made.ids[plain(garment.id)] = garment.id
@@ -138,6 +141,7 @@ def _made(barn: Barn) -> Roster:
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
     made.words = frozenset().union(*made.bags.values())
+    made.colours = frozenset(map(colour, made.words))
     made.nouns = frozenset(word for bag in made.bags.values() if len(bag) == 1 for word in bag if word.isalpha())
     phrases = [p for rows in (*made.horses.values(), *made.people.values()) for p, _ in rows]
     made.named = frozenset(word for phrase in phrases for word in phrase) | made.words

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.barn import Garment
+from bot.words.heard.colours import COLOURS
 
 RUGS = frozenset({"sheet", "turnout", "stable"})
 
@@ -43,11 +44,11 @@ class Piece:
             return False
         if self.fill and not self.fill[0] <= garment.fill_g <= self.fill[1] and self.called.isdisjoint(bag):
             return False
-        return all(
-            word in bag or any(_colour_stem(word) == _colour_stem(other) for other in bag) for word in self.words
-        )
+        return all(word in bag or any(colour(word) == colour(other) for other in bag) for word in self.words)
 
 
-def _colour_stem(word: str) -> str:
-    """A colour without what agrees with its noun: bleu, bleue, bleues; rojo, roja."""
+def colour(word: str) -> str:
+    """A colour in any language by one name; another word without what agrees with its noun: fuchsias, fuchsia."""
+    if word in COLOURS:
+        return COLOURS[word]
     return word.rstrip("aeos") if len(word) > 3 else word

@@ -11,6 +11,7 @@ from bot.words.asides import without_asides
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, cut
 from bot.words.clothes import find
+from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
 from bot.words.items import Item, predicate
@@ -29,6 +30,7 @@ from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
+from bot.words.their_horse import with_their_horses
 from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
@@ -81,7 +83,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     names, reply = telling.roster, telling.reply
     mine = telling.mine
     scanned = [_own(item, mine) for item in scan(tokens, lexicon(language), names)]
-    settled = without_doubtful(settle(scanned))
+    settled = without_doubtful(settle(with_their_horses(scanned, names.keepers)))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -100,6 +102,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     for sentence, marked in sentences(items):
         read_sentence(without_asides(sentence), telling, marked=marked or command)
     telling.about_one(seen_where(items))
+    if sweat_or_rain(items):
+        asked_which(items, telling)
     events = telling.settled()
     ask = telling.settled_ask()
     if not events and ask is None:

@@ -1547,7 +1547,7 @@ PHRASES = {
         está list|o|a, están list|os|as, list|o|a|os|as del todo, hechit|o|a|os|as,
         hech|o|a|os|as del todo, está hech|o|a, están hech|os|as, ya está hech|o|a, ya están hech|os|as,
         queda hech|o|a, quedan hech|os|as, quedó hech|o|a, quedó list|o|a, quedaron list|os|as,
-        quedaron hech|os|as, queda list|o|a, quedan list|os|as, ha quedado list|o|a,
+        quedaron hech|os|as, ya quedó, ya quedaron, queda list|o|a, quedan list|os|as, ha quedado list|o|a,
         han quedado list|os|as, ha quedado hech|o|a, terminadit|o|a, terminad|o|a|os|as ya,
         ya terminad|o|a|os|as, acabad|o|a|os|as ya, ya acabad|o|a|os|as, cambiad|o|a|os|as ya,
         ya cambiad|o|a|os|as, cambiadit|o|a|os|as, arregladit|o|a|os|as, preparad|o|a|os|as ya,

@@ -431,6 +431,7 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s,
         va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien, mieux,
         va beaucoup mieux, beaucoup mieux, au poil, tip top, ras, rien à signaler, super bien, niquel, nikel,
