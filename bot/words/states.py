@@ -80,7 +80,8 @@ def _all_that_is_said(text: str) -> bool:
 def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
     broken = clause.has("broken", "state torn", "state missing")
-    if not clause.has("strap") or not (broken or clause.has("state in service")) or clause.has("not"):
+    strap = clause.has("strap") or (clause.has("girth") and any(i.piece for i in clause.items))
+    if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
     if not clause.has("broken") and _torn_near_it(clause.items):
         return False  # "torn at the chest buckle"

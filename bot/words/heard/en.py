@@ -2037,6 +2037,7 @@ PHRASES = {
         indian summer, el nino
     """,
     "guess": """
+        i bet, bet, ill bet, i will bet, id bet, i would bet, my bet is, ten to one,
         do not think, not sure, no idea, doubt, unsure, do not know, not certain, no clue, can not tell,
         could be, may be, must be, might be, dunno, dunno if, dunno whether, possibly, could have been,
         might have been, may have been, must have been, not convinced, not 100, not a hundred percent,
@@ -2094,6 +2095,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
         sick of, sick and tired of, sick to death of, hot on his heels, hot on her heels, hot on the heels,
         is so cool, off with me, off with everyone, cold comfort, hot property, wet behind the ears,
         hot to trot, cold feet, cold shoulder, do not sweat, hot mess, cold backed, in season, in heat,
@@ -3436,4 +3438,5 @@ PHRASES = {
     "reason": """
         as
     """,
+    "girth": "",
 }

@@ -718,7 +718,7 @@ PHRASES = {
         ha venido arreglad|o|a
     """,
     "strap": """
-        correa, correas, cincha, cinchas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
+        correa, correas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
         mosquetón, cincha cruzada, correa de pata, correas de las patas, correa de la pata, entrepierna,
         tapa cola, correa del pecho, correa de la tripa, correas cruzadas, correa del vientre,
         hebilla del pecho, enganche, enganches, velcro, mosquetones, gancho, correílla, correita, correitas,
@@ -2129,6 +2129,7 @@ PHRASES = {
         fines de semana
     """,
     "guess": """
+        apuesto a que, me apuesto a que, fijo que, me juego lo que quieras a que,
         no creo, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si,
         supongo que, creo que no, me parece que no, diría que no, no creo que, no pienso que, no me parece que,
         no diría que, no sabría, no sabría decir, no estoy seguro de, no estoy segura de,
@@ -2223,6 +2224,7 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
+        caliente con los, caliente con las, caliente de cascos, caliente para montar,
         sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno,
         qué bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes, hace frío,
         hace calor, hace mucho frío, hace mucho calor, hace un frío, qué frío, qué calor, manos frías,
@@ -3214,5 +3216,8 @@ PHRASES = {
     """,
     "reason": """
         como
+    """,
+    "girth": """
+        cincha, cinchas
     """,
 }

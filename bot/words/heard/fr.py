@@ -2371,6 +2371,7 @@ PHRASES = {
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
     """,
     "guess": """
+        je parie que, je parie qu', je parierais que, à tous les coups, je te parie que,
         ne pense pas, pense pas, sais pas, ne sais pas, pas sûr, pas sûre, aucune idée, doute, je doute,
         crois pas, ne crois pas, pas certain, pas certaine, possible que, je suppose, suis pas sûr,
         suis pas sûre, sais plus, se demande, me demande, suis pas sûr que, suis pas sûre que, pas sûr que,
@@ -2418,6 +2419,7 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
+        chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
         coup de froid, beau temps, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,
         c'est bien, c'est super, c'est parfait, bien fait pour, boisson chaude, à sécher, s'est échappé||e,
@@ -3576,4 +3578,5 @@ PHRASES = {
     "reason": """
         comme, vu que, vu qu'
     """,
+    "girth": "",
 }
