@@ -204,6 +204,11 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
     )
 
 
+def _only_a_name(item: Item, roster: Roster) -> bool:
+    """As in "the spare pony rug" of a piece called spare-pony-57."""
+    return item.text in roster.words and (not item.means or item.has("a horse")) and item.number is None
+
+
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     """The words that a piece must have among its own names: colours, and what only names tell."""
     kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
@@ -211,6 +216,6 @@ def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     return frozenset(
         word
         for i in run
-        if i.has("colour") or i.text in bare or (i.text in roster.words and not i.means and i.number is None)
+        if i.has("colour") or i.text in bare or _only_a_name(i, roster)
         for word in i.text.split()
     )

@@ -17,7 +17,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "off"
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
     if verb is not None and verb.has("took off"):
-        return "off"
+        return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     off = (following is not None and following.has("off")) or any(i.has("off") for i in _since_pause(before)[-3:])
     if verb is not None and verb.has("took") and not verb.has("put on"):
         out = bool(after) and after[0].has("outwards")  # "took her liner out"

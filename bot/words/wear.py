@@ -80,6 +80,10 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
+    if clause.has("all horses", "everyone") and not any(i.horses for i in clause.items):
+        if any(piece.rug for piece in (*change.add, *change.whole)):
+            return False  # "left everyone's rugs on": which, nobody says
+        horses = [i for i in horses if _concerned(i.horses[0], change, telling)]
     for item in horses:
         _wearing(item, change, telling)
     if horses:
@@ -243,6 +247,14 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     return telling.who if moves and len(telling.who) == 1 else ()
 
 
+def _concerned(horse: str, change: _Change, telling: Telling) -> bool:
+    """Whether what is told of everyone is news of this horse: "sheets off everyone" is none of who wears no sheet."""
+    if not change.remove or change.add or change.whole:
+        return True
+    garments, worn = telling.roster.garments, telling.wear(horse) or ()
+    return any(p.fits(garments[g], telling.roster.bags[g]) for p in change.remove for g in worn if g in garments)
+
+
 def _of_another(piece: Piece, horses: Sequence[Item]) -> bool:
     """As in "Gus is wearing Star's sheet"."""
     return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)
@@ -267,6 +279,8 @@ def _outfit(horse: str, change: _Change, telling: Telling, *, ask: bool) -> Wear
     for piece in (*change.whole, *change.add):
         lent = len(piece.owners) == 1 and not piece.several
         found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
+        if piece.rug and piece.several and len(found.ids) > 1:
+            return None  # "left everyone's rugs on": which of them, nobody says
         if not found.ids:
             if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))

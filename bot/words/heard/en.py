@@ -157,6 +157,9 @@ PHRASES = {
         quit shivering, quit sweating
     """,
     "sign rubbed": """
+        bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
+        bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
+        hair is coming out,
         rubbed, rubs, a rub, rub, rub marks, rub mark, rubbed raw, rubbing, rubbed bald, rug rub,
         rug rubs, blanket rub, blanket rubs, chafed, chafing, galled, rubbed sore, raw shoulder,
         raw shoulders, raw withers, sore withers, bald patch on the shoulder, hair rubbed off,
@@ -3439,4 +3442,7 @@ PHRASES = {
         as
     """,
     "girth": "",
+    "either way": """
+        pulled, pulling, yanked, dragged
+    """,
 }

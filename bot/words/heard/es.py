@@ -3220,4 +3220,5 @@ PHRASES = {
     "girth": """
         cincha, cinchas
     """,
+    "either way": "",
 }

@@ -3579,4 +3579,5 @@ PHRASES = {
         comme, vu que, vu qu'
     """,
     "girth": "",
+    "either way": "",
 }
