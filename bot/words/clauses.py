@@ -40,7 +40,13 @@ class Clause:
         """A plan, a condition, a habit, an old story: not a report."""
         told = _told_before(self.items)
         return _supposed(self.items) or any(
-            i.has(*BLOCKS, "weekday") and not i.horses and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+            i.has(*BLOCKS, "weekday")
+            and not i.horses
+            and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+            and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
+            and not (
+                i.has("yesterday") and k > told and self.items[k - 1].has("of")
+            )  # "wet from the rain of yesterday"
             for k, i in enumerate(self.items)
         )
 

@@ -40,6 +40,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             if not (piece.owners or piece.their or piece.spare or piece.ids):
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
+        dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
         piece, at = (piece, end) if dressed else whose_behind(piece, items, end)
         raw = piece.said
         found.append(Item(piece.said, raw, piece=piece))
@@ -214,8 +215,5 @@ def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
     bare = roster.nouns if kindless else frozenset[str]()
     return frozenset(
-        word
-        for i in run
-        if i.has("colour") or i.text in bare or _only_a_name(i, roster)
-        for word in i.text.split()
+        word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
     )

@@ -57,6 +57,9 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     owners: list[str] = []
     while place < len(items) and items[place].horse:
         owners.extend(items[place].horses)
+        if _another_of_list(items, place + 1):  # "a Trueno, Nube y Sol"
+            place += 2
+            continue
         if _last_of_list(items, place + 1):  # "a Trueno y Nube"
             place, owners = place + 3, [*owners, *items[place + 2].horses]
             break
@@ -74,6 +77,13 @@ def _worn_by(items: Sequence[Item], at: int) -> int | None:
         return None
     had, on, then = items[place + 1 : place + 4]
     return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
+
+
+def _another_of_list(items: Sequence[Item], at: int) -> bool:
+    """As in ", Nube" with the last of the list still to come."""
+    if at + 2 >= len(items) or items[at].text != "," or not items[at + 1].horse:
+        return False
+    return _last_of_list(items, at + 2) or _another_of_list(items, at + 2)
 
 
 def _last_of_list(items: Sequence[Item], at: int) -> bool:

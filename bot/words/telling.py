@@ -14,6 +14,7 @@ from bot.words.which import Meant, meant
 
 # what a sign says along with itself
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
+UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
 
@@ -155,6 +156,8 @@ class Telling:
         ]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
+        if event.sign == "comfortable" and any(k > at and k not in self.past and e.sign in UNEASY for k, e in others):
+            return True  # "warm under his rug but his ears are cold"
         if at in self.denied and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)

@@ -503,7 +503,7 @@ PHRASES = {
     "soaked": """
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
         trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es, soaked,
-        trempé de part en part, trempé à l'intérieur, n'est plus étanche, plus étanche, complètement trempé||e,
+        trempé de part en part, trempé à l'intérieur, complètement trempé||e,
         traversé||e par la pluie, dégoulinent, dégoulinait, à essorer, bon||ne à essorer, bon||ne à tordre,
         inondé||e|s|es, noyé||e|s|es, une éponge, une vraie éponge, en éponge, une serpillière,
         une vraie serpillière, une serpillère, une vraie piscine, pisse l'eau, ruisselle|nt, ruisselait,
@@ -517,7 +517,7 @@ PHRASES = {
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
         rincé||e|s|es par la pluie, rincé||e|s jusqu'aux os, complètement rincé||e, tout trempé, toute trempée,
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
-        a perdu toute étanchéité, perdu son imperméabilité, n'est plus du tout étanche, plus du tout étanche,
+        
         plus du tout imperméable, n'est plus du tout imperméable, prend l'eau de partout, laisse passer l'eau,
         laisse passer la pluie, a laissé passer l'eau, a laissé passer la pluie, trempé||e|s|es à l'intérieur,
         trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
