@@ -178,6 +178,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     first, said = len(telling.events), "comfortable" if reading.denied else sign
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
+    timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
+    telling.later.update(told if said == "comfortable" and timed else ())
     telling.denied.update(told if reading.denied else ())
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())

@@ -44,6 +44,7 @@ class Telling:
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
+    later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
@@ -156,6 +157,8 @@ class Telling:
         ]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
+        if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
+            return True  # "cold this morning, fine now"
         if event.sign == "comfortable" and any(k > at and k not in self.past and e.sign in UNEASY for k, e in others):
             return True  # "warm under his rug but his ears are cold"
         if at in self.denied and any(k not in self.past for k, _ in others):

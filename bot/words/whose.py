@@ -34,7 +34,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()
     bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
     bare = bare and not telling.past
-    return () if bare and clause.joined != "but" and not items[0].has("is", "time") else telling.who
+    return () if bare and clause.joined != "but" and not (items[0].has("is") or clause.has("time")) else telling.who
 
 
 def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
