@@ -428,7 +428,7 @@ PHRASES = {
         bárbar|o|a, espectacular, maravillos|o|a, fantástic|o|a|os|as, bien también, bien los dos,
         bien las dos, bien todos, bien todas, estupendamente, fenomenalmente, maravillosamente,
         requetebién, requete bien, súper bien, superbién, re bien, rebién, muy muy bien, muy requetebién,
-        mejorcit|o|a, muchísimo mejor, bastante mejor, bastante bien, bien ahora, bien ya, ya bien,
+        mejorcit|o|a, muchísimo mejor, bastante mejor, bastante bien, ya bien,
         está bien, están bien, va bien, van bien, anda bien, andan bien, sigue bien, siguen bien,
         estable|s, normal, normales, correct|o|a|os|as, recuperad|o|a|os|as, ya recuperad|o|a,
         tranquilit|o|a|os|as, relajad|o|a|os|as, relajadit|o|a, seren|o|a, calm|o|a, felic|es, feliz,
