@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 from bot.words.items import Item, says_how
-from bot.words.lexicon import VERBS, Lexicon, everyday, of_a_language
+from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, budget, distance
 from bot.words.spelling import spelled
@@ -188,8 +188,9 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     horses, apart = roster.near(word)
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < 4:
-        # an ordinary word one slip from a name: only ever asked about
-        return replace(item, horses=horses, sure=False, exact=False) if apart == 1 else item
+        # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
+        spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
+        return replace(item, horses=horses, sure=False, exact=False, known=spoken) if apart == 1 else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         means = lexicon.phrases.longest((bent,), 0)[0]
