@@ -42,7 +42,7 @@ class Item:
 
     def has(self, *meanings: str) -> bool:
         """Any of these meanings."""
-        return not self.means.isdisjoint(meanings)
+        return bool(self.means) and not self.means.isdisjoint(meanings)
 
     def kinds(self, group: str) -> list[str]:
         """The second words of its meanings in a group; of "sign hot" in the group "sign": ["hot"]."""

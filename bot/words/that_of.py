@@ -10,11 +10,12 @@ from bot.words.piece import RUGS, Piece
 def told_by_owner(items: Sequence[Item]) -> list[Item]:
     """The items with each "that of Luna" drawn into a piece: of the kind spoken of last, else any rug of hers."""
     found: list[Item] = []
+    last: Piece | None = None
     at = 0
     while at < len(items):
-        last = next((i.piece for i in reversed(found) if i.piece is not None), None)
         whose = _whose(items, at)
         piece = _piece(items, at, whose, last) if whose else None
+        last = piece or items[at].piece or last
         if piece is None:
             found.append(items[at])
             at += 1
