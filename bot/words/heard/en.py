@@ -188,7 +188,8 @@ PHRASES = {
         digging into her shoulder, cutting into his, cutting into her
     """,
     "sign unwell": """
-        choked on her feed, choked on his feed, choking on her feed, choking on his feed, has choke, has a choke, got choke,
+        choked on her feed, choked on his feed, choking on her feed, choking on his feed,
+        has choke, has a choke, got choke,
         unwell, colic, colicking, colicky, colicing, poorly, ill, sick, coughing, cough, off feed,
         off food, off their feed, not eating, will not eat, did not eat, not eaten, refusing feed,
         refusing food, refusing her feed, refusing his feed, not herself, not himself, not right,

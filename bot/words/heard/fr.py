@@ -517,7 +517,6 @@ PHRASES = {
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
         rincé||e|s|es par la pluie, rincé||e|s jusqu'aux os, complètement rincé||e, tout trempé, toute trempée,
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
-        
         plus du tout imperméable, n'est plus du tout imperméable, prend l'eau de partout, laisse passer l'eau,
         laisse passer la pluie, a laissé passer l'eau, a laissé passer la pluie, trempé||e|s|es à l'intérieur,
         trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
