@@ -77,7 +77,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     after = items[end] if end < len(items) else None
     strong = any(i.pieces or i.kinds("kind") or i.has("rug") for i in run)
     fills = {g.fill_g for g in roster.garments.values()}
-    numbers = [i.number for i in run if i.number is not None]
+    numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     weak = weak or any(i.has("colour") and colour(i.text) in roster.colours for i in run)  # "tartan's wet"
     weak = weak or any(i.text in roster.nouns and not i.has("place stall", "body") for i in run)
@@ -130,6 +130,11 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     return _piece(run, numbers, roster)
 
 
+def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:
+    """As in "the 78 spare" of a piece called spare-heavy-78: no fill that any rug here has."""
+    return item.text in roster.words and any(i is not item for i in run)
+
+
 def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:
     """As in "Rusty neck damp" of a piece called rusty-neck: the horse and all the rest of the piece's own name."""
     if before is None or not before.horse:
@@ -165,6 +170,8 @@ def _determined(before: Item | None) -> bool:
             "instead of",
             "swapped",
             "has",
+            "over",
+            "under",
         )
         or before.text == "'s"
         or before.text == ":"
@@ -206,8 +213,10 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
 
 
 def _only_a_name(item: Item, roster: Roster) -> bool:
-    """As in "the spare pony rug" of a piece called spare-pony-57."""
-    return item.text in roster.words and (not item.means or item.has("a horse")) and item.number is None
+    """As in "the spare pony rug", "the 57" of a piece called spare-pony-57; a number that is no rug's fill."""
+    if item.number is not None and any(garment.fill_g == item.number for garment in roster.garments.values()):
+        return False
+    return item.text in roster.words and (not item.means or item.has("a horse"))
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:

@@ -70,10 +70,19 @@ def _where(items: Sequence[Item]) -> Where | None:
         return "field"
     if any(i.has("brought in") for i in items):
         return "stall"
-    moves = [i for i in items if i.has("inwards", "outwards") and not i.has("place stall", "place field")]
+    moves = [
+        i
+        for k, i in enumerate(items)
+        if i.has("inwards", "outwards") and not i.has("place stall", "place field") and not _of_clothes(items, k)
+    ]
     if not moves:
         return None
     return "stall" if moves[-1].has("inwards") else "field"
+
+
+def _of_clothes(items: Sequence[Item], at: int) -> bool:
+    """As in "in both", "in everything": clothes, not the stall."""
+    return items[at].has("in") and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
 
 
 def _place_word(item: Item) -> bool:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 
 from bot.events import Wearing
 from bot.words.around import something_of_hers
@@ -117,11 +118,15 @@ def _change(clause: Clause) -> _Change:
     pieces = [(k, i.piece) for k, i in enumerate(items) if i.piece is not None]
     change = _Change(over=clause.has("over"))
     others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
+    others += [k for k, _ in pieces if _lacks(items, k)]
     denied = clause.has("not") and not others
     if clause.has("bare"):
         change.all_off = not denied
         return change
-    if clause.has("nothing") and clause.has("wears", "took", "took off", "off"):
+    in_nothing = any(
+        one.has("in") and other.has("nothing") and not other.has("everyone") for one, other in pairwise(items)
+    )
+    if clause.has("nothing") and (clause.has("wears", "took", "took off", "off") or in_nothing):
         change.all_off = True
         return change
     if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
@@ -158,6 +163,11 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
     has = any(i.has("has") and not i.has("in", "on") for i in items[:at])
     after = next((i for i in items[at + 1 :] if not i.has("very", "link", "a little")), None)
     return has and after is not None and after.has(*WETNESS) and not any(i.has("on") for i in items[at:])
+
+
+def _lacks(items: Sequence[Item], at: int) -> bool:
+    """As in "Juniper no liner": a horse, "no", the piece."""
+    return at > 1 and bool(items[at - 2].horses) and items[at - 1].has("no") and items[at - 1].has("without")
 
 
 def _not_this(items: Sequence[Item], at: int) -> bool:
