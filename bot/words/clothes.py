@@ -89,7 +89,10 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         (before is None or before.mark)
         and not run[0].has("any adjective")
         and after is not None
-        and (after.has("on", "off") or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off")))
+        and (
+            after.has("on", "off", "put on", "took off")
+            or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off"))
+        )
     )
     if before is not None and before.text == "'s" and at > 1 and after is not None and after.has("on", "off"):
         before = items[at - 2]  # "took Juniper's neck off"
@@ -172,6 +175,7 @@ def _determined(before: Item | None) -> bool:
             "has",
             "over",
             "under",
+            "only",
         )
         or before.text == "'s"
         or before.text == ":"
@@ -198,7 +202,7 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
         return Piece(said, frozenset(kinds), fill, _bag(run, roster), ids=fitting or ids)
     spare = any(i.has("spare") for i in run)
-    called = frozenset(i.text for i in run if i.kinds("weight"))
+    called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
     return Piece(
         said,

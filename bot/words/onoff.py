@@ -73,8 +73,15 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
 
 
 def _nothing_else(items: Sequence[Item], at: int) -> bool:
-    """As in "Perle has only her sheet": a horse, "has", "only", the piece."""
+    """As in "Perle has only her sheet", "Perle just her sheet": a horse, "only", the piece."""
     before = items[:at]
+    if (
+        at > 1
+        and before[-1].has("only")
+        and before[-2].horses
+        and not any(i.piece or predicate(i) for i in items[at + 1 :])
+    ):
+        return True
     return any(i.has("has") for i in before) and any(i.has("only") for i in items) and any(i.horses for i in before)
 
 

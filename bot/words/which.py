@@ -26,7 +26,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     """
     fitting = roster.fitting(piece)
     if horse is None:
-        return _one(piece, fitting)
+        return _one(piece, _likelier(piece, fitting, roster))
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
     if piece.spare:
@@ -39,9 +39,13 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     if not own:
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
-    called = [g for g in own if not piece.called.isdisjoint(roster.bags[g])]
-    own = called or own
-    return _one(replace(piece, every=piece.every or piece.several), own)
+    return _one(replace(piece, every=piece.every or piece.several), _likelier(piece, own, roster))
+
+
+def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[str]:
+    """Of several the ones with the weight word in their names, or with a fill: a sheet is light, but no "light"."""
+    called = [g for g in fitting if not piece.called.isdisjoint(roster.bags[g])]
+    return called or [g for g in fitting if piece.called and roster.garments[g].fill_g] or fitting
 
 
 def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:

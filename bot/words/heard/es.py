@@ -1059,6 +1059,8 @@ PHRASES = {
         añadid|o|a, junto a, junto con, debajito, encimita
     """,
     "bare": """
+        le quité todo, les quité todo, le he quitado todo, les he quitado todo, le quitamos todo, quité todo a,
+        le saqué todo, les saqué todo, le quité todo lo que llevaba,
         sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas,
         destapad|o|a|os|as, sin ropa, sin cobija, no lleva nada, no lleva manta, no lleva nada puesto,
         sin abrigo, en cueros, sin tapar, no tiene manta, no tiene nada puesto, sin cobijas, pelad|o|a, bare,
