@@ -1,6 +1,7 @@
 """Signs on horses and states of clothing: each goes to the nearest subject, or to nobody."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
@@ -204,7 +205,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:
-        tell_piece(telling, piece, state, _owners(reading, piece))
+        every = piece.every or (piece.several and not piece.owners and clause.has("all"))  # "the liners are all dry"
+        tell_piece(telling, replace(piece, every=every), state, _owners(reading, piece))
 
 
 def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:

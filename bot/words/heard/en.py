@@ -2323,6 +2323,7 @@ PHRASES = {
         sounds, sounding, sounded
     """,
     "link": """
+        anywhere, nowhere, everywhere,
         just, doing, getting on, feeling, faring, really, also, still, again, already, now, here, there,
         up, back, down, to, even, right, only, quite, well, both, all, together, of, some, signs of,
         sign of, to be, definitely, clearly, certainly, obviously, indeed, actually, yes, yep, yeah,
