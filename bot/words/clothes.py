@@ -176,6 +176,7 @@ def _determined(before: Item | None) -> bool:
             "over",
             "under",
             "only",
+            "or",
         )
         or before.text == "'s"
         or before.text == ":"

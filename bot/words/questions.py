@@ -57,7 +57,7 @@ def _only_links(first: Item) -> bool:
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
     items = [i for i in sentence if not i.mark]
-    for reader in (_why, _ready, _wearing, _state, _whole, _weather):
+    for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _weather):
         asked = reader(items, telling)
         if asked is not None:
             for horse in _all_named(asked, items):
@@ -173,6 +173,15 @@ def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     if horse is None and len(telling.reply.horses) == 1 and any(i.has("she") for i in items):
         horse = telling.reply.horses[0]
     return Asked("state", horse=horse) if horse else None
+
+
+def _this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """As in "heavy or medium for Juniper tonight?": which of two pieces, for one horse."""
+    pieces = [k for k, i in enumerate(items) if i.piece is not None]
+    horse = _horse(items, telling)
+    if horse is None or len(pieces) != 2 or not any(i.has("or") for i in items[pieces[0] : pieces[1]]):
+        return None
+    return Asked("today", horse=horse) if _plainly(items, "or", "ask tonight", "ask wearing") else None
 
 
 def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
