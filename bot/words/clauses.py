@@ -13,6 +13,7 @@ SOFT = frozenset((
     "but", "not", "stopped", "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly",
     "all", "both", "after", "work", "no", "i mean", "place stall", "place field", "weather", "everyone",
     "all horses", "the rest",
+    "relative",
 ))  # fmt: skip
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 ALIKE = 3  # words of a horse that is as the one before
@@ -104,6 +105,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
     if item.has("afterwards") and current and predicate(current[-1]) and any(_subject(i) for i in current):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
+    if item.has("question") and _complete(current) and _begins_to_ask(sentence[at:]):
+        return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
     if item.has("not behind") and current and current[-1].kinds("sign"):

@@ -36,6 +36,9 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
+    moved = any(i.has("brought", "turned out", "brought in", "stays") and not i.has("body") for i in clause.items)
+    if not moved and not clause.has("inwards", "outwards"):
+        telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"

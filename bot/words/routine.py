@@ -186,7 +186,10 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
     if horses:
         low, high = min(verb, *horses), max(verb, *horses)
-        if not all(_work_word(i) for i in items[low : high + 1]):
+        praised = range(
+            verb + 1, next((k for k in range(verb, high) if items[k].has("work")), verb)
+        )  # "the BEST lesson"
+        if not all(_work_word(i) for k, i in enumerate(items[: high + 1]) if k >= low and k not in praised):
             return False
     elif not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))

@@ -69,12 +69,28 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     last = next((k for k in range(at, min(at + LIST_GAP, len(items))) if not items[k].horses), at + LIST_GAP)
     if last - first > LIST_GAP:  # four names and no word between
         return any(named[max(first + 1, 0) : last])
+    if _in_turn(items, named, at):
+        return True
     if at + 1 >= len(items) or not _told(items[at + 1]):
         return False
     before = at > 1 and _told(items[at - 1]) and named[at - 2]
     after = at + 3 < len(items) and named[at + 2] and _told(items[at + 3])
     ends = at + 2 >= len(items) or items[at + 2].mark or bool(items[at + 2].horses)
     return after or (before and ends)
+
+
+def _in_turn(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
+    """As in "Dolly and Kitty fine, storm a bit chilly": behind what is said of others, and nothing more said."""
+    if not (at > 2 and items[at - 1].text == "," and not items[at].has("mass", "weekday")):
+        return False
+    rest = items[at + 1 : at + 4]
+    how = next((k for k, i in enumerate(rest) if predicate(i)), 0)
+    small = how and all(i.has("a little", "very") for i in rest[:how])
+    ends = how + 1 >= len(items[at + 1 :]) or (how + 1 < len(rest) and rest[how + 1].mark)
+    others = any(named[k] and items[k].horses for k in range(max(0, at - REACH), at - 1)) and any(
+        map(_told, items[:at])
+    )
+    return bool(small) and ends and others
 
 
 def without_doubtful(items: Sequence[Item]) -> list[Item]:
@@ -248,8 +264,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "qué lleva galleta"
     if before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]
-        if before.number is not None and at > 2 and items[at - 3].has("article", "her"):
-            return True  # "la 300 de quartz"
+        if (before.number is not None and at > 2 and items[at - 3].has("article", "her")) or clothing(before):
+            return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 

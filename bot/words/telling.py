@@ -43,6 +43,7 @@ class Telling:
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
+    standing: set[str] = field(default_factory=set)  # horses told to be somewhere without a word of moving there
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
@@ -120,6 +121,11 @@ class Telling:
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
+        stood = {
+            e.horse for e in kept if isinstance(e, Placed) and e.horse in signed & self.standing and e.where == "stall"
+        }
+        self.stalled |= stood  # "off her hay, standing at the back of her box"
+        kept = [e for e in kept if not (isinstance(e, Placed) and e.horse in stood)]
         seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
         asked = "?" in self.text
         return tuple(e for e in dict.fromkeys(seen) if asked or _state_of(e) not in signed)

@@ -242,7 +242,7 @@ def _told_up_to(items: Sequence[Item]) -> int:
 def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item]:
     horses = [i for i in clause.items if i.horses]
     if horses:
-        return horses
+        return [*horses, *_listed_owners(clause.items)]
     pieces = [*change.add, *change.remove, *change.whole, *(i.piece for i in clause.items if i.piece)]
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
     if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
@@ -255,6 +255,14 @@ def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on")
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     return telling.who if moves and len(telling.who) == 1 else ()
+
+
+def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "Polly and Frosty rugs off": the last of the list stands with its piece."""
+    for k, item in enumerate(items):
+        if k > 1 and item.piece is not None and items[k - 1].has("and") and items[k - 2].horses:
+            return named(item.piece.owners)
+    return ()
 
 
 def _concerned(horse: str, change: _Change, telling: Telling) -> bool:

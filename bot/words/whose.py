@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.around import excepted
 from bot.words.clauses import Clause
-from bot.words.items import WETNESS, Item
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.telling import Telling, named
 
 
@@ -19,6 +19,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(several)
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
+    if everyday and any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in items[:at]):
+        return ()  # "Maple fine, misty a bit chilly"
     if _somebody_else_is(items[at + 1 : at + 4]):
         return ()
     if any(i.has("i") and not i.has("everyone", "article") for i in items[:at]):  # "I'm sweating"
@@ -26,7 +28,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
     if _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
         return named([name for name in telling.names if name not in left])
-    if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she"):
+    if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she", "body"):
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
         return ()

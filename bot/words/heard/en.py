@@ -1942,7 +1942,7 @@ PHRASES = {
         anything like, like a, as a, than, reminds, story, joke, haha, hahaha, dream, dreamed, dreamt,
         poor people, movie, song, book, photo, picture, pic, video, on tv, on the telly, in that photo,
         in the photo, in this photo, in the picture, in the pic, feels the heat, feels the cold, gets cold,
-        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh, lol, lmao,
+        gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh,
         in january, in february, in march, in april, in may, in june, in july, in august, in september,
         in october, in november, in december, in summer, in winter, in spring, in autumn, in the fall,
         never fails, without fail, never ever, always has, always was, always been, always gets,
@@ -2543,6 +2543,9 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
+        lol, lmao, lolz, rofl, hehe,
+        sorry i have forgotten again, sorry i have forgotten, sorry i forgot, i have forgotten again, i have forgotten,
+        i keep forgetting, i can not remember, remind me, remind me again, cant remember, someone remind me,
         thanks, thank you, thx, ty, cheers, hi, hello, hey, morning, good morning, good evening, evening,
         all, hi all, hey all, morning all, guys, folks, everyone, sorry, btw, fyi, ok, okay, right, well,
         yes, yep, yeah, oh, oh no, ugh, omg, um, uh, hm, hmm, haybell, bot, oops, quick update, update,
@@ -2855,7 +2858,7 @@ PHRASES = {
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
         anyone left, who else, who is still not done, who has not been done, who needs doing,
         who needs changing, who still has to be done, whos left, whos not done, who do i still have,
-        which horses are left, who remains, is everyone done, is everybody done, are all done,
+        which horses are left, who remains, is everyone done, is everybody done,
         are all horses done, how many left, how many are left, still to do, who is to do,
         who is still left, what is still to do, what is still left to do, who have we not done,
         who have we left, anybody left, who is remaining, who is next, who is outstanding,
@@ -3435,7 +3438,7 @@ PHRASES = {
         leave, best, may need, might need, should
     """,
     "relative": """
-        who, that, which, the one, the one who, the one that
+        who, that, which, the one, the one who, the one that, who 's, whos
     """,
     "that of": "",
     "or": """
