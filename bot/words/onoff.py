@@ -110,10 +110,12 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
         return ""
     rest = items[at + 2 :]
     horse = (
-        any(i.horses for i in rest) or any(i.horses for i in items[:at]) or bool((items[at].piece or Piece("")).owners)
+        any(i.horses for i in rest)
+        or any(i.horses or (i.piece and i.piece.owners) for i in items[:at])
+        or bool((items[at].piece or Piece("")).owners)
     )
     if at and horse and items[at - 1].has("only") and not items[at - 1].has("and"):
         return "whole"  # "just the medium on Juniper"
     if any(i.has("has") for i in items[:at]):
         return "on" if any(i.has("over") for i in rest) else "whole"  # "Star has her liner on as well"
-    return "on" if horse or not rest or rest[0].mark else ""
+    return "on" if horse or not rest or rest[0].mark or rest[0].has("polite") else ""

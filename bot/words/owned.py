@@ -91,4 +91,4 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
     if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
-    return after is None or after.mark or after.has("time", "is") or predicate(after)
+    return after is None or after.mark or after.has("time", "is", "polite") or predicate(after)

@@ -69,7 +69,7 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     last = next((k for k in range(at, min(at + LIST_GAP, len(items))) if not items[k].horses), at + LIST_GAP)
     if last - first > LIST_GAP:  # four names and no word between
         return any(named[max(first + 1, 0) : last])
-    if _in_turn(items, named, at):
+    if _in_turn(items, named, at) or _begins_list(items, named, at):
         return True
     if at + 1 >= len(items) or not _told(items[at + 1]):
         return False
@@ -77,6 +77,15 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     after = at + 3 < len(items) and named[at + 2] and _told(items[at + 3])
     ends = at + 2 >= len(items) or items[at + 2].mark or bool(items[at + 2].horses)
     return after or (before and ends)
+
+
+def _begins_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
+    """As in "hi all, dolly biscuit and bo are done": right before a name that is one of a list."""
+    opens = at == 0 or items[at - 1].mark or items[at - 1].has("polite")
+    if not opens or at + 3 >= len(items) or items[at].has("weather", "weekday", "mass", "bare weather", "sky"):
+        return False
+    listed = items[at + 2].has("and") or items[at + 2].text == ","
+    return listed and all(named[k] and items[k].horses for k in (at + 1, at + 3))
 
 
 def _in_turn(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:

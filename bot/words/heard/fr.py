@@ -426,7 +426,7 @@ PHRASES = {
         chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant, chaud chaud, brûlantes
     """,
     "everyday cold": """
-        froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶, cold, frisquet||te, frigo, glacial||e,
+        froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶, cold, frisquet||te, glacial||e,
         refroidi||e, frett|e|es, frète, glaçon, fraîches, frigorifié
     """,
     "everyday good": "super",
@@ -1410,7 +1410,7 @@ PHRASES = {
         je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester
     """,
     "please": """
-        s'il vous plaît, s'il te plaît, merci, à partir de maintenant, désormais, dorénavant,
+        s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
         pour tout l'hiver, tout l'hiver, cet hiver, toute la saison, à compter d'aujourd'hui,
         à partir d'aujourd'hui
