@@ -8,16 +8,19 @@ names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
 scan       the longest name or phrase at each place
 settle     which words that look like names are names
-weatherlike and which are the weather, or a day
+weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
+their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
-clauses    one thought each
+clauses, cutting   one thought each
 subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each
+outfits    what a horse wears then
+doubts     two things said of which one can be so
 around, onoff    what the words beside a sign or a piece say of it
 overlooked shivering that no grammar caught
 reading    all of it, in order

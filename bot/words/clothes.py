@@ -79,7 +79,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     fills = {g.fill_g for g in roster.garments.values()}
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
-    weak = weak or any(i.has("colour") and colour(i.text) in roster.colours for i in run)  # "tartan's wet"
+    weak = weak or any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run)  # "tartan's wet"
     weak = weak or any(i.text in roster.nouns and not i.has("place stall", "body") for i in run)
     weak = weak or (
         any(i.text in roster.nouns for i in run)
@@ -166,6 +166,8 @@ def _determined(before: Item | None) -> bool:
             "on",
             "off",
             "put on",
+            "took off",
+            "took",
             "and",
             "wears",
             "of",

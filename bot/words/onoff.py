@@ -94,7 +94,8 @@ def _layered(items: Sequence[Item], at: int) -> bool:
         return False
     small = ("over", "under", "article", "her", "time", "in", "on", "is", "wears")
     no_more = all(i.piece or i.horses or i.mark or i.has(*small) for i in items)
-    if not (any(i.has("has") for i in items[: pieces[0]]) or no_more):
+    has = bool(items[0].horses) and any(i.has("is") for i in items[1:2])  # "Lucero tiene el forro y encima la 200"
+    if not (has or any(i.has("has") for i in items[: pieces[0]]) or no_more):
         return False
     return any(i.has("over") for i in items[pieces[0] : pieces[1]])
 

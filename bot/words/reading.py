@@ -9,8 +9,9 @@ from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides
 from bot.words.choices import answered, corrected
-from bot.words.clauses import Clause, cut
+from bot.words.clauses import Clause
 from bot.words.clothes import find
+from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES

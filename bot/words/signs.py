@@ -151,7 +151,7 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
     item = reading.items[at]
     strong = bool(item.kinds("sign"))
     owners = [name for piece in reading.pieces for name in piece.owners]
-    if not horses and reading.latest == "piece" and item.has("sign rubbed"):
+    if not horses and reading.latest == "piece" and (item.has("sign rubbed") or reading.clause.has("felt")):
         horses = named(owners or reading.telling.owners_of(reading.pieces))
     elif not horses or (reading.latest == "other" and not after):
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
@@ -181,7 +181,7 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     told = range(first, len(telling.events))
     timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
     telling.later.update(told if said == "comfortable" and timed else ())
-    telling.denied.update(told if reading.denied else ())
+    telling.denied.update(told if reading.denied or (twice and said == "comfortable") else ())
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign = sign

@@ -1,20 +1,18 @@
 """What horses wear now: put on, taken off, swapped, bare; always told as the whole outfit that results."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.meaning import Ask
 from bot.words.onoff import mode_of
-from bot.words.piece import RUGS, Piece
+from bot.words.outfits import Change, concerned, tell_outfit
+from bot.words.piece import Piece
 from bot.words.telling import Telling, named
-from bot.words.which import ordered
 
-OUTER = RUGS | {"cooler"}
 SAYS = (
     "put on",
     "took off",
@@ -33,23 +31,8 @@ SAYS = (
 )
 BESIDE = (
     "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
-    "brought in", "inwards", "outwards", "clipped",
+    "brought in", "inwards", "outwards", "clipped", "except",
 )  # fmt: skip
-
-
-@dataclass
-class _Change:
-    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first."""
-
-    add: list[Piece] = field(default_factory=list)
-    remove: list[Piece] = field(default_factory=list)
-    whole: list[Piece] = field(default_factory=list)
-    all_off: bool = False
-    over: bool = False
-
-    @property
-    def empty(self) -> bool:
-        return not (self.add or self.remove or self.whole or self.all_off)
 
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
@@ -84,9 +67,9 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if clause.has("all horses", "everyone") and not any(i.horses for i in clause.items):
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
-        horses = [i for i in horses if _concerned(i.horses[0], change, telling)]
+        horses = [i for i in horses if concerned(i.horses[0], change, telling)]
     for item in horses:
-        _wearing(item, change, telling)
+        tell_outfit(item, change, telling)
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
@@ -113,10 +96,10 @@ def _it(clause: Clause) -> str:
     return "on" if clause.has("put on") and clause.has("on") else ""
 
 
-def _change(clause: Clause) -> _Change:
+def _change(clause: Clause) -> Change:
     items = clause.items
     pieces = [(k, i.piece) for k, i in enumerate(items) if i.piece is not None]
-    change = _Change(over=clause.has("over"))
+    change = Change(over=clause.has("over"))
     others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
     others += [k for k, _ in pieces if _lacks(items, k)]
     denied = clause.has("not") and not others
@@ -186,7 +169,7 @@ def _strips(items: Sequence[Item]) -> bool:
     )
 
 
-def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) -> _Change:
+def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
     if len(pieces) == 1:
         k, piece = pieces[0]
         if any(i.has("for another", "wears") for i in clause.items[:k]):
@@ -200,7 +183,7 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: _Change) 
     return change
 
 
-def _place(change: _Change, mode: str, piece: Piece, *, denied: bool) -> None:
+def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
     everything = piece.rug and not piece.words
     if mode == "off" and denied:
         return  # "haven't taken the sheet off"
@@ -239,8 +222,11 @@ def _told_up_to(items: Sequence[Item]) -> int:
     return last if reason else 0
 
 
-def _wearers(clause: Clause, change: _Change, telling: Telling) -> Sequence[Item]:
+def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     horses = [i for i in clause.items if i.horses]
+    if horses and clause.has("except") and clause.has("everyone", "all horses"):
+        left = {name for i in horses for name in i.horses}
+        return named([name for name in telling.names if name not in left])
     if horses:
         return [*horses, *_listed_owners(clause.items)]
     pieces = [*change.add, *change.remove, *change.whole, *(i.piece for i in clause.items if i.piece)]
@@ -265,58 +251,6 @@ def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:
     return ()
 
 
-def _concerned(horse: str, change: _Change, telling: Telling) -> bool:
-    """Whether what is told of everyone is news of this horse: "sheets off everyone" is none of who wears no sheet."""
-    if not change.remove or change.add or change.whole:
-        return True
-    garments, worn = telling.roster.garments, telling.wear(horse) or ()
-    return any(p.fits(garments[g], telling.roster.bags[g]) for p in change.remove for g in worn if g in garments)
-
-
 def _of_another(piece: Piece, horses: Sequence[Item]) -> bool:
     """As in "Gus is wearing Star's sheet"."""
     return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)
-
-
-def _wearing(item: Item, change: _Change, telling: Telling) -> None:
-    if not item.sure:
-        pending = Wearing("", ()) if change.all_off else _outfit(item.horses[0], change, telling, ask=False)
-        only = change.all_off or len(item.horses) == 1
-        telling.wonder(Ask("horse", item.raw, item.horses, (pending,) if pending and only else ()))
-        return
-    outfit = _outfit(item.horses[0], change, telling, ask=True)
-    if outfit is not None:
-        telling.say(outfit)
-
-
-def _outfit(horse: str, change: _Change, telling: Telling, *, ask: bool) -> Wearing | None:
-    """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
-    worn = [] if change.all_off or change.whole else list(telling.wear(horse) or ())
-    for piece in change.remove:
-        worn = _without(worn, piece, horse, telling)
-    for piece in (*change.whole, *change.add):
-        lent = len(piece.owners) == 1 and not piece.several
-        found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
-        if piece.rug and piece.several and len(found.ids) > 1:
-            return None  # "left everyone's rugs on": which of them, nobody says
-        if not found.ids:
-            if found.options and ask:
-                telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
-            return None
-        worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
-    return Wearing(horse, ordered(worn, telling.roster))
-
-
-def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:
-    garments = telling.roster.garments
-    going = [g for g in worn if g in garments and piece.fits(garments[g], telling.roster.bags[g])]
-    going = going or list(telling.meant(piece, horse, lend=True).ids)
-    return [g for g in worn if g not in going]
-
-
-def _with(worn: Sequence[str], ids: Sequence[str], telling: Telling, *, over: bool) -> list[str]:
-    """The outfit with these on as well; one outer layer takes the place of another unless put over it."""
-    garments = telling.roster.garments
-    outer = any(garments[g].kind in RUGS for g in ids)
-    kept = [g for g in worn if over or not (outer and g in garments and garments[g].kind in OUTER)]
-    return [*kept, *(g for g in ids if g not in kept)]

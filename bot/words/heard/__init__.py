@@ -177,6 +177,7 @@ MEANINGS = {
     "reason": "before a pronoun: why it was done",
     "girth": "a strap where a rug is named, else a saddle's",
     "either way": 'taken off, but put on where "on" follows the piece: then nothing is told',
+    "felt": "a hand under the rug: no garment is moved",
     "that of": "before whose it is: a piece like the one just told, of another horse",
     "relative": "who, which: what follows tells which one is meant",
     "toward": "to or for a horse, when a piece was named before it",

@@ -3451,4 +3451,8 @@ PHRASES = {
     "either way": """
         pulled, pulling, yanked, dragged
     """,
+    "felt": """
+        felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
+        stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under
+    """,
 }

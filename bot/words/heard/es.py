@@ -412,6 +412,7 @@ PHRASES = {
         calores, bochorno, quemando, caliente caliente, calentorr|o|a
     """,
     "everyday cold": """
+        nada de calor, ni pizca de calor,
         frí|o|a|os|as, fresc|o|a|os|as, helad|o|a|os|as, gelid|o|a, friolent|o|a, fresquit|o|a, 🥶, cold,
         frescuch|o|a, tempranito frío, helad|o|a, frío frío, friít|o|a, friíll|o|a, fresqu|ito|ita|itos|itas,
         fresquísim|o|a, gélid|o|a|os|as, heladit|o|a|os|as, heladísim|o|a, congelad|o|a, frigidísim|o|a,
@@ -495,6 +496,8 @@ PHRASES = {
         rociada, con rocío encima, sudadita por dentro
     """,
     "wet": """
+        se le pasó la lluvia, se le pasó el agua, le pasó la lluvia, le pasó el agua, les pasó la lluvia,
+        les pasó el agua, se le metió el agua, se le metió la lluvia, le caló el agua, le caló la lluvia,
         mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron, wet, mojadísim|o|a, mojadit|o|a|os|as,
         mojadísim|o|a|os|as, mojadot|e|a, remojad|o|a|os|as, muy mojad|o|a|os|as, bien mojad|o|a|os|as,
         bastante mojad|o|a|os|as, to mojad|o|a, todo mojado, toda mojada, todos mojados, todas mojadas,
@@ -511,6 +514,7 @@ PHRASES = {
         moyad|o|a|es|os, moyáu, se a mojado, se le a mojado, se an mojado
     """,
     "soaked": """
+        empapao, empapá, empapaos, empapás, chorreao, chorreá, calao, calá,
         empapad|o|a|os|as, calad|o|a|os|as, chorreando, ensopad|o|a|os|as, chorread|o|a, hech|o|a una sopa,
         calad|o|a hasta los huesos, emparamad|o|a, escurriendo, soaked, empapadísim|o|a, empapad|o|a por dentro,
         cala, le entra agua, le ha entrado agua, pingando, chorreando agua, empapadit|o|a|os|as,
@@ -739,6 +743,7 @@ PHRASES = {
         hebillas del pecho, cincho de la panza, cinchos
     """,
     "broken": """
+        se cortó, se le cortó, se cortaron, se le cortaron, se reventó, se le reventó, se reventaron,
         rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó, suelt|o|a,
         arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a, se le rompió,
         se le ha roto, suelt|o|a|os|as, se le soltó, se le ha soltado, colgando, reventó, rot|o|a del todo,
@@ -1054,6 +1059,7 @@ PHRASES = {
         por, a, con, al
     """,
     "over": """
+        y encima, y por encima, y arriba,
         encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo,
         por encima de, por debajo de, a mayores, de extra, arriba de, abajo de, por arriba, por abajo, aparte,
         añadid|o|a, junto a, junto con, debajito, encimita
@@ -1549,7 +1555,7 @@ PHRASES = {
         está list|o|a, están list|os|as, list|o|a|os|as del todo, hechit|o|a|os|as,
         hech|o|a|os|as del todo, está hech|o|a, están hech|os|as, ya está hech|o|a, ya están hech|os|as,
         queda hech|o|a, quedan hech|os|as, quedó hech|o|a, quedó list|o|a, quedaron list|os|as,
-        quedaron hech|os|as, ya quedó, ya quedaron, queda list|o|a, quedan list|os|as, ha quedado list|o|a,
+        quedaron hech|os|as, ya quedaron, queda list|o|a, quedan list|os|as, ha quedado list|o|a,
         han quedado list|os|as, ha quedado hech|o|a, terminadit|o|a, terminad|o|a|os|as ya,
         ya terminad|o|a|os|as, acabad|o|a|os|as ya, ya acabad|o|a|os|as, cambiad|o|a|os|as ya,
         ya cambiad|o|a|os|as, cambiadit|o|a|os|as, arregladit|o|a|os|as, preparad|o|a|os|as ya,
@@ -1575,6 +1581,7 @@ PHRASES = {
         e terminado con, e acabado, e acabado con, e hecho
     """,
     "everyone": """
+        a todos, a todas,
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
         el equipo al completo, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
@@ -1609,6 +1616,7 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        listo todos, lista todas, listos toos, to listo, tó listo,
         todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos,
         ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos,
         están todos listos, ya están todos listos, todos los caballos listos,
@@ -2385,12 +2393,10 @@ PHRASES = {
         su, sus, suyo, suya, suyos, suyas, de él, de ella, el suyo propio, la suya propia
     """,
     "my horse": """
-        mi caballo, mi yegua, mi poni, mi potro, mi potra, mi burro, mi niño, mi niña, el mío, la mía, mi jaca,
-        mi jaco, mi rocín, mi penco, mi mula, mi burra, mi burrito, mi burrita, mi potrillo, mi potranca,
-        mi caballito, mi yegüita, mi bebé, mi gordo, mi gorda, mi bicho, mi peludo, mi peluda, mi reina, mi rey,
-        mi viejo, mi vieja, mi abuelo, mi abuelito, mi animal, mi muchacho, mi muchacha, mi chico, mi chica,
-        mi nena, mi nene, mi potrito, mi potrita, al mío, a la mía, del mío, de la mía, mi bestia, mi tordo,
-        mi torda, mi alazán, mi alazana, mi castaño, mi castaña, mi pony
+        mi caballo, mi yegua, mi poni, mi potro, mi potra, mi burro, el mío, la mía, mi jaca, mi jaco, mi rocín,
+        mi penco, mi mula, mi burra, mi burrito, mi burrita, mi potrillo, mi potranca, mi caballito, mi yegüita,
+        mi bicho, mi peludo, mi peluda, mi animal, mi potrito, mi potrita, al mío, a la mía, del mío, de la mía,
+        mi bestia, mi tordo, mi torda, mi alazán, mi alazana, mi castaño, mi castaña, mi pony
     """,
     "it": """
         eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos,
@@ -2459,6 +2465,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        pasé por donde, pasé por lo de, pasé donde, po,
         ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
         de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,
         todos, todas, los dos, las dos, ambos, ambas, casi, hasta, vuelta, entero, completamente, visiblemente,
@@ -2923,6 +2930,9 @@ PHRASES = {
         cmo está, komo está, ktal, k tal, q tal
     """,
     "ask forecast": """
+        cómo viene el pronóstico, cómo viene el tiempo, cómo viene la noche, cómo viene la helada,
+        qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
+        qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
         qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el tiempo,
         qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura hará,
         cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
@@ -3163,6 +3173,7 @@ PHRASES = {
         para el miércoles, para el jueves, para el viernes
     """,
     "a horse": """
+        hay uno, hay una, uno de ellos, una de ellas, hay un caballo, hay una yegua,
         caballo, yegua, poni, burro, burra, potro, potra, alazán, uno de los caballos, una de las yeguas,
         caballito, caballos, jaca, jaco, yegüita, yegüilla, el poni, ponis, burrito, burrita, pollino, mula,
         mulo, potrillo, potrilla, potranca, potrico, potrito, potrita, alazana, castaño, tordo, torda, tordillo,
@@ -3208,7 +3219,7 @@ PHRASES = {
         por favor, avisad, venid, bajad, llamad
     """,
     "relative": """
-        que, quien, quienes, el que, la que
+        que, quien, quienes, el que, la que, el que si, la que si, los que si, el que sí, la que sí
     """,
     "that of": """
         la, el, las, los
@@ -3223,4 +3234,10 @@ PHRASES = {
         cincha, cinchas
     """,
     "either way": "",
+    "felt": """
+        metí la mano, le metí la mano, he metido la mano, le he metido la mano, he metio la mano, le he metio la mano,
+        les metí la mano, pasé la mano, le pasé la mano, les pasé la mano, he pasado la mano, le he pasado la mano,
+        puse la mano, le puse la mano, le toqué debajo, metí mano, metí la mano debajo, le metí la mano debajo,
+        le metí la mano por debajo, mano por debajo, mano debajo
+    """,
 }

@@ -3579,4 +3579,9 @@ PHRASES = {
     """,
     "girth": "",
     "either way": "",
+    "felt": """
+        passé la main, mis la main, glissé la main, j'ai passé la main, j'ai mis la main, j'ai glissé la main,
+        passé la main sous, mis la main sous, glissé la main sous, j'ai passé la main sous, j'ai mis la main sous,
+        j'ai glissé la main sous, main sous
+    """,
 }

@@ -1,0 +1,248 @@
+"""Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import Clause, is_subject, only_small, soft
+from bot.words.items import Item, predicate
+
+PAUSES = frozenset(",…:-–—()/|=→>*•")
+MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+ALIKE = 3  # words of a horse that is as the one before
+
+
+def cut(sentence: Sequence[Item]) -> list[Clause]:
+    """The clauses of a sentence."""
+    clauses: list[Clause] = []
+    current: list[Item] = []
+    joined = ""
+    for at, item in enumerate(sentence):
+        new = _separates(sentence, at, current)
+        if new is not None:
+            if any(not i.mark for i in current):
+                clauses.append(Clause(tuple(current), joined))
+                joined = new
+            elif new not in ("", ","):
+                joined = new
+            current = []
+            if item.mark or (item.has("and", "but", "when", "except", "reason") and not is_subject(item)):
+                continue
+        current.append(item)
+    if any(not i.mark for i in current):
+        clauses.append(Clause(tuple(current), joined))
+    return clauses
+
+
+def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+    """How a new clause begins at this item; None where none does."""
+    item = sentence[at]
+    if is_subject(item):
+        return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+    if item.has("afterwards") and current and predicate(current[-1]) and any(is_subject(i) for i in current):
+        return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
+    if item.has("question") and _complete(current) and _begins_to_ask(sentence[at:]):
+        return ","  # "Storm is dripping with sweat can someone check on him"
+    if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
+        return ""  # "put the sheet on Pip shes fine"
+    if item.has("not behind") and current and current[-1].kinds("sign"):
+        return None  # "Lou tremble plus"
+    if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
+        return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
+    if item.has("if") and current:
+        said = any(predicate(i) for i in current)  # "est sèche si vous voulez la reprendre"
+        return "if" if _complete(current) and (said or _paused(sentence, at)) else None
+    if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
+        return "but"  # "put her sheet on as it was spitting"
+    if item.has("when") and _complete(current):
+        return "when"
+    if item.mark and item.text in PAUSES:
+        return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+    if item.has("but") and item.has("link") and current and current[-1].has("guess"):
+        return None  # "creía que Tormenta estaba sudada"
+    if item.has("but") and not item.has("and"):
+        adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
+        return "but" if current and not adds else None
+    if item.has("too") and item.text.startswith("and ") and _complete(current):
+        return "and"
+    if item.has("and") and not item.has("has", "wears"):
+        return "and" if _complete(current) and not _goes_on(sentence, at) else None
+    return None
+
+
+def _somebody(item: Item) -> bool:
+    return item.has("she", "it", "subject", "i") or bool(item.horses)
+
+
+def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool:
+    """As in "everyone fine but Otto is cold": the others were told of before, what follows is told of this one."""
+    after = next((k for k, i in enumerate(rest) if not (i.horses or i.has("and", "article") or i.text == ",")), 0)
+    while 0 < after < len(rest) and (rest[after].has("is", "she", "relative") or soft(rest[after])):
+        if predicate(rest[after]):
+            break
+        after += 1
+    told = 0 < after < len(rest) and predicate(rest[after])
+    return told and any(predicate(i) for i in current)
+
+
+def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
+    """Whether a pronoun begins a thought of its own here: "it is wet he is shaking", not "says he is"."""
+    before, after = sentence[at - 1], sentence[at + 1] if at + 1 < len(sentence) else None
+    if before.has("when", "if", "what", "question", "and", "but", "said", "not", "of", "in", "on", "after", "over"):
+        return False
+    if before.has("is", "was") and not before.mark:
+        return False  # "how is she"
+    verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
+    if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
+        return True
+    before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
+    told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
+    return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
+
+
+def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+    if not current:
+        return None
+    if at + 1 < len(sentence) and sentence[at + 1].has("except") and any(i.has("done", "all done") for i in current):
+        return None  # "all done, except Pip"
+    subjects = any(is_subject(i) for i in current)
+    says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
+    if not subjects and says and sentence[at].text in ":-–—":
+        return None  # "sweaty: Maple, Pip"
+    if not subjects and any(i.kinds("sign") for i in current) and _only_a_name(sentence[at + 1 :]):
+        return None  # "no longer shivering, Pip"
+    if not subjects and not says:
+        return None if current[0].has("no") else ","
+    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
+    return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _begins_to_ask(rest: Sequence[Item]) -> bool:
+    """As in ", can somebody ring the vet": what comes is put to people."""
+    return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
+
+
+def _only_a_name(rest: Sequence[Item]) -> bool:
+    """Whether nothing but a horse is left to say."""
+    words = [i for i in rest if not i.mark]
+    return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
+
+
+def _complete(items: Sequence[Item]) -> bool:
+    while items and items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
+        items = items[1:]
+    horse = any(
+        i.horses
+        or i.has("she", "everyone", "all horses")
+        or (i.piece and (i.piece.owners or i.piece.their or i.piece.ids))
+        for i in items
+    )
+    subject = horse or any(i.piece for i in items)
+    piece = any(i.piece for i in items)
+    if subject and any(predicate(i) or i.has("done", "all done", "broken") for i in items):
+        return True
+    if not horse:
+        return False
+    if items[-1].has("too") and len(items) <= ALIKE:
+        return True  # "clover same, biscuit cold"
+    if items[-1].has("own") and any(i.has("in", "wears") for i in items):
+        return True  # "Clemmie in hers"
+    if any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
+        return True
+    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
+    if last.has("inwards", "outwards"):
+        return True
+    alone = (
+        "bare",
+        "stripped",
+        "inwards",
+        "outwards",
+        "place stall",
+        "place field",
+        "brought in",
+        "turned out",
+        "worked",
+        "clipped",
+    )
+    if any(i.has(*alone) and not i.has("in") for i in items):
+        return True
+    return piece and any(i.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off") for i in items)
+
+
+def _paused(sentence: Sequence[Item], at: int) -> bool:
+    return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
+
+
+def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> bool:
+    """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
+    item, before = sentence[at], current[-1]
+    if item.piece is not None and not item.piece.owners:
+        after = sentence[at + 1] if at + 1 < len(sentence) else item
+        told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"
+        return bool(before.horses) and told and any(i.piece for i in current) and current[0].has("put on", "took off")
+    said_of_it = (
+        item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
+    )
+    if before.has("on", "off") and said_of_it and any(i.horses for i in current):
+        return True  # "Maple sweaty took sheet off Pip fine"
+    if before.has("inwards", "outwards") and len(current) > 1 and current[-2].horses and item.horses:
+        return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
+    if before.has("sign rubbed") and any(i.piece for i in current):
+        return False  # "the heavy is rubbing Otto"
+    if before.has("of", "article") and any(i.has("sign rubbed") for i in current):
+        return False
+    if before.mark or before.has(
+        "on",
+        "off",
+        "of",
+        "and",
+        "except",
+        "worked",
+        "clipped",
+        "brought",
+        "keep",
+        "put on",
+        "took",
+        "took off",
+        "said",
+        "in",
+        "with",
+        "under",
+        "over",
+        "has",
+        "swapped",
+        "for another",
+        "without",
+        "after",
+        "too",
+        "article",
+        "not",
+        "no",
+        "i mean",
+        "rug again",
+        "do not rug",
+    ):
+        return False
+    if before.horses and not any(predicate(i) for i in current):
+        return False
+    return any(is_subject(i) for i in current) and not (before.horses and item.horses)
+
+
+def _goes_on(sentence: Sequence[Item], at: int) -> bool:
+    """A list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
+    before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
+    clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
+    if clip and any(i.kinds("style") for i in rest[:4]) and not any(is_subject(i) for i in rest[:4]):
+        return True
+    while rest and (rest[0].has("article", "and", "of", "her", "polite", "over") and not is_subject(rest[0])):
+        rest = rest[1:]
+    if before is None or not rest:
+        return False
+    following = rest[1] if len(rest) > 1 else None
+    ends = (
+        following is None
+        or following.mark
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "toward")
+    )
+    if rest[0].horses and before.horses:
+        return ends and not (following is not None and following.has("is") and not following.has("and"))
+    return bool(rest[0].piece and before.piece and ends)

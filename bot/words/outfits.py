@@ -1,0 +1,82 @@
+"""The outfit that results: what a horse wears after pieces are put on, taken off or swapped."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from bot.events import Wearing
+from bot.words.items import Item
+from bot.words.meaning import Ask
+from bot.words.piece import RUGS, Piece
+from bot.words.telling import Telling
+from bot.words.which import ordered
+
+OUTER = RUGS | {"cooler"}
+
+
+@dataclass
+class Change:
+    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first."""
+
+    add: list[Piece] = field(default_factory=list)
+    remove: list[Piece] = field(default_factory=list)
+    whole: list[Piece] = field(default_factory=list)
+    all_off: bool = False
+    over: bool = False
+
+    @property
+    def empty(self) -> bool:
+        """Nothing changes."""
+        return not (self.add or self.remove or self.whole or self.all_off)
+
+
+def concerned(horse: str, change: Change, telling: Telling) -> bool:
+    """Whether what is told of everyone is news of this horse: "sheets off everyone" is none of who wears no sheet."""
+    if not change.remove or change.add or change.whole:
+        return True
+    garments, worn = telling.roster.garments, telling.wear(horse) or ()
+    return any(p.fits(garments[g], telling.roster.bags[g]) for p in change.remove for g in worn if g in garments)
+
+
+def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
+    """The outfit of this horse is told, or asked about where the horse or a piece is not sure."""
+    if not item.sure:
+        pending = Wearing("", ()) if change.all_off else _outfit(item.horses[0], change, telling, ask=False)
+        only = change.all_off or len(item.horses) == 1
+        telling.wonder(Ask("horse", item.raw, item.horses, (pending,) if pending and only else ()))
+        return
+    outfit = _outfit(item.horses[0], change, telling, ask=True)
+    if outfit is not None:
+        telling.say(outfit)
+
+
+def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:
+    """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
+    worn = [] if change.all_off or change.whole else list(telling.wear(horse) or ())
+    for piece in change.remove:
+        worn = _without(worn, piece, horse, telling)
+    for piece in (*change.whole, *change.add):
+        lent = len(piece.owners) == 1 and not piece.several
+        found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
+        if piece.rug and piece.several and len(found.ids) > 1:
+            return None  # "left everyone's rugs on": which of them, nobody says
+        if not found.ids:
+            if found.options and ask:
+                telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
+            return None
+        worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
+    return Wearing(horse, ordered(worn, telling.roster))
+
+
+def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:
+    garments = telling.roster.garments
+    going = [g for g in worn if g in garments and piece.fits(garments[g], telling.roster.bags[g])]
+    going = going or list(telling.meant(piece, horse, lend=True).ids)
+    return [g for g in worn if g not in going]
+
+
+def _with(worn: Sequence[str], ids: Sequence[str], telling: Telling, *, over: bool) -> list[str]:
+    """The outfit with these on as well; one outer layer takes the place of another unless put over it."""
+    garments = telling.roster.garments
+    outer = any(garments[g].kind in RUGS for g in ids)
+    kept = [g for g in worn if over or not (outer and g in garments and garments[g].kind in OUTER)]
+    return [*kept, *(g for g in ids if g not in kept)]

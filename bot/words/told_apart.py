@@ -1,0 +1,85 @@
+"""Words that are no names where they stand: an article or a verb before them says so ("a star", "it is dusty")."""
+
+from collections.abc import Sequence
+
+from bot.words.items import Item, predicate
+from bot.words.weatherlike import clothing, sure_sign, well
+
+NOTHING = Item("", "")
+REACH = 40  # words: no sentence is read further
+
+
+def told_apart(items: Sequence[Item], at: int) -> bool:
+    """An article, or a verb, says that the word is no name: "a star", "it is dusty"."""
+    if items[at].capital or items[at].raw[:1].isupper():
+        return False
+    before = items[at - 1] if at else NOTHING
+    sort_of = items[at].has("weather", "weekday", "mass", "bare weather", "sky") or describes(items[at])
+    if before.has("article") and at + 1 < len(items) and clothing(items[at + 1]) and not sort_of:
+        return False  # "the penny sheet"
+    if wordlike(items[at]) and (
+        (clothing(before) and not _goes_on_of(items, at))
+        or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
+    ):
+        return True  # "la manta negra", "black rug": a colour, not the mare
+    if not wordlike(items[at]):
+        return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
+    if items[at].has("weather") and before.has("brings weather"):
+        return True  # "viene lluvia"
+    asked = at > 1 and items[at - 2].has("question")  # "what is star in"
+    if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has") and not asked:
+        return True  # "it is dusty"; but "is Dusty in"
+    if predicate(before) and at > 1 and items[at - 2].horses:
+        return False  # "Luna bien Sol frío"
+    adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
+    if adjectival and (before.has("but") or not sort_of) and _says(items[at + 1 : at + REACH]):
+        return False  # "so Dusty is sweaty", "el capitán está tiritando"
+    if adjectival and not sort_of and at > 1 and items[at - 2].has("toward"):
+        return False  # "a la mora"
+    return adjectival or before.text in ("of", "every")
+
+
+def wordlike(item: Item) -> bool:
+    """A name that is a word of the language as well."""
+    return (item.known or bool(item.means)) and " " not in item.text
+
+
+def describes(item: Item) -> bool:
+    """A colour, a weight, an adjective: it may be said of a rug."""
+    return item.has("colour", "any adjective") or bool(item.kinds("weight"))
+
+
+def _says(rest: Sequence[Item]) -> bool:
+    """Whether a verb follows, and then how something is: what stands before it is no adjective."""
+    if len(rest) < 2 or not rest[0].has("is", "was") or rest[0].has("article"):
+        return False
+    return sure_sign(rest[1:]) or well(rest[1:])
+
+
+def _goes_on_of(items: Sequence[Item], at: int) -> bool:
+    """As in "Pip in his medium star ok": a word that describes nothing, and what is said of it."""
+    return not describes(items[at]) and at + 1 < len(items) and said_how(items[at + 1])
+
+
+def said_how(item: Item) -> bool:
+    """What may be said of a horse right behind its name."""
+    return predicate(item) or item.has("done", "bare")
+
+
+def only_a_horse(items: Sequence[Item], at: int) -> bool:
+    """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
+    before = items[at - 1] if at else None
+    opens = at == 1 or (at > 1 and items[at - 2].mark)
+    if before is not None and before.has("article") and not before.has("some") and opens:
+        before = None  # "la candela está tiritando"
+    if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
+        return False
+    rest = list(items[at + 1 :])
+    while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
+        rest = rest[1:]
+    return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at])
+
+
+def _nameable(item: Item) -> bool:
+    """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
+    return all(m in ("colour", "any adjective", "i") or m.startswith("weight") for m in item.means)
