@@ -33,7 +33,7 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
     if item.kinds("sign"):
         return True
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
-    if item.has("everyday good") and any(i.has("was") for i in items[:at]):
+    if item.has("everyday good") and any(i.has("was") for i in items[:at]) and not (rest and rest[0].has("under")):
         return False  # "was good today": well-behaved
     if following is None or following.mark or predicate(following):
         return True

@@ -1,4 +1,4 @@
-"""Asides: what is said between two marks of the horse just named, to tell which it is, is no news of it.
+"""Greetings and asides. What is said between two marks of the horse just named, to tell which it is, is no news of it.
 
 As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yesterday, is sweaty".
 """
@@ -9,6 +9,19 @@ from bot.words.clauses import BLOCKS
 from bot.words.items import Item, predicate
 
 LONGEST = 8  # words
+GREETING = frozenset(("polite", "link"))
+
+
+def without_greeting(items: Sequence[Item]) -> Sequence[Item]:
+    """A message without the words that open it and say nothing: "hi all, is the heavy dry"; all of it if no more."""
+    at = 0
+    while at < len(items) and (_greets(items[at]) or (at > 0 and items[at].text in ",!:…-")):
+        at += 1
+    return items[at:] if at < len(items) else items
+
+
+def _greets(item: Item) -> bool:
+    return bool(item.means) and item.means <= GREETING and not (item.horses or item.pieces or item.person)
 
 
 def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:

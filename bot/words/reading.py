@@ -7,7 +7,7 @@ from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
-from bot.words.asides import without_asides
+from bot.words.asides import without_asides, without_greeting
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause
 from bot.words.clothes import find
@@ -85,7 +85,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    scanned = [_own(item, mine) for item in scan(tokens, lexicon(language), names)]
+    scanned = without_greeting([_own(item, mine) for item in scan(tokens, lexicon(language), names)])
     settled = without_doubtful(settle(with_their_horses(scanned, names.keepers)))
     topic = beyond(settled)
     if topic is not None:
@@ -119,6 +119,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:
     """As in "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
+    if item.has("my horses") and mine:
+        return replace(item, means=frozenset(), horses=mine, exact=False, known=False)
     if not item.has("my horse"):
         return item
     if not mine:

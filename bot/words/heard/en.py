@@ -3455,4 +3455,7 @@ PHRASES = {
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
         stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under
     """,
+    "my horses": """
+        my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine
+    """,
 }

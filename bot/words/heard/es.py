@@ -438,7 +438,7 @@ PHRASES = {
         okay, todo ok, todo perfecto, todo correcto, todo normal, todo en su sitio, todo fenomenal,
         todo genial, todo estupendo, todo tranquilo, sin problema, sin ningún problema, sin incidencias,
         sin incidencia, sin quejas, sin más, sin pega, sin pegas, nada que reportar, nada raro, nada nuevo,
-        como siempre de bien, tan bien, muy a gusto, 👍, 👌, 👍🏻, 👍🏼, 👍🏽, cojonud|o|a, de puta madre,
+        como siempre de bien, tan bien, muy a gusto, cojonud|o|a, de puta madre,
         de pm, dpm, de rechupete, como nuev|o|a, como una rosa, fresc|o|a como una lechuga,
         viv|o|a y coleando
     """,
@@ -2317,9 +2317,7 @@ PHRASES = {
         papeles hechos, pagado y hecho, hecho el pedido, pedido hecho, transferencia hecha,
         está hecho un lío, hecho un flan, hecha un flan, hecho un mulo, hecha una moza, hecho un chaval,
         hecho un toro, hecho una fiera, hecha una fiera, hecho un pincel, hecha un pincel, hecho una pena,
-        hecha una pena, hecho un asco, hecha un asco, hecho unos zorros, jaja, jajaja, jajajaja, jeje,
-        jejeje, 😂, 🤣, jajajaj, jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣, 😂😂, 😹, 🤪, 😜, 😝,
-        jejej, juas, juas juas, muahaha,
+        hecha una pena, hecho un asco, hecha un asco, hecho unos zorros,
         se llevan |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
         se lleva |bien|mal|fatal|genial|fenomenal|estupendamente|regular|perfecto|raro,
         se llevaban |bien|mal|fatal,
@@ -2436,6 +2434,7 @@ PHRASES = {
     """,
     "helper": "",
     "is": """
+        ande, anden,
         está, están, es, son, anda, andan, parece, parecen, sigue, siguen, se ve, se ven, lo veo, la veo,
         lo noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió,
         ha vuelto, ha estado, han estado, quedó, se puso, se ha puesto, tiene, tienen, ha, han, va, van, estar,
@@ -2623,6 +2622,9 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        👍,
+        jaja, jajaja, jajajaja, jeje, jejeje, 😂, 🤣, jajajaj, jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣,
+        😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas, muahaha, jajaj, jjj, jiji, jijiji, jojo, lol, xd, xdd, xddd,
         gracias, muchas gracias, hola, buenas, buenos días, buenas tardes, buenas noches, perdón, perdona,
         oye, oíd, chicos, chicas, equipo, sí, si, vale, ok, bueno, bot, haybell, ay, uf, uy, madre mía,
         aviso, atención, nota, ojo, por cierto, un saludo, saludos, saluditos, feliz, besos, pobre,
@@ -3239,5 +3241,8 @@ PHRASES = {
         les metí la mano, pasé la mano, le pasé la mano, les pasé la mano, he pasado la mano, le he pasado la mano,
         puse la mano, le puse la mano, le toqué debajo, metí mano, metí la mano debajo, le metí la mano debajo,
         le metí la mano por debajo, mano por debajo, mano debajo
+    """,
+    "my horses": """
+        mis dos, mis tres, mis caballos, mis yeguas, mis dos caballos, los míos, las mías, los dos míos, las dos mías
     """,
 }

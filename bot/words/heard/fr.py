@@ -2794,6 +2794,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
         merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée,
         oui, ok, bon, bah, ben, euh, désolé||e, pardon, haybell, bot, oh, ah, info, attention, petite info,
         au fait, les gars, les filles, tout le monde, à tous, l'équipe, bisous, pauvre, pauvrette,
@@ -3583,5 +3584,9 @@ PHRASES = {
         passé la main, mis la main, glissé la main, j'ai passé la main, j'ai mis la main, j'ai glissé la main,
         passé la main sous, mis la main sous, glissé la main sous, j'ai passé la main sous, j'ai mis la main sous,
         j'ai glissé la main sous, main sous
+    """,
+    "my horses": """
+        mes deux, mes trois, mes chevaux, mes juments, mes poneys, mes deux chevaux, les miens,
+        les miennes, les deux miens
     """,
 }
