@@ -9,7 +9,7 @@ from bot.words.clauses import BLOCKS
 from bot.words.items import Item, predicate
 
 LONGEST = 8  # words
-GREETING = frozenset(("polite", "link"))
+GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
 
 
 def without_greeting(items: Sequence[Item]) -> Sequence[Item]:
@@ -21,7 +21,7 @@ def without_greeting(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _greets(item: Item) -> bool:
-    return bool(item.means) and item.means <= GREETING and not (item.horses or item.pieces or item.person)
+    return item.has("polite") and item.means <= GREETING and not (item.horses or item.pieces or item.person)
 
 
 def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:

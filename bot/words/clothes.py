@@ -35,6 +35,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             at += 1
             continue
         piece, found = whose_before(piece, found, mine)
+        if piece.several and (piece.some or (len(found) > 1 and found[-1].has("of") and found[-2].has("one"))):
+            piece = replace(piece, several=False)  # "one of Otto's rugs"
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
             if not (piece.owners or piece.their or piece.spare or piece.ids):

@@ -3277,6 +3277,7 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
+        what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,
         what can i ask, what can i write, what should i write, what do i write, how do i tell you,
@@ -3441,6 +3442,7 @@ PHRASES = {
         who, that, which, the one, the one who, the one that, who 's, whos
     """,
     "that of": "",
+    "that rug of": "",
     "or": """
         or, or was it, or maybe, or is it, or possibly
     """,

@@ -421,6 +421,7 @@ PHRASES = {
     """,
     "everyday good": "",
     "everyday comfortable": """
+        templadit|o|a|os|as,
         bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla,
         todo bien, fenomenal, mejor, mucho mejor, está mejor, ya está mejor, sin novedad, sin problemas,
         estupend|o|a|os|as, genial, perfectamente, en orden, todo en orden, bien bien, divinamente,
@@ -443,7 +444,7 @@ PHRASES = {
         viv|o|a y coleando
     """,
     "everyday warm": """
-        templad|o|a|os|as, tibi|o|a|os|as, templadit|o|a|os|as, tibiecit|o|a|os|as, medio caliente,
+        templad|o|a|os|as, tibi|o|a|os|as, tibiecit|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,
         un poco caliente, algo caliente, ligeramente caliente, más caliente, caldosit|o|a, algo templado,
         templaducho, templado, templada, templados, templadas, tibio, tibia, templadito, templadita
@@ -2796,6 +2797,8 @@ PHRASES = {
         cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy
     """,
     "ask left": """
+        cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer, qué caballos me quedan,
+        qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me quedan,
         quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer,
         qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
         falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos,
@@ -3061,6 +3064,8 @@ PHRASES = {
         va a parar de llover, va a dejar de llover, va a parar la lluvia, escampará, para de llover
     """,
     "ask help": """
+        qué cosas entiende el bot, qué entiende el bot, qué sabe hacer el bot, qué le puedo decir al bot,
+        qué le puedo preguntar al bot, qué cosas entiendes, qué se le puede decir al bot,
         ayuda, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,
         qué entiendes, comandos, instrucciones, qué te puedo decir, qué te puedo preguntar, qué puedo decirte,
         cómo se usa, qué puedo preguntar, qué puedo escribir, qué puedo escribirte, cómo se hace, cómo te uso,
@@ -3225,6 +3230,9 @@ PHRASES = {
     """,
     "that of": """
         la, el, las, los
+    """,
+    "that rug of": """
+        la, las
     """,
     "or": """
         o, u, o era, o quizá, o a lo mejor, o igual, o tal vez

@@ -3447,6 +3447,8 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        qu'est ce que le bot comprend, le bot comprend quoi, qu'est ce que comprend le bot, il sait faire quoi le bot,
+        qu'est ce qu'on peut dire au bot, qu'est ce qu'on peut demander au bot,
         aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
         qu'est ce que tu comprends, commandes, instructions, qu'est ce que tu sais faire,
         qu'est ce que tu peux faire, comment on t'utilise, mode d'emploi, que puis je te demander,
@@ -3568,6 +3570,9 @@ PHRASES = {
     """,
     "relative": """
         qui, que, qu', lequel, laquelle, celui, celle, celui qui, celle qui
+    """,
+    "that rug of": """
+        celle, celles, celui
     """,
     "that of": """
         celle, celui, celles, ceux
