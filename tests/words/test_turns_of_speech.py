@@ -66,6 +66,36 @@ def said(text: str, name: str) -> Heard:
         # the colour alone, a state that is more than one word says, and a saying behind it
         ("oak", "plaid's wet", [("otto-sheet", "wet")]),
         ("oak", "found Otto's sheet, soaked of course", [("otto-sheet", "soaked")]),
+        # what only tells which horse it is, and who it is not
+        ("oak", "Otto (the one in the far box) is shivering", [("Otto", "shivering", "stall")]),
+        ("oak", "Otto, who was clipped yesterday, is sweaty", [("Otto", "sweating")]),
+        ("sol", "el que está sudado es Rayo, no Luna", [("Rayo", "sweating")]),
+        ("tilleuls", "c'est Bijou qui a froid pas Lune", [("Bijou", "cold")]),
+        # everyone but one, and the later word
+        ("oak", "all horses ok but Otto is cold", [
+            *((n, "comfortable") for n in ("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine")),
+            ("Otto", "cold"),
+        ]),
+        ("sol", "están todos bien menos Rayo que tiembla", [
+            *((n, "comfortable") for n in ("Luna", "Sol", "Negra", "Don Quijote", "Princesa", "Tormenta")),
+            ("Rayo", "shivering"),
+        ]),
+        ("oak", "Otto cold this morning, fine now", [("Otto", "comfortable")]),
+        ("oak", "Otto warm under his rug but his ears are cold", [("Otto", "cold")]),
+        # a piece told by its owner, over another, one of several horses', and which is not on
+        ("tilleuls", "la verte de Neige est sèche, celle de Prince mouillée", [
+            ("neige-200", "dry"), ("prince-300", "wet"),
+        ]),
+        ("oak", "Lady Grey's sheet over her liner", [("Lady Grey", ("grey-liner", "grey-sheet"))]),
+        ("oak", "just the liner on Lady Grey", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "Lady Grey no liner", [("Lady Grey", ("grey-sheet",))]),
+        ("oak", "Fig's stable rug off heavy on", [("Fig", ("fig-heavy",))]),
+        ("oak", "sheets off everyone", [("Lady Grey", ("grey-liner",)), ("Clementine", ())]),
+        ("oak", "put the sheet on Otto as he was miserable", [("Otto", ("otto-sheet",))]),
+        # what opens or ends a message and says nothing
+        ("oak", "hi all, Otto sweaty lol", [("Otto", "sweating")]),
+        ("oak", "Otto is dripping with sweat can someone check on him", [("Otto", "sweating")]),
+        ("oak", "Otto fine, misty a bit chilly", [("Otto", "comfortable")]),
         # Spanish: short forms, spoken endings, articles before names, and what is not so
         ("encina", "lucero sudao y la Canela tb", [("Lucero", "sweating"), ("Canela", "sweating")]),
         ("encina", "Lucero sudado, Moro no", [("Lucero", "sweating"), ("Moro", "comfortable")]),
@@ -73,6 +103,10 @@ def said(text: str, name: str) -> Heard:
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
         ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
+        ("encina", "la canela está sudada y el lucero frío", [("Canela", "sweating"), ("Lucero", "cold")]),
+        ("encina", "ya no tiembla la canela", [("Canela", "comfortable")]),
+        ("encina", "le metí la mano a Moro por debajo y está perfecto", [("Moro", "comfortable")]),
+        ("encina", "Lucero no está ni sudado ni frío", [("Lucero", "comfortable")]),
         # French: verbs denied behind, short forms, elided articles left out
         ("chenaie", "Filou tremble plus", [("Filou", "comfortable")]),
         ("chenaie", "jai mis limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
@@ -92,6 +126,10 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
     ("name", "text"),
     [
         ("oak", "off sick today, sorry all"),  # the speaker, not all horses
+        ("oak", "I bet Otto is soaked by now"),
+        ("oak", "left everyone's rugs on"),
+        ("oak", "pulled the sheet on Otto"),  # on, or off? of two barns each says it otherwise
+        ("encina", "la cincha de Lucero está rota"),  # of the saddle, for all anybody knows
         ("oak", "I haven't taken the sheet off Otto"),
         ("oak", "don't rug Otto until he's dry"),
         ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),
@@ -116,6 +154,11 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "trembling!!", "horse"),
         ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
+        ("oak", "Otto or Fig is sweaty", "horse"),
+        ("oak", "Priya's horse or Otto is shivering", "horse"),
+        ("oak", "one of Otto's rugs is torn", "garment"),
+        ("encina", "una de las mantas de Trueno está rajada", "garment"),
+        ("oak", "Otto is wet, sweat or rain I can't tell", "sign"),
         ("encina", "está tiritando en el prado", "horse"),
         ("chenaie", "elle tremble contre la haie", "horse"),
     ],
