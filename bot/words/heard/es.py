@@ -37,6 +37,7 @@ PHRASES = {
         cuello y pecho sudados, marca blanca de sudor, costra de sudor, con costra de sudor, salitre del sudor
     """,
     "sign hot": """
+        muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a,
         tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, tiene demasiado calor, con calor,
         con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente,
         muy caliente, tenía calor, tiene bastante calor, está pasando calor, tiene un poco de calor,
@@ -2435,6 +2436,8 @@ PHRASES = {
     """,
     "helper": "",
     "is": """
+        le noté, la noté, lo noté, le noto, la noto, lo noto, le he notado, la he notado, lo he notado, la encontré,
+        lo encontré, le encontré, la encuentro, lo encuentro, le encuentro, la he encontrado, lo he encontrado,
         ande, anden,
         está, están, es, son, anda, andan, parece, parecen, sigue, siguen, se ve, se ven, lo veo, la veo,
         lo noto, la noto, llegó, llegan, llega, ha llegado, estando, ha venido, vino, viene, vuelve, volvió,
