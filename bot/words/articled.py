@@ -22,14 +22,16 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
     before, opener = (items[at - 1], items[at - 2] if at > 1 else None) if at else (None, None)
     if before is None or not before.has("article") or before.has("some", "her") or before.has("all"):
         return False
-    if opener is not None and opener.kinds("sign"):
-        return True  # "ya no tiembla la mora"
+    if opener is not None and (opener.kinds("sign") or (opener.kinds("everyday") and not items[at].has(*SKY))):
+        return True  # "ya no tiembla la mora", "un poquito fría la Chispa"
     if _handled(items, at, before, opener):
         return True
     if before.has("of") or (opener is not None and opener.has("of")):
         owned = at - 2 if before.has("of") else at - 3  # "la gruesa del trueno", "la manta de la canela"
         return owned >= 0 and (clothing(items[owned]) or items[owned].has("colour") or items[owned].number is not None)
-    starts = opener is None or opener.mark or opener.has("polite", "and", "but", "time", "link")
+    starts = (
+        opener is None or opener.mark or opener.number is not None or opener.has("polite", "and", "but", "time", "link")
+    )
     return starts and _said_of_horses(items, at)
 
 
@@ -37,7 +39,10 @@ def _handled(items: Sequence[Item], at: int, before: Item, opener: Item | None) 
     """As in "a la sol le puse la naranja", "saqué al trueno"; but a rug hung "al sol" is in the sun."""
     toward = before.has("toward") or (opener is not None and (opener.has("toward") or opener.text.endswith(" a")))
     around = items[max(0, at - NEAR) : at + NEAR]
-    if not toward or not any(i.has(*HANDLED) for i in around):
+    told = (
+        any(i.kinds("sign") or i.has("wet", "soaked") for i in items[at + 1 : at + NEAR]) and at < 3
+    )  # "a la sombra le roza"
+    if not toward or not (told or any(i.has(*HANDLED) for i in around)):
         return False
     in_the_sun = items[at].has(*SKY) and before.has("toward") and any(clothing(i) for i in around)
     return not in_the_sun
@@ -47,12 +52,14 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     rest = items[at + 1 : at + NEAR]
     if len(rest) > 1 and rest[0].has("but") and rest[1].has("is"):
         rest = rest[1:]  # "el pepe en cambio está …"
-    while rest and (rest[0].has("is", "very", "a little", "time", "not", "both")) and not predicate(rest[0]):
+    while rest and (rest[0].has("is", "was", "very", "a little", "time", "not", "both")) and not predicate(rest[0]):
         rest = rest[1:]
     if not rest:
         return False
     if rest[0].kinds("sign"):
         return True
+    if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):
+        rest = [i for i in rest if i.has("place stall", "place field")]  # "la sombra en el box"
     if rest[0].has("bare", "done", *MOVED) and not items[at].has(*SKY, "colour"):
         return True  # "la pulga adentro"
     doubtful = items[at].has(*SKY) or (items[at].has("colour") and rest[0].has(*WETNESS))  # "la negra está mojada"

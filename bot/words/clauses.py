@@ -35,11 +35,12 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        told = _told_before(self.items)
+        told, said = _told_before(self.items), _said_by(self.items)
         return _supposed(self.items) or any(
             i.has(*BLOCKS, "weekday")
             and not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+            and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
             and not (
                 i.has("yesterday") and k > told and self.items[k - 1].has("of")
@@ -58,6 +59,11 @@ def _told_before(items: Sequence[Item]) -> int:
     """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
     said = next((k for k, i in enumerate(items) if predicate(i)), len(items))
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
+
+
+def _said_by(items: Sequence[Item]) -> int:
+    """The place of "says that" right before a horse: what stands before it tells only who says so; 0 without."""
+    return next((k for k, i in enumerate(items[:-1]) if i.has("said") and items[k + 1].horses), 0)
 
 
 def _supposed(items: Sequence[Item]) -> bool:

@@ -100,7 +100,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         before = items[at - 2]  # "took Juniper's neck off"
     if _by_name(run, before, roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
-    hers = before is not None and (before.has("her") or before.horse)
+    hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
     if hers and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     said = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))

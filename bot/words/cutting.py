@@ -7,6 +7,7 @@ from bot.words.items import Item, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+NOTHING = Item("", "")
 ALIKE = 3  # words of a horse that is as the one before
 
 
@@ -58,14 +59,28 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and item.has("link") and current and current[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
+    following = sentence[at + 1] if at + 1 < len(sentence) else NOTHING
+    if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
+        return None  # "Prince par contre est trempé"
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
+    if item.has("and") and _something_done(current) and following.has("put on", "took off"):
+        return "and"  # "he pasado antes de ir al trabajo y le he puesto …"
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _only_horse(items: Sequence[Item]) -> bool:
+    return any(i.horses for i in items) and all(i.horses or i.has("article", "polite") for i in items)
+
+
+def _something_done(items: Sequence[Item]) -> bool:
+    """What somebody did, of no horse and no piece."""
+    return not any(is_subject(i) for i in items) and any(i.has("brought", "i", "felt") for i in items)
 
 
 def _somebody(item: Item) -> bool:
@@ -237,6 +252,8 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
         rest = rest[1:]
     if before is None or not rest:
         return False
+    if rest[0].has("for another") and rest[0].has("in") and any(i.has("outwards") for i in sentence[:at]):
+        return True  # "out of his sheet and into the orange one"
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None

@@ -31,7 +31,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("wears"):
         return "whole"
     if verb is not None:
-        return "on"
+        only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"
+        return "whole" if only else "on"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)

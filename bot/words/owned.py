@@ -46,7 +46,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     if worn is not None:
         return replace(piece, owners=items[worn].horses), worn + 3
     if items[at].horse and not piece.their:  # "imper Neige trempé"
-        after = items[at + 1] if at + 1 < len(items) else None
+        after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
         if after is None or after.mark or predicate(after) or after.has("is"):
             return replace(piece, owners=items[at].horses), at + 1
     if at + 1 >= len(items) or not items[at].has("of"):

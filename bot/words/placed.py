@@ -17,7 +17,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     told = clause.has("brought", "turned out", "brought in", "stays")
     if (
         where is None
-        or (clause.has("was") and not told)
+        or (clause.has("was", "work") and not told)
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
     ):

@@ -193,6 +193,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
+    tale = False  # and so does "last winter"
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
         telling.but_one = following is not None and following.joined == "but" and bool(following.items[0].horses)
@@ -207,9 +208,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.blocked or _only_until(clause):
             _spoken_of(clause, telling)
+            tale = tale or clause.has("long ago")
             hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
+        if tale and clause.has("was"):
+            continue
         if hanging and (clause.joined in ("and", "", ",") and not (_present(clause) or _danger(clause, telling))):
+            _spoken_of(clause, telling)
             continue
         if not (before and _picks_out(before) and clause.items[0].has("not")):
             _correct(clause, telling)
@@ -218,6 +223,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
+        telling.herd = clause.has("everyone", "all horses") and not any(i.horses or i.piece for i in clause.items)
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)

@@ -118,7 +118,7 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
 
 def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
     """Whether a clause is small words, this one, and horses."""
-    behind = [i for i in items[at + 1 :] if not i.mark]
+    behind = [i for i in items[at + 1 :] if not (i.mark or i.has("time", "polite"))]
     listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
     return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])
 
@@ -181,7 +181,9 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     told = range(first, len(telling.events))
     timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
     telling.later.update(told if said == "comfortable" and timed else ())
-    telling.denied.update(told if reading.denied or (twice and said == "comfortable") else ())
+    telling.denied.update(
+        told if reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry"))) else ()
+    )
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign = sign

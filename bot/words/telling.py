@@ -1,6 +1,6 @@
 """Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
@@ -47,6 +47,7 @@ class Telling:
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
+    herd: bool = False  # everyone was just spoken of, and nobody else
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
 
@@ -128,7 +129,7 @@ class Telling:
         kept = [e for e in kept if not (isinstance(e, Placed) and e.horse in stood)]
         seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
         asked = "?" in self.text
-        return tuple(e for e in dict.fromkeys(seen) if asked or _state_of(e) not in signed)
+        return tuple(e for e in _once(seen) if asked or _state_of(e) not in signed)
 
     def _set(self, seen: Seen, worked: set[str]) -> Seen:
         """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
@@ -167,7 +168,7 @@ class Telling:
             return True  # "cold this morning, fine now"
         if event.sign == "comfortable" and any(k > at and k not in self.past and e.sign in UNEASY for k, e in others):
             return True  # "warm under his rug but his ears are cold"
-        if at in self.denied and any(k not in self.past for k, _ in others):
+        if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)
 
@@ -181,6 +182,15 @@ def _wetter(event: GarmentIs, later: Event) -> bool:
 def _state_of(event: Event) -> str | None:
     """Whose state is asked for; "update on Storm: no more shivering" asks nothing."""
     return event.horse if isinstance(event, Asked) and event.about == "state" else None
+
+
+def _once(events: Iterable[Event]) -> Iterator[Event]:
+    """Each sign of a horse once, with where it was seen if that is said."""
+    events = list(dict.fromkeys(events))
+    placed = {(e.horse, e.sign) for e in events if isinstance(e, Seen) and e.setting != "turnout"}
+    for event in events:
+        if not (isinstance(event, Seen) and event.setting == "turnout" and (event.horse, event.sign) in placed):
+            yield event
 
 
 def _strongest(events: list[Event]) -> list[Event]:

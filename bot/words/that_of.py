@@ -13,6 +13,12 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
     last: Piece | None = None
     at = 0
     while at < len(items):
+        if _her_own(items, at):
+            said = f"{items[at].raw} {items[at + 1].raw}"
+            last = Piece(said, RUGS, their=True, rug=True)
+            found.append(Item(said, said, piece=last))
+            at += 2
+            continue
         whose = _whose(items, at)
         piece = _piece(items, at, whose, last) if whose else None
         last = piece or items[at].piece or last
@@ -23,6 +29,14 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
             found.append(Item(piece.said, piece.said, piece=piece))
             at = whose + (1 if items[at].has("that of") else 2)
     return found
+
+
+def _her_own(items: Sequence[Item], at: int) -> bool:
+    """As in "le he quitado la suya", "je lui ai enlevé la sienne": whatever she has on."""
+    if not items[at].has("that of", "article") or at + 1 >= len(items):
+        return False
+    own = items[at + 1].has("own") and not items[at + 1].has("her")
+    return own and any(i.has("took off", "put on") for i in items[max(0, at - 2) : at])
 
 
 def _whose(items: Sequence[Item], at: int) -> int:

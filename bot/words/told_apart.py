@@ -36,6 +36,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "so Dusty is sweaty", "el capitán está tiritando"
     if adjectival and not sort_of and at > 1 and items[at - 2].has("toward"):
         return False  # "a la mora"
+    if before.text == "of" and at > 1 and clothing(items[at - 2]):
+        return False  # "the plaid of ginger"
     return adjectival or before.text in ("of", "every")
 
 

@@ -118,6 +118,9 @@ def _change(clause: Clause) -> Change:
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
         change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
         return change
+    if len(pieces) == 2 and _out_and_into(items, [k for k, _ in pieces]):
+        change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
+        return change
     if not pieces:
         change.all_off = clause.has("took off") and _strips(items) and not denied
         return change
@@ -146,6 +149,12 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
     has = any(i.has("has") and not i.has("in", "on") for i in items[:at])
     after = next((i for i in items[at + 1 :] if not i.has("very", "link", "a little")), None)
     return has and after is not None and after.has(*WETNESS) and not any(i.has("on") for i in items[at:])
+
+
+def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
+    """As in "Bo out of his sheet and into the orange one"."""
+    first, second = at
+    return items[first - 1].has("outwards") and items[second - 1].has("for another") and items[second - 1].has("in")
 
 
 def _lacks(items: Sequence[Item], at: int) -> bool:

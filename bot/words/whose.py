@@ -17,6 +17,10 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(telling.rest())
     if clause.has("both") and 1 < len(several) < 4:
         return named(several)
+    if clause.has("both") and len(telling.who) == 2:  # "felt Lucero and Moro, both warm"
+        return telling.who
+    if telling.herd and not everyday and not clause.has("she", "it"):
+        return named(telling.names)  # "everyone fine, toasty"
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
     if everyday and any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in items[:at]):

@@ -880,6 +880,7 @@ PHRASES = {
         royal, electric, pastel, plain, colour, coloured, printed, fucking
     """,
     "put on": """
+        i put, and put the, i put on,
         put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered,
         threw on, flung, whacked, bunged, tossed, layered up, slung, have put, just put, re rugged with,
         shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up, stuck on,
@@ -903,6 +904,7 @@ PHRASES = {
         done the straps up on, done up the straps on, we have put, i have put
     """,
     "took off": """
+        i take off, i take her, i take his,
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
         peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
         undone and removed, have removed, just removed, have taken off, took out, taken out,
@@ -953,6 +955,7 @@ PHRASES = {
         we have taken, have taken, had to get, had to pull
     """,
     "wears": """
+        is with the, now is with the, is now with the, goes with the,
         wearing, wears, dressed in, rugged in, rugged up in, blanketed in, changed into, switched into,
         changed to, switched to, moved into, tucked up in, put in, rugged up with, rugged with, back in,
         now in, wearing just, rugged up, put into, dressed, just in, only in, changed over to,

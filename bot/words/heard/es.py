@@ -422,6 +422,7 @@ PHRASES = {
     """,
     "everyday good": "",
     "everyday comfortable": """
+        tibi|o|a|os|as, tibiecit|o|a|os|as,
         templadit|o|a|os|as,
         bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla,
         todo bien, fenomenal, mejor, mucho mejor, está mejor, ya está mejor, sin novedad, sin problemas,
@@ -445,7 +446,7 @@ PHRASES = {
         viv|o|a y coleando
     """,
     "everyday warm": """
-        templad|o|a|os|as, tibi|o|a|os|as, tibiecit|o|a|os|as, medio caliente,
+        templad|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,
         un poco caliente, algo caliente, ligeramente caliente, más caliente, caldosit|o|a, algo templado,
         templaducho, templado, templada, templados, templadas, tibio, tibia, templadito, templadita
@@ -579,6 +580,7 @@ PHRASES = {
         a casa para lavar
     """,
     "state torn": """
+        trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un roto, trae una rajada,
         rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
         ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
         rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó,
@@ -780,6 +782,7 @@ PHRASES = {
         lleva suelta una, lleva suelta la, va con una suelta
     """,
     "kind sheet": """
+        sheet, la sheet, sheets,
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
         manta sin relleno, capa de agua, lona, sheet, capa, capas, capita, capitas, impermeable de lluvia,
         impermeable fino, impermeable sin relleno, chubasqueros, chubasquerito, chubas, impermeablecito,
@@ -790,6 +793,7 @@ PHRASES = {
         manta sin guata, manta de verano impermeable, frazada impermeable, frazada de lluvia
     """,
     "kind turnout": """
+        turnout, la turnout, turnouts,
         turnout, manta de campo, manta de prado, manta de paddock, manta de exterior, manta de fuera,
         manta exterior, mantas de campo, manta de potrero, outdoor, turnouts, mantas de prado,
         mantas de paddock, mantas de exterior, mantas de fuera, mantas de potrero, manta de calle,
@@ -802,6 +806,7 @@ PHRASES = {
         la del potrero
     """,
     "kind liner": """
+        liner, liners, el liner,
         forro, forros, liner, liners, manta interior, bajomanta, entremanta, forro interior, forrito, forritos,
         forrillo, mantas interiores, manta de debajo, manta de abajo, la de debajo, la de abajo, la interior,
         forro de debajo, forro térmico, bajomantas, bajo manta, bajo mantas, submanta, sub manta, entre manta,
@@ -833,6 +838,7 @@ PHRASES = {
         capuchón, tapacuello, tapacuellos, tapa cuello, protector de cuello, extensión de cuello
     """,
     "rug": """
+        blanket, blankets, la blanket, turnout blanket,
         manta, mantas, cobija, cobijas, mantita, cobertor, ropa, abrigo, frazada, frazadas, mantitas,
         mantas y mantas, mantilla|s de noche, cobijita, cobijitas, cobertores, frazadita, frazadón, mantón,
         mantones, abriguito, abrigos, ropita, mnta, mantra, manat, cobja
@@ -1067,6 +1073,7 @@ PHRASES = {
         añadid|o|a, junto a, junto con, debajito, encimita
     """,
     "bare": """
+        en pelo, al pelo,
         le quité todo, les quité todo, le he quitado todo, les he quitado todo, le quitamos todo, quité todo a,
         le saqué todo, les saqué todo, le quité todo lo que llevaba,
         sin manta, sin mantas, desnud|o|a|os|as, sin nada, sin nada puesto, a pelo, en pelotas,
@@ -1138,7 +1145,7 @@ PHRASES = {
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
-        pelo de invierno completo, con todo el pelo, con todo su pelo, le ha crecido todo el pelo,
+        pelo de invierno completo, con todo su pelo, le ha crecido todo el pelo,
         le creció todo el pelo, ya le ha crecido el pelo, ya tiene todo el pelo, ya no está esquilad|o|a,
         ya no se le nota el esquilado, ya no se le nota la esquila, ya le salió todo el pelo,
         ya le ha salido el pelo, ya le ha salido todo el pelo, pelo crecido del todo, pelo natural,
@@ -1189,6 +1196,7 @@ PHRASES = {
         box de al lado, box grande, cuadra de |abajo|arriba|atrás, establo de |abajo|arriba|atrás
     """,
     "place field": """
+        en el turnout, al turnout, en turnout, del turnout,
         prado, campo, paddock, pradera, potrero, fuera, afuera, exterior, pasto, cercado, a la calle, corral,
         prados, al prado, finca, dehesa, tornadero, prao, praos, praderita, praderas, potreros, potrerito,
         paddocks, padock, padocks, paddok, padoc, paddocs, pastos, pastizal, pastizales, cercados, cercadito,
@@ -1319,6 +1327,8 @@ PHRASES = {
         os lo pido, se los pido, os pido, lo pido por favor
     """,
     "do not rug": """
+        lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin manta, los quiero sin manta,
+        lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
         no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta,
         que no lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para,
         no le pongáis la manta, no le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar,
@@ -1618,6 +1628,7 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        ya quedaron todos, ya quedaron todas, ya quedaron todos listos, quedaron todos listos,
         listo todos, lista todas, listos toos, to listo, tó listo,
         todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos,
         ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos,
@@ -1854,6 +1865,7 @@ PHRASES = {
         una miqueta, solo un poco, poquitico, poquitín, un poquito de, un toque, un toque de, una nada
     """,
     "very": """
+        tanta, tantas, tantos,
         muy, mucho, bastante, tan, super, súper, demasiado, totalmente, completamente, todo, toda, realmente,
         mazo, bien, mucha, tod|o|a, re, muchísimo, hiper, requete, tremendamente, un montón, la mar de, bien,
         muchísima, muchísimos, muchísimas, demasiada, demasiad|os|as, excesivamente, extremadamente, sumamente,
@@ -3200,6 +3212,7 @@ PHRASES = {
         la que le toca, la que le tocaba
     """,
     "only": """
+        nomás, nomas,
         solo, solamente, únicamente, nada más, nomás, no más que, solito, solita, exclusivamente, nada más que,
         tan solo
     """,
@@ -3248,6 +3261,7 @@ PHRASES = {
     """,
     "either way": "",
     "felt": """
+        toqué a, toqué, he tocado a, he tocado, palpé a, palpé, los toqué, las toqué, la toqué, lo toqué,
         metí la mano, le metí la mano, he metido la mano, le he metido la mano, he metio la mano, le he metio la mano,
         les metí la mano, pasé la mano, le pasé la mano, les pasé la mano, he pasado la mano, le he pasado la mano,
         puse la mano, le puse la mano, le toqué debajo, metí mano, metí la mano debajo, le metí la mano debajo,

@@ -123,6 +123,7 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
+        bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
         à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite,
         bonne température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort,
         chaud||e|s et sec, chaude et sèche, bien sec et chaud, sec et au chaud, sec et chaud,
@@ -491,6 +492,8 @@ PHRASES = {
         sèche lentement, sèche doucement, peine à sécher, ont du mal à sécher
     """,
     "wet": """
+        a pris la pluie, a pris toute la pluie, a pris la flotte, a pris l'averse, a pris toute l'averse,
+        a pris la sauce,
         mouillé||e|s|es, a pris la pluie, a pris l'eau, wet, pris la flotte, a pris la flotte, pris l'eau,
         pris la pluie, pris la sauce, a pris la sauce, pris une rincée, a pris une rincée, pris une saucée,
         a pris une saucée, s'est pris la pluie, s'est pris l'averse, s'est pris une averse, s'est fait saucer,
@@ -934,6 +937,7 @@ PHRASES = {
         tour d'encolure, protège cou
     """,
     "rug": """
+        doudoune, doudounes,
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
         blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse, la couverte, les couvertes,
         une couverte, des couvertes, sa couverte, leur couverte, ma couverte, cette couverte, couverte à
@@ -1011,6 +1015,7 @@ PHRASES = {
         on a emmitouflé, ai emmitouflé, abrié||e|s|es
     """,
     "took off": """
+        viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
         enlevé||e|s|es, retiré||e|s|es, ôté||e|s|es, j'ai enlevé, ai enlevé, a enlevé, on a enlevé, j'ai retiré,
         déshabillé||e|s, découvert||e|s, viré||e, lui ai enlevé, lui ai retiré, leur ai enlevé, on a retiré,
         avons enlevé, avons retiré, on lui a enlevé, on lui a retiré, j'ai viré, dévêtu||e, enlève à l'instant,
@@ -2218,6 +2223,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
         carrément, hyper, drôlement, sacrément, entièrement, mega, grave, vachement, énormément, archi, ultra,
         giga, supra, extrêmement, horriblement, terriblement, vmt, ben trop, en maudit, en tabarnak, en titi,
@@ -2342,6 +2348,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
         dans le temps, poulain, il y a longtemps, il y a deux jours, il y a trois jours, l'autre fois,
@@ -2614,6 +2621,7 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
         là bas, de, à, en, dans, sur, avec, au, du, les deux, tous les deux, toutes les deux, juste, quand même,
         enfin, un, une, le, les, ce, ça, y, dessous, dessus, à nouveau, de nouveau, complètement, visiblement,
@@ -2747,6 +2755,8 @@ PHRASES = {
         je reviens tout de suite, à vous les studios, pas de quoi, avec plaisir
     """,
     "time": """
+        une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
+        deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
         à midi, toute la nuit, toute la journée, depuis hier soir, depuis ce matin, tôt, à l'instant,
         il y a une heure, il y a un moment, il y a cinq minutes, pour la nuit, matin, soir, midi, depuis hier,
@@ -2794,6 +2804,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
         merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée,
         oui, ok, bon, bah, ben, euh, désolé||e, pardon, haybell, bot, oh, ah, info, attention, petite info,
@@ -3310,6 +3321,8 @@ PHRASES = {
         quoi de neuf chez, quoi de neuf du côté de, quoi de neuf concernant, dans quel état
     """,
     "ask forecast": """
+        quelle météo on a, quelle météo on a pour cette nuit, quelle météo pour cette nuit, quelle météo ce soir,
+        quelle météo pour demain, quelle météo, ça donne quoi la météo,
         quelle météo, météo, la météo, quel temps, quel temps fait il, quel temps va t il faire,
         va t il pleuvoir, il va faire quel temps, prévisions, les prévisions, quelle température, va t il geler,
         combien de degrés, qu'annonce la météo, ils annoncent quoi, qu'est ce qui arrive ce soir,
@@ -3469,6 +3482,7 @@ PHRASES = {
         un peu d'aide haybell, help
     """,
     "ask wearing": """
+        si couvert|e, aussi couvert|e, autant couvert|e, si chargé, si chargée, si habillé, si habillée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
         doit on mettre, va porter, dois je mettre, en quoi, tenue, tenues, habits, équipement, porter,
@@ -3586,6 +3600,7 @@ PHRASES = {
     "girth": "",
     "either way": "",
     "felt": """
+        touché, j'ai touché, palpé, j'ai palpé, j'ai tâté,
         passé la main, mis la main, glissé la main, j'ai passé la main, j'ai mis la main, j'ai glissé la main,
         passé la main sous, mis la main sous, glissé la main sous, j'ai passé la main sous, j'ai mis la main sous,
         j'ai glissé la main sous, main sous

@@ -21,7 +21,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
     "es": {
         "q": "que", "k": "que", "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
         "tb": "también", "tmb": "también", "tbn": "también", "ta": "está", "toy": "estoy", "tas": "estás",
-        "tamos": "estamos", "pa": "para", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
+        "tamos": "estamos", "pa": "para", "pal": "para el", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
         "cnd": "cuando", "stoy": "estoy", "sta": "está", "stan": "están", "mñn": "mañana", "kien": "quien",
         "qn": "quien", "aki": "aquí", "aora": "ahora", "aorita": "ahorita", "pos": "pues", "dl": "del",
         "tng": "tengo", "hy": "hay", "sq": "es que", "nop": "no", "noxe": "noche", "noxes": "noches",
