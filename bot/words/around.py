@@ -58,6 +58,7 @@ def _harmless(item: Item) -> bool:
         "done",
         "bare",
         "over",
+        "wears",
         "except",
         "all horses",
     )

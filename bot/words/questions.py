@@ -132,6 +132,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "without",
         "nothing",
         "ask tonight",
+        "ask ready",
         "sky",
         "when",
     ):

@@ -13,11 +13,12 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
     last: Piece | None = None
     at = 0
     while at < len(items):
-        if _her_own(items, at):
-            said = f"{items[at].raw} {items[at + 1].raw}"
+        hers = _her_own(items, at)
+        if hers:
+            said = " ".join(i.raw for i in items[at : at + hers])
             last = Piece(said, RUGS, their=True, rug=True)
             found.append(Item(said, said, piece=last))
-            at += 2
+            at += hers
             continue
         whose = _whose(items, at)
         piece = _piece(items, at, whose, last) if whose else None
@@ -31,12 +32,13 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
     return found
 
 
-def _her_own(items: Sequence[Item], at: int) -> bool:
-    """As in "le he quitado la suya", "je lui ai enlevé la sienne": whatever she has on."""
-    if not items[at].has("that of", "article") or at + 1 >= len(items):
-        return False
-    own = items[at + 1].has("own") and not items[at + 1].has("her")
-    return own and any(i.has("took off", "put on") for i in items[max(0, at - 2) : at])
+def _her_own(items: Sequence[Item], at: int) -> int:
+    """How many words say "le he quitado la suya", "je lui ai enlevé la sienne": whatever she has on; 0 for none."""
+    article = items[at].has("that of", "article") and not items[at].has("own") and at + 1 < len(items)
+    own = items[at + 1] if article else items[at]
+    if not own.has("own") or own.has("her") or not any(i.has("took off", "put on") for i in items[max(0, at - 2) : at]):
+        return 0
+    return 2 if article else 1
 
 
 def _whose(items: Sequence[Item], at: int) -> int:

@@ -31,7 +31,7 @@ SAYS = (
 )
 BESIDE = (
     "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
-    "brought in", "inwards", "outwards", "clipped", "except",
+    "brought in", "inwards", "outwards", "clipped", "except", "only",
 )  # fmt: skip
 
 

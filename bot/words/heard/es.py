@@ -1067,6 +1067,7 @@ PHRASES = {
         por, a, con, al
     """,
     "over": """
+        abajo, por abajo,
         y encima, y por encima, y arriba,
         encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo,
         por encima de, por debajo de, a mayores, de extra, arriba de, abajo de, por arriba, por abajo, aparte,
@@ -2725,6 +2726,7 @@ PHRASES = {
         flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho
     """,
     "under": """
+        abajo, por abajo,
         bajo, debajo, debajo de, con, dentro de, por debajo, por debajo de
     """,
     "ask why": """
