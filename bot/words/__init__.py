@@ -22,7 +22,7 @@ signs, states, wear, routine, questions, choices    one sort of saying each
 outfits    what a horse wears then
 doubts     two things said of which one can be so
 around, onoff    what the words beside a sign or a piece say of it
-overlooked shivering that no grammar caught
+overlooked danger that no grammar caught
 reading    all of it, in order
 risky      names that will be misheard
 """

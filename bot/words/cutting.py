@@ -8,6 +8,7 @@ from bot.words.items import Item, predicate
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 NOTHING = Item("", "")
+SPEAKER = ("i", "we", "j'", "je", "on")
 ALIKE = 3  # words of a horse that is as the one before
 
 
@@ -35,9 +36,13 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
 
 def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
     """How a new clause begins at this item; None where none does."""
-    item = sentence[at]
+    item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+    if item.has("bare") and _complete(current) and following.horses:
+        return ""  # "left Dolly in the purple blanket nothing on Duke"
+    if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
+        return ""  # "Molly has only her sheet now i took off the heavy"
     if item.has("afterwards") and current and predicate(current[-1]) and any(is_subject(i) for i in current):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and _begins_to_ask(sentence[at:]):
@@ -59,7 +64,6 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and item.has("link") and current and current[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
-    following = sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
         return None  # "Prince par contre est trempé"
     if item.has("but") and not item.has("and"):

@@ -19,9 +19,12 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     goes_on = following is not None and following.has("on") and not following.has("off")  # "stable rug off heavy on"
+    goes_on = goes_on and any(i.piece for i in before)  # "stable rug off heavy on"
     off = (following is not None and following.has("off")) or any(i.has("off") for i in _since_pause(before)[-3:])
-    off = off and not (goes_on and any(i.piece for i in before))
+    off = off and not goes_on
     if verb is not None and verb.has("took") and not verb.has("put on"):
+        if goes_on:
+            return "on"  # "took her sheet off left the liner on"
         out = bool(after) and after[0].has("outwards")  # "took her liner out"
         return "off" if off or out or any(i.has("off") for i in items) else ""
     if off and (verb is None or not verb.has("put on", "wears")):

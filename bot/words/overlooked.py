@@ -1,4 +1,4 @@
-"""Shivering that no grammar caught: danger that is missed harms more than a sentence taken too plainly.
+"""Shivering and illness that no grammar caught: danger that is missed harms more than a sentence taken too plainly.
 
 Only where a message names one horse for certain and then says shivering, with nothing before that which denies, asks,
 supposes, plans or dates it: "Had to bring Gus in, shivering".
@@ -15,6 +15,7 @@ from bot.words.meaning import Ask
 ALONE = 2  # words that are enough by themselves: "trembling!!"
 STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
 REACH = 4  # words before it that could make it no report
+NEAR = 8  # words up to what is said
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
@@ -73,8 +74,24 @@ def _part_around(items: Sequence[Item], said: Item) -> tuple[list[Item], int]:
     return list(items[first:last]), at - first
 
 
-def shivering(items: Sequence[Item]) -> Seen | None:
-    """The sign, where it can be nobody else's and nothing else: one horse named, then that it shivers."""
+def danger(items: Sequence[Item]) -> Seen | None:
+    """Shivering, or colic, where it can be nobody else's and nothing else: one horse named, then that."""
+    return _shivering(items) or _ill(items)
+
+
+def _ill(items: Sequence[Item]) -> Seen | None:
+    """As in "Relámpago tiene cólico voy llamando al veterinario"."""
+    words, at = _up_to_it(items, "unwell")
+    named = [k for k, item in enumerate(words) if item.horses]
+    if at < 0 or len(named) != 1 or named[0] > at or _asked(items, "unwell") or words[0].has("question"):
+        return None
+    horse = words[named[0]]
+    sure = horse.horse and horse.exact and not _somebody_of_hers(words, named[0])
+    told = [i for k, i in enumerate(words[: at + 1]) if k != named[0] + 1 or not i.has("she")]
+    return Seen(horse.horses[0], "unwell") if sure and at <= NEAR and not _blocked(told) else None
+
+
+def _shivering(items: Sequence[Item]) -> Seen | None:
     words, at = _up_to_it(items)
     named = [k for k, item in enumerate(words) if item.horses]
     if at < 0 or len(named) != 1 or named[0] > at or _asked(items):

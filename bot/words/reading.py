@@ -20,7 +20,7 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
-from bot.words.overlooked import shivering, who_shivers
+from bot.words.overlooked import danger, who_shivers
 from bot.words.piece import Piece
 from bot.words.placed import read_place
 from bot.words.questions import asks, read_question
@@ -110,9 +110,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     events = telling.settled()
     ask = telling.settled_ask()
     if not events and ask is None:
-        danger = shivering(items)
-        if danger:
-            return Heard(text, events=(danger,))
+        grave = danger(items)
+        if grave:
+            return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 

@@ -78,7 +78,7 @@ def _predicate(reading: Reading, at: int) -> None:
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
     behind = at + 1 < len(items) and items[at + 1].has("not behind") and bool(item.kinds("sign"))
-    another = at + 2 < len(items) and (items[at + 2].has("what") or only_that_one_left(items, at + 2))
+    another = at + 2 < len(items) and (items[at + 2].has("what", "of") or only_that_one_left(items, at + 2))
     if behind and not another:  # not "tremble plus que Max", "a froid pas Lune"
         reading.denied, reading.spent = True, False
     listed = pieces_listed(items, at)

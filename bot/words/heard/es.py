@@ -1833,6 +1833,7 @@ PHRASES = {
         la última, el último, número tres, la tres, el tres, 3️⃣
     """,
     "not": """
+        eh no,
         no, ya no, ni, tampoco, nunca, ningún, ninguna, jamás, nada de, para nada, en absoluto,
         de ninguna manera, de ningún modo, nunca jamás, ni siquiera, ni un poco, ni pizca de, ya ni, nope,
         tampoco no, ningunos, sin estar, nun, ñon, ya tampoco, todavía no, aún no, no tan, no muy, no demasiado,
