@@ -24,11 +24,15 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
         return False
     if opener is not None and (opener.kinds("sign") or (opener.kinds("everyday") and not items[at].has(*SKY))):
         return True  # "ya no tiembla la mora", "un poquito fría la Chispa"
+    if opener is not None and opener.has("clipped", "worked", "except"):
+        return True  # "esquilado el cid", "todos menos el cid"
     if _handled(items, at, before, opener):
         return True
     if before.has("of") or (opener is not None and opener.has("of")):
         owned = at - 2 if before.has("of") else at - 3  # "la gruesa del trueno", "la manta de la canela"
-        return owned >= 0 and (clothing(items[owned]) or items[owned].has("colour") or items[owned].number is not None)
+        return owned >= 0 and (
+            clothing(items[owned]) or items[owned].has("colour", "that rug of") or items[owned].number is not None
+        )
     starts = (
         opener is None or opener.mark or opener.number is not None or opener.has("polite", "and", "but", "time", "link")
     )

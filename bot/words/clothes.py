@@ -106,6 +106,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     said = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     if said and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])
+    starts = starts or (after is not None and after.has("of") and end + 1 < len(items) and items[end + 1].horse)
     starts = starts or (said and not all(i.kinds("weight") == ["light"] for i in run))
     if not strong and not (weak and (starts or _determined(before)) and _ends(after)):
         return None

@@ -43,7 +43,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
         return ""  # "Molly has only her sheet now i took off the heavy"
-    if item.has("afterwards") and current and predicate(current[-1]) and any(is_subject(i) for i in current):
+    if item.has("afterwards") and _ends_with_a_sign(current) and any(is_subject(i) for i in current):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and _begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
@@ -76,6 +76,11 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _ends_with_a_sign(items: Sequence[Item]) -> bool:
+    last = next((i for i in reversed(items) if not i.has("very", "time") or predicate(i)), NOTHING)
+    return predicate(last)
 
 
 def _only_horse(items: Sequence[Item]) -> bool:

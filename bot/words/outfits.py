@@ -69,6 +69,14 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
 
 def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:
     garments = telling.roster.garments
+    own = telling.meant(piece, horse).ids
+    if (
+        piece.called
+        and len(own) == 1
+        and own[0] not in worn
+        and not piece.called.isdisjoint(telling.roster.bags[own[0]])
+    ):
+        return list(worn)  # "in his stable rug, medium's off": the one called medium
     going = [g for g in worn if g in garments and piece.fits(garments[g], telling.roster.bags[g])]
     going = going or list(telling.meant(piece, horse, lend=True).ids)
     return [g for g in worn if g not in going]

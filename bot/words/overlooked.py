@@ -45,7 +45,7 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     name = next((i for i in before if sign == "shivering" and _no_word(i)), None)  # "pipp shivering"
     small = all(i is name or predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
     told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
-    told = told and not any(i.has("it") and not i.has("she", "article", "polite") for i in before)
+    told = told and not any(i.has("it") and not i.has("she", "article", "polite", "one") for i in before)
     strange = sum(1 + (sign == "sweating" and _of_a_thing(after, k)) for k, i in enumerate(after) if _unheard(i))
     if not (some or (small and told and strange <= STRANGE[sign])):
         return None

@@ -35,7 +35,9 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in words):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
-    if first.horses and (second.has("ask state") or (second.has("ask wearing") and third.has("what"))):
+    if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
+        second, third = (*words[2:4], NOTHING, NOTHING)[:2]
+    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
         return True  # "Soleil porte quoi"
     if not first.has("question") or (_only_links(first) and not second.has("ask wearing")):
         return False  # "que Canela se quede …" asks nothing

@@ -196,7 +196,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     tale = False  # and so does "last winter"
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
-        telling.but_one = following is not None and following.joined == "but" and bool(following.items[0].horses)
+        telling.but_one = following is not None and _but_one(following)
         if clause.joined in ("when", "if") or (
             clause.items and clause.items[0].has("when", "if") and not clause.has("was")
         ):
@@ -227,6 +227,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+
+
+def _but_one(clause: Clause) -> bool:
+    """As in "(everyone fine) but Otto is cold", "except Kenzo who is cold"."""
+    named = any(i.horses for i in clause.items[:2])
+    return (clause.joined == "but" and named) or (clause.items[0].has("except") and any(map(predicate, clause.items)))
 
 
 def _only_until(clause: Clause) -> bool:

@@ -122,7 +122,7 @@ def _slipped(
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether a piece of clothing follows: "biscuits medium" is Biscuit's."""
     means = lexicon.phrases.longest(texts, at)[0] if at < len(texts) else frozenset()
-    return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
+    return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:

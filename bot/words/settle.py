@@ -158,6 +158,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return False
     asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
     near = items[max(0, at - 5) : at - 1]
+    if before.has("had") and any(i.kinds("style") for i in items[at + 1 : at + 4]):
+        return True  # "gave Tucker a bib clip"
     if before.has("ask wearing", "bare") and any(i.has("ask why") for i in items[max(0, at - REACH) : at]):
         return True  # "por qué tan abrigado trueno"
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))

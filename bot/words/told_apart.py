@@ -18,12 +18,14 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.has("article") and at + 1 < len(items) and clothing(items[at + 1]) and not sort_of:
         return False  # "the penny sheet"
     if wordlike(items[at]) and (
-        (clothing(before) and not _goes_on_of(items, at))
+        (clothing(before) and not _goes_on_of(items, at) and not _taken_off(items, at))
         or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
+    if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
+        return True  # "ma doudoune en plume"
     if items[at].has("weather") and before.has("brings weather"):
         return True  # "viene lluvia"
     asked = at > 1 and items[at - 2].has("question")  # "what is star in"
@@ -39,6 +41,12 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.text == "of" and at > 1 and clothing(items[at - 2]):
         return False  # "the plaid of ginger"
     return adjectival or before.text in ("of", "every")
+
+
+def _taken_off(items: Sequence[Item], at: int) -> bool:
+    """As in "enlevé chemise étoile": what was put on or taken off, and whose."""
+    ends = at + 1 >= len(items) or items[at + 1].mark
+    return ends and at > 1 and items[at - 2].has("put on", "took off") and not describes(items[at])
 
 
 def wordlike(item: Item) -> bool:

@@ -170,7 +170,11 @@ def _not_this(items: Sequence[Item], at: int) -> bool:
 def _strips(items: Sequence[Item]) -> bool:
     """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple stripped" and no more."""
     last = [i for i in items if not i.mark and not i.has("time", "polite")]
-    if len(last) > 1 and last[-1].has("stripped") and last[-2].horses:
+    if (
+        len(last) > 1
+        and last[-1].has("stripped")
+        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both")).horses
+    ):
         return True
     return any(
         i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses"))

@@ -77,6 +77,7 @@ PHRASES = {
         little shivers, proper shivers, small shivers
     """,
     "sign cold": """
+        ears are ice, ears like ice, ears are like ice, ears ice,
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
         cold under the rug, cold under her rug, cold under his rug, cold under the blanket,
         cold under her blanket, cool behind the elbow, cool to the touch, cold underneath, under rugged,
@@ -1517,6 +1518,7 @@ PHRASES = {
         after doing, after a, finished
     """,
     "work": """
+        trek, treks, trekking, trail ride, beach ride, pony trek, 2 hour trek, two hour trek,
         lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling,
         jumping, exercise, gallop, galloping, being ridden, being worked, school, jump lesson,
         flatwork, lunge, workout, being lunged, jump, flatwork lesson, school session, dressage,
@@ -1893,6 +1895,7 @@ PHRASES = {
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
+        on my way to,
         will, going to, gonna, tomorrow, tmw, next week, next time, next month, later, should, shall,
         would, could, can, may, might, must, need, needs, need to, needs to, want, wants, let us, lets,
         please, remember, do not forget, make sure, hope, forgot to put, forgot to take,
@@ -1927,7 +1930,7 @@ PHRASES = {
         later today, later tonight, laters on, after christmas, before christmas, after work tonight,
         in a bit, in a minute, in a min, in a mo, in a moment, in a sec, in a while, in an hour,
         in half an hour, in ten, in ten minutes, in five minutes, in 5 mins, in 10 mins, in 10 minutes,
-        in 20 minutes, in 30 minutes, now in a minute, just about to, on my way to, on our way to,
+        in 20 minutes, in 30 minutes, now in a minute, just about to, on our way to,
         off to get, off to fetch, off to put, going out to, going up to, going down to, popping up to,
         popping down to, nipping up to, nipping down to, heading up to, heading down to, heading out to,
         coming up to, coming down to, up for sale, on loan, for loan, part loan, sharer wanted,
@@ -1937,7 +1940,7 @@ PHRASES = {
         out of stock, sold out, returned it to, refund, refunded, exchange it, voucher, discount,
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
         insurance claim
-    """,
+""",
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
@@ -2326,6 +2329,9 @@ PHRASES = {
         sounds, sounding, sounded
     """,
     "link": """
+        on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
+        on my way past,
+        on my way back, on the way in, on the way out, on the way past,
         anywhere, nowhere, everywhere,
         just, doing, getting on, feeling, faring, really, also, still, again, already, now, here, there,
         up, back, down, to, even, right, only, quite, well, both, all, together, of, some, signs of,
@@ -3373,6 +3379,7 @@ PHRASES = {
         fit to go on yet
     """,
     "sky": """
+        from the rain, from rain,
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,
         frosty, freeze, freezing, ice, icy, wind, windy, gusts, gusty, storm, storms, stormy, cold,
         colder, warm,

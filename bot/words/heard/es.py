@@ -422,6 +422,7 @@ PHRASES = {
     """,
     "everyday good": "",
     "everyday comfortable": """
+        abrigadit|o|a|os|as,
         tibi|o|a|os|as, tibiecit|o|a|os|as,
         templadit|o|a|os|as,
         bien, perfect|o|a|os|as, ok, okey, content|o|a|os|as, tranquil|o|a|os|as, muy bien, de maravilla,
@@ -430,7 +431,7 @@ PHRASES = {
         buen|o|a de temperatura, de lujo, de cine, de fábula, de perlas, de diez, de 10, de vicio,
         de lo mejor, chachi, guay, guai, fetén, chévere, bacano, bacan, joyita, impecable|s, impeque,
         bárbar|o|a, espectacular, maravillos|o|a, fantástic|o|a|os|as, bien también, bien los dos,
-        bien las dos, bien todos, bien todas, estupendamente, fenomenalmente, maravillosamente,
+        bien las dos, bien todas, estupendamente, fenomenalmente, maravillosamente,
         requetebién, requete bien, súper bien, superbién, re bien, rebién, muy muy bien, muy requetebién,
         mejorcit|o|a, muchísimo mejor, bastante mejor, bastante bien, ya bien,
         está bien, están bien, va bien, van bien, anda bien, andan bien, sigue bien, siguen bien,
@@ -444,7 +445,7 @@ PHRASES = {
         como siempre de bien, tan bien, muy a gusto, cojonud|o|a, de puta madre,
         de pm, dpm, de rechupete, como nuev|o|a, como una rosa, fresc|o|a como una lechuga,
         viv|o|a y coleando
-    """,
+""",
     "everyday warm": """
         templad|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,
@@ -782,7 +783,7 @@ PHRASES = {
         lleva suelta una, lleva suelta la, va con una suelta
     """,
     "kind sheet": """
-        sheet, la sheet, sheets,
+        sheet, sheets,
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
         manta sin relleno, capa de agua, lona, sheet, capa, capas, capita, capitas, impermeable de lluvia,
         impermeable fino, impermeable sin relleno, chubasqueros, chubasquerito, chubas, impermeablecito,
@@ -793,7 +794,7 @@ PHRASES = {
         manta sin guata, manta de verano impermeable, frazada impermeable, frazada de lluvia
     """,
     "kind turnout": """
-        turnout, la turnout, turnouts,
+        turnout, turnouts,
         turnout, manta de campo, manta de prado, manta de paddock, manta de exterior, manta de fuera,
         manta exterior, mantas de campo, manta de potrero, outdoor, turnouts, mantas de prado,
         mantas de paddock, mantas de exterior, mantas de fuera, mantas de potrero, manta de calle,
@@ -806,7 +807,7 @@ PHRASES = {
         la del potrero
     """,
     "kind liner": """
-        liner, liners, el liner,
+        liner, liners,
         forro, forros, liner, liners, manta interior, bajomanta, entremanta, forro interior, forrito, forritos,
         forrillo, mantas interiores, manta de debajo, manta de abajo, la de debajo, la de abajo, la interior,
         forro de debajo, forro térmico, bajomantas, bajo manta, bajo mantas, submanta, sub manta, entre manta,
@@ -838,7 +839,7 @@ PHRASES = {
         capuchón, tapacuello, tapacuellos, tapa cuello, protector de cuello, extensión de cuello
     """,
     "rug": """
-        blanket, blankets, la blanket, turnout blanket,
+        blanket, blankets, turnout blanket,
         manta, mantas, cobija, cobijas, mantita, cobertor, ropa, abrigo, frazada, frazadas, mantitas,
         mantas y mantas, mantilla|s de noche, cobijita, cobijitas, cobertores, frazadita, frazadón, mantón,
         mantones, abriguito, abrigos, ropita, mnta, mantra, manat, cobja
@@ -1573,7 +1574,7 @@ PHRASES = {
         ya terminad|o|a|os|as, acabad|o|a|os|as ya, ya acabad|o|a|os|as, cambiad|o|a|os|as ya,
         ya cambiad|o|a|os|as, cambiadit|o|a|os|as, arregladit|o|a|os|as, preparad|o|a|os|as ya,
         apañadit|o|a|os|as, vestidit|o|a|os|as, ya vestid|o|a|os|as, tapadit|o|a|os|as, ya tapad|o|a|os|as,
-        tapad|o|a|os|as ya, ya abrigad|o|a|os|as, abrigadit|o|a|os|as, abrigad|o|a|os|as ya,
+        tapad|o|a|os|as ya, ya abrigad|o|a|os|as, abrigad|o|a|os|as ya,
         arropad|o|a|os|as, arropadit|o|a|os|as, enmantad|o|a|os|as, con la ropa puesta,
         ya están tapad|os|as, ya está tapad|o|a, ya está vestid|o|a, ya está abrigad|o|a,
         ya están abrigad|os|as, ya están vestid|os|as, ya está cambiad|o|a, ya están cambiad|os|as,
@@ -1592,7 +1593,7 @@ PHRASES = {
         cobijé al, enmanté a, cambié de manta a, he cambiado de manta a, cambiado de manta,
         cambiada de manta, cambiad|os|as de manta, cambiad|o|a de ropa, mantas cambiadas, e terminado,
         e terminado con, e acabado, e acabado con, e hecho
-    """,
+""",
     "everyone": """
         a todos, a todas,
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
@@ -3166,6 +3167,7 @@ PHRASES = {
         secarse
     """,
     "sky": """
+        de la lluvia, de lluvia, por la lluvia,
         tiempo, pronóstico, previsión, temperatura, temperaturas, lluvia, lloverá, llover, nieve, nevará, nevar,
         helada, helará, helar, hielo, viento, ráfagas, tormenta, frío, calor, grados, mínima, bajo cero,
         granizo, clima, lluvias, llueva, lloviendo, chubascos, chaparrón, chaparrones, aguacero, aguaceros,

@@ -432,6 +432,7 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s,
         va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien, mieux,
@@ -847,6 +848,7 @@ PHRASES = {
         retour de la blanchisserie
     """,
     "strap": """
+        strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
         sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
         fermetures, sangles croisées, cuissard, attache de patte, sangle de patte, sangles de pattes,
@@ -918,6 +920,7 @@ PHRASES = {
         sous couvrante, doublures, doublure amovible, doudoune de dessous, sous couvertur
     """,
     "kind stable": """
+        couverte de stalle, couvertes de stalle, couverture de stalle, doublure de stalle,
         couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
         couverture box, stable rug, couv de box, couv box, couvs de box, couv d'écurie, couverte de box,
         couverte d'écurie, couverte d'intérieur, couverture de stalle, couv d'intérieur, couv intérieur,
@@ -937,11 +940,11 @@ PHRASES = {
         tour d'encolure, protège cou
     """,
     "rug": """
-        doudoune, doudounes,
+        couverte, couvertes,
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
-        blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse, la couverte, les couvertes,
-        une couverte, des couvertes, sa couverte, leur couverte, ma couverte, cette couverte, couverte à
-    """,
+        blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse,
+        des couvertes, leur couverte, ma couverte, cette couverte, couverte à
+""",
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
         grosse grosse, bien épais||se, très épais||se, super épais||se, bien chaude couverture, grand froid,
@@ -3321,6 +3324,9 @@ PHRASES = {
         quoi de neuf chez, quoi de neuf du côté de, quoi de neuf concernant, dans quel état
     """,
     "ask forecast": """
+        quessé qu'y annoncent, quessé qu'ils annoncent, qu'est ce qu'ils annoncent, qu'est ce qu'y annoncent,
+        y annoncent quoi,
+        ils annoncent quoi, qu'est ce qu'ils annoncent pour la nuit, quessé qu'y annoncent pour la nuit,
         quelle météo on a, quelle météo on a pour cette nuit, quelle météo pour cette nuit, quelle météo ce soir,
         quelle météo pour demain, quelle météo, ça donne quoi la météo,
         quelle météo, météo, la météo, quel temps, quel temps fait il, quel temps va t il faire,
@@ -3511,6 +3517,7 @@ PHRASES = {
         est il, encore combien de temps
     """,
     "sky": """
+        de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
         neigera, gel, geler, gèle, gèlera, givre, glace, vent, rafales, tempête, orage, froid, chaud, degrés,
         minimale, zéro, grêle, verglas, averses, averse, rafale, brouillard, humidité, degré, minimales,

@@ -36,7 +36,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hoi": "hoy", "aser": "hacer",
     },
     "fr": {
-        "j": "j'", "l": "l'",
+        "j": "j'", "l": "l'", "é": "et",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
