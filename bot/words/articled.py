@@ -56,10 +56,14 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     rest = items[at + 1 : at + NEAR]
     if len(rest) > 1 and rest[0].has("but") and rest[1].has("is"):
         rest = rest[1:]  # "el pepe en cambio está …"
-    while rest and (rest[0].has("is", "was", "very", "a little", "time", "not", "both")) and not predicate(rest[0]):
+    while (
+        rest and (rest[0].has("is", "was", "very", "a little", "time", "not", "both", "she")) and not predicate(rest[0])
+    ):
         rest = rest[1:]
     if not rest:
         return False
+    if rest[0].has("subject") and rest[0].has("i") and any(i.has("put on", "took off") for i in rest[:4]):
+        return True  # "la belle je lui ai retiré son imper"
     if rest[0].kinds("sign"):
         return True
     if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):

@@ -96,9 +96,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
             or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off"))
         )
     )
-    if before is not None and before.text == "'s" and at > 1 and after is not None and after.has("on", "off"):
-        before = items[at - 2]  # "took Juniper's neck off"
-    if _by_name(run, before, roster):
+    if _by_name(run, _owner_named(items, at, end), roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
     if hers and len(run) == 1 and run[0].text in roster.alone:
@@ -139,6 +137,17 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
 def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:
     """As in "the 78 spare" of a piece called spare-heavy-78: no fill that any rug here has."""
     return item.text in roster.words and any(i is not item for i in run)
+
+
+def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:
+    """The horse right before a piece, or where one moves it: "took Juniper's neck off", "neck off Murph"."""
+    before = items[at - 1] if at else None
+    moved = end < len(items) and items[end].has("on", "off")
+    if moved and before is not None and before.text == "'s" and at > 1:
+        return items[at - 2]
+    if moved and end + 1 < len(items) and items[end + 1].horse:
+        return items[end + 1]
+    return before
 
 
 def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:

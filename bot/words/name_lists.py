@@ -70,7 +70,8 @@ def _in_row(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
 def _begins_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     """As in "hi all, dolly biscuit and bo are done": right before a name that is one of a list."""
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("polite")
-    if not opens or at + 3 >= len(items) or items[at].has("weather", "weekday", "mass", "bare weather", "sky"):
+    opens = opens or (at > 1 and items[at - 1].has("is") and items[at - 2].has("it"))  # "that's storm flo and thistle"
+    if not opens or at + 3 >= len(items) or items[at].has("weekday", "mass"):
         return False
     listed = items[at + 2].has("and") or items[at + 2].text == ","
     return listed and all(named[k] and items[k].horses for k in (at + 1, at + 3))

@@ -236,7 +236,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     if " " not in phrase.text:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
-    small = ("polite", "time", "ask tonight", "plan", "i", "everyone", "one")
+    small = ("polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help")
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

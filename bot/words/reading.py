@@ -162,7 +162,7 @@ def _undoes(sentence: Sequence[Item]) -> bool:
         and not any(i.piece or predicate(i) for i in words[first + 1 :])
     ):
         return True  # "annule, j'ai confondu Vanille et Vanina"
-    return (verb.has("undo verb") and then.has("what was said")) or (
+    return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )
 
@@ -223,6 +223,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
+        telling.strap = clause.has("strap")
         telling.herd = clause.has("everyone", "all horses") and not any(i.horses or i.piece for i in clause.items)
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
@@ -295,7 +296,8 @@ def _correct(clause: Clause, telling: Telling) -> None:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    strapped = clause.has("strap") and clause.has("broken") and not clause.has("took off", "took", "put on", "swapped")
+    moved = clause.has("took off", "took", "put on", "swapped")
+    strapped = clause.has("strap") and not moved and (clause.has("broken") or not any(map(predicate, clause.items)))
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:

@@ -125,7 +125,17 @@ def _round_word(item: Item) -> bool:
         bool(item.horses)
         or soft(item)
         or item.has(
-            "done", "all done", "everyone", "except", "all horses", "both", "too", "i", "a horse", "any adjective"
+            "done",
+            "all done",
+            "everyone",
+            "except",
+            "all horses",
+            "both",
+            "too",
+            "i",
+            "a horse",
+            "any adjective",
+            "ask tonight",
         )
         or item.person
     )
@@ -173,25 +183,34 @@ def _work_word(item: Item) -> bool:
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
+def _taken_out(items: Sequence[Item]) -> bool:
+    """As in "took Storm for an hour's hack"."""
+    for k, item in enumerate(items[:-3]):
+        if item.has("took") and items[k + 1].horses and items[k + 2].text == "for":
+            return any(i.has("work") for i in items[k + 3 : k + 7])
+    return False
+
+
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
+    had = had or _taken_out(items)
     if not (had or clause.has("worked")) or clause.has("not"):
         return False
     after = next((k for k, i in enumerate(items) if i.has("after")), 0)
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked", "had"))
-    if horses:
+    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took"))
+    if horses and not _taken_out(items):
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(
             verb + 1, next((k for k in range(verb, high) if items[k].has("work")), verb)
         )  # "the BEST lesson"
         if not all(_work_word(i) for k, i in enumerate(items[: high + 1]) if k >= low and k not in praised):
             return False
-    elif not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
+    elif not horses and not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
         if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
             return False  # "Maple sweaty, just been ridden"

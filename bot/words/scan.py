@@ -114,7 +114,12 @@ def _slipped(
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
     owner = roster.spelled.get(token.text[:-1]) if token.text.endswith("s") else None
-    if owner is None or ((taken or everyday(token.text)) and not _clothing(texts, at + 1, lexicon)):
+    if owner is None:
+        return None
+    behind = lexicon.phrases.longest(texts, at + 1)[0] if at + 1 < len(texts) else frozenset()
+    apart = everyday(token.text[:-1]) and not says_how(behind)
+    thing = taken or everyday(token.text) or apart or behind == {"link"}  # "thistles everywhere"
+    if thing and not _clothing(texts, at + 1, lexicon):
         return None
     return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
 

@@ -163,13 +163,21 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     if before.has("ask wearing", "bare") and any(i.has("ask why") for i in items[max(0, at - REACH) : at]):
         return True  # "por qué tan abrigado trueno"
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
-    if toward and any(clothing(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off") for i in near):
+    if toward and any(
+        clothing(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off", "felt") for i in near
+    ):
         return True
     if before.has("ask wearing", "wears") and any(i.has("what") for i in near):
         return True  # "qué lleva galleta"
     if before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]
-        if (before.number is not None and at > 2 and items[at - 3].has("article", "her")) or clothing(before):
+        strapped = before.has("that rug of") or (before.has("of") and before.has("article"))
+        strapped = strapped and any(i.has("strap") for i in items[max(0, at - REACH) : at])
+        if (
+            strapped
+            or (before.number is not None and at > 2 and items[at - 3].has("article", "her"))
+            or clothing(before)
+        ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))

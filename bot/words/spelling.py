@@ -16,9 +16,22 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
     for at, token in enumerate(tokens):
+        if lexicon.language == "fr" and found and _participle(token, found, lexicon):
+            token = replace(token, text=token.text[:-1])
         counted = at > 0 and tokens[at - 1].kind == "number"  # "200 g"
         found.extend([token] if counted else _written_out(token, lexicon, roster))
     return found
+
+
+def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
+    """As in "j'ai passer la main", which sounds like "passé"; not "elle va passer"."""
+    verb = token.kind == "word" and len(token.text) >= LEAST and token.text.endswith("er")
+    if not verb or token.text[:-1] not in lexicon.everyday:
+        return False
+    helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
+    return helped or (
+        before[-1].text == "a" and len(before) > 1 and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+    )
 
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> Iterator[Token]:

@@ -47,6 +47,7 @@ class Telling:
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
+    strap: bool = False  # a strap was just spoken of: "elle a pété"
     herd: bool = False  # everyone was just spoken of, and nobody else
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"

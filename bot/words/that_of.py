@@ -28,7 +28,7 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
             at += 1
         else:
             found.append(Item(piece.said, piece.said, piece=piece))
-            at = whose + (1 if items[at].has("that of") else 2)
+            at = whose + (2 if items[at].horse else 1)
     return found
 
 
@@ -46,7 +46,8 @@ def _whose(items: Sequence[Item], at: int) -> int:
     if items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s" and items[at + 2].has("is"):
         return at
     place = at + 1
-    if not items[at].has("that of") or place >= len(items) or not items[place].has("of"):
+    of_the = items[at].has("of") and items[at].has("article")  # "la correa de la de Trueno"
+    if not (items[at].has("that of") or of_the) or place >= len(items) or not items[place].has("of"):
         return 0
     place += 1
     if place + 1 < len(items) and items[place].has("article") and not items[place].horses:
@@ -63,4 +64,8 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
     told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
     told = told or any(i.has("strap") for i in items[:at])  # "correa rota en la del Cid"
     moved = at > 0 and items[at - 1].has("took off", "put on")
-    return Piece(said, RUGS, owners=owners, rug=True) if items[at].has("that rug of") and (told or moved) else None
+    return (
+        Piece(said, RUGS, owners=owners, rug=True)
+        if (items[at].has("that rug of") or items[at].has("of")) and (told or moved)
+        else None
+    )

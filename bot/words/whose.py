@@ -25,7 +25,11 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()  # "everything is wet here"
     if everyday and any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in items[:at]):
         return ()  # "Maple fine, misty a bit chilly"
-    if everyday and items[at].has("weather") and not clause.has("she", "body"):
+    if (
+        everyday
+        and items[at].has("weather")
+        and not (clause.has("she", "body") or any(i.has("is") for i in items[:at]))
+    ):
         return ()  # "in his stall now, too icy out there"
     if _somebody_else_is(items[at + 1 : at + 4]):
         return ()

@@ -2329,6 +2329,7 @@ PHRASES = {
         sounds, sounding, sounded
     """,
     "link": """
+        along,
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
         on my way back, on the way in, on the way out, on the way past,
@@ -2552,6 +2553,7 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
+        haybell,
         lol, lmao, lolz, rofl, hehe,
         sorry i have forgotten again, sorry i have forgotten, sorry i forgot, i have forgotten again, i have forgotten,
         i keep forgetting, i can not remember, remind me, remind me again, cant remember, someone remind me,

@@ -159,6 +159,9 @@ PHRASES = {
         heladas las orejas, orejas y patas frías, orejas y patas heladas
     """,
     "sign comfortable": """
+        se le quitó la tembladera, se le quitó el tembleque, se le pasó la tembladera, se le pasó el temblor,
+        se le quitó el temblor, se le quitó la tiritona, se le pasó la tiritona, ya se le quitó la tembladera,
+        se le quitó el frío, se le pasó el frío, se le fue la tembladera, se le fue el temblor, ya se le quitó el frío,
         cómod|o|a|os|as, a gusto, calentit|o|a|os|as, calentit|o|a|os|as y sec|o|a|os|as,
         sec|o|a|os|as y calentit|o|a|os|as, confortable|s, en su punto, temperatura perfecta, tan a gusto,
         está a gusto, bien de temperatura, calient|e|es y sec|o|a|os|as, calentit|o|a y a gusto,
@@ -748,6 +751,7 @@ PHRASES = {
         hebillas del pecho, cincho de la panza, cinchos
     """,
     "broken": """
+        sa partio, se ha partio, sa roto, sa rompio, sa rajao, se partió, se le partió,
         se cortó, se le cortó, se cortaron, se le cortaron, se reventó, se le reventó, se reventaron,
         rot|o|a|os|as, se rompió, se ha roto, rompió, ha roto, partid|o|a, se partió, se soltó, suelt|o|a,
         arrancad|o|a, arrancó, se ha soltado, se ha partido, descosid|o|a, reventad|o|a, se le rompió,
@@ -1075,6 +1079,7 @@ PHRASES = {
         añadid|o|a, junto a, junto con, debajito, encimita
     """,
     "bare": """
+        lo he dejado en pelo, la he dejado en pelo, lo dejé en pelo, la dejé en pelo, los he dejado en pelo,
         en pelo, al pelo,
         le quité todo, les quité todo, le he quitado todo, les he quitado todo, le quitamos todo, quité todo a,
         le saqué todo, les saqué todo, le quité todo lo que llevaba,
@@ -1907,6 +1912,7 @@ PHRASES = {
         se veía, se veían, quedaba
     """,
     "plan": """
+        llego sobre, llego sobre las, llego a las, llegaré sobre,
         va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos,
         habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes,
         podéis, pueden, quiero, quiere, queremos, querría, necesito, necesita, necesitamos, por favor,
@@ -2641,6 +2647,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        haybell,
         👍,
         jaja, jajaja, jajajaja, jeje, jejeje, 😂, 🤣, jajajaj, jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣,
         😂😂, 😹, 🤪, 😜, 😝, jejej, juas, juas juas, muahaha, jajaj, jjj, jiji, jijiji, jojo, lol, xd, xdd, xddd,
@@ -2816,6 +2823,7 @@ PHRASES = {
         cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy
     """,
     "ask left": """
+        qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles faltan por cambiar,
         cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer, qué caballos me quedan,
         qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me quedan,
         quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer,
@@ -3083,6 +3091,7 @@ PHRASES = {
         va a parar de llover, va a dejar de llover, va a parar la lluvia, escampará, para de llover
     """,
     "ask help": """
+        qué te puedo preguntar, qué te puedo decir, haybell ayuda, ayuda haybell,
         qué cosas entiende el bot, qué entiende el bot, qué sabe hacer el bot, qué le puedo decir al bot,
         qué le puedo preguntar al bot, qué cosas entiendes, qué se le puede decir al bot,
         ayuda, qué puedes hacer, qué sabes hacer, cómo funcionas, cómo funciona, cómo funciona esto,

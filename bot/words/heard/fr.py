@@ -1059,6 +1059,8 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
+        il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
+        il a plus que, elle a plus que,
         porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, juste en, seulement en, est passé à la, est passée à la, est passé au, est passée au,
@@ -1424,6 +1426,8 @@ PHRASES = {
         à partir d'aujourd'hui
     """,
     "do not rug": """
+        je veux qu'il reste sans couverture, je veux qu'elle reste sans couverture, je veux qu'il reste nu,
+        je veux qu'elle reste nue, je veux qu'il reste sans rien, je veux qu'elle reste sans rien,
         ne couvrez pas, ne pas couvrir, pas de couverture pour, ne mettez pas de couverture, ne mettez rien,
         pas couvrir, on ne couvre pas, ne couvrez plus, ne couvre pas, ne lui mettez pas de couverture,
         ne mets pas de couverture, plus de couverture pour, ne mettez pas de couverture à, ne lui mettez rien,
@@ -2807,6 +2811,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        haybell,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
         merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée,

@@ -16,7 +16,9 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "theyve": "they have", "im": "i am", "youre": "you are", "theyre": "they are", "bn": "been",
         "rn": "right now", "2nite": "tonight", "tonite": "tonight", "nite": "night", "2day": "today",
         "b4": "before", "plz": "please", "pls": "please", "ppl": "people", "bc": "because", "ont": "on the",
-        "outta": "out of", "yday": "yesterday",
+        "outta": "out of", "cannae": "can not", "didnae": "did not", "isnae": "is not", "wasnae": "was not",
+        "hasnae": "has not", "dinnae": "do not", "doesnae": "does not", "couldnae": "could not",
+        "wouldnae": "would not", "havenae": "have not", "willnae": "will not", "arenae": "are not", "yday": "yesterday",
     },
     "es": {
         "q": "que", "k": "que", "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
@@ -36,7 +38,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hoi": "hoy", "aser": "hacer",
     },
     "fr": {
-        "j": "j'", "l": "l'", "é": "et",
+        "j": "j'", "l": "l'",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
