@@ -12,7 +12,7 @@ HANDLED = (
     "put on", "took off", "took", "brought", "brought in", "turned out", "worked", "clipped", "swapped", "stripped",
     "ask wearing", "ask why", "felt",
 )  # fmt: skip
-MOVED = ("inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
+MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 NEAR = 8  # words
 SKY = ("weather", "weekday", "mass", "bare weather", "sky")
 

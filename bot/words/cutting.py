@@ -110,6 +110,8 @@ def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool
 def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     """Whether a pronoun begins a thought of its own here: "it is wet he is shaking", not "says he is"."""
     before, after = sentence[at - 1], sentence[at + 1] if at + 1 < len(sentence) else None
+    if before.has("inwards", "outwards") and any(i.has("brought", "took") for i in sentence[:at]):
+        return sentence[at].has("she")  # "brought Willow in shes soaked"
     if before.has("when", "if", "what", "question", "and", "but", "said", "not", "of", "in", "on", "after", "over"):
         return False
     if before.has("is", "was") and not before.mark:

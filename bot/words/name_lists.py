@@ -39,7 +39,7 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
 
 
 def _only_article(item: Item) -> bool:
-    return item.has("article") and not item.horses and not item.has("and", "of")
+    return item.has("article", "toward") and not item.horses and not item.has("and", "of")
 
 
 def _two_names(items: Sequence[Item], one: int, other: int) -> bool:

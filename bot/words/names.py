@@ -52,6 +52,11 @@ class Roster:
             self.slips[word] = _nearest(word, self.spelled)
         return self.slips[word]
 
+    def nicknamed(self, word: str) -> tuple[str, ...]:
+        """The garments whose nickname is this one word, with its article or without."""
+        rows = self.pieces.get(word, ())
+        return self.alone.get(word) or next((ids for phrase, ids in rows if len(phrase) == 1), ())
+
     def fitting(self, piece: Piece) -> tuple[str, ...]:
         """The garments that a description is true of, in the file's order."""
         if piece not in self.fitted:

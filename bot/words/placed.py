@@ -85,7 +85,8 @@ def _where(items: Sequence[Item]) -> Where | None:
 
 def _of_clothes(items: Sequence[Item], at: int) -> bool:
     """As in "in both", "in everything": clothes, not the stall."""
-    return items[at].has("in") and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
+    of = items[at].has("in") or items[at].text.endswith(" of")  # "growing out of everything"
+    return of and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
 
 
 def _place_word(item: Item) -> bool:

@@ -68,7 +68,9 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     people, person = _name(texts, at, roster.people)
     taken = max(said, named, nick, person)
     slipped = _slipped(token, texts, at, taken, lexicon, roster) if taken <= 1 else None
-    if slipped is not None and (not horses or slipped[0].horses[0] in horses):  # "Lady gery", also called Lady
+    if slipped is not None and (
+        not horses or slipped[0].pieces or slipped[0].horses[0] in horses
+    ):  # "Lady gery", also called Lady
         return slipped
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
@@ -113,6 +115,9 @@ def _slipped(
         horse, length = longer
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
+    nick = roster.nicknamed(token.text[:-1]) if token.text.endswith("s") and not roster.nicknamed(token.text) else ()
+    if nick and at + 1 < len(texts) and says_how(lexicon.phrases.longest(texts, at + 1)[0]):
+        return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
     owner = roster.spelled.get(token.text[:-1]) if token.text.endswith("s") else None
     if owner is None:
         return None
@@ -132,6 +137,8 @@ def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
     """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a"."""
+    if said and tokens[at].raw in ("à", "À"):
+        return means - {"has", "wears", "helper", "is"}
     if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):
         return means
     helped = at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
@@ -190,7 +197,8 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     if begun:  # "capt" of Captain; asked about where two begin so
         sure = len(begun) == 1
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
-    horses, apart = roster.near(word)
+    plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
+    horses, apart = ((), 0) if plural else roster.near(word)
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant

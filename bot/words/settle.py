@@ -89,6 +89,8 @@ def _of_a_stranger(items: Sequence[Item], at: int) -> bool:
 def _named(items: Sequence[Item], at: int) -> bool:
     """Evidence that a word of the language is a name here."""
     item = items[at]
+    if _said_alone(items, at):
+        return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
     if called_with_article(items, at) or _picked_out(items, at):
@@ -117,6 +119,11 @@ def _named(items: Sequence[Item], at: int) -> bool:
     lower = item.raw[:1].islower()
     follows = _follows(items, at) and not (lower and may_be_weather(item, items[at + 1 : at + REACH]))
     return follows or _precedes(items, at)
+
+
+def _said_alone(items: Sequence[Item], at: int) -> bool:
+    """As in "Quartz. Trop chaud dessous.": a sentence of its own that opens the message."""
+    return at == 0 and len(items) > 2 and items[1].text in (".", "\n") and items[0].raw[:1].isupper()
 
 
 def _picked_out(items: Sequence[Item], at: int) -> bool:
@@ -158,13 +165,17 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return False
     asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
     near = items[max(0, at - 5) : at - 1]
+    if before.has("ask today") and " " in before.text:
+        return True  # "elle met quoi Duchesse ce soir"
     if before.has("had") and any(i.kinds("style") for i in items[at + 1 : at + 4]):
         return True  # "gave Tucker a bib clip"
     if before.has("ask wearing", "bare") and any(i.has("ask why") for i in items[max(0, at - REACH) : at]):
         return True  # "por qué tan abrigado trueno"
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
     if toward and any(
-        clothing(i) or i.has("ask why", "ask today", "ask wearing", "put on", "took off", "felt") for i in near
+        clothing(i)
+        or i.has("ask why", "ask today", "ask wearing", "put on", "took off", "felt", "clipped", "worked", "turned out")
+        for i in near
     ):
         return True
     if before.has("ask wearing", "wears") and any(i.has("what") for i in near):

@@ -22,12 +22,12 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
+    if before.has("brings weather") and (items[at].has("weather") or not sure_sign(items[at + 1 : at + REACH])):
+        return True  # "viene lluvia"
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
     if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
         return True  # "ma doudoune en plume"
-    if items[at].has("weather") and before.has("brings weather"):
-        return True  # "viene lluvia"
     asked = at > 1 and items[at - 2].has("question")  # "what is star in"
     if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has") and not asked:
         return True  # "it is dusty"; but "is Dusty in"

@@ -37,7 +37,7 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if _is_a_wish_or_place(clause):
+    if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
     change = _change(clause)
     if (

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.around import excepted
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.telling import Telling, named
 
@@ -36,7 +36,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     if any(i.has("i") and not i.has("everyone", "article") for i in items[:at]):  # "I'm sweating"
         return telling.who if telling.begun and clause.has("she") and len(telling.who) == 1 else ()
     left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
-    if _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
+    strangers = any(not (soft(i) or i.means or i.horses) for i in items[at + 1 :])  # "everyone's sweating at the beach"
+    if not strangers and _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
         return named([name for name in telling.names if name not in left])
     if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she", "body"):
         return ()

@@ -1518,6 +1518,7 @@ PHRASES = {
         after doing, after a, finished
     """,
     "work": """
+        lessons, two lessons, 2 lessons, three lessons, both lessons, two rides,
         trek, treks, trekking, trail ride, beach ride, pony trek, 2 hour trek, two hour trek,
         lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling,
         jumping, exercise, gallop, galloping, being ridden, being worked, school, jump lesson,
@@ -1570,6 +1571,7 @@ PHRASES = {
         in their night clothes, all tucked up as listed, is is ready
     """,
     "everyone": """
+        everybodys, everyones,
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
         all of em, the lot of them, every single one, all the neddies, all the gang, the gang, all
         nags, every last one, everyone of them, every one of them, every single one of them,
@@ -1850,6 +1852,7 @@ PHRASES = {
         not properly, not really, hardly, scarcely, three quarters, 90%, 90 percent, 80%
     """,
     "a little": """
+        a lil, lil bit, a lil bit, a lil too, a wee bit, a tad bit,
         a bit, a little, a little bit, bit, slightly, a touch, a tad, little, somewhat, a wee bit, kind of,
         kinda, sort of, a smidge, a smidgen, a mite, a hint, a hint of, a trace of, a shade,
         a fraction, a wee tad, wee bit, tiny bit, a tiny bit, a teeny bit, teeny bit, teensy bit,

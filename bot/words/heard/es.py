@@ -1441,6 +1441,8 @@ PHRASES = {
         otra vez con cobija
     """,
     "worked": """
+        dio la clase, ya dio la clase, dio clase, ha dado clase, ha dado la clase, dio su clase,
+        dieron clase, dieron la clase,
         monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
         tuvieron clase, trabajad|o|a|os|as, trabajé, trabajamos, he trabajado, di cuerda, le di cuerda,
         he dado cuerda, ha trabajado, trabajó, dio clase, ha dado clase, dimos cuerda, hizo clase,

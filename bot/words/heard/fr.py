@@ -432,6 +432,7 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        tiède|s,
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s,
@@ -2628,6 +2629,7 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
         là bas, de, à, en, dans, sur, avec, au, du, les deux, tous les deux, toutes les deux, juste, quand même,
@@ -2894,6 +2896,8 @@ PHRASES = {
         tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi
     """,
     "ask today": """
+        c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
+        quel est le programme des couvertures, c'est quoi le programme pour ce soir,
         c'est quoi le plan, quel est le plan, le plan, plan, plan du jour, plan de ce soir, qu'est ce qu'on met,
         qu'est ce qu'on leur met, on met quoi, quelles couvertures, quelle couverture, couvertures du jour,
         que portent ils, qu'est ce qu'ils portent, aujourd'hui, qu'est ce que je mets, je mets quoi,
@@ -3612,6 +3616,7 @@ PHRASES = {
     "girth": "",
     "either way": "",
     "felt": """
+        main passée sous, main passée, main glissée sous, mains passées sous, main mise sous,
         touché, j'ai touché, palpé, j'ai palpé, j'ai tâté,
         passé la main, mis la main, glissé la main, j'ai passé la main, j'ai mis la main, j'ai glissé la main,
         passé la main sous, mis la main sous, glissé la main sous, j'ai passé la main sous, j'ai mis la main sous,
