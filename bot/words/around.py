@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.clauses import Clause, only_small, soft
+from bot.words.clauses import Clause, only_small, said_by, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
@@ -67,9 +67,9 @@ def _harmless(item: Item) -> bool:
 
 def setting_of(clause: Clause) -> Setting:
     """Where or after what the sign was seen, from the words alone."""
-    items = clause.items
+    items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
     for at, item in enumerate(items):
-        while_at = item.has("after", "in", "on") or item.text in ("during", "at")
+        while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
         if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
             return "after work"
     return "stall" if clause.has("place stall") else "turnout"
@@ -79,6 +79,7 @@ def seen_where(items: Sequence[Item]) -> Setting:
     """Where or after what a message of one horse saw it, said anywhere in it; "turnout" where nothing says so."""
     if len({i.horses for i in items if i.horses}) != 1 or any(i.has("place field") for i in items):
         return "turnout"
+    items = items[said_by(items) :]
     planned = any(i.has("plan", "if", "when") for i in items)
     for at, item in enumerate(() if planned else items):
         if item.has("work", "worked") and any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1]):

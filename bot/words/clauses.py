@@ -35,11 +35,14 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        told, said = _told_before(self.items), _said_by(self.items)
+        told, said = _told_before(self.items), said_by(self.items)
         return _supposed(self.items) or any(
             i.has(*BLOCKS, "weekday")
             and not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+            and not (
+                i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
+            )  # "did two lessons"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
             and not (
@@ -61,7 +64,7 @@ def _told_before(items: Sequence[Item]) -> int:
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
 
 
-def _said_by(items: Sequence[Item]) -> int:
+def said_by(items: Sequence[Item]) -> int:
     """The place of "says that" right before a horse: what stands before it tells only who says so; 0 without."""
     return next((k for k, i in enumerate(items[:-1]) if i.has("said") and items[k + 1].horses), 0)
 

@@ -163,7 +163,7 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     rest = items[at : next((k for k in range(at, len(items)) if items[k].mark), len(items))]
     says = any(predicate(i) or i.has("strap") for i in rest)
     return says and all(
-        predicate(i) or i.has("is", "strap", "broken", "time", "very", "a little", "link") for i in rest
+        predicate(i) or i.has("is", "strap", "broken", "time", "very", "a little", "link", "body", "hour") for i in rest
     )
 
 

@@ -9,6 +9,7 @@ from bot.words.piece import Piece, colour
 from bot.words.tokens import plain, words
 
 SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
+SHORT = 3  # letters of a name that no slip is bent into
 REMEMBERED = 20_000  # words, descriptions
 Words = tuple[str, ...]
 ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
@@ -64,6 +65,13 @@ class Roster:
                 self.fitted.clear()
             self.fitted[piece] = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
         return self.fitted[piece]
+
+    def like(self, word: str) -> tuple[str, ...]:
+        """The horses whose short name is one slip from this word: never acted on, but somebody may mean one."""
+        if not SHORT <= len(word) <= SHORT + 1:
+            return ()
+        near = (h for name, h in self.spelled.items() if len(name) == SHORT and distance(word, name, 1) == 1)
+        return tuple(dict.fromkeys(near))
 
     def begins(self, word: str) -> tuple[str, ...]:
         """The horses whose one-word name begins like this and goes on."""
@@ -181,6 +189,8 @@ def _horse(made: Roster, name: str, horse: str) -> None:
     spoken = tuple(word for word in phrase if word.isalnum())
     if spoken != phrase:  # nobody types the unicorn
         _add(made.horses, spoken, horse)
+    if len(phrase) == 2 and phrase[0] in ARTICLES:
+        _add(made.horses, phrase[1:], horse)  # "al abuelo" of El Abuelo
     if len(phrase) > 1:
         made.longer.append((phrase, horse))
         for word in phrase:

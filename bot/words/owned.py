@@ -10,7 +10,12 @@ from bot.words.piece import Piece
 def whose_before(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Piece, list[Item]]:
     """Whose it is, from the words before it: those words are taken up."""
     kept = list(before)
-    while kept and (kept[-1].has("article", "all") and not kept[-1].has("i")) and not kept[-1].horses:
+    swapped = any(i.has("swapped", "brought") for i in kept)
+    while (
+        kept
+        and (kept[-1].has("article", "all") and not (swapped and kept[-1].has("for another")) and not kept[-1].has("i"))
+        and not kept[-1].horses
+    ):
         if kept[-1].has("all") and not kept[-1].has("article"):
             piece = replace(piece, every=True)
         if kept[-1].has("both"):

@@ -85,7 +85,10 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    scanned = without_greeting([_own(item, mine) for item in scan(tokens, lexicon(language), names)])
+    said = scan(tokens, lexicon(language), names)
+    spoken = {item.horses[0] for item in said if item.horse and item.horses[0] in mine}
+    mine_here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
+    scanned = without_greeting([_own(item, mine_here) for item in said])
     settled = without_doubtful(settle(with_their_horses(scanned, names.keepers)))
     topic = beyond(settled)
     if topic is not None:

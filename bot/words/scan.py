@@ -11,6 +11,8 @@ from bot.words.names import Roster, Words, budget, distance
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
+NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
+
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
     """The words of a message; names with marks in them ("<b>Bo</b>") stay whole."""
@@ -74,6 +76,9 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         return slipped
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
+    called = horses or people or pieces or token.text in roster.parts
+    if taken == said == 1 and not called and means and means <= NAMEABLE:
+        return _perhaps(token, means, roster), 1
     part = roster.parts.get(token.text, ()) if taken == 1 and not (horses or people or pieces) else ()
     return Item(
         text=" ".join(texts[at : at + taken]),
@@ -87,6 +92,14 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         known=all(t in lexicon.everyday for t in texts[at : at + taken]),
         capital=token.capital,
     ), taken
+
+
+def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
+    """A colour or weather, one slip from a name: asked about where only a horse can stand ("orange is sweating")."""
+    item = Item(token.text, token.raw, means, capital=token.capital)
+    horses, apart = roster.near(token.text)
+    horses = horses if apart == 1 else roster.like(token.text)
+    return replace(item, horses=horses, sure=False, exact=False) if horses else item
 
 
 def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int] | None:
@@ -126,7 +139,7 @@ def _slipped(
     thing = taken or everyday(token.text) or apart or behind == {"link"}  # "thistles everywhere"
     if thing and not _clothing(texts, at + 1, lexicon):
         return None
-    return Item(token.text, token.raw, horses=(owner,), capital=token.capital), 1
+    return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
 
 
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
@@ -203,7 +216,8 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
     if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
-        return replace(item, horses=horses, sure=False, exact=False, known=spoken) if apart == 1 else item
+        horses = horses if apart == 1 else roster.like(word)
+        return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item
     bent = _trade_word(word, lexicon.language, apart if horses else 2)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         means = lexicon.phrases.longest((bent,), 0)[0]

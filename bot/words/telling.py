@@ -167,8 +167,9 @@ class Telling:
             return True  # "everyone fine but Otto is cold"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
             return True  # "cold this morning, fine now"
-        if event.sign == "comfortable" and any(k > at and k not in self.past and e.sign in UNEASY for k, e in others):
-            return True  # "warm under his rug but his ears are cold"
+        uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
+        if event.sign == "comfortable" and at not in self.later and uneasy:
+            return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
         if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
             return True
         return at in self.past and any(k > at and k not in self.past for k, _ in others)

@@ -87,9 +87,11 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     rest = list(items[at + 1 :])
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
-    return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at])
+    animal = bool(rest) and rest[0].has("sign shivering", "sign sweating")  # no weather does
+    return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at], weather=animal)
 
 
-def _nameable(item: Item) -> bool:
+def _nameable(item: Item, *, weather: bool) -> bool:
     """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
-    return all(m in ("colour", "any adjective", "i") or m.startswith("weight") for m in item.means)
+    sky = ("weather", "sky", "bare weather", "mass") if weather else ()
+    return all(m in ("colour", "any adjective", "i", *sky) or m.startswith("weight") for m in item.means)

@@ -111,6 +111,7 @@ def _change(clause: Clause) -> Change:
     )
     if clause.has("nothing") and (clause.has("wears", "took", "took off", "off") or in_nothing):
         change.all_off = True
+        change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
         return change
     if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
         return _swap(clause, pieces, change)

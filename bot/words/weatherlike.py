@@ -52,7 +52,7 @@ def _soaked(rest: Sequence[Item]) -> bool:
 def well(rest: Sequence[Item]) -> bool:
     """As in "misty fine": nobody says that of the weather."""
     said = next((i for i in rest if predicate(i) or not soft(i)), None)
-    return said is not None and said.has("everyday comfortable")
+    return said is not None and said.has("everyday comfortable", "everyday good")
 
 
 def clothing(item: Item) -> bool:

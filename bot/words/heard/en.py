@@ -2078,6 +2078,7 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
+        just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
         heard, apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted,
         checked, just checked, just saw, guys, heads up, fyi, update, news, help, urgent, sez, telt me,

@@ -159,6 +159,7 @@ PHRASES = {
         heladas las orejas, orejas y patas frías, orejas y patas heladas
     """,
     "sign comfortable": """
+        de lujo, está de lujo, están de lujo, va de lujo,
         se le quitó la tembladera, se le quitó el tembleque, se le pasó la tembladera, se le pasó el temblor,
         se le quitó el temblor, se le quitó la tiritona, se le pasó la tiritona, ya se le quitó la tembladera,
         se le quitó el frío, se le pasó el frío, se le fue la tembladera, se le fue el temblor, ya se le quitó el frío,
@@ -584,6 +585,7 @@ PHRASES = {
         a casa para lavar
     """,
     "state torn": """
+        rajao, rajá, se ha rajao, se ha rajado, se rajó,
         trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un roto, trae una rajada,
         rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
         ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
@@ -1126,6 +1128,7 @@ PHRASES = {
         sin
     """,
     "clipped": """
+        raparon, rapamos, rapé, han rapado, hemos rapado, rasuraron, rasuré, raparon a, rapé a,
         esquilad|o|a|os|as, esquilé, esquilamos, esquilado, he esquilado, hemos esquilado, esquileo, esquila,
         han esquilado, esquilaron, ha esquilado, rapad|o|a, pelé, esquiló, se esquiló, esquilada,
         esquilado de manta, esquilado de caza, esquilado completo, esquilado inglés, esquila completa,
@@ -2491,6 +2494,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,
         pasé por donde, pasé por lo de, pasé donde, po,
         ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
         de, en, con, por, para, que, se, le, les, lo, la, además, claro, sí, si que, así, bien, todo, toda,

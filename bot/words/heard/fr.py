@@ -181,6 +181,8 @@ PHRASES = {
         sec bien chaud, chaud et bien sec, chaude et bien sèche
     """,
     "sign rubbed": """
+        blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
+        à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
         blessure de couverture, pelé||e|s|es par la couverture, irrité||e|s|es, écorché||e|s|es,
         pelé||e à l'épaule, éraflé||e, usé||e à l'épaule, poil usé, épaules râpées, râpé||e|s,
@@ -985,6 +987,8 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": """
+        j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
+        je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
         avons remis, ai remis, a remis, rajouté||e, ont mis, lui ai mis, leur ai mis, lui a mis, j'ai remis,
         j'ai rajouté, j'ai ajouté, lui ai remis, leur a mis, j'lui ai mis, jlui ai mis, jleur ai mis,
@@ -1019,6 +1023,8 @@ PHRASES = {
         on a emmitouflé, ai emmitouflé, abrié||e|s|es
     """,
     "took off": """
+        j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
+        je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
         enlevé||e|s|es, retiré||e|s|es, ôté||e|s|es, j'ai enlevé, ai enlevé, a enlevé, on a enlevé, j'ai retiré,
         déshabillé||e|s, découvert||e|s, viré||e, lui ai enlevé, lui ai retiré, leur ai enlevé, on a retiré,
@@ -1107,6 +1113,8 @@ PHRASES = {
         par en dessus, superposé||e|s, en double, en même temps que
     """,
     "bare": """
+        je lui ai tout enlevé, lui ai tout enlevé, on lui a tout enlevé, je lui ai tout retiré, je lui ai tout viré,
+        j'y ai tout enlevé, j'y ai tout viré, lui ai tout retiré, je leur ai tout enlevé,
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
         découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a pas de couverture,
         sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues, bare, naked,
@@ -1650,6 +1658,7 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
+        reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
         avoir été monté||e, avoir monté, galop, obstacle, dressage, trotting, exercice, être monté||e,
         être longé||e, avoir travaillé, promenade, rando, carrière, manège, le manège, saut d'obstacles,
@@ -2231,6 +2240,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
         carrément, hyper, drôlement, sacrément, entièrement, mega, grave, vachement, énormément, archi, ultra,
@@ -2400,6 +2410,9 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
+        je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
+        je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
+        vérifié, vérifiée,
         dit, dit que, dit qu', disent que, a dit, pense que, pense, trouve que, je trouve que, je crois que,
         crois, a vu, j'ai vu, vu, m'a dit, m'a dit que, on dirait que, il paraît que, signale, selon, d'après,
         trouve, je trouve, je pense que, je pense, voit, paraît, on dirait, semble que, annonce, attention,
@@ -2896,6 +2909,8 @@ PHRASES = {
         tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi
     """,
     "ask today": """
+        le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
+        programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
         quel est le programme des couvertures, c'est quoi le programme pour ce soir,
         c'est quoi le plan, quel est le plan, le plan, plan, plan du jour, plan de ce soir, qu'est ce qu'on met,
