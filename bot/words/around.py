@@ -70,7 +70,7 @@ def setting_of(clause: Clause) -> Setting:
     items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
     for at, item in enumerate(items):
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
-        if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 4])):
+        if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 6])):
             return "after work"
     return "stall" if clause.has("place stall") else "turnout"
 

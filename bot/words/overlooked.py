@@ -28,6 +28,10 @@ def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
 
     Who sweats is asked as well, where little more than that is said.
     """
+    pair = next((i for i in items if len(i.horses) == 2 and not i.sure), None)
+    said = next((i for i in items if i.has("sign shivering")), None)
+    if pair is not None and said is not None and not _asked(items):  # "I don't know whether it is Ned or Pip"
+        return Ask("horse", pair.raw, pair.horses, (Seen("", "shivering"),))
     return _who(items, horses, "shivering") or _who(items, horses, "sweating")
 
 

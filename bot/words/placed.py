@@ -18,6 +18,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if (
         where is None
         or (clause.has("was", "work") and not told)
+        or (clause.has("turned out") and clause.has("work") and not clause.has("after"))
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
     ):

@@ -192,7 +192,9 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = next((i for i in items if not i.has("polite")), None)
     if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
         return None
-    what = any(_wh(i) or i.has("ask today") for i in items) or _asking(opens)
+    what = (
+        any(_wh(i) or (i.has("ask today") and " " in i.text) for i in items) or _asking(opens) or opens.has("ask today")
+    )
     what = what or any(i.has("ask wearing") and then.has("what") for i, then in pairwise(items))  # "porte quoi"
     if opens.has("ask why", "ask state") or not what:
         return None

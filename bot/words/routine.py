@@ -191,19 +191,25 @@ def _taken_out(items: Sequence[Item]) -> bool:
     return False
 
 
+def _went_out(items: Sequence[Item]) -> bool:
+    """As in "Waylon and Big Red went out on the 9am trail ride"."""
+    out = next((k for k, i in enumerate(items) if i.has("turned out")), len(items))
+    return any(i.has("work") for i in items[out:]) and not any(i.has("after", "place field") for i in items)
+
+
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
-    had = had or _taken_out(items)
+    had = had or _taken_out(items) or _went_out(items)
     if not (had or clause.has("worked")) or clause.has("not"):
         return False
     after = next((k for k, i in enumerate(items) if i.has("after")), 0)
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took"))
-    if horses and not _taken_out(items):
+    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out"))
+    if horses and not (_taken_out(items) or _went_out(items)):
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(
             verb + 1, next((k for k in range(verb, high) if items[k].has("work")), verb)

@@ -136,7 +136,8 @@ def _slipped(
         return None
     behind = lexicon.phrases.longest(texts, at + 1)[0] if at + 1 < len(texts) else frozenset()
     apart = everyday(token.text[:-1]) and not says_how(behind)
-    thing = taken or everyday(token.text) or apart or behind == {"link"}  # "thistles everywhere"
+    thing = taken or everyday(token.text) or apart or behind == {"link"}
+    thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
     if thing and not _clothing(texts, at + 1, lexicon):
         return None
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
@@ -180,6 +181,8 @@ def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
     """A name of several words with a slip in one of them: "lady gray"."""
     for phrase, horse in roster.longer:
         said = texts[at : at + len(phrase)]
+        if len(said) == len(phrase) and (*said[:-1], said[-1].removesuffix("s")) == phrase:
+            return horse, len(phrase)  # "big reds sheet"
         alike = [a for a, b in zip(said, phrase) if a == b]
         if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:
             continue

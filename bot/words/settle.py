@@ -75,6 +75,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         named = False  # "Sunday was hot": a day that is over
     if named:
         return replace(item, means=frozenset(), sure=item.sure and not (wordlike(item) and weather_talk(items, at)))
+    if not item.sure and only_a_horse(items, at):
+        return replace(item, means=frozenset(), exact=False)  # "red is shivering", of Big Red and Little Red
     return replace(item, means=item.means | {"no name"}, horses=())
 
 

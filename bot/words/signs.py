@@ -78,6 +78,7 @@ def _predicate(reading: Reading, at: int) -> None:
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
     behind = at + 1 < len(items) and items[at + 1].has("not behind") and bool(item.kinds("sign"))
+    behind = behind or (at + 2 == len(items) and items[-1].has("not") and bool(item.kinds("sign")))  # "sudor no"
     another = at + 2 < len(items) and (items[at + 2].has("what", "of") or only_that_one_left(items, at + 2))
     if behind and not another:  # not "tremble plus que Max", "a froid pas Lune"
         reading.denied, reading.spent = True, False
@@ -180,7 +181,7 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
     timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
-    telling.later.update(told if said == "comfortable" and timed else ())
+    telling.later.update(told if said == "comfortable" and timed and not twice else ())
     telling.denied.update(
         told if reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry"))) else ()
     )

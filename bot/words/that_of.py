@@ -62,6 +62,8 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
         return replace(last, said=said, owners=owners, ids=(), words=frozenset(), their=False)
     after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
     told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
+    listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"
+    told = told or (listed and any(i.has(*WETNESS) or i.kinds("state") for i in items[whose + 1 :]))
     told = told or any(i.has("strap") for i in items[:at])  # "correa rota en la del Cid"
     moved = at > 0 and items[at - 1].has("took off", "put on")
     return (

@@ -49,6 +49,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     ):
         pieces = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
         change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
+    if change.empty and telling.dressed and _nothing_on(clause):
+        change.all_off = True  # "Orbayu lleva la fina y Pía nada"
     if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
         change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
     if change.empty and telling.spoken is not None and clause.has("it"):
@@ -82,6 +84,11 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
     told = clause.has("took off", "took", "wears") or (clause.has("in") and any(i.piece for i in clause.items))
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
+
+
+def _nothing_on(clause: Clause) -> bool:
+    said = [i for i in clause.items if not i.mark]
+    return len(said) == 2 and bool(said[0].horses) and said[1].has("nothing")
 
 
 def _only_names(clause: Clause) -> bool:

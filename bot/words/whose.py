@@ -56,7 +56,11 @@ def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
         return False  # "off sick today, sorry all"
     if any(i.has("all horses") for i in items):
         return True
-    return any(i.has("everyone") for i in items) and not any(i.has("she") for i in items) and not everyday
+    return (
+        any(i.has("everyone") for i in items)
+        and not any(i.has("she") and not i.has("subject") for i in items)
+        and not everyday
+    )
 
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:

@@ -289,7 +289,7 @@ PHRASES = {
         not able to get up, unable to get up, will not stand up, can not stand up, unable to stand,
         struggling to stand, struggling to get up, refuses to get up, refusing to get up,
         does not want to get up, rolling and groaning, bit crook, feeling crook, is crook, nasty cough,
-        off tucker, does not feel right, do not feel right, did not feel right, does not act right,
+        does not feel right, do not feel right, did not feel right, does not act right,
         do not act right, not behaving right, summat not right, something is off with,
         something off with, somethings off with, something amiss with, hunched up and miserable,
         all hunched up, not wanting to eat, does not want to drink,
@@ -2078,6 +2078,7 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
+        to me,
         just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
         heard, apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted,

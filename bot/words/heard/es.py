@@ -1337,6 +1337,9 @@ PHRASES = {
         os lo pido, se los pido, os pido, lo pido por favor
     """,
     "do not rug": """
+        déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
+        dejala siempre sin manta,
+        dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa, déjenlos siempre sin manta,
         lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin manta, los quiero sin manta,
         lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
         no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta,
@@ -1444,6 +1447,7 @@ PHRASES = {
         otra vez con cobija
     """,
     "worked": """
+        jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
         dio la clase, ya dio la clase, dio clase, ha dado clase, ha dado la clase, dio su clase,
         dieron clase, dieron la clase,
         monté, montamos, he montado, hemos montado, montad|o|a|os|as, montó, tuvo clase, ha tenido clase,
@@ -1551,6 +1555,7 @@ PHRASES = {
         después, dsps de, desp de, despues d, culpa de, culpa del, normal después de, normal tras, de la, de las
     """,
     "work": """
+        taqueo, taquear, chukker, chukkers, partido de polo, práctica de polo,
         clase, clases, montar, trabajo, trabajar, paseo, cuerda, entrenamiento, entreno, ruta, salto, saltar,
         doma, galope, ejercicio, montarl|o|a, montada, entrenar, correr, galopar, la clase, sesión, pista,
         la pista, concurso, galopes, paseo por el monte, hacer cuerda, dar cuerda, la monta, monta, el paseo,
@@ -2192,6 +2197,7 @@ PHRASES = {
         la verdad no sé, la verdad es que no sé, no sé ni, soñé que, he soñado que, soñaba que
     """,
     "said": """
+        a ver a, pasé a ver a, fui a ver a, he ido a ver a, vengo de ver a, pasé ahora a ver a, pasé a mirar a,
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
         me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que,
         acabo de ver, pienso que, me dice, me ha dicho que, noto, lo noto, la noto, ojo, urgente, socorro,
@@ -2829,6 +2835,7 @@ PHRASES = {
         cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy
     """,
     "ask left": """
+        quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por tapar,
         qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles faltan por cambiar,
         cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer, qué caballos me quedan,
         qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me quedan,
@@ -3048,7 +3055,7 @@ PHRASES = {
         a qué hora para de llover, a qué hora deja de llover, qué viene mañana, qué viento hará,
         qué viento va a hacer, qué viento dan, qué viento hay, qué frío hará, qué frío va a hacer esta noche,
         qué frío hará esta noche, qué tal el tiempo, qué tal el tiempo para esta noche,
-        qué tal el tiempo mañana, qué tal va a hacer, qué tal la noche, qué tal pinta la noche,
+        qué tal el tiempo mañana, qué tal va a hacer, qué tal pinta la noche,
         qué tal viene la noche, qué tan fría va a estar la noche, qué tan frío va a hacer,
         qué tan frío va a estar esta noche, qué tan frío va a ponerse, qué tan fuerte va a llover,
         qué se espera hoy, qué se espera mañana, qué se espera para hoy, qué se espera para mañana,
@@ -3136,6 +3143,7 @@ PHRASES = {
         no entiendo cómo funciona, qué idiomas hablas, qué sabes
     """,
     "ask wearing": """
+        hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
         lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a llevar,
         tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar, viste, hay que poner,
         le corresponde, conjunto, ropa, se le pone, llevar, lleva encima, atuendo, equipo, capas, lleva puesta,

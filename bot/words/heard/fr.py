@@ -1435,6 +1435,8 @@ PHRASES = {
         à partir d'aujourd'hui
     """,
     "do not rug": """
+        je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
+        je la veux sans rien, je le veux toujours sans couverture, je la veux toujours sans couverture,
         je veux qu'il reste sans couverture, je veux qu'elle reste sans couverture, je veux qu'il reste nu,
         je veux qu'elle reste nue, je veux qu'il reste sans rien, je veux qu'elle reste sans rien,
         ne couvrez pas, ne pas couvrir, pas de couverture pour, ne mettez pas de couverture, ne mettez rien,
