@@ -71,8 +71,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "but" if current and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
-    if item.has("and") and _something_done(current) and following.has("put on", "took off"):
-        return "and"  # "he pasado antes de ir al trabajo y le he puesto …"
+    if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
+        return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None

@@ -12,8 +12,15 @@ def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     """Whether this word stands in a list or a row with words that are names. named: those known to be so far."""
     if _one_thing(items, at):
         return False
-    joined = any(named[k] or _two_names(items, at, k) for k in _neighbours(items, at))
+    joined = any(named[k] or _two_names(items, at, k) or _either(items, at, k) for k in _neighbours(items, at))
     return joined or _in_row(items, named, at)
+
+
+def _either(items: Sequence[Item], one: int, other: int) -> bool:
+    """As in "no sé si es canela o tormenta la que está tiritando": neither spice nor storm does."""
+    first, last = sorted((one, other))
+    parted = any(i.has("or") for i in items[first:last])
+    return parted and any(i.has("sign shivering", "sign sweating") for i in items[last + 1 :])
 
 
 def _one_thing(items: Sequence[Item], at: int) -> bool:

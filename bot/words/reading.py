@@ -304,7 +304,8 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        if not (clause.has("worked", "had") and read_work(clause, telling)) and not read_place(clause, telling):
+        work = clause.has("worked", "had", "took", "turned out")
+        if not (work and read_work(clause, telling)) and not read_place(clause, telling):
             same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)

@@ -92,6 +92,14 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Fig's stable rug off heavy on", [("Fig", ("fig-heavy",))]),
         ("oak", "sheets off everyone", [("Lady Grey", ("grey-liner",)), ("Clementine", ())]),
         ("oak", "put the sheet on Otto as he was miserable", [("Otto", ("otto-sheet",))]),
+        ("oak", "Otto out of his heavy and into the sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "took Fig's stable rug off left the heavy on", [("Fig", ("fig-heavy",))]),
+        ("encina", "a Moro le he quitado la suya y le he puesto la 200", [("Moro", ("reserva-200",))]),
+        ("encina", "todo fuera a Lucero y puesta la manta", [("Lucero", ("lucero-manta",))]),
+        # where it was seen, said of the horse; what was done with it, and not where it went
+        ("oak", "Otto is off his feed, standing at the back of his box", [("Otto", "unwell", "stall")]),
+        ("oak", "Otto went out on the 9am trail ride", [("Otto",)]),
+        ("oak", "took Otto for an hours hack", [("Otto",)]),
         # what opens or ends a message and says nothing
         ("oak", "hi all, Otto sweaty lol", [("Otto", "sweating")]),
         ("oak", "Otto is dripping with sweat can someone check on him", [("Otto", "sweating")]),
@@ -130,6 +138,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "left everyone's rugs on"),
         ("oak", "pulled the sheet on Otto"),  # on, or off? of two barns each says it otherwise
         ("encina", "la cincha de Lucero está rota"),  # of the saddle, for all anybody knows
+        ("oak", "there's willow all over the yard"),
+        ("oak", "should I order a heavier one for Otto? he's growing out of everything"),
+        ("chenaie", "l'hiver passé Ulysse avait grelotté toute une nuit"),
         ("oak", "I haven't taken the sheet off Otto"),
         ("oak", "don't rug Otto until he's dry"),
         ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),
@@ -155,6 +166,8 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
         ("oak", "Otto or Fig is sweaty", "horse"),
+        ("encina", "no sé si es canela o nube la que está tiritando", "horse"),
+        ("oak", "fog is shivering", "horse"),
         ("oak", "Priya's horse or Otto is shivering", "horse"),
         ("oak", "one of Otto's rugs is torn", "garment"),
         ("encina", "una de las mantas de Trueno está rajada", "garment"),

@@ -2624,7 +2624,7 @@ PHRASES = {
         l'ai récupérée, l'ai croisé, l'ai croisée, on les a trouvé, on les a trouvée, on les a trouvés,
         on les a retrouvée, on les a vu, on les a vue, on les a senti, on les a sentie, on les a récupéré,
         on les a récupérée, on les a croisé, on les a croisée, récupéré||e|s|es, j'ai récupéré, croisé||e,
-        est resté||e|s|es, est toujours resté||e, sont toujours, sont encore, sont tous, sont toutes,
+        est resté||e|s|es, est toujours resté||e, sont toujours, sont encore,
         a toujours l'air, a l'air d'être, l'air d'être, ont l'air d'être, semble être, m'a l'air, me semble,
         m'a semblé, était déjà, se sent, se retrouve, se réveille, s'est réveillé||e, s'est levé||e, finit,
         est devenu||e, devient, commence à être, est tout, est toute, est vraiment, est complètement,
