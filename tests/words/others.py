@@ -32,12 +32,12 @@ class Message:
     text: str
     facts: tuple[Fact, ...]
     ask: dict[str, Any] | None
-    refused: bool
+    needs: str | None  # the least role that may, where it is refused
 
     @property
     def chatter(self) -> bool:
         """Nothing for the bot."""
-        return not (self.facts or self.ask or self.refused)
+        return not (self.facts or self.ask or self.needs)
 
 
 @cache
@@ -51,7 +51,7 @@ def messages(name: str) -> Iterator[Message]:
     for line in (HERE / f"{name}.jsonl").read_text(encoding="utf-8").splitlines():
         row = json.loads(line)
         facts = tuple(sorted(map(fact, row["events"])))
-        yield Message(row["who"], row["text"], facts, row.get("ask"), bool(row.get("refused")))
+        yield Message(row["who"], row["text"], facts, row.get("ask"), (row.get("refused") or {}).get("needs"))
 
 
 def fact(event: dict[str, Any]) -> Fact:
@@ -71,13 +71,13 @@ def heard(name: str, message: Message) -> dict[str, Any]:
 
 
 def right(message: Message, said: dict[str, Any]) -> bool:
-    """Exactly the facts, an ask about the same thing with the same choices, refused where it should be."""
+    """Exactly the facts, an ask about the same thing with the same choices, refused where and as it should be."""
     asked, wanted = said["ask"], message.ask
     same = (asked is None) == (wanted is None)
     if asked and wanted:
         same = asked["about"] == wanted["about"] and set(asked["options"]) == set(wanted["options"] or asked["options"])
     facts = tuple(sorted(map(fact, said["events"])))
-    return same and facts == message.facts and bool(said["refused"]) == message.refused
+    return same and facts == message.facts and (said["refused"] or {}).get("needs") == message.needs
 
 
 def subjects(facts: tuple[Fact, ...]) -> set[str]:

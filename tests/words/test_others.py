@@ -1,0 +1,37 @@
+"""What messages of other hands are understood as: the measures the barn was promised, for people nobody listened to."""
+
+import pytest
+
+from tests.words.others import SETS, by_language, messages, table
+
+
+@pytest.mark.parametrize("language", ["en", "es", "fr"])
+def test_what_others_write_is_understood(language: str) -> None:
+    """95 of 100 reports exactly right, and nothing recorded of a wrong horse or garment, ever."""
+    tally = by_language()[language]
+
+    assert tally["reports right"] >= 0.95 * tally["reports"]
+    assert tally["wrong subject"] == 0
+
+
+def test_what_others_say_among_themselves_is_left_alone() -> None:
+    """99 of 100 messages that are not for the bot are met with silence."""
+    tallies = by_language().values()
+
+    assert sum(t["chatter right"] for t in tallies) >= 0.99 * sum(t["chatter"] for t in tallies)
+
+
+@pytest.mark.parametrize("name", SETS)
+def test_a_set_is_a_hundred_messages_about_a_barn(name: str) -> None:
+    """Reports and small talk, as a group has them."""
+    told = list(messages(name))
+
+    assert len(told) == 100
+    assert 30 <= sum(message.chatter for message in told) <= 40
+
+
+def test_the_table_can_be_printed(capsys: pytest.CaptureFixture[str]) -> None:
+    """One command prints what README shows."""
+    print(table())
+
+    assert len(capsys.readouterr().out.splitlines()) == 5
