@@ -14,6 +14,9 @@ from bot.words.tokens import Token, tokenise
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
 
 
+PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
+
+
 def tokens_of(text: str, roster: Roster) -> list[Token]:
     """The words of a message; names with marks in them ("<b>Bo</b>") stay whole."""
     pieces: list[Token] = []
@@ -135,12 +138,24 @@ def _slipped(
     if owner is None:
         return None
     behind = lexicon.phrases.longest(texts, at + 1)[0] if at + 1 < len(texts) else frozenset()
-    apart = everyday(token.text[:-1]) and not says_how(behind)
+    apart = everyday(token.text[:-1]) and not _told_behind(texts, at + 1, lexicon)
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
     if thing and not _clothing(texts, at + 1, lexicon):
         return None
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
+
+
+def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether what follows says how a horse is, past small words: "montys stopped shivering"."""
+    while at < len(texts):
+        means, said = lexicon.phrases.longest(texts, at)
+        if says_how(means):
+            return True
+        if not means & PASSING or means & {"in", "of"}:
+            return False
+        at += said
+    return False
 
 
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
