@@ -7,6 +7,10 @@ from bot.words.items import Item, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+PARTING = (
+    "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
+    "but", "too", "and",
+)  # fmt: skip
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on")
 ALIKE = 3  # words of a horse that is as the one before
@@ -39,6 +43,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+    if not (item.mark or item.has(*PARTING)):
+        return None
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):

@@ -13,6 +13,11 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
     last: Piece | None = None
     at = 0
     while at < len(items):
+        if not (items[at].horses or items[at].has("that of", "article", "own", "of")):
+            last = items[at].piece or last
+            found.append(items[at])
+            at += 1
+            continue
         hers = _her_own(items, at)
         if hers:
             said = " ".join(i.raw for i in items[at : at + hers])

@@ -9,6 +9,8 @@ OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]]) -> list[Item]:
     """The items with each such saying drawn into one. owned: people's names as written plainly → their horses."""
+    if not any(i.person for i in items):
+        return list(items)
     found: list[Item] = []
     at = 0
     while at < len(items):
