@@ -22,6 +22,8 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
     before, opener = (items[at - 1], items[at - 2] if at > 1 else None) if at else (None, None)
     if before is None or not before.has("article") or before.has("some", "her") or before.has("all"):
         return False
+    if opener is not None and opener.has("brings weather"):
+        return False  # "y a du caramel mou à la sellerie"
     if opener is not None and (opener.kinds("sign") or (opener.kinds("everyday") and not items[at].has(*SKY))):
         return True  # "ya no tiembla la mora", "un poquito fría la Chispa"
     if opener is not None and opener.has("clipped", "worked", "except"):

@@ -39,7 +39,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             piece = replace(piece, several=False)  # "one of Otto's rugs"
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
-            if not (piece.owners or piece.their or piece.spare or piece.ids):
+            of_another = end + 1 < len(items) and items[end].has("of") and items[end + 1].horse
+            if not (of_another or piece.owners or piece.their or piece.spare or piece.ids):
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)

@@ -67,6 +67,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
     if said > 1 and max(longer) > 1:
         said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
+    if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):
+        means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
     means = _accent_heeded(means, tokens, at, said, lexicon)
     horses, named = _name(texts, at, roster.horses)
     pieces, nick = _name(texts, at, roster.pieces)
@@ -152,7 +154,9 @@ def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
         means, said = lexicon.phrases.longest(texts, at)
         if says_how(means):
             return True
-        if not means & PASSING or means & {"in", "of"}:
+        if "in" in means and at + said < len(texts):
+            return "her" in lexicon.phrases.longest(texts, at + said)[0]  # "thunders in his stall"
+        if not means & PASSING or "of" in means:
             return False
         at += said
     return False

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.words.clauses import soft
 from bot.words.items import Item, predicate
 from bot.words.weatherlike import clothing, sure_sign, well
 
@@ -22,7 +23,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
-    if before.has("brings weather") and (items[at].has("weather") or not sure_sign(items[at + 1 : at + REACH])):
+    if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
         return True  # "viene lluvia"
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
@@ -47,6 +48,12 @@ def _taken_off(items: Sequence[Item], at: int) -> bool:
     """As in "enlevé chemise étoile": what was put on or taken off, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
     return ends and at > 1 and items[at - 2].has("put on", "took off") and not describes(items[at])
+
+
+def _alive(rest: Sequence[Item]) -> bool:
+    """What only an animal does is said next; "il y a du caramel mou" is said of sweets."""
+    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    return said is not None and said.has("sign shivering", "sign sweating", "sign cold")
 
 
 def wordlike(item: Item) -> bool:

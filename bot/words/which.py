@@ -52,7 +52,7 @@ def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
     """The one of its pieces that the barn calls so, whatever it is: "el impermeable", with a little fill."""
     said = {word for word in words(piece.said) if len(word) >= NOUN} - set(words(horse))
     called = [g for g in roster.owned.get(horse, ()) if not said.isdisjoint(roster.bags[g])]
-    return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners) else []
+    return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners or piece.ids) else []
 
 
 def _one(piece: Piece, fitting: Sequence[str]) -> Meant:

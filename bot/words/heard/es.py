@@ -106,6 +106,7 @@ PHRASES = {
         temblores en los flancos, temblores musculares
     """,
     "sign cold": """
+        cagá de frío, cagao de frío, cagado de frío, cagada de frío, muert|o|a de frío, pelad|o|a de frío,
         tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío,
         con mucho frío, pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío,
         un poco de frío, aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene las orejas frías,

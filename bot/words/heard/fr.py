@@ -123,6 +123,8 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
+        chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
+        chaud puis sec, chaude puis sèche,
         bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
         à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite,
         bonne température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort,
@@ -1102,6 +1104,7 @@ PHRASES = {
         vien|s|t d'échanger, remplacé||e|s|es, fait l'échange
     """,
     "instead of": """
+        à place de, à place d', à la place de, à la place d',
         à la place de, au lieu de, à la place du, à la place des, en lieu et place de, en remplacement de,
         au lieu d', à la place d', plutôt que, plutôt qu', en échange de, pour remplacer, en remplacement du,
         au lieu du, au lieu des, à la plc de, a la plce de
@@ -3492,6 +3495,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        comment ça marche ton affaire, à l'aide comment ça marche, comment ça marche le bot, comment tu marches,
         qu'est ce que le bot comprend, le bot comprend quoi, qu'est ce que comprend le bot, il sait faire quoi le bot,
         qu'est ce qu'on peut dire au bot, qu'est ce qu'on peut demander au bot,
         aide, que sais tu faire, que peux tu faire, comment ça marche, comment tu marches,
