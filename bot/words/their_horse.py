@@ -2,8 +2,11 @@
 
 from collections.abc import Mapping, Sequence
 
-from bot.words.items import Item
+from bot.words.clauses import soft
+from bot.words.items import Item, predicate
+from bot.words.weatherlike import clothing
 
+BOTH = 2
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
@@ -14,17 +17,33 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
     found: list[Item] = []
     at = 0
     while at < len(items):
-        taken = _said(items, at)
+        taken = _said(items, at) or _of_theirs(items, at)
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()
         if horses:
             said = " ".join(dict.fromkeys(i.raw for i in items[at : at + taken])).replace(" '", "'")
-            found.append(Item(items[at].text, said, horses=horses, sure=len(horses) == 1, exact=False, known=False))
+            sure = len(horses) == 1 or (items[at].has("both") and len(horses) == BOTH)
+            found.append(Item(items[at].text, said, horses=horses, sure=sure, exact=False, known=False))
             at += taken
         else:
             found.append(items[at])
             at += 1
     return found
+
+
+def _of_theirs(items: Sequence[Item], at: int) -> int:
+    """As in "los dos de Gonzalo", "uno de los de Gonzalo", "one of Kev's": how many words; 0 where nobody says so."""
+    if not items[at].has("both", "one"):
+        return 0
+    end = at + 1
+    while end < min(at + 4, len(items)) and items[end].has("of"):
+        end += 1
+    if end == at + 1 or end >= len(items) or not items[end].person:
+        return 0
+    behind = end + 1 + (end + 1 < len(items) and items[end + 1].text == "'s")
+    if behind < len(items) and (clothing(items[behind]) or not (soft(items[behind]) or predicate(items[behind]))):
+        return 0  # "one of Ruth's rugs"
+    return behind - at
 
 
 def _said(items: Sequence[Item], at: int) -> int:
