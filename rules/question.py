@@ -103,10 +103,10 @@ class Costs:
     cold: float = 1.0
     hot: float = 1.5
     wet_skin: float = 2.0
-    change: float = 4.0
+    change: float = 3.5
     borrow: float = 4.0
     retell: float = 3.0
-    rug: float = 0.2
+    rug: float = 0.15
     wish: float = 3.0
     wish_bare: float = 8.0
 

@@ -32,7 +32,7 @@ SHORN = {"none": 0.0, "trace": 0.25, "hunter": 0.8}
 CLOTHES = (("sheet", 0), ("turnout", 100), ("turnout", 200), ("liner", 100), ("liner", 200))
 PEOPLE = {"Ann": 0.5, "Ben": -0.5, "Cat": 0.0}  # K, by how much each takes a horse for warmer than it is
 SIGNS = ("sweating", "hot", "comfortable", "cold", "shivering")
-CHANGE, HOT, AN_HOUR = 4.0, 1.5, 0.5  # what the oracle pays: a change, a degree-hour too warm, any hour of stress
+CHANGE, HOT, AN_HOUR = 3.5, 1.5, 0.5  # what the oracle pays: a change, a degree-hour too warm, any hour of stress
 
 
 @dataclass(frozen=True)

@@ -6,15 +6,17 @@ one of seven that do not, and are wrong in one report of ten. The numbers of the
 on seeds 1 to 10, what one person's word may do on 3, 8, 9, 14, 34, 41 to 43 and, for the last step, 51).
 
 Hours of stress against one who knows this physics and the weather to come, whole season and second month, and how far
-below the chart's, on herds that nothing was chosen on:
+below the chart's, on herds that nothing was fitted to. (They were looked at three times while the costs of a change and
+of a rug's weight were lowered, which other tests decided; on fourteen more herds that halved no ratio, but left a seventh
+fewer hours near shivering.)
 
-    airport  31: 1.7 and 2.2, 74 %    44: 1.4 and 1.4, 74 %    45: 1.3 and 1.2, 83 %
-    inland   32: 3.0 and 3.5, 85 %    46: 1.4 and 1.1, 92 %    47: 3.5 and 2.3, 84 %    48: 1.4 and 1.0, 87 %
+    airport  31: 1.5 and 1.8, 78 %    44: 1.2 and 1.3, 76 %    45: 1.3 and 1.2, 83 %
+    inland   32: 2.8 and 2.6, 86 %    46: 1.6 and 1.3, 92 %    47: 3.6 and 2.0, 85 %    48: 1.4 and 1.1, 87 %
 
 This herd gets used to no weather: that Haybell thinks horses do is one more error here, of up to 1 K. Without it:
 
-    airport  31: 1.7 and 2.3, 75 %    44: 1.3 and 1.4, 74 %    45: 1.3 and 1.2, 83 %
-    inland   32: 3.1 and 3.9, 84 %    46: 1.6 and 1.4, 92 %    47: 3.6 and 1.9, 84 %    48: 1.4 and 1.0, 87 %
+    airport  31: 1.5 and 1.9, 78 %    44: 1.2 and 1.3, 77 %    45: 1.3 and 1.2, 83 %
+    inland   32: 2.9 and 3.1, 85 %    46: 1.6 and 1.3, 92 %    47: 3.9 and 1.8, 84 %    48: 1.3 and 1.0, 88 %
 
 Where the rest comes from (seeds 2, 3, 5, 8): not from the weather to come, for a plan with this physics and Haybell's
 day ahead and costs has 0.7 to 1.0 times the other's hours; nor from its rules, for both choose among the same
@@ -210,8 +212,8 @@ def test_sixty_days_of_learning_come_near_a_plan_told_every_offset_beforehand(se
 def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(season: Season):
     """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times.
 
-    (On seven herds that nothing was chosen on: 1.3 to 3.5 times over the season, 1.0 to 3.5 in the second month, which
-    four of the seven miss. The herds of this test miss it both.)
+    (On seven herds that nothing was fitted to: 1.2 to 3.6 times over the season, 1.1 to 2.6 in the second month, which
+    three of the seven miss. The herds of this test miss it both.)
     """
     oracle = season.stress(season.oracle, second_month=True)
     assert season.stress(season.lived.worn, second_month=True) <= 1.3 * oracle
