@@ -7,8 +7,8 @@ on seeds 1 to 10, what one person's word may do on 3, 8, 9, 14, 34, 41 to 43 and
 
 Hours of stress against one who knows this physics and the weather to come, whole season and second month, and how far
 below the chart's, on herds that nothing was fitted to. (They were looked at three times while the costs of a change and
-of a rug's weight were lowered, which other tests decided; on fourteen more herds that halved no ratio, but left a seventh
-fewer hours near shivering.)
+of a rug's weight were lowered, which other tests decided; on fourteen other herds that left the ratios as they were, and
+613 hours near shivering instead of 640.)
 
     airport  31: 1.5 and 1.8, 78 %    44: 1.2 and 1.3, 76 %    45: 1.3 and 1.2, 83 %
     inland   32: 2.8 and 2.6, 86 %    46: 1.6 and 1.3, 92 %    47: 3.6 and 2.0, 85 %    48: 1.4 and 1.1, 87 %
