@@ -7,7 +7,7 @@ on seeds 1 to 10, what one person's word may do on 3, 8, 9, 14, 34, 41 to 43 and
 
 Hours of stress against one who knows this physics and the weather to come, whole season and second month, and how far
 below the chart's, on herds that nothing was fitted to. (They were looked at three times while the costs of a change and
-of a rug's weight were lowered, which other tests decided; on fourteen other herds that left the ratios as they were, and
+of a rug's weight were lowered, which other tests decided; on fourteen others that left the ratios as they were, and
 613 hours near shivering instead of 640.)
 
     airport  31: 1.5 and 1.8, 78 %    44: 1.2 and 1.3, 76 %    45: 1.3 and 1.2, 83 %
