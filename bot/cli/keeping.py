@@ -46,6 +46,8 @@ def replay(args: argparse.Namespace) -> int:
 
     season = run(load(args.barn), args.weather, args.start, args.end)
     if args.picture:
-        written(args.picture, season.picture())
+        from bot.season.picture import draw  # here: most commands need no image library
+
+        written(args.picture, draw(season))
     print(json.dumps(season.as_json(), ensure_ascii=False) if args.json else season.table())
     return 0

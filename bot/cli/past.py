@@ -107,7 +107,9 @@ def mirror(args: argparse.Namespace) -> int:
         return 0
     shown = held.mirror(looks)
     if args.png:
-        print(written(args.png, shown.picture()))
+        from bot.season.pages import mirrored  # here: most commands need no image library
+
+        print(written(args.png, mirrored(shown)))
     elif args.json:
         print(json.dumps(shown.as_json()))
     else:

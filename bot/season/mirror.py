@@ -116,12 +116,6 @@ class Mirror:
             for month in [*self.months, "all"]
         }
 
-    def picture(self) -> bytes:
-        """A PNG: a row an expectation, a bar a kind of sign."""
-        from bot.season.pages import mirrored
-
-        return mirrored(self)
-
     def table(self) -> str:
         """The whole season as text, then one line a month."""
         lines = ["expected    seen:  cold  fine  warm  right"]

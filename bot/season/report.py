@@ -86,12 +86,6 @@ class Season:
         advice = ["What would help most:", self.wardrobe.text()] if self.wardrobe else []
         return "\n".join([title, "", head, unit, *rows, "", *advice, *gaps, *self.notes, *wrap(NOTE, COLUMNS)]) + "\n"
 
-    def picture(self) -> bytes:
-        """The season as a PNG."""
-        from bot.season.picture import draw  # here: most commands need no image library
-
-        return draw(self)
-
 
 def _row(way: WayReport) -> str:
     t = way.total

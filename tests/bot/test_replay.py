@@ -16,6 +16,7 @@ from bot.problems import WrongInput
 from bot.replay import replay, run
 from bot.season import choosing
 from bot.season.living import Moment, course, live
+from bot.season.picture import draw
 from bot.season.report import Season
 from bot.season.tally import tally, together
 from bot.season.then import moved
@@ -116,7 +117,7 @@ def test_the_table_fits_a_terminal(a_week: Season):
 
 def test_the_picture_is_a_picture(a_week: Season):
     """A PNG that opens, with more than paper on it."""
-    image = Image.open(BytesIO(a_week.picture()))
+    image = Image.open(BytesIO(draw(a_week)))
     assert image.format == "PNG"
     assert len(image.getcolors(1 << 20)) > 10
 

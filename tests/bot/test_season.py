@@ -13,7 +13,7 @@ from bot.barn import Barn
 from bot.events import Air, Done, Entry, Event, Placed, Posted, Seen, Sign, Wearing
 from bot.season import history
 from bot.season.mirror import EXPECTED, Look, for_study, mirror, of_barn
-from bot.season.pages import calendar, for_vet
+from bot.season.pages import calendar, for_vet, mirrored
 
 NOON = datetime(2026, 11, 10, 17, tzinfo=UTC)  # noon at the demo barn
 DAY = timedelta(days=1)
@@ -139,7 +139,7 @@ def test_an_export_for_a_study_names_nobody(barn: Barn):
 
 def test_the_mirror_is_a_small_picture():
     """A PNG that opens."""
-    assert Image.open(BytesIO(mirror([look(2, 9, "cold")]).picture())).size[0] < 1000
+    assert Image.open(BytesIO(mirrored(mirror([look(2, 9, "cold")])))).size[0] < 1000
 
 
 # --- one horse's days
