@@ -142,10 +142,17 @@ def _slipped(
     behind = lexicon.phrases.longest(texts, at + 1)[0] if at + 1 < len(texts) else frozenset()
     apart = everyday(token.text[:-1]) and not _told_behind(texts, at + 1, lexicon)
     thing = taken or everyday(token.text) or apart or behind == {"link"}
+    thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
     thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
     if thing and not _clothing(texts, at + 1, lexicon):
         return None
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
+
+
+def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
+    means, said = lexicon.phrases.longest(texts, at) if at < len(texts) else (frozenset[str](), 0)
+    return bool(means & {"sign shivering", "sign sweating"}) or (said > 1 and "sign cold" in means)
 
 
 def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
@@ -163,8 +170,10 @@ def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
 
 
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether a piece of clothing follows: "biscuits medium" is Biscuit's."""
-    means = lexicon.phrases.longest(texts, at)[0] if at < len(texts) else frozenset()
+    """Whether a piece of clothing follows: "biscuits medium", "merlins grey liner" are Biscuit's and Merlin's."""
+    means, said = lexicon.phrases.longest(texts, at) if at < len(texts) else (frozenset[str](), 0)
+    if said and means & {"colour", "any adjective"} and at + said < len(texts):
+        means = means | lexicon.phrases.longest(texts, at + said)[0]
     return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
 
 
