@@ -3290,6 +3290,7 @@ PHRASES = {
     """,
     "either way": "",
     "felt": """
+        le meto la mano, les meto la mano, le meto mano, meto la mano debajo, le pongo la mano, le paso la mano,
         toqué a, toqué, he tocado a, he tocado, palpé a, palpé, los toqué, las toqué, la toqué, lo toqué,
         metí la mano, le metí la mano, he metido la mano, le he metido la mano, he metio la mano, le he metio la mano,
         les metí la mano, pasé la mano, le pasé la mano, les pasé la mano, he pasado la mano, le he pasado la mano,

@@ -1068,6 +1068,7 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
+        est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
         porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
