@@ -34,6 +34,8 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return bool(horses)
     if horses:
         sure = [i for i in horses if i.sure]
+        if any(i.has("done") and i.has("swapped") for i in items):
+            telling.changed.update(name for i in sure for name in i.horses)
         if sure:
             telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
         telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))

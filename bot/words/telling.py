@@ -47,6 +47,7 @@ class Telling:
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
+    changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
     strap: bool = False  # a strap was just spoken of: "elle a pété"
     herd: bool = False  # everyone was just spoken of, and nobody else
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
@@ -119,6 +120,9 @@ class Telling:
             if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in others):
                 continue  # "wet, soaked right through", "dry, and back on the rack"
             events.append(event)
+        dressed = {e.horse for e in events if isinstance(e, Wearing)} & self.changed
+        told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
+        events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
         events = _strongest(_one_done(events, len(self.names)))
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}

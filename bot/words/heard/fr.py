@@ -3578,7 +3578,7 @@ PHRASES = {
     "only": "juste, seulement, uniquement, rien que, seul|e",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
-    "not behind": "pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
+    "not behind": "même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
     "undo verb": """
         annule, annulez, annuler, oublie, oubliez, oublier, efface, effacez, effacer, ignore, ignorez, supprime,
         supprimez, retire, enlève, vire, laisse tomber, laissez tomber, tenez pas compte de,
