@@ -131,6 +131,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return ()  # "horses in at 4": the day's order
     if by_name and len([i for i in clause.items if not i.mark]) <= 3 and not clause.has("done"):
         return named(telling.names)
+    if clause.has("all horses") and any(isinstance(e, Placed) for e in telling.events):
+        return named(telling.rest())  # "ponies in, horses out"
     if clause.has("all horses") or (
         clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")
     ):

@@ -31,7 +31,7 @@ from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
-from bot.words.their_horse import with_their_horses
+from bot.words.their_horse import by_owner_or_kind, with_their_horses
 from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
@@ -85,10 +85,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    said = scan(tokens, lexicon(language), names)
-    spoken = {item.horses[0] for item in said if item.horse and item.horses[0] in mine}
-    mine_here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
-    scanned = without_greeting([_own(item, mine_here) for item in said])
+    scanned = without_greeting(by_owner_or_kind(scan(tokens, lexicon(language), names), mine, telling.barn))
     settled = without_doubtful(settle(with_their_horses(scanned, names.keepers)))
     topic = beyond(settled)
     if topic is not None:
@@ -118,17 +115,6 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
-
-
-def _own(item: Item, mine: tuple[str, ...]) -> Item:
-    """As in "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
-    if item.has("my horses") and mine:
-        return replace(item, means=frozenset(), horses=mine, exact=False, known=False)
-    if not item.has("my horse"):
-        return item
-    if not mine:
-        return replace(item, means=frozenset({"i"}))
-    return replace(item, means=frozenset(), horses=mine, sure=len(mine) == 1, exact=False, known=False)
 
 
 def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:

@@ -176,7 +176,7 @@ class Telling:
             return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
         if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
             return True
-        return at in self.past and any(k > at and k not in self.past for k, _ in others)
+        return at in self.past and any(k not in self.past for k, _ in others)
 
 
 def _wetter(event: GarmentIs, later: Event) -> bool:

@@ -1,13 +1,47 @@
-"""A horse told by whose it is: "Walt's pony is shivering", "le cheval à Patrick". Of several it is asked."""
+"""Horses told by whose they are, or of what kind: "Walt's pony", "my two", "ponies in". One of several is asked."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
+from bot.barn import Barn
 from bot.words.clauses import soft
 from bot.words.items import Item, predicate
 from bot.words.weatherlike import clothing
 
 BOTH = 2
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
+
+
+def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -> list[Item]:
+    """The items with "my horse", "my two" and "the ponies" as the horses they are. mine: the speaker's own."""
+    spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
+    here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
+    told = [_by_species(_own(item, here), barn) for item in items]
+    one = [
+        any(i.has("one", "first") for i in items[max(0, k - 3) : k]) for k in range(len(items))
+    ]  # "one of the ponies"
+    return [replace(i, sure=False) if i is not was and one[k] else i for k, (i, was) in enumerate(zip(told, items))]
+
+
+def _own(item: Item, mine: tuple[str, ...]) -> Item:
+    """As in "My horse" of somebody who has one; of several it is asked, of none it is anybody's."""
+    if item.has("my horses") and mine:
+        return replace(item, means=frozenset(), horses=mine, exact=False, known=False)
+    if not item.has("my horse"):
+        return item
+    if not mine:
+        return replace(item, means=frozenset({"i"}))
+    return replace(item, means=frozenset(), horses=mine, sure=len(mine) == 1, exact=False, known=False)
+
+
+def _by_species(item: Item, barn: Barn) -> Item:
+    """As in "ponies in, horses out": those that are ponies; every horse where all are, or none is."""
+    if not item.has("ponies"):
+        return item
+    ponies = tuple(horse.name for horse in barn.horses if horse.species == "pony")
+    if len(ponies) in (0, len(barn.horses)):
+        return replace(item, means=frozenset({"all horses"}) if ponies else item.means)
+    return replace(item, means=frozenset(), horses=ponies, exact=False, known=False)
 
 
 def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]]) -> list[Item]:

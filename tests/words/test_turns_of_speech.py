@@ -96,6 +96,10 @@ def said(text: str, name: str) -> Heard:
         ("oak", "took Fig's stable rug off left the heavy on", [("Fig", ("fig-heavy",))]),
         ("encina", "a Moro le he quitado la suya y le he puesto la 200", [("Moro", ("reserva-200",))]),
         ("encina", "todo fuera a Lucero y puesta la manta", [("Lucero", ("lucero-manta",))]),
+        # of a kind, and told as changed
+        ("oak", "ponies fine, Otto cold", [("Bramble", "comfortable"), ("Otto", "cold")]),
+        ("oak", "changed Otto, heavy off and sheet on", [("Otto", ("otto-sheet",))]),
+        ("oak", "Otto is dry now, was soaked earlier", [("Otto", "comfortable")]),
         # where it was seen, said of the horse; what was done with it, and not where it went
         ("oak", "Otto is off his feed, standing at the back of his box", [("Otto", "unwell", "stall")]),
         ("oak", "Otto went out on the 9am trail ride", [("Otto",)]),

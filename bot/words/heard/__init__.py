@@ -180,6 +180,7 @@ MEANINGS = {
     "felt": "a hand under the rug: no garment is moved",
     "my horses": "all of the speaker's own",
     "that rug of": "the same where nothing was told of before: a rug, where it is said to be wet or torn",
+    "ponies": "those of the barn's horses that are",
     "that of": "before whose it is: a piece like the one just told, of another horse",
     "relative": "who, which: what follows tells which one is meant",
     "toward": "to or for a horse, when a piece was named before it",

@@ -1598,14 +1598,14 @@ PHRASES = {
         th others, everyone other than, all the remaining, all the remaining horses
     """,
     "all horses": """
-        all horses, all the horses, every horse, all of the horses, all ponies, all the ponies, the
+        all horses, all the horses, every horse, all of the horses, the
         horses, the whole herd, horses, all of the neds, all the neds, neddies, every single horse,
-        every pony, all nags, all the nags, whole string, the whole string, entire barn, the entire
-        barn, all our horses, all our ponies, all of the nags, all of the ponies, all of our horses,
+        all nags, all the nags, whole string, the whole string, entire barn, the entire
+        barn, all our horses, all of the nags, all of our horses,
         every nag, every neddy, every last horse, every horse on the yard, every horse in the barn,
         every horse in the place, all horses in the barn, all the horses in the barn,
-        all the horses on the yard, all the horses and ponies, all horses and ponies,
-        horses and ponies, the horses and ponies, the ponies, ponies, the neds, the nags, neds, nags,
+        all the horses on the yard, all the horses and all horses and ponies,
+        horses and ponies, the horses and ponies, ponies, the neds, the nags, neds, nags,
         whole herd, the herd, entire herd, the entire herd, the whole yard, whole yard, entire yard,
         the entire yard, the whole barn, the whole stable, all the gee gees, gee gees,
         the gee gees, all the hosses, hosses, the hosses, all the equines, equines,
@@ -3477,5 +3477,9 @@ PHRASES = {
     """,
     "my horses": """
         my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine
+    """,
+    "ponies": """
+        ponies, the ponies, all ponies, all the ponies, every pony, all our ponies, all of the ponies, both ponies,
+        both the ponies
     """,
 }

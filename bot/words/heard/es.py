@@ -1625,7 +1625,7 @@ PHRASES = {
         el resto de ellos, todos los otros, todas las otras, los otros todos
     """,
     "all horses": """
-        todos los caballos, los caballos, todas las yeguas, todos los ponis, caballos, toda la cuadra,
+        todos los caballos, los caballos, todas las yeguas, caballos, toda la cuadra,
         todos los bichos, todos los animales, todos los jacos, todas las bestias, todas las yeguas y caballos,
         toda la yeguada, toda la caballada, la cuadra entera, la cuadra al completo, la cuadra completa,
         la caballada, los caballos todos, los animales, los bichos, los jacos, cada caballo, todos los equinos,
@@ -3299,5 +3299,8 @@ PHRASES = {
     """,
     "my horses": """
         mis dos, mis tres, mis caballos, mis yeguas, mis dos caballos, los míos, las mías, los dos míos, las dos mías
+    """,
+    "ponies": """
+        ponis, los ponis, todos los ponis, los dos ponis, todos los ponies, los ponies
     """,
 }

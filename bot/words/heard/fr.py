@@ -3648,4 +3648,7 @@ PHRASES = {
         mes deux, mes trois, mes chevaux, mes juments, mes poneys, mes deux chevaux, les miens,
         les miennes, les deux miens
     """,
+    "ponies": """
+        poneys, les poneys, tous les poneys, les deux poneys, tous nos poneys, nos poneys
+    """,
 }
