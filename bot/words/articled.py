@@ -6,7 +6,7 @@ A word of the language with its article is a thing until something is said of it
 from collections.abc import Sequence
 
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.weatherlike import clothing
+from bot.words.weatherlike import SKY, clothing
 
 HANDLED = (
     "put on", "took off", "took", "brought", "brought in", "turned out", "worked", "clipped", "swapped", "stripped",
@@ -14,7 +14,6 @@ HANDLED = (
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 NEAR = 8  # words
-SKY = ("weather", "weekday", "mass", "bare weather", "sky")
 
 
 def called_with_article(items: Sequence[Item], at: int) -> bool:

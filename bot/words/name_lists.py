@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.items import Item, predicate
 from bot.words.told_apart import REACH, describes, only_a_horse, said_how, told_apart
+from bot.words.weatherlike import SKY
 
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
@@ -55,8 +56,7 @@ def _two_names(items: Sequence[Item], one: int, other: int) -> bool:
     """As in "(biscuit and penny)": two of the barn's names in a list, neither of them weather or a day."""
     pair = (items[one], items[other])
     return not any(
-        told_apart(items, at) or item.has("weather", "weekday", "mass", "bare weather", "sky") or describes(item)
-        for at, item in zip((one, other), pair, strict=True)
+        told_apart(items, at) or item.has(*SKY) or describes(item) for at, item in zip((one, other), pair, strict=True)
     )
 
 

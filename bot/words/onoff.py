@@ -18,7 +18,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
-    goes_on = following is not None and following.has("on") and not following.has("off")  # "stable rug off heavy on"
+    goes_on = following is not None and following.has("on") and not following.has("off")
     goes_on = goes_on and any(i.piece for i in before)  # "stable rug off heavy on"
     off = (following is not None and following.has("off")) or any(i.has("off") for i in _since_pause(before)[-3:])
     off = off and not goes_on

@@ -32,10 +32,10 @@ class Phrases(Mapping[str, Rows]):
         return self[first] if first in self._told else default
 
     def longest(self, words: tuple[str, ...], at: int) -> tuple[frozenset[str], int]:
-        """The longest phrase that stands at this place: its meanings, how many words it has; none and 0 without one."""
-        first = words[at]
-        if first not in self._told:
+        """The longest phrase at this place: its meanings, how many words it has; none and 0 where there is none."""
+        if at >= len(words) or words[at] not in self._told:
             return NOTHING
+        first = words[at]
         if first not in self._begun:
             self._begun[first] = _by_second_word(self[first])
         alone, going_on = self._begun[first]

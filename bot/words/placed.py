@@ -9,12 +9,14 @@ from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling, named
 
+TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
+
 
 def read_place(clause: Clause, telling: Telling) -> bool:
     """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
     where = _where(items)
-    told = clause.has("brought", "turned out", "brought in", "stays")
+    told = clause.has(*TOLD_MOVES)
     if (
         where is None
         or (clause.has("was", "work") and not told)
@@ -37,7 +39,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
-    moved = any(i.has("brought", "turned out", "brought in", "stays") and not i.has("body") for i in clause.items)
+    moved = any(i.has(*TOLD_MOVES) and not i.has("body") for i in clause.items)
     if not moved and not clause.has("inwards", "outwards"):
         telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))

@@ -212,8 +212,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
-        telling.strap = clause.has("strap")
-        telling.herd = clause.has("everyone", "all horses") and not any(i.horses or i.piece for i in clause.items)
+        telling.heard = clause
         if stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)

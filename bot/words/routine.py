@@ -203,15 +203,15 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
-    had = had or _taken_out(items) or _went_out(items)
-    if not (had or clause.has("worked")) or clause.has("not"):
+    outing = _taken_out(items) or _went_out(items)
+    if not (had or outing or clause.has("worked")) or clause.has("not"):
         return False
     after = next((k for k, i in enumerate(items) if i.has("after")), 0)
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
     verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out"))
-    if horses and not (_taken_out(items) or _went_out(items)):
+    if horses and not outing:
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(
             verb + 1, next((k for k in range(verb, high) if items[k].has("work")), verb)

@@ -12,8 +12,6 @@ from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
-
-
 PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
 
 
@@ -61,7 +59,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
     behind = at + said  # "están todos" is no round that is done before "bien"
-    how_behind = "all done" in means and behind < len(texts) and says_how(lexicon.phrases.longest(texts, behind)[0])
+    how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
     if said > 1 and (how_behind or (not says_how(means) and _how_begins(texts, at + said - 1, lexicon))):
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "est en" before "en sueur"
     longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
@@ -134,12 +132,12 @@ def _slipped(
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
     nick = roster.nicknamed(token.text[:-1]) if token.text.endswith("s") and not roster.nicknamed(token.text) else ()
-    if nick and at + 1 < len(texts) and says_how(lexicon.phrases.longest(texts, at + 1)[0]):
+    behind = lexicon.phrases.longest(texts, at + 1)[0]
+    if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
     owner = roster.spelled.get(token.text[:-1]) if token.text.endswith("s") else None
     if owner is None:
         return None
-    behind = lexicon.phrases.longest(texts, at + 1)[0] if at + 1 < len(texts) else frozenset()
     apart = everyday(token.text[:-1]) and not _told_behind(texts, at + 1, lexicon)
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
@@ -151,7 +149,7 @@ def _slipped(
 
 def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
-    means, said = lexicon.phrases.longest(texts, at) if at < len(texts) else (frozenset[str](), 0)
+    means, said = lexicon.phrases.longest(texts, at)
     return bool(means & {"sign shivering", "sign sweating"}) or (said > 1 and "sign cold" in means)
 
 
@@ -161,7 +159,7 @@ def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
         means, said = lexicon.phrases.longest(texts, at)
         if says_how(means):
             return True
-        if "in" in means and at + said < len(texts):
+        if "in" in means:
             return "her" in lexicon.phrases.longest(texts, at + said)[0]  # "thunders in his stall"
         if not means & PASSING or "of" in means:
             return False
@@ -171,8 +169,8 @@ def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
 
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether a piece of clothing follows: "biscuits medium", "merlins grey liner" are Biscuit's and Merlin's."""
-    means, said = lexicon.phrases.longest(texts, at) if at < len(texts) else (frozenset[str](), 0)
-    if said and means & {"colour", "any adjective"} and at + said < len(texts):
+    means, said = lexicon.phrases.longest(texts, at)
+    if means & {"colour", "any adjective"}:
         means = means | lexicon.phrases.longest(texts, at + said)[0]
     return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
 

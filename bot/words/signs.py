@@ -26,7 +26,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.piece import Piece
 from bot.words.states import read_strap, state_word, tell_piece
-from bot.words.subjects import Reading, is_subject, meet_horse, meet_other_word, meet_piece
+from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
 from bot.words.whose import unnamed
 
@@ -64,7 +64,7 @@ def _asked_for(items: Sequence[Item]) -> bool:
 
 
 def _horse(reading: Reading, at: int) -> None:
-    if not is_subject(reading, at):
+    if not may_be_told_of(reading, at):
         return
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [reading.items[at]], after=True)
@@ -77,8 +77,9 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "bien transpiré"
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
-    behind = at + 1 < len(items) and items[at + 1].has("not behind") and bool(item.kinds("sign"))
-    behind = behind or (at + 2 == len(items) and items[-1].has("not") and bool(item.kinds("sign")))  # "sudor no"
+    follows = items[at + 1] if at + 1 < len(items) and item.kinds("sign") else None
+    ends = at + 2 == len(items)  # "sudor no"
+    behind = follows is not None and (follows.has("not behind") or (ends and follows.has("not")))
     another = at + 2 < len(items) and (items[at + 2].has("what", "of") or only_that_one_left(items, at + 2))
     if behind and not another:  # not "tremble plus que Max", "a froid pas Lune"
         reading.denied, reading.spent = True, False

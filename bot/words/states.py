@@ -81,7 +81,12 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
     broken = clause.has("broken", "state torn", "state missing")
     strap = clause.has("strap") or (clause.has("girth") and any(i.piece for i in clause.items))
-    hers = telling.strap and clause.has("she", "it") and not any(i.horses or i.piece for i in clause.items)
+    hers = (
+        telling.heard is not None
+        and telling.heard.has("strap")
+        and clause.has("she", "it")
+        and not any(i.horses or i.piece for i in clause.items)
+    )
     strap = strap or (hers and telling.spoken is not None)
     if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
         return False

@@ -38,7 +38,7 @@ class Reading:
         return self.clause.items
 
 
-def is_subject(reading: Reading, at: int) -> bool:
+def may_be_told_of(reading: Reading, at: int) -> bool:
     """Whether the horse named at this place is one that signs are told of; what it is instead is noted."""
     items = reading.items
     before = items[at - 1] if at else None

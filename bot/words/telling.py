@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
+from bot.words.clauses import Clause
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
@@ -48,8 +49,7 @@ class Telling:
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
     changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
-    strap: bool = False  # a strap was just spoken of: "elle a pété"
-    herd: bool = False  # everyone was just spoken of, and nobody else
+    heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
 

@@ -13,28 +13,23 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
     last: Piece | None = None
     at = 0
     while at < len(items):
-        if not (items[at].horses or items[at].has("that of", "article", "own", "of")):
-            last = items[at].piece or last
-            found.append(items[at])
-            at += 1
-            continue
-        hers = _her_own(items, at)
-        if hers:
-            said = " ".join(i.raw for i in items[at : at + hers])
-            last = Piece(said, RUGS, their=True, rug=True)
-            found.append(Item(said, said, piece=last))
-            at += hers
-            continue
-        whose = _whose(items, at)
-        piece = _piece(items, at, whose, last) if whose else None
+        piece, words = _told_by_owner(items, at, last)
+        found.append(items[at] if piece is None else Item(piece.said, piece.said, piece=piece))
         last = piece or items[at].piece or last
-        if piece is None:
-            found.append(items[at])
-            at += 1
-        else:
-            found.append(Item(piece.said, piece.said, piece=piece))
-            at = whose + (2 if items[at].horse else 1)
+        at += words
     return found
+
+
+def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[Piece | None, int]:
+    """The piece that is told by its owner at this place, and how many words tell it; None and 1 where none is."""
+    if not (items[at].horses or items[at].has("that of", "article", "own", "of")):
+        return None, 1
+    hers = _her_own(items, at)
+    if hers:
+        return Piece(" ".join(i.raw for i in items[at : at + hers]), RUGS, their=True, rug=True), hers
+    whose = _whose(items, at)
+    piece = _piece(items, at, whose, last) if whose else None
+    return piece, 1 if piece is None else whose - at + (2 if items[at].horse else 1)
 
 
 def _her_own(items: Sequence[Item], at: int) -> int:

@@ -2,9 +2,8 @@
 
 from collections.abc import Sequence
 
-from bot.words.clauses import soft
 from bot.words.items import Item, predicate
-from bot.words.weatherlike import clothing, sure_sign, well
+from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
 NOTHING = Item("", "")
 REACH = 40  # words: no sentence is read further
@@ -15,7 +14,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if items[at].capital or items[at].raw[:1].isupper():
         return False
     before = items[at - 1] if at else NOTHING
-    sort_of = items[at].has("weather", "weekday", "mass", "bare weather", "sky") or describes(items[at])
+    sort_of = items[at].has(*SKY) or describes(items[at])
     if before.has("article") and at + 1 < len(items) and clothing(items[at + 1]) and not sort_of:
         return False  # "the penny sheet"
     if wordlike(items[at]) and (
@@ -52,7 +51,7 @@ def _taken_off(items: Sequence[Item], at: int) -> bool:
 
 def _alive(rest: Sequence[Item]) -> bool:
     """What only an animal does is said next; "il y a du caramel mou" is said of sweets."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    said = said_first(rest)
     return said is not None and said.has("sign shivering", "sign sweating", "sign cold")
 
 

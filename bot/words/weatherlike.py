@@ -5,6 +5,8 @@ from collections.abc import Sequence
 from bot.words.clauses import soft
 from bot.words.items import Item, predicate
 
+SKY = ("weather", "weekday", "mass", "bare weather", "sky")  # what a horse may be called as well
+
 
 def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
     """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
@@ -23,7 +25,7 @@ def weather_talk(items: Sequence[Item], at: int) -> bool:
         return False
     if _soaked(items[at + 1 :]):
         return False
-    said = next((i for i in items[at + 1 :] if not soft(i) or predicate(i)), None)
+    said = said_first(items[at + 1 :])
     return said is not None and said.has(
         "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
     )
@@ -34,9 +36,14 @@ def _of_animals(item: Item) -> bool:
     return item.has("work", "worked", "body", "place stall") or bool(item.kinds("sign")) or clothing(item)
 
 
+def said_first(rest: Sequence[Item]) -> Item | None:
+    """The first word that tells anything, past articles, "is" and other small words; None where none does."""
+    return next((i for i in rest if predicate(i) or not soft(i)), None)
+
+
 def sure_sign(rest: Sequence[Item]) -> bool:
     """As in "misty shivering", "misty in her sheet": what comes first is said of animals only."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    said = said_first(rest)
     if said is None:
         return False
     dressed = said.has("wears") and not said.has("in", "link", "of")
@@ -45,13 +52,13 @@ def sure_sign(rest: Sequence[Item]) -> bool:
 
 def _soaked(rest: Sequence[Item]) -> bool:
     """As in "sunday is soaked": a day is wet, only a horse is soaked."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    said = said_first(rest)
     return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
 
 
 def well(rest: Sequence[Item]) -> bool:
     """As in "misty fine": nobody says that of the weather."""
-    said = next((i for i in rest if predicate(i) or not soft(i)), None)
+    said = said_first(rest)
     return said is not None and said.has("everyday comfortable", "everyday good")
 
 

@@ -19,7 +19,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(several)
     if clause.has("both") and len(telling.who) == 2:  # "felt Lucero and Moro, both warm"
         return telling.who
-    if telling.herd and not everyday and not clause.has("she", "it"):
+    if not everyday and not clause.has("she", "it") and _of_the_herd(telling.heard):
         return named(telling.names)  # "everyone fine, toasty"
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
@@ -48,6 +48,13 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
     bare = bare and not telling.past
     return () if bare and clause.joined != "but" and not (items[0].has("is") or clause.has("time")) else telling.who
+
+
+def _of_the_herd(clause: Clause | None) -> bool:
+    """Whether a clause spoke of everyone, and of nobody by name."""
+    if clause is None or not clause.has("everyone", "all horses"):
+        return False
+    return not any(i.horses or i.piece for i in clause.items)
 
 
 def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
