@@ -74,7 +74,7 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
         return
     alike = [x for x in order if known[x] == best]
     if speaker not in alike and 0 < own == best - 1:
-        alike.append(speaker)  # "quil hot" by somebody who speaks English
+        alike.insert(0, speaker)  # "quil hot" by somebody who speaks English
     yield from alike if len(tokens) < LONG else alike[:1]
 
 

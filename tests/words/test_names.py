@@ -2,6 +2,7 @@
 
 import pytest
 
+from bot.barn import demo_path, load
 from bot.state import as_filed
 from bot.words import Heard, read
 from bot.words.names import budget, roster
@@ -61,6 +62,18 @@ def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ..
     assert heard.events == ()
     assert heard.ask is not None
     assert set(heard.ask.options) == set(options)
+
+
+@pytest.mark.parametrize("text", ["Quil and Fenel shivering", "Fenel, Quil shivering", "quil n fennel sweaty"])
+def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(text: str) -> None:
+    """French for "that he" is one slip from Quill: who speaks English is heard in English, and asked about Quill."""
+    here = load(demo_path())
+    dot = next(person for person in here.people if person.language == "en")
+    heard = read(text, dot, here, as_filed(here))
+
+    assert subjects(heard.events) == {"Fennel"}
+    assert heard.ask is not None
+    assert heard.ask.options == ("Quill",)
 
 
 @pytest.mark.parametrize(
