@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 SOFT = frozenset((
     "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and",
@@ -30,11 +30,13 @@ class Clause:
     @cached_property
     def means(self) -> frozenset[str]:
         """Every meaning of every item."""
-        return frozenset().union(*(item.means for item in self.items))
+        return meanings_of(self.items)
 
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
+        if not self.has(*BLOCKS, "weekday", "had"):
+            return False
         told, said = _told_before(self.items), said_by(self.items)
         return _supposed(self.items) or any(
             i.has(*BLOCKS, "weekday")
@@ -54,8 +56,8 @@ class Clause:
     @property
     def only_yesterday(self) -> bool:
         """Blocked by nothing but having been yesterday."""
-        others = [i for i in self.items if i.has(*BLOCKS, "weekday") and not i.has("yesterday")]
-        return not others and self.has("yesterday")
+        others = (i.has(*BLOCKS, "weekday") and not i.has("yesterday") for i in self.items)
+        return self.has("yesterday") and not any(others)
 
 
 def _told_before(items: Sequence[Item]) -> int:

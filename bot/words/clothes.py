@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from functools import cache
 
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.names import Roster
@@ -19,7 +20,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     found: list[Item] = []
     at = 0
     while at < len(items):
-        end = _run(items, at, roster)
+        end = _run(items, at, roster) if _member(items[at], roster) else at
         piece = _described(items, at, end, roster) if end > at else None
         if piece is None:
             found.append(items[at])
@@ -34,7 +35,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             found.append(items[at])  # "my sheet": bed linen, for all the barn knows
             at += 1
             continue
-        piece, found = whose_before(piece, found, mine)
+        piece, taken = whose_before(piece, found, mine)
+        del found[len(found) - taken :]
         if piece.several and (piece.some or (len(found) > 1 and found[-1].has("of") and found[-2].has("one"))):
             piece = replace(piece, several=False)  # "one of Otto's rugs"
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
@@ -54,20 +56,20 @@ def _member(item: Item, roster: Roster) -> bool:
     if item.horses and item.sure and not item.pieces:
         return False
     named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is")
-    return bool(
-        item.pieces
-        or item.number is not None
-        or item.kinds("kind")
-        or item.kinds("weight")
-        or item.has(*INNER)
-        or named
-    )
+    return bool(item.pieces or item.number is not None or named or _describes(item.means))
+
+
+@cache
+def _describes(means: frozenset[str]) -> bool:
+    """Whether a word of these meanings may stand in the description of a piece."""
+    return any(m in INNER or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def _run(items: Sequence[Item], at: int, roster: Roster) -> int:
-    end = at
+    """The place behind the words that may describe the piece begun at this one."""
+    end = at + 1
     while end < min(len(items), at + LONGEST_RUN):
-        joins = items[end].has("of") and end > at and end + 1 < len(items) and items[end + 1].number is not None
+        joins = items[end].has("of") and end + 1 < len(items) and items[end + 1].number is not None
         if not joins and not _member(items[end], roster):
             break
         end += 1
@@ -79,7 +81,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     before = items[at - 1] if at else None
     after = items[end] if end < len(items) else None
     strong = any(i.pieces or i.kinds("kind") or i.has("rug") for i in run)
-    fills = {g.fill_g for g in roster.garments.values()}
+    fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
     weak = weak or any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run)  # "tartan's wet"
@@ -161,11 +163,15 @@ def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:
 
 def _only_that_said(items: Sequence[Item], at: int) -> bool:
     """Whether nothing but a state follows up to the next pause: "medium torn", "tartan is wet"."""
-    rest = items[at : next((k for k in range(at, len(items)) if items[k].mark), len(items))]
-    says = any(predicate(i) or i.has("strap") for i in rest)
-    return says and all(
-        predicate(i) or i.has("is", "strap", "broken", "time", "very", "a little", "link", "body", "hour") for i in rest
-    )
+    says = False
+    for k in range(at, len(items)):
+        if items[k].mark:
+            break
+        if predicate(items[k]) or items[k].has("strap"):
+            says = True
+        elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
+            return False
+    return says
 
 
 def _determined(before: Item | None) -> bool:
@@ -234,7 +240,7 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
 
 def _only_a_name(item: Item, roster: Roster) -> bool:
     """As in "the spare pony rug", "the 57" of a piece called spare-pony-57; a number that is no rug's fill."""
-    if item.number is not None and any(garment.fill_g == item.number for garment in roster.garments.values()):
+    if item.number in roster.fills:
         return False
     return item.text in roster.words and (not item.means or item.has("a horse"))
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.clauses import Clause, is_subject, only_small, soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
@@ -162,21 +162,20 @@ def _only_a_name(rest: Sequence[Item]) -> bool:
 def _complete(items: Sequence[Item]) -> bool:
     while items and items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
         items = items[1:]
-    horse = any(
-        i.horses
-        or i.has("she", "everyone", "all horses")
-        or (i.piece and (i.piece.owners or i.piece.their or i.piece.ids))
-        for i in items
+    said = meanings_of(items)
+    pieces = [i.piece for i in items if i.piece is not None]
+    horse = (
+        any(i.horses for i in items)
+        or not said.isdisjoint(("she", "everyone", "all horses"))
+        or any(p.owners or p.their or p.ids for p in pieces)
     )
-    subject = horse or any(i.piece for i in items)
-    piece = any(i.piece for i in items)
-    if subject and any(predicate(i) or i.has("done", "all done", "broken") for i in items):
+    if (horse or pieces) and (not said.isdisjoint(("done", "all done", "broken")) or any(map(predicate, items))):
         return True
     if not horse:
         return False
     if items[-1].has("too") and len(items) <= ALIKE:
         return True  # "clover same, biscuit cold"
-    if items[-1].has("own") and any(i.has("in", "wears") for i in items):
+    if items[-1].has("own") and not said.isdisjoint(("in", "wears")):
         return True  # "Clemmie in hers"
     if any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
@@ -195,9 +194,9 @@ def _complete(items: Sequence[Item]) -> bool:
         "worked",
         "clipped",
     )
-    if any(i.has(*alone) and not i.has("in") for i in items):
+    if not said.isdisjoint(alone) and any(i.has(*alone) and not i.has("in") for i in items):
         return True
-    return piece and any(i.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off") for i in items)
+    return bool(pieces) and not said.isdisjoint(("put on", "took off", "took", "swapped", "wears", "in", "on", "off"))
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:

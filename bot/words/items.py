@@ -1,5 +1,6 @@
 """Items: what the words of a message may stand for, before anybody knows what it says."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cache
 from typing import TYPE_CHECKING
@@ -52,6 +53,11 @@ class Item:
     def horse(self) -> bool:
         """Names a horse for certain."""
         return self.sure and len(self.horses) == 1
+
+
+def meanings_of(items: Iterable[Item]) -> frozenset[str]:
+    """Every meaning among these words: what none of them has need not be looked for one by one."""
+    return frozenset().union(*[item.means for item in items])
 
 
 def predicate(item: Item) -> bool:

@@ -4,18 +4,25 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.clauses import soft
-from bot.words.items import Item
+from bot.words.items import Item, meanings_of
 
 REACH = 12  # words between what was said and what was meant
 ENDS = ".!…\n,;"
+OPENS = ("not", "no", "i mean", "undo")
 SMALL = ("polite", "time", "no", "i mean", "i", "article", "in")
 
 
 def mended(items: Sequence[Item]) -> list[Item]:
     """The items as they were meant: the piece that was said first gives way to the one said after "no, …"."""
+    if meanings_of(items).isdisjoint(OPENS):
+        return list(items)
     kept: list[Item] = []
     at = 0
     while at < len(items):
+        if not items[at].has(*OPENS):
+            kept.append(items[at])
+            at += 1
+            continue
         denied = _not_that_piece(items, at)
         if denied and _last_piece(kept) is not None:
             at = denied

@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 
 from bot.words.items import Item, predicate
-from bot.words.told_apart import REACH, describes, only_a_horse, said_how, told_apart
+from bot.words.sentences import REACH
+from bot.words.told_apart import describes, only_a_horse, said_how, told_apart
 from bot.words.weatherlike import SKY
 
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list

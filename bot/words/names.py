@@ -31,8 +31,11 @@ class Roster:
     spelled: dict[str, str] = field(default_factory=dict)
     parts: dict[str, tuple[str, ...]] = field(default_factory=dict)  # a word of a longer name → whose it may be
     longer: list[tuple[Words, str]] = field(default_factory=list)
+    begun: frozenset[str] = frozenset()  # the first word of every name
+    longer_words: frozenset[str] = frozenset()  # the first two of each
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
+    fills: frozenset[float] = frozenset()  # of its pieces [g/m²]
     words: frozenset[str] = frozenset()
     colours: frozenset[str] = frozenset()  # of its pieces, and every other word of their names
     nouns: frozenset[str] = frozenset()  # all that some piece is called beside its owner: "capa" of "lucero-capa"
@@ -153,6 +156,9 @@ def _made(barn: Barn) -> Roster:
     for table in (made.horses, made.people, made.pieces):
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
+    made.begun = frozenset((*made.horses, *made.people, *made.pieces))
+    made.fills = frozenset(garment.fill_g for garment in barn.garments)
+    made.longer_words = frozenset(word for phrase, _ in made.longer for word in phrase[:2])
     made.words = frozenset().union(*made.bags.values())
     made.colours = frozenset(map(colour, made.words))
     made.nouns = frozenset(word for bag in made.bags.values() if len(bag) == 1 for word in bag if word.isalpha())

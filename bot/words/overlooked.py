@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from bot.events import Seen, Sign
 from bot.words.around import OF_HORSE
 from bot.words.clauses import soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 from bot.words.meaning import Ask
 
 ALONE = 2  # words that are enough by themselves: "trembling!!"
@@ -28,6 +28,8 @@ def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
 
     Who sweats is asked as well, where little more than that is said.
     """
+    if meanings_of(items).isdisjoint(("sign shivering", "sign sweating")):
+        return None
     pair = next((i for i in items if len(i.horses) == 2 and not i.sure), None)
     said = next((i for i in items if i.has("sign shivering")), None)
     if pair is not None and said is not None and not _asked(items):  # "I don't know whether it is Ned or Pip"
@@ -80,6 +82,8 @@ def _part_around(items: Sequence[Item], said: Item) -> tuple[list[Item], int]:
 
 def danger(items: Sequence[Item]) -> Seen | None:
     """Shivering, or colic, where it can be nobody else's and nothing else: one horse named, then that."""
+    if meanings_of(items).isdisjoint(("sign shivering", "sign unwell")):
+        return None
     return _shivering(items) or _ill(items)
 
 

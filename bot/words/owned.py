@@ -5,15 +5,16 @@ from dataclasses import replace
 
 from bot.words.items import Item, predicate
 from bot.words.piece import Piece
+from bot.words.sentences import REACH
 
 
-def whose_before(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tuple[Piece, list[Item]]:
-    """Whose it is, from the words before it: those words are taken up."""
-    kept = list(before)
-    swapped = any(i.has("swapped", "brought") for i in kept)
+def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) -> tuple[Piece, int]:
+    """Whose it is, from the words before it, and how many of them say so."""
+    kept = list(before[-REACH:])
+    near = len(kept)
     while (
         kept
-        and (kept[-1].has("article", "all") and not (swapped and kept[-1].has("for another")) and not kept[-1].has("i"))
+        and (kept[-1].has("article", "all") and not _put_in_its_place(kept[-1], before) and not kept[-1].has("i"))
         and not kept[-1].horses
     ):
         if kept[-1].has("all") and not kept[-1].has("article"):
@@ -23,22 +24,26 @@ def whose_before(piece: Piece, before: list[Item], mine: tuple[str, ...]) -> tup
         if kept[-1].has("some"):
             piece = replace(piece, some=True)
         kept.pop()
-    if len(kept) < len(before):
-        return piece, kept
+    if len(kept) < near:
+        return piece, near - len(kept)
     if kept and kept[-1].has("my"):
-        return replace(piece, owners=mine, either=len(mine) > 1), kept[:-1]
+        return replace(piece, owners=mine, either=len(mine) > 1), 1
     if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
-        return _of(piece, kept, 2)
+        return _of(piece, kept[-2]), 2
     if kept and kept[-1].has("her") and not kept[-1].horses:
-        return replace(piece, their=True), kept[:-1]
+        return replace(piece, their=True), 1
     if kept and kept[-1].horse:
-        return _of(piece, kept, 1)
-    return piece, kept
+        return _of(piece, kept[-1]), 1
+    return piece, 0
 
 
-def _of(piece: Piece, kept: list[Item], taken: int) -> tuple[Piece, list[Item]]:
-    owner = kept[-taken].horses
-    return replace(piece, owners=owner, said=f"{kept[-taken].raw} {piece.said}"), kept[:-taken]
+def _put_in_its_place(item: Item, before: Sequence[Item]) -> bool:
+    """As in "swapped the heavy for the medium": the word between the two is no article."""
+    return item.has("for another") and any(i.has("swapped", "brought") for i in before[-REACH:])
+
+
+def _of(piece: Piece, owner: Item) -> Piece:
+    return replace(piece, owners=owner.horses, said=f"{owner.raw} {piece.said}")
 
 
 def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:

@@ -15,6 +15,8 @@ TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 def read_place(clause: Clause, telling: Telling) -> bool:
     """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
+    if not clause.has("place field", "place stall", "turned out", "brought in", "inwards", "outwards"):
+        return False
     where = _where(items)
     told = clause.has(*TOLD_MOVES)
     if (

@@ -79,7 +79,7 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
 
 
 def _known(words: Iterable[str], language: str) -> int:
-    return sum(word in lexicon(language).everyday for word in words)
+    return sum(map(lexicon(language).everyday.__contains__, words))
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
@@ -138,6 +138,8 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
 
 
 def _undoes(sentence: Sequence[Item]) -> bool:
+    if not any(i.has("undo", "undo verb") for i in sentence):
+        return False
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words):
         return True
@@ -213,7 +215,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
         telling.heard = clause
-        if stands_in_stall(clause.items):
+        if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
 
@@ -226,6 +228,8 @@ def _but_one(clause: Clause) -> bool:
 
 def _only_until(clause: Clause) -> bool:
     """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
+    if not clause.has("when"):
+        return False
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")

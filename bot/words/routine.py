@@ -16,7 +16,7 @@ VAGUE = 2  # unknown words for some of the horses, which are named after
 def read_done(clause: Clause, telling: Telling) -> bool:
     """As in "Maple done", "all done", "everyone but Pip done"."""
     items = clause.items
-    whole = clause.has("all done") or _all_but(items)
+    whole = clause.has("all done") or (clause.has("except") and _all_but(items))
     if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
         return False
     items = tuple(_listed_behind(items))
@@ -71,7 +71,7 @@ def _all_but(items: Sequence[Item]) -> bool:
 def without_excuse(clause: Clause) -> Clause:
     """As in "all done except Pip who won't be caught": the clause without why Pip is left, told behind it."""
     items = clause.items
-    if not any(i.has("except") for i in items) or not clause.has("done", "all done", "everyone"):
+    if not clause.has("except") or not clause.has("done", "all done", "everyone"):
         return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
     behind = [i for i in items[last + 1 :] if not i.mark][:1]
@@ -147,10 +147,12 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     """As in "Full clip on Maple", "Maple was trace clipped today"."""
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
+    if not styles or clause.has("not"):
+        return False
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
     again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
-    if not styles or clause.has("not") or not (said or again):
+    if not (said or again):
         return False
     horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))

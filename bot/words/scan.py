@@ -12,6 +12,7 @@ from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
+NOBODY: tuple[list[Any], int] = ([], 0)
 PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
 
 
@@ -42,8 +43,7 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     at = 0
     while at < len(tokens):
         item, taken = _longest(tokens, texts, at, lexicon, roster)
-        first = at == 0 or tokens[at - 1].text in ".!?\n"
-        if item.capital and (first or shouted):
+        if item.capital and (shouted or at == 0 or tokens[at - 1].text in ".!?\n"):
             item = replace(item, capital=False)
         elif item.capital and item.horses and lexicon.language != "en":
             item = replace(item, means=item.means - {"weekday"})  # Spanish and French write their days small
@@ -58,19 +58,15 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    behind = at + said  # "están todos" is no round that is done before "bien"
-    how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
-    if said > 1 and (how_behind or (not says_how(means) and _how_begins(texts, at + said - 1, lexicon))):
-        means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "est en" before "en sueur"
-    longer = (_name(texts, at + said - 1, table)[1] for table in (roster.pieces, roster.horses))
-    if said > 1 and max(longer) > 1:
-        said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
+    if said > 1:
+        means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
     if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):
         means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
     means = _accent_heeded(means, tokens, at, said, lexicon)
-    horses, named = _name(texts, at, roster.horses)
-    pieces, nick = _name(texts, at, roster.pieces)
-    people, person = _name(texts, at, roster.people)
+    begins = token.text in roster.begun
+    horses, named = _name(texts, at, roster.horses) if begins else NOBODY
+    pieces, nick = _name(texts, at, roster.pieces) if begins else NOBODY
+    people, person = _name(texts, at, roster.people) if begins else NOBODY
     taken = max(said, named, nick, person)
     slipped = _slipped(token, texts, at, taken, lexicon, roster) if taken <= 1 else None
     if slipped is not None and (
@@ -80,8 +76,12 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if taken == 0:
         return _unknown(token, lexicon, roster), 1
     called = horses or people or pieces or token.text in roster.parts
-    if taken == said == 1 and not called and means and means <= NAMEABLE:
-        return _perhaps(token, means, roster), 1
+    if taken == said == 1 and not called:
+        if means and means <= NAMEABLE:
+            return _perhaps(token, means, roster), 1
+        number = float(token.text) if token.kind == "number" else None
+        known = token.text in lexicon.everyday
+        return Item(token.text, token.raw, means, number=number, known=known, capital=token.capital), 1
     part = roster.parts.get(token.text, ()) if taken == 1 and not (horses or people or pieces) else ()
     return Item(
         text=" ".join(texts[at : at + taken]),
@@ -95,6 +95,19 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         known=all(t in lexicon.everyday for t in texts[at : at + taken]),
         capital=token.capital,
     ), taken
+
+
+def _without_what_begins_anew(
+    means: frozenset[str], said: int, texts: Words, at: int, lexicon: Lexicon, roster: Roster
+) -> tuple[frozenset[str], int]:
+    """A phrase of several words, its last word left to what begins there: "est en" before "en sueur"."""
+    behind = at + said  # "están todos" is no round that is done before "bien"
+    how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
+    if how_behind or (not says_how(means) and _how_begins(texts, behind - 1, lexicon)):
+        means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
+    if said > 1 and any(_name(texts, at + said - 1, table)[1] > 1 for table in (roster.pieces, roster.horses)):
+        said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
+    return means, said
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
@@ -131,11 +144,13 @@ def _slipped(
         horse, length = longer
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
-    nick = roster.nicknamed(token.text[:-1]) if token.text.endswith("s") and not roster.nicknamed(token.text) else ()
+    if not token.text.endswith("s"):
+        return None
+    nick = roster.nicknamed(token.text[:-1]) if not roster.nicknamed(token.text) else ()
     behind = lexicon.phrases.longest(texts, at + 1)[0]
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
-    owner = roster.spelled.get(token.text[:-1]) if token.text.endswith("s") else None
+    owner = roster.spelled.get(token.text[:-1])
     if owner is None:
         return None
     apart = everyday(token.text[:-1]) and not _told_behind(texts, at + 1, lexicon)
@@ -205,6 +220,8 @@ def _name(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) -> t
 
 def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
     """A name of several words with a slip in one of them: "lady gray"."""
+    if roster.longer_words.isdisjoint(texts[at : at + 2]):
+        return None
     for phrase, horse in roster.longer:
         said = texts[at : at + len(phrase)]
         if len(said) == len(phrase) and (*said[:-1], said[-1].removesuffix("s")) == phrase:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from bot.words.items import Item
 
 STOPS = frozenset(".!?;\n¿¡")
-LONGEST = 40  # words; what has no full stop for longer is cut, so that time stays in proportion to length
+REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
 
 def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
@@ -14,7 +14,7 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
     opened = False
     for at, item in enumerate(items):
         stop = item.mark and item.text in STOPS
-        if (stop or len(sentence) >= LONGEST) and sentence:
+        if (stop or len(sentence) >= REACH) and sentence:
             yield sentence, opened or (stop and _questioned(items, at))
             sentence, opened = [], False
         if stop:

@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.articled import called_with_article
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 from bot.words.name_lists import one_of_list
-from bot.words.told_apart import REACH, only_a_horse, told_apart, wordlike
+from bot.words.sentences import REACH
+from bot.words.told_apart import only_a_horse, told_apart, wordlike
 from bot.words.weatherlike import clothing, may_be_weather, weather_talk
 
 # a name stands right before one of these, or right after one of those
@@ -39,9 +40,15 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
 
     "Otto or Fig" is one item, to be asked about; "no rugs on Otto or Fig" is both.
     """
+    if meanings_of(items).isdisjoint(("or", "plan", "guess")):
+        return list(items)
     kept: list[Item] = []
     at = 0
     while at < len(items):
+        if not items[at].has("or", "and"):
+            kept.append(items[at])
+            at += 1
+            continue
         either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
         if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in kept[-REACH:]):
             kept.append(replace(items[at], means=frozenset({"and"})))
@@ -74,7 +81,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     if named and wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
     if named:
-        return replace(item, means=frozenset(), sure=item.sure and not (wordlike(item) and weather_talk(items, at)))
+        sure = item.sure and not (wordlike(item) and weather_talk(items, at))
+        return item if sure == item.sure and not item.means else replace(item, means=frozenset(), sure=sure)
     if not item.sure and only_a_horse(items, at):
         return replace(item, means=frozenset(), exact=False)  # "red is shivering", of Big Red and Little Red
     return replace(item, means=item.means | {"no name"}, horses=())

@@ -36,7 +36,7 @@ STRONG_REACH = 3  # unknown words that a strong sign may stand away from its hor
 
 def read_signs(clause: Clause, telling: Telling) -> bool:
     """Every sign and state of a clause; whether any was told."""
-    if _asked_for(clause.items):
+    if clause.has("keep") and _asked_for(clause.items):
         return False
     before = (len(telling.events), telling.ask)
     reading = Reading(clause, telling)
@@ -209,8 +209,9 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:
-        every = piece.every or (piece.several and not piece.owners and clause.has("all"))  # "the liners are all dry"
-        tell_piece(telling, replace(piece, every=every), state, _owners(reading, piece))
+        if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
+            piece = replace(piece, every=True)
+        tell_piece(telling, piece, state, _owners(reading, piece))
 
 
 def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:
@@ -234,7 +235,7 @@ def _remember(reading: Reading) -> None:
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     owned = [n for i in reading.items if i.piece for n in i.piece.owners]
     pieces = [i.piece for i in reading.items if i.piece]
-    if not (horses or owned) and any(i.has("no name") for i in reading.items):
+    if not (horses or owned) and reading.clause.has("no name"):
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
     if pieces and not horses:
         telling.last = "piece"

@@ -1,7 +1,7 @@
 """Words as a dictionary has them, from words as thumbs type them: "q" → que, "jai" → j'ai, "sweatin", "soooo"."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.lexicon import Lexicon
@@ -19,7 +19,10 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
         if lexicon.language == "fr" and found and _participle(token, found, lexicon):
             token = replace(token, text=token.text[:-1])
         counted = at > 0 and tokens[at - 1].kind == "number"  # "200 g"
-        found.extend([token] if counted else _written_out(token, lexicon, roster))
+        if counted or token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
+            found.append(token)
+        else:
+            found.extend(_written_out(token, lexicon, roster))
     return found
 
 
@@ -34,18 +37,17 @@ def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool
     )
 
 
-def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> Iterator[Token]:
-    if token.kind != "word" or token.text in roster.named:
-        yield token
-        return
-    for word in lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),):
-        yield token if word == token.text else replace(token, text=word)
+def _as_spelled(word: str, lexicon: Lexicon) -> bool:
+    return word in lexicon.everyday and word not in lexicon.short_forms
+
+
+def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
+    said = lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),)
+    return [token if word == token.text else replace(token, text=word) for word in said]
 
 
 def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     """A word that somebody drew out or cut short, as it is spelled; any other as it is."""
-    if word in lexicon.everyday:
-        return word
     if THRICE.search(word):
         drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
         return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)

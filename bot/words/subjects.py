@@ -49,12 +49,16 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
     if something_of_hers(items[at + 1 : at + 3]):
         reading.latest, reading.gap = "other", ALIEN
         return False
-    if excepted(items, at):
+    if reading.clause.has("everyone", "all horses") and excepted(items, at):
         return False
-    if not neither(items) and not_that_one(items, at):
+    if not _neither(reading.clause) and not_that_one(items, at):
         reading.denied = False
         return False
     return True
+
+
+def _neither(clause: Clause) -> bool:
+    return clause.has("not", "neither") and neither(clause.items)
 
 
 def meet_horse(reading: Reading, at: int) -> None:
@@ -63,7 +67,7 @@ def meet_horse(reading: Reading, at: int) -> None:
     if not reading.open:
         no_more = all(i.has("not", "is", "article", "link", "polite") for i in items[:at])  # "no está la Perla sudada"
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
-    reading.denied = reading.denied or neither(items)
+    reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
 

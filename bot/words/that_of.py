@@ -3,17 +3,20 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.items import WETNESS, Item
+from bot.words.items import WETNESS, Item, meanings_of
 from bot.words.piece import RUGS, Piece
 
 
 def told_by_owner(items: Sequence[Item]) -> list[Item]:
     """The items with each "that of Luna" drawn into a piece: of the kind spoken of last, else any rug of hers."""
+    if meanings_of(items).isdisjoint(("own", "that of", "of")) and not any(item.text == "'s" for item in items):
+        return list(items)
     found: list[Item] = []
     last: Piece | None = None
     at = 0
     while at < len(items):
-        piece, words = _told_by_owner(items, at, last)
+        begins = items[at].horses or items[at].has("that of", "article", "own", "of")
+        piece, words = _told_by_owner(items, at, last) if begins else (None, 1)
         found.append(items[at] if piece is None else Item(piece.said, piece.said, piece=piece))
         last = piece or items[at].piece or last
         at += words
@@ -22,8 +25,6 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
 
 def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[Piece | None, int]:
     """The piece that is told by its owner at this place, and how many words tell it; None and 1 where none is."""
-    if not (items[at].horses or items[at].has("that of", "article", "own", "of")):
-        return None, 1
     hers = _her_own(items, at)
     if hers:
         return Piece(" ".join(i.raw for i in items[at : at + hers]), RUGS, their=True, rug=True), hers

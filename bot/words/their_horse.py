@@ -5,15 +5,18 @@ from dataclasses import replace
 
 from bot.barn import Barn
 from bot.words.clauses import soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 from bot.words.weatherlike import clothing
 
 BOTH = 2
+THEIRS = ("my horse", "my horses", "ponies")
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
 def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -> list[Item]:
     """The items with "my horse", "my two" and "the ponies" as the horses they are. mine: the speaker's own."""
+    if meanings_of(items).isdisjoint(THEIRS):
+        return list(items)
     spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     told = [_by_species(_own(item, here), barn) for item in items]
@@ -51,7 +54,8 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
     found: list[Item] = []
     at = 0
     while at < len(items):
-        taken = _said(items, at) or _of_theirs(items, at)
+        begins = items[at].person or items[at].has("a horse", "both", "one")
+        taken = (_said(items, at) or _of_theirs(items, at)) if begins else 0
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()
         if horses:

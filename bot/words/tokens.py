@@ -58,14 +58,15 @@ def tokenise(text: str) -> list[Token]:
     tokens: list[Token] = []
     tied = False
     for found in PIECE.finditer(text):
-        raw, start, end = found.group(), found.start(), found.end()
-        if raw[0].isdecimal():
-            kind = "clock" if ":" in raw or "h" in raw else "number"
-            tokens.append(Token(raw.replace(",", "."), raw, start, end, kind, tied))
-        elif raw[0].isalpha():
+        raw, start, end = found.group(), *found.span()
+        if raw[0].isalpha():
             elided = text[end : end + 1] in APOSTROPHES and plain(raw) in ELIDED
             opened = [(plain(raw) + "'", raw)] if elided else _words(raw)
-            tokens.extend(Token(word, written, start, end, "word", tied) for word, written in opened)
+            for word, written in opened:
+                tokens.append(Token(word, written, start, end, "word", tied))
+        elif raw[0].isdecimal():
+            kind = "clock" if ":" in raw or "h" in raw else "number"
+            tokens.append(Token(raw.replace(",", "."), raw, start, end, kind, tied))
         elif not _inside_word(text, start, raw):
             tokens.append(Token("…" if raw.startswith("..") else raw, raw, start, end, "mark"))
         tied = raw in HYPHENS and _inside_word(text, start, raw)

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from bot.words.items import Item, predicate
+from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
 NOTHING = Item("", "")
-REACH = 40  # words: no sentence is read further
 
 
 def told_apart(items: Sequence[Item], at: int) -> bool:

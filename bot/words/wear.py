@@ -29,6 +29,7 @@ SAYS = (
     "nothing",
     "without",
 )
+WITHOUT_A_PIECE = ("bare", "nothing", "took off", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
     "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
     "brought in", "inwards", "outwards", "clipped", "except", "only",
@@ -37,6 +38,8 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
+    if not (clause.has(*WITHOUT_A_PIECE) or any(i.piece is not None for i in clause.items)):
+        return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
     change = _change(clause)
@@ -113,10 +116,7 @@ def _change(clause: Clause) -> Change:
     if clause.has("bare"):
         change.all_off = not denied
         return change
-    in_nothing = any(
-        one.has("in") and other.has("nothing") and not other.has("everyone") for one, other in pairwise(items)
-    )
-    if clause.has("nothing") and (clause.has("wears", "took", "took off", "off") or in_nothing):
+    if clause.has("nothing") and (clause.has("wears", "took", "took off", "off") or _in_nothing(items)):
         change.all_off = True
         change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
         return change
@@ -137,6 +137,10 @@ def _change(clause: Clause) -> Change:
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
+
+
+def _in_nothing(items: Sequence[Item]) -> bool:
+    return any(one.has("in") and other.has("nothing") and not other.has("everyone") for one, other in pairwise(items))
 
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
@@ -226,9 +230,8 @@ def _only_that(clause: Clause) -> bool:
     told = _told_up_to(clause.items)
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
-        instead = any(before.has("instead of") for before in clause.items[:k])
-        if not (plainly or instead or (k == 0 and not i.means)):
-            return False
+        if not (plainly or (k == 0 and not i.means)):
+            return any(before.has("instead of") for before in clause.items[:k])
     return True
 
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.clauses import soft
 from bot.words.items import Item, predicate
+from bot.words.sentences import REACH
 
 SKY = ("weather", "weekday", "mass", "bare weather", "sky")  # what a horse may be called as well
 
@@ -23,9 +24,10 @@ def weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
     if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
         return False
-    if _soaked(items[at + 1 :]):
+    rest = items[at + 1 : at + 1 + REACH]
+    if _soaked(rest):
         return False
-    said = said_first(items[at + 1 :])
+    said = said_first(rest)
     return said is not None and said.has(
         "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
     )

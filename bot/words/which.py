@@ -1,7 +1,7 @@
 """Which of the barn's garments a description comes to, or which it may be: then it is asked. Never a guess."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bot.state import State
 from bot.words.names import Roster
@@ -26,7 +26,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     """
     fitting = roster.fitting(piece)
     if horse is None:
-        return _one(piece, _likelier(piece, fitting, roster))
+        return _one(_likelier(piece, fitting, roster), every=piece.every)
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
     if piece.spare:
@@ -39,13 +39,15 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     if not own:
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
-    return _one(replace(piece, every=piece.every or piece.several), _likelier(piece, own, roster))
+    return _one(_likelier(piece, own, roster), every=piece.every or piece.several)
 
 
 def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[str]:
     """Of several the ones with the weight word in their names, or with a fill: a sheet is light, but no "light"."""
+    if not piece.called:
+        return fitting
     called = [g for g in fitting if not piece.called.isdisjoint(roster.bags[g])]
-    return called or [g for g in fitting if piece.called and roster.garments[g].fill_g] or fitting
+    return called or [g for g in fitting if roster.garments[g].fill_g] or fitting
 
 
 def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
@@ -55,8 +57,8 @@ def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
     return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners or piece.ids) else []
 
 
-def _one(piece: Piece, fitting: Sequence[str]) -> Meant:
-    if len(fitting) == 1 or (piece.every and fitting):
+def _one(fitting: Sequence[str], *, every: bool) -> Meant:
+    if len(fitting) == 1 or (every and fitting):
         return Meant(ids=tuple(fitting))
     return Meant(options=tuple(fitting))
 

@@ -1,5 +1,8 @@
 """What holds for any text at all, not only for messages somebody thought of."""
 
+import sys
+
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -30,6 +33,33 @@ talk = st.lists(st.one_of(st.sampled_from(NAMES), st.sampled_from(WORDS), st.sam
 )
 
 
+WORDY = 400  # words of a message so long that it is read in one language only
+
+
+def steps(text: str) -> int:
+    """How many functions are called to read a message: its cost, without a clock."""
+    called = 0
+
+    def count(frame: object, event: str, value: object) -> None:
+        nonlocal called
+        called += event == "call"
+
+    read(text, OAK.people[0], OAK, NOW)  # names, phrases and slips are laid out once
+    before = sys.getprofile()
+    sys.setprofile(count)
+    try:
+        read(text, OAK.people[0], OAK, NOW)
+    finally:
+        sys.setprofile(before)
+    return called
+
+
+def grows(said: str) -> float:
+    """How much more it costs to read this said over and over, when it is said twice as often."""
+    times = 1 + WORDY // (1 + said.count(" "))
+    return steps(f"{said} " * 2 * times) / steps(f"{said} " * times)
+
+
 def said_of(text: str, reply: Reference | None = None) -> tuple[Event, ...]:
     """The facts in a message of the manager of the English barn."""
     return read(text, OAK.people[0], OAK, NOW, reply).events
@@ -49,6 +79,22 @@ def test_names_and_words_in_any_order_are_read(text: str) -> None:
     about = Reference(horses=("Tucker",), garments=("tucker-sheet",))
     for reply in (None, about):
         assert read(text, OAK.people[0], OAK, NOW, reply) == read(text, OAK.people[0], OAK, NOW, reply)
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["200", "took Tucker's sheet off and put the liner on", "not the liner, no, the sheet.", "Tucker,"],
+)
+def test_what_is_said_twice_as_often_costs_twice_as_much(said: str) -> None:
+    """No more than in proportion to its length: the first three once took three times as long."""
+    assert grows(said) < 2.2
+
+
+@settings(max_examples=20)
+@given(st.lists(st.sampled_from(NAMES + WORDS + MARKS), min_size=1, max_size=5).map(" ".join))
+def test_nothing_costs_more_than_in_proportion_to_its_length(said: str) -> None:
+    """Any words of the tables, in any order."""
+    assert grows(said) < 2.3
 
 
 @settings(max_examples=300)
