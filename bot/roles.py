@@ -53,11 +53,16 @@ def needs(event: Event, person: Person | None, barn: Barn) -> Role:
     """The least role that may report this of this horse; for an owner, the least above owner."""
     owners = {horse.owner for horse in _horses(event, barn)}
     for role in ROLES:
-        if role == "owner" and person is not None and person.role == "owner":
+        if role == "owner" and _not_as_owner(event, person):
             continue
         if any(_role_may(role, event, owner or "", barn) for owner in owners or {None}):
             return role
     return "manager"
+
+
+def _not_as_owner(event: Event, person: Person | None) -> bool:
+    """An owner needs more for another's horse; a stranger is told of grooms, where they may, for he owns none here."""
+    return "groom" in MAY[event.kind] if person is None else person.role == "owner"
 
 
 def _refusals(heard: Heard, person: Person | None, barn: Barn) -> Iterator[Refused]:

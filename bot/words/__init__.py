@@ -6,6 +6,7 @@ lexicon    those tables made quick to look up
 wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
+slipped    names that what follows tells: a slip in one word, an apostrophe lost
 scan       the longest name or phrase at each place
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against

@@ -71,5 +71,6 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         rest = [i for i in rest if i.has("place stall", "place field")]  # "la sombra en el box"
     if rest[0].has("bare", "done", *MOVED) and not items[at].has(*SKY, "colour"):
         return True  # "la pulga adentro"
-    doubtful = items[at].has(*SKY) or (items[at].has("colour") and rest[0].has(*WETNESS))  # "la negra está mojada"
+    skin = any(i.has("body") for i in rest)  # "la negra está mojada" may be a rug; "… hasta el cuero" is no rug
+    doubtful = items[at].has(*SKY) or (items[at].has("colour") and rest[0].has(*WETNESS) and not skin)
     return not doubtful and predicate(rest[0]) and not rest[0].kinds("state")

@@ -136,6 +136,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None
     if at + 1 < len(sentence) and sentence[at + 1].has("except") and any(i.has("done", "all done") for i in current):
         return None  # "all done, except Pip"
+    if all(i.has("done", "polite") for i in current) and _only_everyone(sentence[at + 1 :]):
+        return None  # "listo, todos"
     subjects = any(is_subject(i) for i in current)
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
     if not subjects and says and sentence[at].text in ":-–—":
@@ -146,6 +148,10 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None if current[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _only_everyone(rest: Sequence[Item]) -> bool:
+    return len(rest) == 1 and rest[0].has("everyone", "all horses")
 
 
 def _begins_to_ask(rest: Sequence[Item]) -> bool:

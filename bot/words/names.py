@@ -6,9 +6,9 @@ from typing import Any
 
 from bot.barn import Barn, Garment
 from bot.words.piece import Piece, colour
-from bot.words.tokens import plain, words
+from bot.words.tokens import APOSTROPHE, plain, words
 
-SHORTEST_PART = 4  # letters of one word of a longer name that may stand for the whole: "Grey", but not "the"
+SHORTEST_PART = 3  # letters of one word of a longer name that may stand for the whole: "Ben", but not "du"
 SHORT = 3  # letters of a name that no slip is bent into
 REMEMBERED = 20_000  # words, descriptions
 Words = tuple[str, ...]
@@ -189,6 +189,8 @@ def _nicknames(made: Roster, barn: Barn) -> None:
 
 def _horse(made: Roster, name: str, horse: str) -> None:
     phrase = words(name)
+    if "'" in name or "’" in name:
+        _add(made.horses, words(APOSTROPHE.sub("", name)), horse)  # "vent douest"
     if any(not (c.isalnum() or c in " '’-") for c in name) or not phrase:
         made.odd[name.casefold()] = horse
     _add(made.horses, phrase, horse)
@@ -200,7 +202,7 @@ def _horse(made: Roster, name: str, horse: str) -> None:
     if len(phrase) > 1:
         made.longer.append((phrase, horse))
         for word in phrase:
-            if len(word) >= SHORTEST_PART:
+            if len(word) >= SHORTEST_PART and word not in ARTICLES:
                 made.parts[word] = tuple(dict.fromkeys((*made.parts.get(word, ()), horse)))
         _add(made.horses, ("".join(phrase),), horse)
     if len(phrase) == 1:
@@ -212,3 +214,16 @@ def _horse(made: Roster, name: str, horse: str) -> None:
 def _add(table: dict[str, list[tuple[Words, Any]]], phrase: Words, named: Any) -> None:
     if phrase:
         table.setdefault(phrase[0], []).append((phrase, named))
+
+
+def name_at(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:
+    """Whose name stands at this place, by a table of first words; and how many words it has."""
+    longest = 0
+    found = []
+    for phrase, named in table.get(texts[at], ()):
+        if len(phrase) < longest:
+            break
+        if texts[at : at + len(phrase)] == phrase:
+            longest = len(phrase)
+            found.append(named)
+    return found, longest

@@ -90,8 +90,10 @@ def _where(items: Sequence[Item]) -> Where | None:
 
 def _of_clothes(items: Sequence[Item], at: int) -> bool:
     """As in "in both", "in everything": clothes, not the stall."""
-    of = items[at].has("in") or items[at].text.endswith(" of")  # "growing out of everything"
-    return of and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
+    out_of = items[at].text.endswith(" of")  # "growing out of everything", "in out of this", "out of the rain"
+    if out_of and any(i.has("it", "weather", "sky", "mass") and not i.horses for i in items[at + 1 : at + 3]):
+        return True
+    return (out_of or items[at].has("in")) and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
 
 
 def _place_word(item: Item) -> bool:
@@ -116,6 +118,7 @@ def _place_word(item: Item) -> bool:
         "except",
         "any adjective",
         "colour",
+        "company",
     )
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 

@@ -100,7 +100,9 @@ def _asking(first: Item) -> bool:
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:
     """Nothing but small words, names, pieces and these."""
     small = ("question", "i", "first", "second", "third")  # "in two layers"
-    return all(soft(i) or i.horses or i.piece or i.person or i.has(*small, *meanings) for i in items)
+    return all(
+        soft(i) or i.horses or i.piece or i.person or i.kinds("weight") or i.has(*small, *meanings) for i in items
+    )
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -137,6 +139,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "ask ready",
         "sky",
         "when",
+        "toward",
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))

@@ -31,7 +31,7 @@ from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
-from bot.words.their_horse import by_owner_or_kind, with_their_horses
+from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
 from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
@@ -86,7 +86,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     names, reply = telling.roster, telling.reply
     mine = telling.mine
     scanned = without_greeting(by_owner_or_kind(scan(tokens, lexicon(language), names), mine, telling.barn))
-    settled = without_doubtful(settle(with_their_horses(scanned, names.keepers)))
+    settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -293,7 +293,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        work = clause.has("worked", "had", "took", "turned out")
+        work = clause.has("worked", "had", "took", "turned out", "was")
         if not (work and read_work(clause, telling)) and not read_place(clause, telling):
             same(clause, telling)
     elif clause.has("worked"):

@@ -98,7 +98,8 @@ def _before_except(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _everyone(items: Sequence[Item]) -> bool:
-    return any((i.has("everyone") and not i.has("link")) or i.text in ("all", "everyone") for i in items)
+    behind = len(items) > 1 and items[-1].has("everyone") and items[-2].mark  # "listo, todos"
+    return behind or any((i.has("everyone") and not i.has("link")) or i.text in ("all", "everyone") for i in items)
 
 
 def _counted(items: Sequence[Item]) -> int:
@@ -152,6 +153,7 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
     again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
+    said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
     if not (said or again):
         return False
     horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
@@ -195,6 +197,12 @@ def _taken_out(items: Sequence[Item]) -> bool:
     return False
 
 
+def _was_in_it(items: Sequence[Item]) -> bool:
+    """As in "Hazel was in the 4 o'clock lesson"."""
+    inside = (k for k, (i, then) in enumerate(pairwise(items)) if i.has("was") and then.has("in"))
+    return any(i.has("work") for k in inside for i in items[k + 2 : k + 6])
+
+
 def _went_out(items: Sequence[Item]) -> bool:
     """As in "Waylon and Big Red went out on the 9am trail ride"."""
     out = next((k for k, i in enumerate(items) if i.has("turned out")), len(items))
@@ -205,6 +213,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
+    had = had or _was_in_it(items)
     outing = _taken_out(items) or _went_out(items)
     if not (had or outing or clause.has("worked")) or clause.has("not"):
         return False
@@ -212,7 +221,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out"))
+    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out", "was"))
     if horses and not outing:
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(

@@ -7,13 +7,14 @@ from typing import Any
 from bot.words.items import Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
-from bot.words.names import Roster, Words, budget, distance
+from bot.words.names import Roster, Words, distance, name_at
+from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
 NOBODY: tuple[list[Any], int] = ([], 0)
-PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
+LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
@@ -64,17 +65,17 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
     means = _accent_heeded(means, tokens, at, said, lexicon)
     begins = token.text in roster.begun
-    horses, named = _name(texts, at, roster.horses) if begins else NOBODY
-    pieces, nick = _name(texts, at, roster.pieces) if begins else NOBODY
-    people, person = _name(texts, at, roster.people) if begins else NOBODY
+    horses, named = name_at(texts, at, roster.horses) if begins else NOBODY
+    pieces, nick = name_at(texts, at, roster.pieces) if begins else NOBODY
+    people, person = name_at(texts, at, roster.people) if begins else NOBODY
     taken = max(said, named, nick, person)
-    slipped = _slipped(token, texts, at, taken, lexicon, roster) if taken <= 1 else None
+    slipped = slip_of_name(token, texts, at, taken, lexicon, roster) if taken <= 1 else None
     if slipped is not None and (
         not horses or slipped[0].pieces or slipped[0].horses[0] in horses
     ):  # "Lady gery", also called Lady
         return slipped
     if taken == 0:
-        return _unknown(token, lexicon, roster), 1
+        return _unknown(token, texts, at, lexicon, roster), 1
     called = horses or people or pieces or token.text in roster.parts
     if taken == said == 1 and not called:
         if means and means <= NAMEABLE:
@@ -82,7 +83,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         number = float(token.text) if token.kind == "number" else None
         known = token.text in lexicon.everyday
         return Item(token.text, token.raw, means, number=number, known=known, capital=token.capital), 1
-    part = roster.parts.get(token.text, ()) if taken == 1 and not (horses or people or pieces) else ()
+    called_so = taken == 1 and not (horses or people or pieces) and (len(token.text) >= LONG_PART or means <= NAMEABLE)
+    part = roster.parts.get(token.text, ()) if called_so else ()  # "his" is no part of His Lordship
     return Item(
         text=" ".join(texts[at : at + taken]),
         raw=" ".join(dict.fromkeys(t.raw for t in tokens[at : at + taken])),
@@ -105,7 +107,7 @@ def _without_what_begins_anew(
     how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
     if how_behind or (not says_how(means) and _how_begins(texts, behind - 1, lexicon)):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
-    if said > 1 and any(_name(texts, at + said - 1, table)[1] > 1 for table in (roster.pieces, roster.horses)):
+    if said > 1 and any(name_at(texts, at + said - 1, table)[1] > 1 for table in (roster.pieces, roster.horses)):
         said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
     return means, said
 
@@ -135,61 +137,6 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     return None
 
 
-def _slipped(
-    token: Token, texts: Words, at: int, taken: int, lexicon: Lexicon, roster: Roster
-) -> tuple[Item, int] | None:
-    """A longer name with a slip in one word, or a name that lost its apostrophe: "Tuckers sheet"."""
-    longer = _long_name(texts, at, roster)
-    if longer is not None:
-        horse, length = longer
-        said = " ".join(texts[at : at + length])
-        return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
-    if not token.text.endswith("s"):
-        return None
-    nick = roster.nicknamed(token.text[:-1]) if not roster.nicknamed(token.text) else ()
-    behind = lexicon.phrases.longest(texts, at + 1)[0]
-    if nick and says_how(behind):
-        return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
-    owner = roster.spelled.get(token.text[:-1])
-    if owner is None:
-        return None
-    apart = everyday(token.text[:-1]) and not _told_behind(texts, at + 1, lexicon)
-    thing = taken or everyday(token.text) or apart or behind == {"link"}
-    thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
-    thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
-    if thing and not _clothing(texts, at + 1, lexicon):
-        return None
-    return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
-
-
-def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
-    means, said = lexicon.phrases.longest(texts, at)
-    return bool(means & {"sign shivering", "sign sweating"}) or (said > 1 and "sign cold" in means)
-
-
-def _told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether what follows says how a horse is, past small words: "montys stopped shivering"."""
-    while at < len(texts):
-        means, said = lexicon.phrases.longest(texts, at)
-        if says_how(means):
-            return True
-        if "in" in means:
-            return "her" in lexicon.phrases.longest(texts, at + said)[0]  # "thunders in his stall"
-        if not means & PASSING or "of" in means:
-            return False
-        at += said
-    return False
-
-
-def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether a piece of clothing follows: "biscuits medium", "merlins grey liner" are Biscuit's and Merlin's."""
-    means, said = lexicon.phrases.longest(texts, at)
-    if means & {"colour", "any adjective"}:
-        means = means | lexicon.phrases.longest(texts, at + said)[0]
-    return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
-
-
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
     """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a"."""
     if said and tokens[at].raw in ("à", "À"):
@@ -206,41 +153,13 @@ def _how_begins(texts: Words, at: int, lexicon: Lexicon) -> bool:
     return said > 1 and says_how(means)
 
 
-def _name(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) -> tuple[list[Any], int]:
-    longest = 0
-    found = []
-    for phrase, named in table.get(texts[at], ()):
-        if len(phrase) < longest:
-            break
-        if texts[at : at + len(phrase)] == phrase:
-            longest = len(phrase)
-            found.append(named)
-    return found, longest
-
-
-def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
-    """A name of several words with a slip in one of them: "lady gray"."""
-    if roster.longer_words.isdisjoint(texts[at : at + 2]):
-        return None
-    for phrase, horse in roster.longer:
-        said = texts[at : at + len(phrase)]
-        if len(said) == len(phrase) and (*said[:-1], said[-1].removesuffix("s")) == phrase:
-            return horse, len(phrase)  # "big reds sheet"
-        alike = [a for a, b in zip(said, phrase) if a == b]
-        if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:
-            continue
-        if all(a == b or distance(a, b, budget(b)) <= budget(b) for a, b in zip(said, phrase)):
-            return horse, len(phrase)
-    return None
-
-
 def _hyphened(tokens: list[Token], at: int, length: int) -> str:
     run = tokens[at : at + length]
     joined = len(run) == length and all(token.tied for token in run[1:]) and not run[0].tied
     return "-".join(t.text for t in run) if joined else ""
 
 
-def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
+def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:
     """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
     word = token.text
     if word in roster.parts:
@@ -258,13 +177,16 @@ def _unknown(token: Token, lexicon: Lexicon, roster: Roster) -> Item:
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
     plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
     horses, apart = ((), 0) if plural else roster.near(word)
+    told = bool(word.endswith("s") or horses) and told_behind(texts, at + 1, lexicon)
+    if told and not (horses or plural or ordinary):
+        horses, apart = roster.near(word[:-1])  # "rowens stopped sweating"
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
         horses = horses if apart == 1 else roster.like(word)
         return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item
-    bent = _trade_word(word, lexicon.language, apart if horses else 2)
+    bent = _trade_word(word, lexicon.language, apart - told if horses else 2)  # "montey sweaty": no money
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         means = lexicon.phrases.longest((bent,), 0)[0]
         meant = replace(item, text=bent, means=means, horses=horses, sure=len(horses) == 1)

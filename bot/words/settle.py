@@ -216,5 +216,5 @@ def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
         return item.text in ",:-–—…"
-    between = item.has("very", "a little", "time", "link") and not item.has(*AFTER_NAME)
+    between = item.has("very", "a little", "time", "link", "habit") and not item.has(*AFTER_NAME)
     return between and not predicate(item)

@@ -9,6 +9,7 @@ from bot.words.names import Roster
 from bot.words.tokens import Token
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
+UNIT = 2  # letters of a unit behind a number
 LEAST = 5  # letters of a word whose ending is mended
 
 
@@ -18,7 +19,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     for at, token in enumerate(tokens):
         if lexicon.language == "fr" and found and _participle(token, found, lexicon):
             token = replace(token, text=token.text[:-1])
-        counted = at > 0 and tokens[at - 1].kind == "number"  # "200 g"
+        counted = at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT  # "200 g"; not "la 250 mtn"
         if counted or token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
         else:

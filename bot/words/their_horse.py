@@ -47,6 +47,16 @@ def _by_species(item: Item, barn: Barn) -> Item:
     return replace(item, means=frozenset(), horses=ponies, exact=False, known=False)
 
 
+def both_called_so(items: Sequence[Item], parts: Mapping[str, tuple[str, ...]]) -> list[Item]:
+    """The items with "both Bens" as the two horses with Ben in their names. parts: a word of a name → whose it is."""
+    found = list(items)
+    for at in range(1, len(items)):
+        called = parts.get(items[at].text.removesuffix("s"), ()) if items[at - 1].has("both") else ()
+        if len(called) == BOTH and items[at].text.endswith("s"):
+            found[at] = replace(items[at], means=frozenset(), horses=called, sure=True, exact=False, known=False)
+    return found
+
+
 def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]]) -> list[Item]:
     """The items with each such saying drawn into one. owned: people's names as written plainly → their horses."""
     if not any(i.person for i in items):

@@ -42,6 +42,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
+    if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
+        return False  # "rubbed raw off that mac"
     change = _change(clause)
     if (
         change.empty
@@ -103,6 +105,8 @@ def _it(clause: Clause) -> str:
     """What happened to "it": put on, taken off, or nothing."""
     if clause.has("took off") or (clause.has("took") and clause.has("off")):
         return "off"
+    if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
+        return "whole"  # "swapped him into that"
     return "on" if clause.has("put on") and clause.has("on") else ""
 
 
@@ -188,10 +192,11 @@ def _strips(items: Sequence[Item]) -> bool:
         and next(i for i in (*last[-2::-1], last[0]) if not i.has("both")).horses
     ):
         return True
-    return any(
-        i.has("stripped") and k + 1 < len(items) and (items[k + 1].horses or items[k + 1].has("everyone", "all horses"))
-        for k, i in enumerate(items)
-    )
+    for k, item in enumerate(items):
+        then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
+        if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
+            return True
+    return False
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

@@ -52,22 +52,33 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
 
 def _of_the_herd(clause: Clause | None) -> bool:
     """Whether a clause spoke of everyone, and of nobody by name."""
-    if clause is None or not clause.has("everyone", "all horses"):
+    if clause is None or not _every(clause.items):
         return False
     return not any(i.horses or i.piece for i in clause.items)
 
 
 def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
     """Whether a sign is told of all horses; an everyday word only where "horses" is said."""
-    if items[at].has("sign unwell") and not any(i.has("everyone", "all horses") for i in items[:at]):
+    every = _every(items)
+    if items[at].has("sign unwell") and not any(k < at for k in every):
         return False  # "off sick today, sorry all"
     if any(i.has("all horses") for i in items):
         return True
     return (
-        any(i.has("everyone") for i in items)
+        any(items[k].has("everyone") for k in every)
         and not any(i.has("she") and not i.has("subject") for i in items)
         and not everyday
     )
+
+
+def _every(items: Sequence[Item]) -> list[int]:
+    """The places of words for all the horses."""
+    return [k for k, i in enumerate(items) if i.has("everyone", "all horses") and not _wholly(items, k)]
+
+
+def _wholly(items: Sequence[Item], at: int) -> bool:
+    """As in "está todo decaído", "il est tout mouillé": how much, not how many."""
+    return items[at].has("wholly") and at + 1 < len(items) and predicate(items[at + 1])
 
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:

@@ -81,6 +81,8 @@ def test_the_allowed_part_is_kept_and_the_rest_says_who_may(oak: Barn) -> None:
         ("Sam", Clipped("Willow", "full"), "owner"),
         ("Sam", Clipped("Tucker", "full"), "manager"),
         ("a stranger", TUCKER, "groom"),
+        ("a stranger", WILLOW, "groom"),  # of a horse that has an owner
+        ("a stranger", Clipped("Willow", "full"), "owner"),
     ],
 )
 def test_a_refusal_names_the_least_role_that_may(who: str, event: Event, needs: str, oak: Barn) -> None:

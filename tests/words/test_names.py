@@ -5,7 +5,9 @@ import pytest
 from bot.barn import demo_path, load
 from bot.state import as_filed
 from bot.words import Heard, read
+from bot.words.items import Item
 from bot.words.names import budget, roster
+from bot.words.their_horse import both_called_so
 from tests.words.corpus import barn, subjects
 
 
@@ -112,3 +114,13 @@ def test_short_names_forgive_less(name: str, slips: int) -> None:
 def test_a_barn_is_learned_once() -> None:
     """The names of a barn are not read anew for every message."""
     assert roster(barn("oak")) is roster(barn("oak"))
+
+
+def test_both_of_a_name_are_the_two_that_share_it() -> None:
+    """As in "both Bens done", of Big Ben and Little Ben; where three share it, nobody is meant."""
+    said = [Item("both", "both", means=frozenset({"both", "all"})), Item("bens", "bens")]
+    two = both_called_so(said, {"ben": ("Big Ben", "Little Ben")})
+    three = both_called_so(said, {"ben": ("Big Ben", "Little Ben", "Ben Nevis")})
+
+    assert two[1].horses == ("Big Ben", "Little Ben")
+    assert three == said

@@ -127,6 +127,20 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "Perle est dans le box de Filou", [("Perle", "stall")]),
         ("chenaie", "j ai enlevé l imper d Ulysse", [("Ulysse", ())]),
         ("chenaie", "annule ce que je viens de dire", [()]),
+        # how much, not how many: "todo" of one horse is not all of them
+        ("sol", "la luna no quiso el grano y está toda decaída", [("Luna", "unwell")]),
+        ("sol", "listo, todos", [("all",)]),
+        # what rubs stays on; what is dry goes on; out of the weather is in, and out with the others is out
+        ("oak", "Otto rubbed raw on both shoulders off that sheet", [("Otto", "rubbed")]),
+        ("oak", "otto's heavy is dry now so swapped him into that", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
+        ("oak", "fetched Otto in out of this, he's in the end box", [("Otto", "stall")]),
+        ("oak", "turned otto out w the mares", [("Otto", "field")]),
+        ("oak", "Otto was in the 4 oclock lesson", [("Otto",)]),
+        # lost apostrophes, of names that are words and of names with one of their own; a slip as near to another word
+        ("oak", "sundays neck is soaked", [("sunday-neck", "soaked")]),
+        ("tilleuls", "vent douest froid au dos", [("Vent d'Ouest", "cold")]),
+        ("oak", "ottoo sweaty", [("Otto", "sweating")]),
+        ("tilleuls", "Pourquoi si épais sur Belle ?", [("Belle", "why")]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:

@@ -189,4 +189,6 @@ MEANINGS = {
     "undo verb": "with 'what I said' behind it: take back",
     "what was said": "with an undo verb before it: take back",
     "afterwards": "what somebody will or should do about it, right behind what was seen",
+    "wholly": 'all of it, not all of them: "está todo mojado"',
+    "company": "other horses that one is turned out with",
 }

@@ -3482,4 +3482,6 @@ PHRASES = {
         ponies, the ponies, all ponies, all the ponies, every pony, all our ponies, all of the ponies, both ponies,
         both the ponies
     """,
+    "wholly": "",
+    "company": "mares, geldings, fillies, youngsters, herd",
 }

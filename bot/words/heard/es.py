@@ -586,6 +586,7 @@ PHRASES = {
         a casa para lavar
     """,
     "state torn": """
+        un tajo, un tajazo, un |buen|tremendo|gran tajo, un pedazo de tajo,
         rajao, rajá, se ha rajao, se ha rajado, se rajó,
         trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un roto, trae una rajada,
         rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
@@ -790,6 +791,7 @@ PHRASES = {
         lleva suelta una, lleva suelta la, va con una suelta
     """,
     "kind sheet": """
+        la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
         sheet, sheets,
         impermeable, impermeables, chubasquero, manta de lluvia, manta impermeable, sábana, sábana de lluvia,
         manta sin relleno, capa de agua, lona, sheet, capa, capas, capita, capitas, impermeable de lluvia,
@@ -1231,6 +1233,7 @@ PHRASES = {
         pal potrero
     """,
     "brought": """
+        acabo de dejar, acabamos de dejar,
         metid|o|a|os|as, sacad|o|a|os|as, llevé, llevamos, traje, trajimos, pasé, pasamos, moví, he llevado,
         hemos llevado, he pasado, entré, guardé, guardamos, puse, he traído, he dejado, dejé, dejamos, solté,
         he metido, cambié, hemos traído, he sacado, subí, bajé, hemos bajado, hemos subido, metiendo ahora,
@@ -2901,6 +2904,8 @@ PHRASES = {
         qué falta de la lista, lista de pendientes
     """,
     "ask drying": """
+        qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas,
+        qué cosas hay |secando|secándose,
         qué mantas siguen mojadas,
         qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado,
         qué hay mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco,
@@ -3303,4 +3308,6 @@ PHRASES = {
     "ponies": """
         ponis, los ponis, todos los ponis, los dos ponis, todos los ponies, los ponies
     """,
+    "wholly": "todo, toda, to, toa",
+    "company": "yeguas, castrados, potrillos, manada",
 }

@@ -904,6 +904,7 @@ PHRASES = {
         sans attache, sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons
     """,
     "kind sheet": """
+        celle de pluie, celle pour la pluie,
         imperméable|s, imper, impers, chemise imperméable, chemise de pluie, couverture de pluie, chemise,
         chemises, rain sheet, sans doublure, couverture imperméable, 0 g, sheet, imperm, imperms, k way,
         ciré|s, zéro gramme, zero g, 0 gr, 0 grammes, 0 gramme, couverture zéro, chemise anti pluie,
@@ -3496,6 +3497,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
         comment ça marche ton affaire, à l'aide comment ça marche, comment ça marche le bot, comment tu marches,
         qu'est ce que le bot comprend, le bot comprend quoi, qu'est ce que comprend le bot, il sait faire quoi le bot,
         qu'est ce qu'on peut dire au bot, qu'est ce qu'on peut demander au bot,
@@ -3651,4 +3653,6 @@ PHRASES = {
     "ponies": """
         poneys, les poneys, tous les poneys, les deux poneys, tous nos poneys, nos poneys
     """,
+    "wholly": "tout, toute",
+    "company": "juments, hongres, poulains, troupeau",
 }

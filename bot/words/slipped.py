@@ -1,0 +1,99 @@
+"""Names with a slip in them, by what follows: "lady gray", and those that lost their apostrophe, "Tuckers sheet"."""
+
+from bot.words.items import WETNESS, Item, says_how
+from bot.words.lexicon import Lexicon, everyday
+from bot.words.names import Roster, Words, budget, distance, name_at
+from bot.words.tokens import Token
+
+PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
+
+
+def slip_of_name(
+    token: Token, texts: Words, at: int, taken: int, lexicon: Lexicon, roster: Roster
+) -> tuple[Item, int] | None:
+    """A longer name with a slip in one word, or a name that lost its apostrophe: "Tuckers sheet"."""
+    longer = _long_name(texts, at, roster)
+    if longer is not None:
+        horse, length = longer
+        said = " ".join(texts[at : at + length])
+        return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
+    if not token.text.endswith("s"):
+        return None
+    nick = roster.nicknamed(token.text[:-1]) if not roster.nicknamed(token.text) else ()
+    behind = lexicon.phrases.longest(texts, at + 1)[0]
+    if nick and says_how(behind):
+        return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
+    owner = roster.spelled.get(token.text[:-1])
+    if owner is None:
+        return None
+    apart = everyday(token.text[:-1]) and not told_behind(texts, at + 1, lexicon)
+    thing = taken or everyday(token.text) or apart or behind == {"link"}
+    thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
+    thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
+    if thing and not (_clothing(texts, at + 1, lexicon) or _nicknamed(texts, at + 1, roster)):
+        return None
+    return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
+
+
+def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
+    means, said = lexicon.phrases.longest(texts, at)
+    if "very" in means and not says_how(means):
+        means, said = lexicon.phrases.longest(texts, at + said)  # "captains all sweaty"
+    return bool(means & {"sign shivering", "sign sweating"}) or (said > 1 and "sign cold" in means)
+
+
+def told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether what follows says how a horse is, past small words: "montys stopped shivering"."""
+    while at < len(texts):
+        means, said = lexicon.phrases.longest(texts, at)
+        if says_how(means):
+            return True
+        if "in" in means:
+            return "her" in lexicon.phrases.longest(texts, at + said)[0]  # "thunders in his stall"
+        if not means & PASSING or "of" in means:
+            return False
+        at += said
+    return False
+
+
+def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether a piece of clothing follows: "biscuits medium", "merlins grey liner" are Biscuit's and Merlin's."""
+    means, said = lexicon.phrases.longest(texts, at)
+    if "in" in means:
+        return _rug_behind(texts, at + said, lexicon)  # "biscuits in the red sheet"
+    if means & {"colour", "any adjective"}:
+        behind, more = lexicon.phrases.longest(texts, at + said)
+        if "colour" in means and "is" in behind:  # "hazels pink is soaked"
+            return not lexicon.phrases.longest(texts, at + said + more)[0].isdisjoint(WETNESS)
+        means = means | behind
+    return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
+
+
+def _rug_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether a rug follows, past its article and colours."""
+    means, said = lexicon.phrases.longest(texts, at)
+    while said and not means.isdisjoint(("article", "her", "colour", "any adjective")):
+        at += said
+        means, said = lexicon.phrases.longest(texts, at)
+    return any(m == "rug" or m.startswith("kind ") for m in means)
+
+
+def _nicknamed(texts: Words, at: int, roster: Roster) -> bool:
+    return at < len(texts) and name_at(texts, at, roster.pieces)[1] > 0  # "mooses cow print"
+
+
+def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
+    """A name of several words with a slip in one of them: "lady gray"."""
+    if roster.longer_words.isdisjoint(texts[at : at + 2]):
+        return None
+    for phrase, horse in roster.longer:
+        said = texts[at : at + len(phrase)]
+        if len(said) == len(phrase) and (*said[:-1], said[-1].removesuffix("s")) == phrase:
+            return horse, len(phrase)  # "big reds sheet"
+        alike = [a for a, b in zip(said, phrase) if a == b]
+        if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:
+            continue
+        if all(a == b or distance(a, b, budget(b)) <= budget(b) for a, b in zip(said, phrase)):
+            return horse, len(phrase)
+    return None
