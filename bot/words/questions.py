@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.telling import Telling
 
 WHOLE: tuple[tuple[str, About], ...] = (
@@ -59,7 +59,7 @@ def _only_links(first: Item) -> bool:
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
     items = [i for i in sentence if not i.mark]
-    for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _weather):
+    for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _drying, _weather):
         asked = reader(items, telling)
         if asked is not None:
             for horse in _all_named(asked, items):
@@ -256,6 +256,15 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if _is_the_question(items[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None
+
+
+def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """Composed of which, what may be wet, and how wet: "quelles couvertes sont encore en train de sécher"."""
+    if len(items) < 2 or not _asking(items[0]) or any(i.horses or (i.piece and i.piece.owners) for i in items):
+        return None
+    rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
+    wet = any(i.has("drying", *WETNESS) for i in rest)
+    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has") else None
 
 
 def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:

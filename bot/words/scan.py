@@ -196,8 +196,14 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if not horses:
         return item
     names = [name for name, horse in roster.spelled.items() if horse in horses]
-    sure = len(horses) == 1 and any(name[0] == word[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
+    begun_alike = any(name[0] == word[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
+    sure = len(horses) == 1 and begun_alike and not _of_another_sex(word, names)
     return replace(item, horses=horses, sure=sure, exact=False)
+
+
+def _of_another_sex(word: str, names: list[str]) -> bool:
+    """As in "canelo" where only a Canela stands: no slip of the finger, perhaps a horse that is not here."""
+    return any(word[:-1] == name[:-1] and {word[-1], name[-1]} == {"a", "o"} for name in names)
 
 
 def _inflected(word: str, other: str) -> bool:

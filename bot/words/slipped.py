@@ -38,6 +38,8 @@ def slip_of_name(
 def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
     means, said = lexicon.phrases.longest(texts, at)
+    if "in" in means and "her" in lexicon.phrases.longest(texts, at + said)[0]:
+        return "place stall" in lexicon.phrases.longest(texts, at + said + 1)[0]  # "rangers in his stall"
     if "very" in means and not says_how(means):
         means, said = lexicon.phrases.longest(texts, at + said)  # "captains all sweaty"
     return bool(means & {"sign shivering", "sign sweating"}) or (said > 1 and "sign cold" in means)

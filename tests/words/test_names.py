@@ -124,3 +124,12 @@ def test_both_of_a_name_are_the_two_that_share_it() -> None:
 
     assert two[1].horses == ("Big Ben", "Little Ben")
     assert three == said
+
+
+def test_a_name_of_the_other_sex_is_asked_about() -> None:
+    """Nobody's finger slips from o to a: "canelo" may be a horse that is not here."""
+    heard = said("encina", "canelo está tiritando")
+
+    assert not heard.events
+    assert heard.ask is not None
+    assert heard.ask.options == ("Canela",)

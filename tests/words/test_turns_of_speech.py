@@ -141,6 +141,10 @@ def said(text: str, name: str) -> Heard:
         ("tilleuls", "vent douest froid au dos", [("Vent d'Ouest", "cold")]),
         ("oak", "ottoo sweaty", [("Otto", "sweating")]),
         ("tilleuls", "Pourquoi si épais sur Belle ?", [("Belle", "why")]),
+        # which pieces are wet, in words that no table lists
+        ("tilleuls", "Quelles couvertes sont encore en train de sécher ?", [("drying",)]),
+        ("oak", "what stuff is still wet?", [("drying",)]),
+        ("encina", "qué mantas quedan por secar", [("drying",)]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:

@@ -191,4 +191,5 @@ MEANINGS = {
     "afterwards": "what somebody will or should do about it, right behind what was seen",
     "wholly": 'all of it, not all of them: "está todo mojado"',
     "company": "other horses that one is turned out with",
+    "drying": "on its way to dry, in a question which pieces are",
 }

@@ -3484,4 +3484,5 @@ PHRASES = {
     """,
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
+    "drying": "drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry",
 }

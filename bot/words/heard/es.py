@@ -3310,4 +3310,5 @@ PHRASES = {
     """,
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
+    "drying": "secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as",
 }

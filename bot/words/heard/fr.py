@@ -3655,4 +3655,5 @@ PHRASES = {
     """,
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
+    "drying": "en train de sécher, à sécher, au séchage, sèchent, en séchage",
 }
