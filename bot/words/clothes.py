@@ -37,9 +37,10 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             continue
         piece, taken = whose_before(piece, found, mine)
         del found[len(found) - taken :]
-        if piece.several and (piece.some or (len(found) > 1 and found[-1].has("of") and found[-2].has("one"))):
+        one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
+        if one_of or (piece.several and piece.some):
             # "one of Otto's rugs": a liner is one of them
-            piece = replace(piece, several=False, kinds=frozenset() if piece.rug else piece.kinds)
+            piece = replace(piece, several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
             of_another = end + 1 < len(items) and items[end].has("of") and items[end + 1].horse

@@ -1,9 +1,10 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from bot.words.clauses import Clause, is_subject, only_small, soft
-from bot.words.items import Item, meanings_of, predicate
+from bot.words.items import WETNESS, Item, meanings_of, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
@@ -70,6 +71,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and item.has("link") and current and current[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
+    if item.has("but") and item.has("link") and current and _unheard_thing(current[-1]):
+        return None  # "cerrar el grifo que se congela"
     if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
         return None  # "Prince par contre est trempé"
     if item.has("but") and not item.has("and"):
@@ -82,6 +85,10 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _unheard_thing(item: Item) -> bool:
+    return not (item.means or item.mark or item.person or is_subject(item))
 
 
 def _ends_with_a_sign(items: Sequence[Item]) -> bool:
@@ -138,8 +145,12 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None  # "all done, except Pip"
     if all(i.has("done", "polite") for i in current) and _only_everyone(sentence[at + 1 :]):
         return None  # "listo, todos"
+    if _dresses(current) and _tells_of_a_piece(sentence[at + 1 :]):
+        return ","  # "le he quitado la manta, la marrón está rota"
     subjects = any(is_subject(i) for i in current)
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
+    if not subjects and says and _told_of_a_horse(sentence[at + 1 :]):
+        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     if not subjects and any(i.kinds("sign") for i in current) and _only_a_name(sentence[at + 1 :]):
@@ -148,6 +159,23 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None if current[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _dresses(items: Sequence[Item]) -> bool:
+    dressed = any(i.has("put on", "took off", "took", "wears", "on", "off") for i in items)
+    return dressed and any(i.piece is not None for i in items)
+
+
+def _tells_of_a_piece(rest: Sequence[Item]) -> bool:
+    """Whether the next words, up to a mark, are of another piece and how it is."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
+
+
+def _told_of_a_horse(rest: Sequence[Item]) -> bool:
+    """Whether a horse and how it is follow at once."""
+    words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
+    return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
 
 
 def _only_everyone(rest: Sequence[Item]) -> bool:

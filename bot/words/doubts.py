@@ -24,6 +24,7 @@ def sweat_or_rain(items: Sequence[Item]) -> bool:
 def asked_which(items: Sequence[Item], telling: Telling) -> None:
     """A horse told to be wet or to sweat is asked about instead."""
     told = [e for e in telling.events if isinstance(e, Seen) and e.sign in ("wet", "sweating")]
+    told = [e for e in told if e.horse == told[-1].horse]  # of others it was told before
     horses = {e.horse for e in told} or {i.horses[0] for i in items if i.horse}
     if len(horses) != 1 or (not told and any(i.mark and i.raw in "?¿" for i in items)):
         return

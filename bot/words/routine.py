@@ -8,6 +8,7 @@ from bot.events import Clipped, Done, Style, Wished, Worked
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
+from bot.words.listed import list_near
 from bot.words.telling import Telling
 
 VAGUE = 2  # unknown words for some of the horses, which are named after
@@ -156,8 +157,10 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
     if not (said or again):
         return False
-    horses = [i for i in items if i.horses] or (telling.who if len(telling.who) == 1 else ())
+    style = next(k for k, i in enumerate(items) if i.kinds("style"))
+    horses = list_near(items, style) or (telling.who if len(telling.who) == 1 else ())
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
+    telling.who, telling.begun = tuple(horses), True
     return bool(horses)
 
 
@@ -173,7 +176,9 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
     if for_now or clause.has("if", "guess", "idiom", "long ago"):
         return False
-    horses = [i for i in items if i.horses] or telling.who
+    told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
+    horses = list_near(items, told) or telling.who
+    telling.who, telling.begun = tuple(horses), True
     telling.each(horses, lambda name: Wished(name, bare))
     return bool(horses)
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import takewhile
 
 from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, predicate
@@ -50,7 +51,8 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
             at += 1
             continue
         either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
-        if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in kept[-REACH:]):
+        said = list(takewhile(lambda i: not i.mark, reversed(kept[-REACH:])))
+        if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in said):
             kept.append(replace(items[at], means=frozenset({"and"})))
             at += 1
             continue

@@ -204,7 +204,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
-    it = clause.has("it") and bool(item.kinds("state")) and not item.has("state found")
+    it = bool(item.kinds("state")) and not item.has("state found")
+    it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
     if not pieces and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
@@ -226,7 +227,8 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
     if piece.owners:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
-    return reading.horses or named(before) or [i for i in reading.items if i.horses] or reading.telling.who
+    here = reading.horses or named(before) or [i for i in reading.items if i.horses]
+    return here or (() if piece.some else reading.telling.who)
 
 
 def _remember(reading: Reading) -> None:
@@ -242,7 +244,8 @@ def _remember(reading: Reading) -> None:
         found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (None,)]
         telling.piece = found[0] if len(found) == 1 else ()
     if horses or owned:
-        telling.who = tuple(horses) or named(owned)
+        last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
+        telling.who = tuple(last or horses) or named(owned)
         telling.begun = True
         telling.crowded = crowded(reading.items)
         telling.last = (

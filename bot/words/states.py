@@ -95,7 +95,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
         return False  # "the halter strap"
     pieces = [i.piece for i in clause.items if i.piece is not None]
-    horses = [i for i in clause.items if i.horses] or list(telling.who)
+    vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
+    horses = [] if vague else [i for i in clause.items if i.horses] or list(telling.who)
     if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:

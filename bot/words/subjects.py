@@ -1,11 +1,13 @@
 """The subjects of a clause while its signs are read: which horse, piece or other thing a sign would be told of."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
+from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
 
@@ -64,12 +66,18 @@ def _neither(clause: Clause) -> bool:
 def meet_horse(reading: Reading, at: int) -> None:
     """The horse at this place is whom the next sign is told of, alone or with those listed before it."""
     items = reading.items
-    if not reading.open:
+    if not reading.open or not goes_on_list(items, at):
         no_more = all(i.has("not", "is", "article", "link", "polite") for i in items[:at])  # "no está la Perla sudada"
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
+
+
+def _itself_is(items: Sequence[Item], at: int) -> bool:
+    """Whether a stall or a field is what the clause tells of: "the field is soaked", said first."""
+    first = all(i.has("article", "her", "link") and not i.has("in") for i in items[:at])
+    return first and items[at].has("place stall", "place field") and at + 1 < len(items) and items[at + 1].has("is")
 
 
 def meet_piece(reading: Reading, at: int) -> None:
@@ -115,6 +123,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "horse", 0, False
     elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
         reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
+    elif _itself_is(items, at):
+        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif not soft(item) and not item.has("brought in", "turned out", "brought"):
         reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"

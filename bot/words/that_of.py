@@ -44,7 +44,8 @@ def _her_own(items: Sequence[Item], at: int) -> int:
 
 def _whose(items: Sequence[Item], at: int) -> int:
     """Where the owner stands, in "la de Luna" or "Luna's is"; 0 where nothing of the kind is said."""
-    if items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s" and items[at + 2].has("is"):
+    his = items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s"
+    if his and items[at + 2].has("is") and not items[at + 2].has("had"):  # "Monty's had a clip" tells of Monty
         return at
     place = at + 1
     of_the = items[at].has("of") and items[at].has("article")  # "la correa de la de Trueno"

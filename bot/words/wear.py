@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from bot.events import Wearing
+from bot.events import Wearing, Wished
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
@@ -66,6 +66,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if change.empty or not _only_that(clause):
         return False
+    if change.all_off and telling.events and isinstance(telling.events[-1], Wished):
+        return False  # "keep Ted bare from now on, no rugs"
     horses = _wearers(clause, change, telling)
     if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
         change.remove or len(horses) > 1 or clause.has("and")
@@ -264,6 +266,8 @@ def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]
         owners = telling.owners_of(pieces)
     if owners:
         return named(owners)
+    if clause.has("no name"):
+        return ()  # "enlevé chemise étoile": perhaps a horse after all
     if clause.has("all horses", "everyone"):
         told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"
