@@ -181,6 +181,20 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     return None
 
 
+def thing_ahead(items: Sequence[Item], at: int) -> bool:
+    """Whether this word stands before a thing that is no piece of clothing: "broke the jug", "se rompió la jarra"."""
+    after = items[at + 1 : at + 4]
+    if len(after) < 2 or not after[0].has("article") or after[0].has("of", "all") or after[0].piece is not None:
+        return False
+    if after[1].has("strap"):  # "se rompió la correa del tractor"
+        return len(after) > 2 and after[2].has("of") and at + 4 < len(items) and _nothing_heard(items[at + 4])
+    return _nothing_heard(after[1])
+
+
+def _nothing_heard(item: Item) -> bool:
+    return not (item.means or item.horses or item.piece or item.mark or item.person or item.number is not None)
+
+
 def _joined(items: Sequence[Item], first: Piece) -> list[Piece]:
     """The pieces that end a clause behind this one."""
     at = next((k for k, i in enumerate(items) if i.piece is first), len(items))
@@ -210,8 +224,12 @@ def horse_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
     passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all")
+    joined = False
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
+        joined = rest[0].has("and") and not rest[0].has("has", "on", "of")
         rest = rest[1:]
+    if joined and len(rest) > 1 and rest[1].text == "'s":
+        return False  # "no sweat and Flo's ripped her rug"
     return bool(rest) and bool(rest[0].horses)
 
 

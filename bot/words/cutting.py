@@ -151,7 +151,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
     if not subjects and says and _told_of_a_horse(sentence[at + 1 :]):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse"
-    if not subjects and says and sentence[at].text in ":-–—":
+    if not subjects and says and sentence[at].text in ":-–—" and not _tells_of_a_piece(sentence[at + 1 :]):
         return None  # "sweaty: Maple, Pip"
     if not subjects and any(i.kinds("sign") for i in current) and _only_a_name(sentence[at + 1 :]):
         return None  # "no longer shivering, Pip"
@@ -308,8 +308,13 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     ends = (
         following is None
         or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "toward")
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+        or (following.has("toward") and not following.has("is"))
     )
+    if rest[0].piece is not None and rest[0].piece.owners and before.piece is not None and not before.piece.owners:
+        told = following is not None and (following.has("is") or predicate(following))
+        if told and any(i.has("took off", "put on") for i in sentence[:at]):
+            return False  # "le quité la manta y el forro de Lucero sigue húmedo"
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))
     return bool(rest[0].piece and before.piece and ends)

@@ -12,7 +12,7 @@ LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
 def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     """Whether this word stands in a list or a row with words that are names. named: those known to be so far."""
-    if _one_thing(items, at):
+    if _one_thing(items, at) or _more_weather(items, at):
         return False
     joined = any(named[k] or _two_names(items, at, k) or _either(items, at, k) for k in _neighbours(items, at))
     return joined or _in_row(items, named, at)
@@ -25,6 +25,13 @@ def _either(items: Sequence[Item], one: int, other: int) -> bool:
         return True  # "lady n thunder both cold"
     parted = any(i.has("or") for i in items[first:last])
     return parted and any(i.has("sign shivering", "sign sweating") for i in items[last + 1 :])
+
+
+def _more_weather(items: Sequence[Item], at: int) -> bool:
+    """As in "its 45 and sunny and Gus got a clip": the second half of what the sky does."""
+    before = items[at - 2] if at > 1 and items[at - 1].has("and") else None
+    sky = items[at].has("weather", "sky", "bare weather")
+    return sky and before is not None and not before.horses and (before.number is not None or before.has(*SKY))
 
 
 def _one_thing(items: Sequence[Item], at: int) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 from bot.words.sentences import REACH
 
@@ -101,4 +101,6 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
     if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
-    return after is None or after.mark or after.has("time", "is", "polite") or predicate(after)
+    if after is not None and predicate(after):
+        return after.has(*WETNESS) or bool(after.kinds("state"))  # "… de Quartz, Fidji et Perle nickel" is of horses
+    return after is None or after.mark or after.has("time", "is", "polite")

@@ -7,8 +7,10 @@ from bot.events import Placed, Where
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
+from bot.words.listed import list_near
 from bot.words.telling import Telling, named
 
+MOVED = ("brought", "turned out", "brought in", "stays", "place stall", "place field", "inwards", "outwards")
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 
 
@@ -124,7 +126,9 @@ def _place_word(item: Item) -> bool:
 
 
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    moved = next((k for k, i in enumerate(clause.items) if i.has(*MOVED)), 0)
+    near = list_near(clause.items, moved)
+    horses = [i for k, i in enumerate(clause.items) if i in near and not owns_the_stall(clause.items, k)]
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
         left = {name for i in horses for name in i.horses}
@@ -144,6 +148,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         clause.has("everyone") and clause.has("is", "brought", "brought in", "turned out", "stays")
     ):
         return named(telling.names)
+    if clause.has("no name") or (clause.has("it") and not clause.has("she")):
+        return ()  # "the hose is split, someone left it out in the frost"
     verb = clause.has("brought", "stays", "brought in", "turned out", "she")
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1

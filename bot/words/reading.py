@@ -104,9 +104,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
         read_sentence(without_asides(sentence), telling, marked=marked or command)
+        if sweat_or_rain(sentence):
+            asked_which(sentence, telling)
     telling.about_one(seen_where(items))
-    if sweat_or_rain(items):
-        asked_which(items, telling)
     events = telling.settled()
     ask = telling.settled_ask()
     if not events and ask is None:
@@ -180,6 +180,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
         telling.piece, telling.last = telling.meant(pieces[0], owner).ids, "piece"
     elif len(horses) == 1 and not pieces:
         telling.who, telling.begun, telling.last, telling.crowded = (horses[0],), True, "horse", True
+        telling.asked = True
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:

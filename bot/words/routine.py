@@ -158,7 +158,8 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     if not (said or again):
         return False
     style = next(k for k, i in enumerate(items) if i.kinds("style"))
-    horses = list_near(items, style) or (telling.who if len(telling.who) == 1 else ())
+    before = telling.who if len(telling.who) == 1 and not clause.has("no name") else ()
+    horses = list_near(items, style) or before
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
     return bool(horses)

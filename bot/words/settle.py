@@ -18,6 +18,7 @@ AFTER_NAME = (
     "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan",
     "had", "ask state", "ask wearing", "question", "felt",
 )  # fmt: skip
+NEAR = 8  # words
 BEFORE_NAME = (
     "swapped",
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said",
@@ -51,7 +52,7 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
             at += 1
             continue
         either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
-        said = list(takewhile(lambda i: not i.mark, reversed(kept[-REACH:])))
+        said = list(takewhile(lambda i: not (i.mark or i.has("and", "but")), reversed(kept[-REACH:])))
         if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in said):
             kept.append(replace(items[at], means=frozenset({"and"})))
             at += 1
@@ -176,7 +177,7 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     if before is None:
         return False
     asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
-    near = items[max(0, at - 5) : at - 1]
+    near = items[max(0, at - NEAR) : at - 1]
     if before.has("ask today") and " " in before.text:
         return True  # "elle met quoi Duchesse ce soir"
     if before.has("had") and any(i.kinds("style") for i in items[at + 1 : at + 4]):
@@ -184,6 +185,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     if before.has("ask wearing", "bare") and any(i.has("ask why") for i in items[max(0, at - REACH) : at]):
         return True  # "por qué tan abrigado trueno"
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
+    if toward and any(i.kinds("style") for i in items[at + 1 : at + 4]):
+        return True  # "le hicieron a lucero el esquilado completo"
     if toward and any(
         clothing(i)
         or i.has("ask why", "ask today", "ask wearing", "put on", "took off", "felt", "clipped", "worked", "turned out")

@@ -18,9 +18,10 @@ from bot.words.around import (
     rest_allows,
     setting_of,
     sign_of,
+    thing_ahead,
     wearer_ahead,
 )
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
@@ -77,6 +78,8 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "bien transpiré"
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
+    if item.kinds("state") and thing_ahead(items, at):
+        return  # "se ha roto la jarra"
     follows = items[at + 1] if at + 1 < len(items) and item.kinds("sign") else None
     ends = at + 2 == len(items)  # "sudor no"
     behind = follows is not None and (follows.has("not behind") or (ends and follows.has("not")))
@@ -104,6 +107,8 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
     items, item = reading.items, reading.items[at]
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
+    if at + 1 < len(items) and not _only_listed(items[at + 1 :]):
+        return False  # "no sweat tho - Rowan tree's down"
     spoken = any(i.has("is", "was") and not i.has("article") for i in items[1:at])  # "… is sweaty and Pip is fine"
     if spoken and reading.latest:
         return False
@@ -116,6 +121,14 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
+
+
+def _only_listed(behind: Sequence[Item]) -> bool:
+    """Whether a pause that comes before a horse has nothing but horses behind it."""
+    pause = next((k for k, i in enumerate(behind) if i.mark or i.horses), len(behind))
+    if pause >= len(behind) or behind[pause].horses or not any(i.horses for i in behind):
+        return True
+    return all(i.horses or i.mark or only_small(i) or predicate(i) for i in behind[pause:])
 
 
 def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
@@ -246,7 +259,7 @@ def _remember(reading: Reading) -> None:
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)
-        telling.begun = True
+        telling.begun, telling.asked = True, False
         telling.crowded = crowded(reading.items)
         telling.last = (
             "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last

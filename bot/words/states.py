@@ -1,6 +1,6 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
@@ -94,6 +94,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "torn at the chest buckle"
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
         return False  # "the halter strap"
+    if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
+        return False  # "la correa del tractor"
     pieces = [i.piece for i in clause.items if i.piece is not None]
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else [i for i in clause.items if i.horses] or list(telling.who)
@@ -105,6 +107,10 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
+    return zip(items, items[1:], items[2:], strict=False)
 
 
 def _torn_near_it(items: Sequence[Item]) -> bool:

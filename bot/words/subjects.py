@@ -6,7 +6,7 @@ from typing import cast
 
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
-from bot.words.items import Item
+from bot.words.items import WETNESS, Item
 from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
@@ -76,8 +76,19 @@ def meet_horse(reading: Reading, at: int) -> None:
 
 def _itself_is(items: Sequence[Item], at: int) -> bool:
     """Whether a stall or a field is what the clause tells of: "the field is soaked", said first."""
-    first = all(i.has("article", "her", "link") and not i.has("in") for i in items[:at])
-    return first and items[at].has("place stall", "place field") and at + 1 < len(items) and items[at + 1].has("is")
+    first = all(i.mark or (i.has("article", "her", "link") and not i.has("in")) for i in items[:at])
+    then = items[at + 1] if at + 1 < len(items) else None
+    told = then is not None and (then.has("is") or then.has(*WETNESS))  # "manège inondé"
+    return first and told and items[at].has("place stall", "place field") and not items[at].has("in")
+
+
+def _begins_another(reading: Reading, at: int) -> bool:
+    """Whether another thing begins behind a pause: "…, the water in the troughs was frozen"."""
+    items = reading.items
+    opens = at > 1 and items[at - 1].has("article") and items[at - 2].mark
+    if not opens or soft(items[at]) or items[at].has("a horse", "first"):
+        return False
+    return items[at].has("mass", "sky") or reading.latest == "piece" or not items[at].means
 
 
 def meet_piece(reading: Reading, at: int) -> None:
@@ -125,6 +136,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
     elif _itself_is(items, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
+    elif _begins_another(reading, at):
+        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif not soft(item) and not item.has("brought in", "turned out", "brought"):
         reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"

@@ -41,6 +41,7 @@ class Telling:
     begun: bool = False
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
     crowded: bool = False  # somebody else was spoken of beside the horse
+    asked: bool = False  # the horse was only asked about, of people
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past

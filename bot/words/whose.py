@@ -11,6 +11,10 @@ from bot.words.telling import Telling, named
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
     items = clause.items
+    if clause.has("no name", "animal"):
+        return ()  # perhaps of another horse: "pas de sueur sous la couverte d'étoile"
+    if telling.asked and not (clause.has("she") or items[0].has("is")):
+        return ()  # "did anyone ride Duke? rain got in under the door"
     everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
     if clause.has("the rest"):
@@ -39,6 +43,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     strangers = any(not (soft(i) or i.means or i.horses) for i in items[at + 1 :])  # "everyone's sweating at the beach"
     if not strangers and _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
         return named([name for name in telling.names if name not in left])
+    if _every(items) and not clause.has("she"):
+        return ()  # "everyone's sweating at the beach"
     if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she", "body"):
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
@@ -75,7 +81,11 @@ def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
 
 def _every(items: Sequence[Item]) -> list[int]:
     """The places of words for all the horses."""
-    return [k for k, i in enumerate(items) if i.has("everyone", "all horses") and not _wholly(items, k)]
+    return [
+        k
+        for k, i in enumerate(items)
+        if i.has("everyone", "all horses") and not _wholly(items, k) and not (k and items[k - 1].has("thanks"))
+    ]
 
 
 def _wholly(items: Sequence[Item], at: int) -> bool:

@@ -192,4 +192,6 @@ MEANINGS = {
     "wholly": 'all of it, not all of them: "está todo mojado"',
     "company": "other horses that one is turned out with",
     "drying": "on its way to dry, in a question which pieces are",
+    "thanks": "a greeting or thanks: 'everyone' behind it are people",
+    "animal": "of another kind: what follows is told of it",
 }

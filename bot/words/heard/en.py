@@ -1898,6 +1898,9 @@ PHRASES = {
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
+        ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
+        ill |ask|make,
+        ill |turn|drop|message|text|grab|send|wait|swap|stop|feed|clean|fetch|move|change|keep|tell|meet|find,
         on my way to,
         will, going to, gonna, tomorrow, tmw, next week, next time, next month, later, should, shall,
         would, could, can, may, might, must, need, needs, need to, needs to, want, wants, let us, lets,
@@ -2272,6 +2275,7 @@ PHRASES = {
         strap on |his|her |boot|bridle|halter|headcollar|muzzle
     """,
     "i": """
+        can not make it, will not make it, can not come in, will not be in, can not do it,
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,
         lady, mum, mom, dad, husband, wife, daughter, son, vet, farrier, dentist, my face, my arms,
@@ -2558,6 +2562,7 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, since, before, after, until, from, til, till",
     "polite": """
+        aye aye captain, aye aye cap,
         haybell,
         lol, lmao, lolz, rofl, hehe,
         sorry i have forgotten again, sorry i have forgotten, sorry i forgot, i have forgotten again, i have forgotten,
@@ -3485,4 +3490,9 @@ PHRASES = {
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
     "drying": "drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry",
+    "thanks": "thanks, thank you, thx, ta, cheers, thanks to, many thanks, hi, hello, morning, evening, hey, sorry",
+    "animal": """
+        dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
+        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
+    """,
 }

@@ -2381,6 +2381,7 @@ PHRASES = {
         como si nada, como si tal cosa, como si llevara, como si estuviera, como si le
     """,
     "i": """
+        mi |hija|hijo|madre|padre|marido|mujer está, mi |hija|hijo|madre|padre|marido|mujer tiene,
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
         estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente, chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -2504,6 +2505,8 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
+        he pasado por, pasé por, pasamos por, pasando por, al pasar por,
         atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,
         pasé por donde, pasé por lo de, pasé donde, po,
         ya, muy, también, todavía, aún, aun, otra vez, de nuevo, solo, sólo, ahora, aquí, allí, ahí, algo, a,
@@ -3311,4 +3314,9 @@ PHRASES = {
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
     "drying": "secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as",
+    "animal": """
+        perr|o|a|os|as, perrit|o|a|os|as, gat|o|a|os|as, gatit|o|a|os|as, gallina|s, oveja|s, cordero|s, cabra|s,
+        vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s
+    """,
+    "thanks": "gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón",
 }

@@ -3656,4 +3656,9 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": "en train de sécher, à sécher, au séchage, sèchent, en séchage",
+    "animal": """
+        chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
+        lapin|s
+    """,
+    "thanks": "merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée",
 }

@@ -58,7 +58,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "jretrouve": "je retrouve", "jvien": "je viens", "jcroi": "je crois", "jsais": "je sais",
         "jsai": "je sais", "chais": "je sais", "jreviens": "je reviens", "jregarde": "je regarde",
         "jva": "je vais", "jvai": "je vais", "jpourrai": "je pourrai", "jserai": "je serai",
-        "jferai": "je ferai", "jmettrai": "je mettrai", "javais": "j'avais", "chuis": "je suis",
+        "jferai": "je ferai", "jmettrai": "je mettrai", "javais": "j'avais", "chuis": "je suis", "chu": "je suis",
         "chus": "je suis", "jsui": "je suis", "gt": "j'étais", "lai": "l'ai", "cetait": "c'était",
         "ct": "c'était", "cpas": "c'est pas", "cbon": "c'est bon", "cfait": "c'est fait", "cki": "c'est qui",
         "ckoi": "c'est quoi", "cquoi": "c'est quoi", "cmt": "comment", "comen": "comment", "koman": "comment",
