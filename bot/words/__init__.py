@@ -16,6 +16,8 @@ that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
 clauses, cutting   one thought each
+begins     what a pause or an "and" begins
+listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about

@@ -8,6 +8,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
 from bot.words.piece import RUGS, Piece, colour
+from bot.words.sentences import REACH
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
@@ -166,7 +167,7 @@ def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:
 def _only_that_said(items: Sequence[Item], at: int) -> bool:
     """Whether nothing but a state follows up to the next pause: "medium torn", "tartan is wet"."""
     says = False
-    for k in range(at, len(items)):
+    for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
         if predicate(items[k]) or items[k].has("strap"):

@@ -1,10 +1,17 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
-from itertools import takewhile
 
-from bot.words.clauses import Clause, is_subject, only_small, soft
-from bot.words.items import WETNESS, Item, meanings_of, predicate
+from bot.words.begins import (
+    begins_to_ask,
+    only_a_name,
+    only_everyone,
+    owned_piece_told,
+    tells_of_a_piece,
+    told_of_a_horse,
+)
+from bot.words.clauses import Clause, is_subject, soft
+from bot.words.items import Item, meanings_of, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
@@ -52,7 +59,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return ""  # "Molly has only her sheet now i took off the heavy"
     if item.has("afterwards") and _ends_with_a_sign(current) and any(is_subject(i) for i in current):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
-    if item.has("question") and _complete(current) and _begins_to_ask(sentence[at:]):
+    if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
@@ -68,7 +75,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     if item.has("when") and _complete(current):
         return "when"
     if item.mark and item.text in PAUSES:
-        return "," if current and _begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+        return "," if current and begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and item.has("link") and current and current[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
     if item.has("but") and item.has("link") and current and _unheard_thing(current[-1]):
@@ -82,6 +89,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
+        return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
@@ -143,17 +152,20 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return None
     if at + 1 < len(sentence) and sentence[at + 1].has("except") and any(i.has("done", "all done") for i in current):
         return None  # "all done, except Pip"
-    if all(i.has("done", "polite") for i in current) and _only_everyone(sentence[at + 1 :]):
+    if all(i.has("done", "polite") for i in current) and only_everyone(sentence[at + 1 :]):
         return None  # "listo, todos"
-    if _dresses(current) and _tells_of_a_piece(sentence[at + 1 :]):
+    if _dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
+    moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
+    if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current):
+        return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     subjects = any(is_subject(i) for i in current)
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
-    if not subjects and says and _told_of_a_horse(sentence[at + 1 :]):
+    if not subjects and says and told_of_a_horse(sentence[at + 1 :]):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse"
-    if not subjects and says and sentence[at].text in ":-–—" and not _tells_of_a_piece(sentence[at + 1 :]):
+    if not subjects and says and sentence[at].text in ":-–—" and not tells_of_a_piece(sentence[at + 1 :]):
         return None  # "sweaty: Maple, Pip"
-    if not subjects and any(i.kinds("sign") for i in current) and _only_a_name(sentence[at + 1 :]):
+    if not subjects and any(i.kinds("sign") for i in current) and only_a_name(sentence[at + 1 :]):
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current[0].has("no") else ","
@@ -164,33 +176,6 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
 def _dresses(items: Sequence[Item]) -> bool:
     dressed = any(i.has("put on", "took off", "took", "wears", "on", "off") for i in items)
     return dressed and any(i.piece is not None for i in items)
-
-
-def _tells_of_a_piece(rest: Sequence[Item]) -> bool:
-    """Whether the next words, up to a mark, are of another piece and how it is."""
-    said = list(takewhile(lambda i: not i.mark, rest))
-    return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
-
-
-def _told_of_a_horse(rest: Sequence[Item]) -> bool:
-    """Whether a horse and how it is follow at once."""
-    words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
-    return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
-
-
-def _only_everyone(rest: Sequence[Item]) -> bool:
-    return len(rest) == 1 and rest[0].has("everyone", "all horses")
-
-
-def _begins_to_ask(rest: Sequence[Item]) -> bool:
-    """As in ", can somebody ring the vet": what comes is put to people."""
-    return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
-
-
-def _only_a_name(rest: Sequence[Item]) -> bool:
-    """Whether nothing but a horse is left to say."""
-    words = [i for i in rest if not i.mark]
-    return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
 
 
 def _complete(items: Sequence[Item]) -> bool:
@@ -311,10 +296,6 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
         or following.has("and", "time", "polite", "too", "when", "but", "not any more")
         or (following.has("toward") and not following.has("is"))
     )
-    if rest[0].piece is not None and rest[0].piece.owners and before.piece is not None and not before.piece.owners:
-        told = following is not None and (following.has("is") or predicate(following))
-        if told and any(i.has("took off", "put on") for i in sentence[:at]):
-            return False  # "le quité la manta y el forro de Lucero sigue húmedo"
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))
     return bool(rest[0].piece and before.piece and ends)

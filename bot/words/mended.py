@@ -63,9 +63,9 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
     if not (opens or items[at].has("i mean") or (at > 0 and items[at - 1].mark and items[at].has("undo"))):
         return 0
     meant = at + 1
-    while meant < len(items) and _passed(items[meant]):
+    while meant < min(len(items), at + REACH) and _passed(items[meant]):
         meant += 1
-    if meant >= len(items):
+    if meant >= len(items) or _passed(items[meant]):
         return 0
     if items[meant].has("instead of"):
         return meant

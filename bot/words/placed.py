@@ -125,6 +125,12 @@ def _place_word(item: Item) -> bool:
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
+def _pronoun(items: Sequence[Item]) -> bool:
+    """Whether somebody is meant by "she" or "él", which written without its accent may be an article."""
+    follows = zip(items, (*items[1:], None), strict=True)
+    return any(i.has("she") and (not i.has("article") or (n is not None and n.has("is"))) for i, n in follows)
+
+
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     moved = next((k for k, i in enumerate(clause.items) if i.has(*MOVED)), 0)
     near = list_near(clause.items, moved)
@@ -150,7 +156,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named(telling.names)
     if clause.has("no name") or (clause.has("it") and not clause.has("she")):
         return ()  # "the hose is split, someone left it out in the frost"
-    verb = clause.has("brought", "stays", "brought in", "turned out", "she")
+    verb = clause.has("brought", "stays", "brought in", "turned out") or _pronoun(clause.items)
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun

@@ -200,6 +200,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.blocked or _only_until(clause):
             _spoken_of(clause, telling)
+            telling.crowded = telling.crowded or _of_people(clause)
             tale = tale or clause.has("long ago")
             hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
@@ -212,6 +213,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             _correct(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
+        telling.crowded = telling.crowded or (_of_people(clause) and len(telling.events) == told)
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
@@ -219,6 +221,11 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+
+
+def _of_people(clause: Clause) -> bool:
+    """Of somebody, and of no horse: "can't make it tomorrow"."""
+    return any(i.has("i") or i.person for i in clause.items) and not _told(clause)
 
 
 def _but_one(clause: Clause) -> bool:

@@ -79,7 +79,7 @@ def _itself_is(items: Sequence[Item], at: int) -> bool:
     first = all(i.mark or (i.has("article", "her", "link") and not i.has("in")) for i in items[:at])
     then = items[at + 1] if at + 1 < len(items) else None
     told = then is not None and (then.has("is") or then.has(*WETNESS))  # "manège inondé"
-    return first and told and items[at].has("place stall", "place field") and not items[at].has("in")
+    return first and told and items[at].has("place stall", "place field", "work") and not items[at].has("in")
 
 
 def _begins_another(reading: Reading, at: int) -> bool:

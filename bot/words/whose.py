@@ -43,8 +43,10 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     strangers = any(not (soft(i) or i.means or i.horses) for i in items[at + 1 :])  # "everyone's sweating at the beach"
     if not strangers and _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
         return named([name for name in telling.names if name not in left])
-    if _every(items) and not clause.has("she"):
+    if _every(items) and not any(i.has("she") and not i.has("article") for i in items):
         return ()  # "everyone's sweating at the beach"
+    if telling.crowded and items[at].has("sign unwell") and not clause.has("she"):
+        return ()  # "can't make it tomorrow, been sick all night"
     if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she", "body"):
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
@@ -74,7 +76,7 @@ def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
         return True
     return (
         any(items[k].has("everyone") for k in every)
-        and not any(i.has("she") and not i.has("subject") for i in items)
+        and not any(i.has("she") and not i.has("subject", "article") for i in items)
         and not everyday
     )
 

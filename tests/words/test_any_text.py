@@ -83,7 +83,7 @@ def test_names_and_words_in_any_order_are_read(text: str) -> None:
 
 @pytest.mark.parametrize(
     "said",
-    ["200", "took Tucker's sheet off and put the liner on", "not the liner, no, the sheet.", "Tucker,"],
+    ["200", "took Tucker's sheet off and put the liner on", "not the liner, no, the sheet.", "correction", "Tucker,"],
 )
 def test_what_is_said_twice_as_often_costs_twice_as_much(said: str) -> None:
     """No more than in proportion to its length: the first three once took three times as long."""

@@ -1,0 +1,42 @@
+"""What begins behind a pause or an "and": a thought of its own, or more of the one before."""
+
+from collections.abc import Sequence
+from itertools import takewhile
+
+from bot.words.clauses import only_small
+from bot.words.items import WETNESS, Item, predicate
+
+
+def only_everyone(rest: Sequence[Item]) -> bool:
+    """As in "listo, todos": a word for all, and no more."""
+    return len(rest) == 1 and rest[0].has("everyone", "all horses")
+
+
+def owned_piece_told(rest: Sequence[Item]) -> bool:
+    """As in "y el forro de Lucero sigue húmedo": a piece of somebody's, and how it is."""
+    words = [i for i in rest[:4] if not i.has("article") or i.piece is not None]
+    owned = len(words) > 1 and words[0].piece is not None and bool(words[0].piece.owners)
+    return owned and (words[1].has("is") or predicate(words[1]))
+
+
+def tells_of_a_piece(rest: Sequence[Item]) -> bool:
+    """Whether the next words, up to a mark, are of another piece and how it is."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
+
+
+def told_of_a_horse(rest: Sequence[Item]) -> bool:
+    """Whether a horse and how it is follow at once."""
+    words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
+    return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
+
+
+def begins_to_ask(rest: Sequence[Item]) -> bool:
+    """As in ", can somebody ring the vet": what comes is put to people."""
+    return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
+
+
+def only_a_name(rest: Sequence[Item]) -> bool:
+    """Whether nothing but a horse is left to say."""
+    words = [i for i in rest if not i.mark]
+    return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
