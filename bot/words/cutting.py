@@ -287,7 +287,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
         rest = rest[1:]
     if before is None or not rest:
         return False
-    if rest[0].has("for another") and rest[0].has("in") and any(i.has("outwards") for i in sentence[:at]):
+    if rest[0].has("in") and before.piece is not None and any(i.has("outwards") for i in sentence[:at]):
         return True  # "out of his sheet and into the orange one"
     following = rest[1] if len(rest) > 1 else None
     ends = (

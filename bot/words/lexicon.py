@@ -7,7 +7,7 @@ from importlib import import_module, resources
 from itertools import chain
 
 from bot.words.heard import LANGUAGES
-from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS
+from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS, SOUNDS
 from bot.words.phrases import Phrases
 from bot.words.tokens import PLAIN_PHRASE, plain, words
 from bot.words.wordlist import WordList
@@ -39,6 +39,7 @@ class Lexicon:
     right to.
     accented: words that are participles only with their last accent (enlevé, not enlève).
     short_forms: what thumbs type → the words meant. endings: how words end in speech, and in a dictionary.
+    sounds: letters that sound alike, as written and as meant.
     """
 
     language: str
@@ -48,6 +49,7 @@ class Lexicon:
     accented: frozenset[str]
     short_forms: dict[str, tuple[str, ...]]
     endings: tuple[tuple[str, str], ...]
+    sounds: tuple[tuple[str, str], ...]
 
 
 @cache
@@ -73,6 +75,7 @@ def lexicon(language: str) -> Lexicon:
         _accented(table),
         short_forms,
         ENDINGS[language],
+        SOUNDS[language],
     )
 
 

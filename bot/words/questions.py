@@ -39,7 +39,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
         return True  # "Soleil porte quoi"
-    if not first.has("question") or (_only_links(first) and not second.has("ask wearing")):
+    reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
+    if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True

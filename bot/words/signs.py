@@ -195,13 +195,13 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
     timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
-    telling.later.update(told if said == "comfortable" and timed and not twice else ())
+    telling.later.update(told if said == "comfortable" and timed and not (twice or reading.said) else ())
     telling.denied.update(
         told if reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry"))) else ()
     )
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
-    telling.sign = sign
+    telling.sign, reading.said = sign, True
 
 
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))

@@ -1,7 +1,7 @@
 """Words as a dictionary has them, from words as thumbs type them: "q" → que, "jai" → j'ai, "sweatin", "soooo"."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.words.lexicon import Lexicon
@@ -52,7 +52,21 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     if THRICE.search(word):
         drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
         return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)
-    if len(word) < LEAST:
+    if len(word) < LEAST - 1:
         return word
-    whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
-    return next((other for other in whole if other in lexicon.everyday), word)
+    whole = (word[: -len(end)] + full for end, full in lexicon.endings if len(word) >= LEAST and word.endswith(end))
+    alike = _sounding_alike(word, lexicon) if lexicon.sounds else ()
+    meant = next((other for other in (*whole, *alike) if other in lexicon.everyday), word)
+    return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
+
+
+def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
+    """The word with one sound written otherwise: "elada" as helada, "dise" as dice."""
+    for written, meant in lexicon.sounds:
+        if not written:
+            yield meant + word
+            continue
+        at = word.find(written)
+        while at >= 0:
+            yield word[:at] + meant + word[at + len(written) :]
+            at = word.find(written, at + 1)

@@ -19,8 +19,8 @@ class Reading:
     """A clause while its signs are read: the subjects met so far and what lies between.
 
     latest: what the last subject was: "horse", "piece", "other", "" for none. gap: unknown words since.
-    spent: what was denied was another word. open: the list of horses still grows. waiting: places of signs said before
-    any horse.
+    spent: what was denied was another word. said: a sign was told. open: the list of horses still grows.
+    waiting: places of signs said before any horse.
     """
 
     clause: Clause
@@ -31,6 +31,7 @@ class Reading:
     gap: int = 0
     denied: bool = False
     spent: bool = False
+    said: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
 

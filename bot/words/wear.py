@@ -32,7 +32,7 @@ SAYS = (
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
     "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
-    "brought in", "inwards", "outwards", "clipped", "except", "only",
+    "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
 )  # fmt: skip
 
 
@@ -78,7 +78,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
     for item in horses:
-        tell_outfit(item, change, telling)
+        for one in named(item.horses) if item.sure else (item,):
+            tell_outfit(one, change, telling)
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
@@ -140,6 +141,8 @@ def _change(clause: Clause) -> Change:
         return change
     for k, piece in pieces:
         _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
+    if change.whole and any(one.has("over") and then.has("own") for one, then in pairwise(items)):
+        change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
@@ -172,7 +175,7 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
 def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
     """As in "Bo out of his sheet and into the orange one"."""
     first, second = at
-    return items[first - 1].has("outwards") and items[second - 1].has("for another") and items[second - 1].has("in")
+    return items[first - 1].has("outwards") and items[second - 1].has("in")
 
 
 def _lacks(items: Sequence[Item], at: int) -> bool:

@@ -3436,7 +3436,7 @@ PHRASES = {
         appaloosa, tobiano, thoroughbred, tb, warmblood, shetland, shettie, shetty, welshie,
         connemara, clydesdale, shire, mule, miniature, yearling, youngster,
         two year old, three year old, four year old, baby horse, someone's horse, somebody's horse,
-        someones horse, somebodys horse, one of the ponies, one of the mares, one of the geldings,
+        someones horse, somebodys horse, one of the mares, one of the geldings,
         one of the neds, one of ours, one of em, one of the herd, one of the new ones,
         a horse, some horse, the new horse, the new pony, the new mare, the new gelding
     """,

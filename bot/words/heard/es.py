@@ -2666,6 +2666,8 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,
+        solo quería decir que,
         haybell,
         👍,
         jaja, jajaja, jajajaja, jeje, jejeje, 😂, 🤣, jajajaj, jajajajaj, ajaja, jajajajaja, ajajaj, jaja 😂, 🤣🤣,
@@ -3237,7 +3239,7 @@ PHRASES = {
         caballito, caballos, jaca, jaco, yegüita, yegüilla, el poni, ponis, burrito, burrita, pollino, mula,
         mulo, potrillo, potrilla, potranca, potrico, potrito, potrita, alazana, castaño, tordo, torda, tordillo,
         tordilla, bayo, baya, overo, overa, pinto, pinta, palomino, semental, capón, rocín, penco, jamelgo,
-        garañón, uno de los ponis, una de las ponis, una yegua, un caballo, un poni, algún caballo,
+        garañón, una yegua, un caballo, un poni, algún caballo,
         alguna yegua, el abuelo de la cuadra, la abuela de la cuadra
     """,
     "subject": """
@@ -3288,7 +3290,7 @@ PHRASES = {
         la, las
     """,
     "or": """
-        o, u, o era, o quizá, o a lo mejor, o igual, o tal vez
+        o, o que, o si, u, o era, o quizá, o a lo mejor, o igual, o tal vez
     """,
     "reason": """
         como

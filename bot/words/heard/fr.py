@@ -3571,7 +3571,7 @@ PHRASES = {
     "a horse": """
         cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux, étalon,
         shetland, mule, mulet, baudet, palomino, appaloosa, percheron, frison, comtois, fjord, connemara,
-        un des poneys, une des juments, un des ânes, l'un des poneys, cheval bai, bourrin, canasson, un cheval,
+        une des juments, un des ânes, cheval bai, bourrin, canasson, un cheval,
         une jument, un poney, ponette, y en a un qui, il y en a un qui, il y en a une qui, un des loulous,
         un des nôtres, l'un des chevaux
     """,

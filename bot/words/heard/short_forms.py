@@ -145,3 +145,13 @@ ENDINGS: dict[str, tuple[tuple[str, str], ...]] = {
 ),
     "fr": (),
 }  # fmt: skip
+
+# letters that sound alike: written for, meant; "" is the start of a word ("elada" for helada)
+SOUNDS: dict[str, tuple[tuple[str, str], ...]] = {
+    "en": (),
+    "es": (
+    ("", "h"), ("s", "c"), ("s", "z"), ("c", "s"), ("z", "s"), ("z", "c"), ("b", "v"), ("v", "b"), ("y", "ll"),
+    ("ll", "y"), ("j", "g"), ("g", "j"), ("k", "c"), ("k", "qu"),
+),
+    "fr": (),
+}  # fmt: skip
