@@ -23,6 +23,7 @@ telling    what a message has said so far
 whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each
 outfits    what a horse wears then
+thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 around, onoff    what the words beside a sign or a piece say of it
 overlooked danger that no grammar caught

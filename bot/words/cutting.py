@@ -72,7 +72,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "if" if _complete(current) and (said or _paused(sentence, at)) else None
     if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
         return "but"  # "put her sheet on as it was spitting"
-    if item.has("when") and _complete(current):
+    if item.has("when") and (_complete(current) or _dresses(current)):
         return "when"
     if item.mark and item.text in PAUSES:
         return "," if current and begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)

@@ -54,7 +54,7 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     sign: Sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
-        telling.each(horses or telling.who, lambda name: Seen(name, sign, "turnout"))
+        telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
 
 
 def _not_now(clause: Clause) -> bool:

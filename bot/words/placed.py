@@ -161,5 +161,5 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun
     ):
-        return telling.who if len(telling.who) == 1 else ()
-    return telling.who if verb and (telling.begun or len(telling.who) == 1) else ()
+        return telling.meant_by(clause) if len(telling.who) == 1 else ()
+    return telling.meant_by(clause) if verb and (telling.begun or len(telling.who) == 1) else ()

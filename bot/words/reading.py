@@ -1,7 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 from bot.barn import Barn, Person
 from bot.events import Undo
@@ -21,7 +20,6 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
-from bot.words.piece import Piece
 from bot.words.placed import read_place
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
@@ -32,6 +30,16 @@ from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
+from bot.words.thread import (
+    danger_of_hers,
+    names_a_horse,
+    of_a_thing,
+    of_people,
+    picks_out,
+    present,
+    spoken_of,
+    with_owner,
+)
 from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.wear import read_wear
@@ -199,33 +207,34 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.only_yesterday and read_clip(clause, telling):
             continue
         if clause.blocked or _only_until(clause):
-            _spoken_of(clause, telling)
-            telling.crowded = telling.crowded or _of_people(clause)
+            spoken_of(clause, telling)
+            telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago")
-            hanging = hanging or not _told(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
+            hanging = (
+                hanging or not names_a_horse(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
+            )
             continue
         if tale and clause.has("was"):
             continue
-        if hanging and (clause.joined in ("and", "", ",") and not (_present(clause) or _danger(clause, telling))):
-            _spoken_of(clause, telling)
+        if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
+            spoken_of(clause, telling)
             continue
-        if not (before and _picks_out(before) and clause.items[0].has("not")):
+        if not (before and picks_out(before) and clause.items[0].has("not")):
             _correct(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
-        telling.crowded = telling.crowded or (_of_people(clause) and len(telling.events) == told)
+        telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
+        ours = any(i.horses or i.piece is not None for i in clause.items) or len(telling.events) > told
+        telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
+        if telling.elsewhere and clause.has("animal"):
+            telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
         from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
-        telling.spoken = next((_whose(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
-
-
-def _of_people(clause: Clause) -> bool:
-    """Of somebody, and of no horse: "can't make it tomorrow"."""
-    return any(i.has("i") or i.person for i in clause.items) and not _told(clause)
+        telling.spoken = next((with_owner(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
 
 
 def _but_one(clause: Clause) -> bool:
@@ -241,44 +250,6 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _spoken_of(clause: Clause, telling: Telling) -> None:
-    """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
-    horses = [i for i in clause.items if i.horse]
-    if clause.has("yesterday", "long ago"):
-        telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
-    elif len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
-        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"
-
-
-def _whose(item: Item, telling: Telling) -> Piece | None:
-    """A piece with its owner, as far as the message has told."""
-    piece = item.piece
-    if piece is None or piece.owners or piece.spare:
-        return piece
-    return replace(piece, owners=tuple(n for i in telling.who if i.sure for n in i.horses))
-
-
-def _picks_out(clause: Clause) -> bool:
-    """As in "el que está sudado es Rayo, no Luna": what follows says which it is not."""
-    return clause.has("relative") and clause.has("is") and _told(clause)
-
-
-def _told(clause: Clause) -> bool:
-    return any(i.horses for i in clause.items)
-
-
-def _present(clause: Clause) -> bool:
-    """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
-    signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
-    return _told(clause) and signs and clause.joined != "if"
-
-
-def _danger(clause: Clause, telling: Telling) -> bool:
-    """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
-    danger = any(i.has("sign shivering", "sign unwell") for i in clause.items)
-    return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun
 
 
 def _correct(clause: Clause, telling: Telling) -> None:

@@ -158,7 +158,7 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     if not (said or again):
         return False
     style = next(k for k, i in enumerate(items) if i.kinds("style"))
-    before = telling.who if len(telling.who) == 1 and not clause.has("no name") else ()
+    before = telling.meant_by(clause) if len(telling.who) == 1 else ()
     horses = list_near(items, style) or before
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
@@ -178,7 +178,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     if for_now or clause.has("if", "guess", "idiom", "long ago"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
-    horses = list_near(items, told) or telling.who
+    horses = list_near(items, told) or telling.meant_by(clause)
     telling.who, telling.begun = tuple(horses), True
     telling.each(horses, lambda name: Wished(name, bare))
     return bool(horses)
@@ -239,7 +239,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
         if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
             return False  # "Maple sweaty, just been ridden"
-    found = [items[k] for k in horses] or telling.who
+    found = [items[k] for k in horses] or telling.meant_by(clause)
     telling.each(found, Worked)
     telling.who, telling.begun, telling.last = tuple(found), True, "horse"
     return bool(found)

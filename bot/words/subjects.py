@@ -6,7 +6,7 @@ from typing import cast
 
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
-from bot.words.items import WETNESS, Item
+from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
@@ -79,7 +79,7 @@ def _itself_is(items: Sequence[Item], at: int) -> bool:
     """Whether a stall or a field is what the clause tells of: "the field is soaked", said first."""
     first = all(i.mark or (i.has("article", "her", "link") and not i.has("in")) for i in items[:at])
     then = items[at + 1] if at + 1 < len(items) else None
-    told = then is not None and (then.has("is") or then.has(*WETNESS))  # "manège inondé"
+    told = then is not None and (then.has("is") or predicate(then))  # "manège inondé"
     return first and told and items[at].has("place stall", "place field", "work") and not items[at].has("in")
 
 

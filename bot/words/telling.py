@@ -42,6 +42,7 @@ class Telling:
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
     crowded: bool = False  # somebody else was spoken of beside the horse
     asked: bool = False  # the horse was only asked about, of people
+    elsewhere: bool = False  # something that is not the barn's was spoken of since
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
@@ -63,6 +64,12 @@ class Telling:
     def names(self) -> tuple[str, ...]:
         """Every horse, in the file's order."""
         return tuple(h.name for h in self.barn.horses)
+
+    def meant_by(self, clause: Clause) -> tuple[Item, ...]:
+        """The horses spoken of last, where a clause that names none may be of them."""
+        led_away = (self.asked and not clause.items[0].has("is")) or self.elsewhere
+        led_away = led_away and not clause.has("she", "her", "body")
+        return () if led_away or clause.has("no name", "animal") else self.who
 
     def owners_of(self, pieces: Sequence[Piece]) -> tuple[str, ...]:
         """The horse that owns these pieces by their nicknames; none where they are of several, or of nobody."""

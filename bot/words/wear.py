@@ -269,8 +269,6 @@ def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]
         owners = telling.owners_of(pieces)
     if owners:
         return named(owners)
-    if clause.has("no name"):
-        return ()  # "enlevé chemise étoile": perhaps a horse after all
     if clause.has("all horses", "everyone"):
         told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"
@@ -279,7 +277,7 @@ def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
-    return telling.who if moves and len(telling.who) == 1 else ()
+    return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
 
 
 def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:

@@ -11,9 +11,7 @@ from bot.words.telling import Telling, named
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
     items = clause.items
-    if clause.has("no name", "animal"):
-        return ()  # perhaps of another horse: "pas de sueur sous la couverte d'étoile"
-    if telling.asked and not (clause.has("she") or items[0].has("is")):
+    if telling.who and not telling.meant_by(clause):
         return ()  # "did anyone ride Duke? rain got in under the door"
     everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
@@ -62,8 +60,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
 
 def _of_the_herd(clause: Clause | None) -> bool:
     """Whether a clause spoke of everyone, and of nobody by name."""
-    if clause is None or not _every(clause.items):
-        return False
+    if clause is None or not _every(clause.items) or not (clause.has("felt") or any(map(predicate, clause.items))):
+        return False  # "Feliz año a todos"
     return not any(i.horses or i.piece for i in clause.items)
 
 

@@ -3490,7 +3490,10 @@ PHRASES = {
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
     "drying": "drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry",
-    "thanks": "thanks, thank you, thx, ta, cheers, thanks to, many thanks, hi, hello, morning, evening, hey, sorry",
+    "thanks": """
+        thanks, thank you, thx, ta, cheers, thanks to, many thanks, hi, hello, morning, evening, hey, sorry,
+        happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
+    """,
     "animal": """
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador

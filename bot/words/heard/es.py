@@ -1913,6 +1913,7 @@ PHRASES = {
         según venga, dependiendo de, igual si, que si
     """,
     "when": """
+        cuando |llegue|lleguen|venga|vengan|vuelva,
         cuando, mientras, hasta que, hasta, antes de, aunque, donde, en lo que, tan pronto como, una vez que,
         después de que, desde que, a medida que, cada vez que, siempre que, hasta tanto, antes de que,
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
@@ -2272,6 +2273,7 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
+        que tiemblan hasta, que tiritan hasta,
         caliente con los, caliente con las, caliente de cascos, caliente para montar,
         sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno,
         qué bueno, en camino, en forma, mala pata, café caliente, frío fuera, seco de carnes, hace frío,
@@ -3300,6 +3302,7 @@ PHRASES = {
     """,
     "either way": "",
     "felt": """
+        acabo de meterl|e|es la mano, meterl|e|es la mano, metiéndol|e|es la mano,
         le meto la mano, les meto la mano, le meto mano, meto la mano debajo, le pongo la mano, le paso la mano,
         toqué a, toqué, he tocado a, he tocado, palpé a, palpé, los toqué, las toqué, la toqué, lo toqué,
         metí la mano, le metí la mano, he metido la mano, le he metido la mano, he metio la mano, le he metio la mano,
@@ -3320,5 +3323,8 @@ PHRASES = {
         perr|o|a|os|as, perrit|o|a|os|as, gat|o|a|os|as, gatit|o|a|os|as, gallina|s, oveja|s, cordero|s, cabra|s,
         vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s
     """,
-    "thanks": "gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón",
+    "thanks": """
+        gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,
+        feliz año a, feliz año, feliz navidad, feliz navidad a, felices fiestas, felices fiestas a, enhorabuena a
+    """,
 }

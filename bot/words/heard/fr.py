@@ -3660,5 +3660,8 @@ PHRASES = {
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
-    "thanks": "merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée",
+    "thanks": """
+        merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,
+        bonne année, bonne année à, joyeux noël, joyeux noël à, bonnes fêtes, bonnes fêtes à
+    """,
 }
