@@ -192,7 +192,8 @@ def thing_ahead(items: Sequence[Item], at: int) -> bool:
 
 
 def _nothing_heard(item: Item) -> bool:
-    return not (item.means or item.horses or item.piece or item.mark or item.person or item.number is not None)
+    nowhere = item.means <= {"place field", "place stall", "work"}  # "se ha roto la manguera"
+    return nowhere and not (item.horses or item.piece or item.mark or item.person or item.number is not None)
 
 
 def _joined(items: Sequence[Item], first: Piece) -> list[Piece]:

@@ -14,7 +14,7 @@ def only_everyone(rest: Sequence[Item]) -> bool:
 
 def owned_piece_told(rest: Sequence[Item]) -> bool:
     """As in "y el forro de Lucero sigue húmedo": a piece of somebody's, and how it is."""
-    words = [i for i in rest[:4] if not i.has("article") or i.piece is not None]
+    words = [i for i in rest[:6] if not i.has("article", "strap", "of") or i.piece is not None]
     owned = len(words) > 1 and words[0].piece is not None and bool(words[0].piece.owners)
     return owned and (words[1].has("is") or predicate(words[1]))
 

@@ -16,6 +16,9 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
     before = at - 1
     while before >= 0 and items[before].has("article", "toward") and not items[before].horses:
         before -= 1
+    listed = next((i for i in reversed(items[: before + 1]) if not (i.text == "," or i.has(*BETWEEN))), None)
+    if listed is not None and not listed.horses and items[before].has("and") | (items[before].text == ","):
+        return False  # "Ben bit me again, Moose is shivering"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or any(i.has("and") for i in _run_before(items, before)):

@@ -142,6 +142,7 @@ def _round_word(item: Item) -> bool:
             "ask tonight",
         )
         or item.person
+        or not any(letter.isalnum() for letter in item.text)  # "all done 🥶": so is who says it
     )
 
 

@@ -241,7 +241,7 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
     here = reading.horses or named(before) or [i for i in reading.items if i.horses]
-    return here or (() if piece.some else reading.telling.who)
+    return here or (() if piece.some else reading.telling.owner_meant_by(reading.clause))
 
 
 def _remember(reading: Reading) -> None:
@@ -259,7 +259,7 @@ def _remember(reading: Reading) -> None:
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)
-        telling.begun, telling.asked = True, False
+        telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(reading.items)
         telling.last = (
             "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last

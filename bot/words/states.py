@@ -98,7 +98,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "la correa del tractor"
     pieces = [i.piece for i in clause.items if i.piece is not None]
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
-    horses = [] if vague else [i for i in clause.items if i.horses] or list(telling.who)
+    horses = [] if vague else [i for i in clause.items if i.horses] or list(telling.owner_meant_by(clause))
     if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:

@@ -86,7 +86,7 @@ def _itself_is(items: Sequence[Item], at: int) -> bool:
 def _begins_another(reading: Reading, at: int) -> bool:
     """Whether another thing begins behind a pause: "…, the water in the troughs was frozen"."""
     items = reading.items
-    opens = at > 1 and items[at - 1].has("article") and items[at - 2].mark
+    opens = at > 1 and items[at - 1].has("article") and (items[at - 2].mark or items[at - 2].has("and"))
     if not opens or soft(items[at]) or items[at].has("a horse", "first"):
         return False
     return items[at].has("mass", "sky") or reading.latest == "piece" or not items[at].means

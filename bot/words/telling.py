@@ -42,6 +42,7 @@ class Telling:
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
     crowded: bool = False  # somebody else was spoken of beside the horse
     asked: bool = False  # the horse was only asked about, of people
+    planned: bool = False  # or only planned for: no piece is its own for that
     elsewhere: bool = False  # something that is not the barn's was spoken of since
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
@@ -70,6 +71,10 @@ class Telling:
         led_away = (self.asked and not clause.items[0].has("is")) or self.elsewhere
         led_away = led_away and not clause.has("she", "her", "body")
         return () if led_away or clause.has("no name", "animal") else self.who
+
+    def owner_meant_by(self, clause: Clause) -> tuple[Item, ...]:
+        """The horses spoken of last, where a piece in a clause that names none may be theirs."""
+        return () if self.planned and not clause.has("she", "her") else self.meant_by(clause)
 
     def owners_of(self, pieces: Sequence[Piece]) -> tuple[str, ...]:
         """The horse that owns these pieces by their nicknames; none where they are of several, or of nobody."""

@@ -14,7 +14,7 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
     if clause.has("yesterday", "long ago"):
         telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
-        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"
+        telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 
 
 def with_owner(item: Item, telling: Telling) -> Piece | None:

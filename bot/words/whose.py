@@ -11,6 +11,9 @@ from bot.words.telling import Telling, named
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
     items = clause.items
+    under = items[at + 2].piece if at + 2 < len(items) and items[at + 1].has("under", "in") else None
+    if under is not None and under.owners and not any(i.horses for i in items):
+        return named(under.owners)  # "rain got in under Jack's blanket"
     if telling.who and not telling.meant_by(clause):
         return ()  # "did anyone ride Duke? rain got in under the door"
     everyday = items[at].kinds("everyday")

@@ -3203,6 +3203,7 @@ PHRASES = {
         secarse
     """,
     "sky": """
+        vaya rasca, menuda rasca, qué rasca, vaya frío, menudo frío,
         de la lluvia, de lluvia, por la lluvia,
         tiempo, pronóstico, previsión, temperatura, temperaturas, lluvia, lloverá, llover, nieve, nevará, nevar,
         helada, helará, helar, hielo, viento, ráfagas, tormenta, frío, calor, grados, mínima, bajo cero,
