@@ -38,6 +38,7 @@ class Clause:
         if not self.has(*BLOCKS, "weekday", "had"):
             return False
         told, said = _told_before(self.items), said_by(self.items)
+        grave = _danger_told(self.items)
         return _supposed(self.items) or any(
             i.has(*BLOCKS, "weekday")
             and not i.horses
@@ -45,6 +46,7 @@ class Clause:
             and not (
                 i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
             )  # "did two lessons"
+            and not (k > grave and i.has("plan") and not i.has("if", "guess"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
             and not (
@@ -66,9 +68,21 @@ def _told_before(items: Sequence[Item]) -> int:
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
 
 
+def _danger_told(items: Sequence[Item]) -> int:
+    """The place where a horse named before is said to shiver or to be ill; behind the last where none is."""
+    named = next((k for k, i in enumerate(items) if i.horses), len(items))
+    grave = (k for k in range(named, len(items)) if items[k].has("sign shivering", "sign unwell"))
+    return next(grave, len(items))
+
+
 def said_by(items: Sequence[Item]) -> int:
     """The place of "says that" right before a horse: what stands before it tells only who says so; 0 without."""
-    return next((k for k, i in enumerate(items[:-1]) if i.has("said") and items[k + 1].horses), 0)
+    for k, item in enumerate(items[:-1]):
+        if items[k + 1].horses and (
+            item.has("said") or (item.has("relative") and any(i.has("said") for i in items[:k]))
+        ):
+            return 0 if any(predicate(i) for i in items[:k]) else k  # "una madre de la clase me dice que Xana …"
+    return 0
 
 
 def _supposed(items: Sequence[Item]) -> bool:

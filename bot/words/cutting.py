@@ -89,6 +89,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and current and not any(map(is_subject, current)) and told_of_a_horse(sentence[at + 1 :]):
+        return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
     if item.has("and") and not item.has("has", "wears"):

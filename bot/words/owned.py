@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import takewhile
 
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
@@ -89,6 +90,12 @@ def _worn_by(items: Sequence[Item], at: int) -> int | None:
     return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
 
 
+def _since_pause(before: Sequence[Item]) -> list[Item]:
+    """The words back to the last pause, a list's commas between names set aside: "sangle cassée sur la 150 de"."""
+    names = [i for k, i in enumerate(before) if not (i.text == "," and k and before[k - 1].horses)]
+    return list(takewhile(lambda i: not i.mark, reversed(names[-REACH:])))
+
+
 def _another_of_list(items: Sequence[Item], at: int) -> bool:
     """As in ", Nube" with the last of the list still to come."""
     if at + 2 >= len(items) or items[at].text != "," or not items[at + 1].horse:
@@ -102,5 +109,6 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
     if after is not None and predicate(after):
-        return after.has(*WETNESS) or bool(after.kinds("state"))  # "… de Quartz, Fidji et Perle nickel" is of horses
+        its = after.has(*WETNESS) or bool(after.kinds("state"))  # "… de Quartz, Fidji et Perle nickel" is of horses
+        return its and not any(predicate(i) or i.has("broken") for i in _since_pause(items[:at]))
     return after is None or after.mark or after.has("time", "is", "polite")

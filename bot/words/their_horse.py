@@ -9,7 +9,7 @@ from bot.words.items import Item, meanings_of, predicate
 from bot.words.weatherlike import clothing
 
 BOTH = 2
-THEIRS = ("my horse", "my horses", "ponies")
+THEIRS = ("my horse", "my horses", "ponies", "pony", "donkey")
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
@@ -19,7 +19,8 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
         return list(items)
     spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
-    told = [_by_species(_own(item, here), barn) for item in items]
+    behind = (*items[1:], None)
+    told = [_by_species(_own(item, here), barn, then) for item, then in zip(items, behind, strict=True)]
     one = [
         any(i.has("one", "first") for i in items[max(0, k - 3) : k]) for k in range(len(items))
     ]  # "one of the ponies"
@@ -37,8 +38,13 @@ def _own(item: Item, mine: tuple[str, ...]) -> Item:
     return replace(item, means=frozenset(), horses=mine, sure=len(mine) == 1, exact=False, known=False)
 
 
-def _by_species(item: Item, barn: Barn) -> Item:
+def _by_species(item: Item, barn: Barn, then: Item | None) -> Item:
     """As in "ponies in, horses out": those that are ponies; every horse where all are, or none is."""
+    for species in ("pony", "donkey"):
+        if item.has(species) and not item.horses and not (then is not None and (clothing(then) or not then.means)):
+            alone = tuple(horse.name for horse in barn.horses if horse.species == species)
+            means = frozenset[str]() if alone else item.means
+            return replace(item, means=means, horses=alone, sure=len(alone) == 1, exact=False, known=False)
     if not item.has("ponies"):
         return item
     ponies = tuple(horse.name for horse in barn.horses if horse.species == "pony")

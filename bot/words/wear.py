@@ -89,7 +89,9 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
 def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
-    told = clause.has("took off", "took", "wears") or (clause.has("in") and any(i.piece for i in clause.items))
+    told = clause.has("took off", "took", "wears", "swapped") or (
+        clause.has("in") and any(i.piece for i in clause.items)
+    )
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 

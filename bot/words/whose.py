@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.events import Clipped
 from bot.words.around import excepted
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
@@ -14,6 +15,13 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     under = items[at + 2].piece if at + 2 < len(items) and items[at + 1].has("under", "in") else None
     if under is not None and under.owners and not any(i.horses for i in items):
         return named(under.owners)  # "rain got in under Jack's blanket"
+    if (
+        items[at].kinds("everyday")
+        and telling.events
+        and isinstance(telling.events[-1], Clipped)
+        and not clause.has("she")
+    ):
+        return ()  # "esquilado Moro y ha quedado muy bien"
     if telling.who and not telling.meant_by(clause):
         return ()  # "did anyone ride Duke? rain got in under the door"
     everyday = items[at].kinds("everyday")

@@ -194,4 +194,6 @@ MEANINGS = {
     "drying": "on its way to dry, in a question which pieces are",
     "thanks": "a greeting or thanks: 'everyone' behind it are people",
     "animal": "of another kind: what follows is told of it",
+    "pony": "the only pony of the barn; one of several is asked about",
+    "donkey": "the only donkey",
 }

@@ -3498,4 +3498,6 @@ PHRASES = {
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,
+    "pony": "the pony, the wee pony, our pony",
+    "donkey": "the donkey, the donk, our donkey",
 }

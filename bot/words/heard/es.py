@@ -2383,7 +2383,7 @@ PHRASES = {
         como si nada, como si tal cosa, como si llevara, como si estuviera, como si le
     """,
     "i": """
-        mi |hija|hijo|madre|padre|marido|mujer está, mi |hija|hijo|madre|padre|marido|mujer tiene,
+        mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
         yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
         estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente, chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -3328,4 +3328,6 @@ PHRASES = {
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,
         feliz año a, feliz año, feliz navidad, feliz navidad a, felices fiestas, felices fiestas a, enhorabuena a
     """,
+    "pony": "el poni, la poni, al poni, el poney, el pony",
+    "donkey": "el burro, la burra, al burro, el burrito, la burrita",
 }

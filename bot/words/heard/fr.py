@@ -1242,6 +1242,7 @@ PHRASES = {
         au barn
     """,
     "place field": """
+        prairie du |bas|haut|fond|milieu|dessus|dessous,
         pré, prés, pâture, paddock, champ, dehors, à l'extérieur, au pré, en pâture, herbage, parc, paddocks,
         prairie, extérieur, pâturage, pâturages, paddoc, padock, padok, enclos, clos, parcs, champs, prairies,
         herbages, à l'herbe, en herbe, verger, au grand air, pacage, pré du haut, pré du bas, pré du fond,
@@ -1568,6 +1569,7 @@ PHRASES = {
         tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
     """,
     "worked": """
+        a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
         a eu une leçon, sorti en balade, balade avec, fait une balade avec, parti en balade, a fait cours,
@@ -3497,6 +3499,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
         comment ça marche ton affaire, à l'aide comment ça marche, comment ça marche le bot, comment tu marches,
         qu'est ce que le bot comprend, le bot comprend quoi, qu'est ce que comprend le bot, il sait faire quoi le bot,
@@ -3664,4 +3667,6 @@ PHRASES = {
         merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,
         bonne année, bonne année à, joyeux noël, joyeux noël à, bonnes fêtes, bonnes fêtes à
     """,
+    "pony": "le poney, la ponette, le ptit poney, le petit poney",
+    "donkey": "l'âne, l'ânesse, le ptit âne, le petit âne, notre âne",
 }
