@@ -46,7 +46,7 @@ class Clause:
             and not (
                 i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
             )  # "did two lessons"
-            and not (k > grave and i.has("plan") and not i.has("if", "guess"))  # "Storm is shivering somebody go"
+            and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
             and not (
