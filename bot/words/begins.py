@@ -15,8 +15,13 @@ def only_everyone(rest: Sequence[Item]) -> bool:
 def owned_piece_told(rest: Sequence[Item]) -> bool:
     """As in "y el forro de Lucero sigue húmedo": a piece of somebody's, and how it is."""
     words = [i for i in rest[:6] if not i.has("article", "strap", "of") or i.piece is not None]
-    owned = len(words) > 1 and words[0].piece is not None and bool(words[0].piece.owners)
-    return owned and (words[1].has("is") or predicate(words[1]))
+    if len(words) < 2:
+        return False
+    first = words[0].piece
+    if first is None:  # "y se ha roto la correa de la manta de Milonga"
+        return bool(words[0].kinds("state")) and any(i.piece is not None and i.piece.owners for i in rest[:6])
+    told = words[1].has("is") or predicate(words[1])
+    return told and bool(first.owners or first.ids or first.spare)
 
 
 def tells_of_a_piece(rest: Sequence[Item]) -> bool:

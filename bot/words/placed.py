@@ -19,6 +19,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     if not clause.has("place field", "place stall", "turned out", "brought in", "inwards", "outwards"):
         return False
+    if items[0].has("what") and not items[0].has("link"):
+        return False  # "who left them out"
     where = _where(items)
     told = clause.has(*TOLD_MOVES)
     if (
