@@ -125,7 +125,7 @@ def _change(clause: Clause) -> Change:
     if clause.has("bare"):
         change.all_off = not denied
         return change
-    if clause.has("nothing") and (clause.has("wears", "took", "took off", "off") or _in_nothing(items)):
+    if clause.has("nothing") and (clause.has("took", "took off", "off") or _in_nothing(items) or _wears_nothing(items)):
         change.all_off = True
         change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
         return change
@@ -148,6 +148,12 @@ def _change(clause: Clause) -> Change:
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
     return change
+
+
+def _wears_nothing(items: Sequence[Item]) -> bool:
+    """As in "lleva nada", "porte rien"; not "on voit rien avec le brouillard"."""
+    worn = next((k for k, i in enumerate(items) if i.has("wears")), len(items))
+    return any(i.has("nothing") for i in items[worn:])
 
 
 def _in_nothing(items: Sequence[Item]) -> bool:

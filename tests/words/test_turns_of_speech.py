@@ -141,6 +141,18 @@ def said(text: str, name: str) -> Heard:
         ("tilleuls", "vent douest froid au dos", [("Vent d'Ouest", "cold")]),
         ("oak", "ottoo sweaty", [("Otto", "sweating")]),
         ("tilleuls", "Pourquoi si épais sur Belle ?", [("Belle", "why")]),
+        # danger before a request; a sign and what it is not; words as they sound
+        ("oak", "Tucker is shivering somebody needs to go please", [("Tucker", "shivering")]),
+        ("oak", "Checked Otto at lunch, hot under there but not sweaty", [("Otto", "hot")]),
+        ("encina", "lucero esta elado", [("Lucero", "cold")]),
+        # nobody but who is meant: a list that ends, things, people, questions and plans between
+        ("oak", "farrier: Tucker, Willow and Bramble… Otto is rubbed", [("Otto", "rubbed")]),
+        ("oak", "half a scoop for Otto from tomorrow please, please keep Fig bare", [("Fig", True)]),
+        ("oak", "Tucker and Fig first, Otto got a trace clip", [("Otto", "trace")]),
+        ("oak", "Otto's heavy is missing, cant make it tomorrow, been sick all night", [("otto-heavy", "missing")]),
+        ("oak", "took Otto's sheet off, the hose is split again", [("Otto", ())]),
+        ("oak", "Otto off his feed - Tucker's sheet is mended", [("Otto", "unwell"), ("tucker-sheet", "in service")]),
+        ("chenaie", "Perle transpire, on voit rien avec le brouillard", [("Perle", "sweating")]),
         # which pieces are wet, in words that no table lists
         ("tilleuls", "Quelles couvertes sont encore en train de sécher ?", [("drying",)]),
         ("oak", "what stuff is still wet?", [("drying",)]),
@@ -173,6 +185,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "los caballos con abrigo y yo sin calefacción"),
         ("encina", "creía que Lucero estaba sudado"),
         ("chenaie", "j'étais en sueur après avoir monté Perle"),
+        ("oak", "did anyone ride Otto? rain got in under the door"),
+        ("oak", "Otto just did a poo. the dog is shivering"),
+        ("oak", "dog is shivering, somebody left him in the car"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:

@@ -3467,7 +3467,7 @@ PHRASES = {
     "that of": "",
     "that rug of": "",
     "or": """
-        or, or was it, or maybe, or is it, or possibly
+        or, or else, or was it, or maybe, or is it, or possibly
     """,
     "reason": """
         as

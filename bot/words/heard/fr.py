@@ -1360,6 +1360,7 @@ PHRASES = {
     "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur",
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
+        je viens de remettre, on vient de remettre, viens de remettre,
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
@@ -1667,6 +1668,7 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
+        au pas, au trot, au galop, aux trois allures,
         reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
         avoir été monté||e, avoir monté, galop, obstacle, dressage, trotting, exercice, être monté||e,
@@ -3499,6 +3501,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
         comment ça marche ton affaire, à l'aide comment ça marche, comment ça marche le bot, comment tu marches,
@@ -3635,7 +3638,7 @@ PHRASES = {
         celle, celui, celles, ceux
     """,
     "or": """
-        ou, ou alors, ou bien, ou peut être, ou c'était, ou c'est
+        ou, soit, ou alors, ou bien, ou peut être, ou c'était, ou c'est
     """,
     "reason": """
         comme, vu que, vu qu'
