@@ -6,7 +6,7 @@ from dataclasses import fields, replace
 from bot.events import Event, Undo
 from bot.words.clauses import soft
 from bot.words.items import Item
-from bot.words.meaning import Ask, Heard
+from bot.words.meaning import WITHOUT, Ask, Heard
 from bot.words.telling import Telling
 from bot.words.tokens import words
 
@@ -89,6 +89,8 @@ def _filled(event: Event, choice: str) -> Event:
         value = getattr(event, f.name)
         if value == "":
             changes[f.name] = choice
+        elif isinstance(value, tuple) and WITHOUT in value:
+            changes[f.name] = tuple(v for v in value if v not in (WITHOUT, choice))
         elif isinstance(value, tuple) and "" in value:
             changes[f.name] = tuple(choice if v == "" else v for v in value)
     return replace(event, **changes)

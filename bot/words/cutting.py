@@ -89,6 +89,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and any(i.has("all done") for i in current) and any(i.has("only") for i in current):
+        return None  # "all done, only Ty and Storm not"
     if item.has("and") and current and not any(map(is_subject, current)) and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
@@ -152,7 +154,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
 def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
     if not current:
         return None
-    if at + 1 < len(sentence) and sentence[at + 1].has("except") and any(i.has("done", "all done") for i in current):
+    left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
+    if left and any(i.has("done", "all done") for i in current):
         return None  # "all done, except Pip"
     if all(i.has("done", "polite") for i in current) and only_everyone(sentence[at + 1 :]):
         return None  # "listo, todos"

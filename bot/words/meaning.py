@@ -5,6 +5,8 @@ from typing import Any, Literal
 
 from bot.events import Event
 
+WITHOUT = "-"  # first of an outfit that is pending: what is left once the answer is taken off
+
 
 @dataclass(frozen=True)
 class Ask:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from bot.events import Wearing
 from bot.words.items import Item
-from bot.words.meaning import Ask
+from bot.words.meaning import WITHOUT, Ask
 from bot.words.piece import RUGS, Piece
 from bot.words.telling import Telling
 from bot.words.which import ordered
@@ -44,9 +44,22 @@ def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
         only = change.all_off or len(item.horses) == 1
         telling.wonder(Ask("horse", item.raw, item.horses, (pending,) if pending and only else ()))
         return
+    if _asked_which_came_off(item.horses[0], change, telling):
+        return
     outfit = _outfit(item.horses[0], change, telling, ask=True)
     if outfit is not None:
         telling.say(outfit)
+
+
+def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
+    """As in "took one of Storm's rugs off": asked, where it wears several that it may be."""
+    vague, worn = next((p for p in change.remove if p.some), None), telling.wear(horse) or ()
+    garments, bags = telling.roster.garments, telling.roster.bags
+    may_be = tuple(g for g in worn if vague is not None and g in garments and vague.fits(garments[g], bags[g]))
+    if vague is None or len(may_be) < 2 or change.add or change.whole:
+        return False
+    telling.wonder(Ask("garment", vague.said, may_be, (Wearing(horse, (WITHOUT, *worn)),)))
+    return True
 
 
 def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:

@@ -114,6 +114,8 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     about = telling.reply.horses
     if horse is None and len(about) == 1:
         horse = about[0]
+    if horse is None and any(i.has("she") for i in items) and len(telling.who) == 1 and telling.who[0].horse:
+        horse = telling.who[0].horses[0]  # "Otto's sweaty again. Why is he in so much?"
     if horse is None and not any(i.piece for i in items):
         return Asked("why") if about and len(items) <= 2 else None
     rest = _up_to_the_reason([i for i in items if not i.has("ask why")])

@@ -18,7 +18,9 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     """As in "Maple done", "all done", "everyone but Pip done"."""
     items = clause.items
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
-    if not (whole or clause.has("done")) or clause.has("not", "nearly", "stopped"):
+    if not (whole or clause.has("done")) or clause.has("nearly", "stopped"):
+        return False
+    if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
         return False
     items = tuple(_listed_behind(items))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
@@ -26,7 +28,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
         return False  # "Gus's feet are done"
     horses = [i for i in items if i.horses]
-    if clause.has("except") and (
+    if clause.has("except", "not") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
     ):
         left = {name for i in horses for name in i.horses}
@@ -56,6 +58,12 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _all_but_these(items: Sequence[Item]) -> bool:
+    """As in "all done, only Ty and Storm not"."""
+    only = next((k for k, i in enumerate(items) if i.has("only")), len(items))
+    return any(i.horses for i in items[only:]) and any(i.has("all done") for i in items[:only])
 
 
 def _all_but(items: Sequence[Item]) -> bool:

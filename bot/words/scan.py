@@ -227,4 +227,7 @@ def _trade_word(word: str, language: str, limit: int) -> str | None:
         for other in lexicon_of(language).trade.get((word[0], length), "").split()
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
-    return min(near)[1] if near and allowed else None
+    says = lexicon_of(
+        language
+    ).phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
+    return min(near, key=lambda one: (one[0], not says((one[1],), 0)[1], one[1]))[1] if near and allowed else None

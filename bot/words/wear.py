@@ -227,7 +227,7 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -
 
 
 def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
-    everything = piece.rug and not piece.words
+    everything = piece.rug and not (piece.words or piece.some)
     if mode == "off" and denied:
         return  # "haven't taken the sheet off"
     if mode == "off" or (mode == "whole" and denied):

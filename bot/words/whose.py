@@ -32,6 +32,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(several)
     if clause.has("both") and len(telling.who) == 2:  # "felt Lucero and Moro, both warm"
         return telling.who
+    if items[0].has("all") and len(telling.who) > 1 and telling.begun and not clause.has("all horses"):
+        return telling.who  # "I checked Storm, Ty and Gelert. All nice and warm"
     if not everyday and not clause.has("she", "it") and _of_the_herd(telling.heard):
         return named(telling.names)  # "everyone fine, toasty"
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):

@@ -105,3 +105,13 @@ def test_the_speakers_own_horse_is_theirs(oak: Barn, oak_now: State) -> None:
     priya = next(p for p in oak.people if p.name == "Priya")
 
     assert read("my horse is shivering", priya, oak, oak_now).events == (Seen("Willow", "shivering"),)
+
+
+@pytest.mark.parametrize(("text", "left"), [("the liner", ("grey-sheet",)), ("2", ("grey-liner",))])
+def test_which_of_her_rugs_came_off_is_asked(text: str, left: tuple[str, ...], oak: Barn, oak_now: State) -> None:
+    """As in "took one of Lady Grey's rugs off": the answer names it, and she is left in the other."""
+    heard = said("took one of Lady Grey's rugs off", oak, oak_now)
+
+    assert heard.events == ()
+    assert heard.ask is not None
+    assert said(text, oak, oak_now, ask=heard.ask).events == (Wearing("Lady Grey", left),)
