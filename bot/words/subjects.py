@@ -77,10 +77,11 @@ def meet_horse(reading: Reading, at: int) -> None:
 
 def _itself_is(items: Sequence[Item], at: int) -> bool:
     """Whether a stall or a field is what the clause tells of: "the field is soaked", said first."""
+    if not items[at].has("place stall", "place field", "work") or items[at].has("in"):
+        return False
     first = all(i.mark or (i.has("article", "her", "link") and not i.has("in")) for i in items[:at])
     then = items[at + 1] if at + 1 < len(items) else None
-    told = then is not None and (then.has("is") or predicate(then))  # "manège inondé"
-    return first and told and items[at].has("place stall", "place field", "work") and not items[at].has("in")
+    return first and then is not None and (then.has("is") or predicate(then))  # "manège inondé"
 
 
 def _begins_another(reading: Reading, at: int) -> bool:
