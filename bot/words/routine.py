@@ -45,9 +45,10 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
         return True
     if clause.has("the rest"):
-        if telling.rest():
-            telling.say(Done(telling.rest()))
-        return bool(telling.rest())
+        rest = _all_but_missing(telling) or telling.rest()
+        if rest:
+            telling.say(Done(rest))
+        return bool(rest)
     counted = _counted(items)
     if counted and counted != len(telling.names):  # "done with all 3"
         told = tuple(dict.fromkeys(event.horse for event in telling.events if hasattr(event, "horse")))
@@ -58,6 +59,15 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _all_but_missing(telling: Telling) -> tuple[str, ...]:
+    """As in "faltan Ona y Pehuén, el resto listo": all but those named before; none where nobody is missing."""
+    before = telling.heard
+    if before is None or not before.has("state missing") or any(i.piece for i in before.items):
+        return ()
+    left = {name for i in before.items for name in i.horses}
+    return tuple(name for name in telling.names if name not in left) if left else ()
 
 
 def _all_but_these(items: Sequence[Item]) -> bool:

@@ -81,7 +81,7 @@ def _predicate(reading: Reading, at: int) -> None:
     if item.kinds("state") and thing_ahead(items, at):
         return  # "se ha roto la jarra"
     follows = items[at + 1] if at + 1 < len(items) and item.kinds("sign") else None
-    ends = at + 2 == len(items)  # "sudor no"
+    ends = all(i.has("is", "has") for i in items[at + 2 :])  # "sudor no", "sudor no tiene"
     behind = follows is not None and (follows.has("not behind") or (ends and follows.has("not")))
     another = at + 2 < len(items) and (items[at + 2].has("what", "of") or only_that_one_left(items, at + 2))
     if behind and not another:  # not "tremble plus que Max", "a froid pas Lune"
@@ -196,9 +196,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     told = range(first, len(telling.events))
     timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
     telling.later.update(told if said == "comfortable" and timed and not (twice or reading.said) else ())
-    telling.denied.update(
-        told if reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry"))) else ()
-    )
+    unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
+    telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign, reading.said = sign, True

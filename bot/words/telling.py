@@ -54,7 +54,7 @@ class Telling:
     changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
-    denied: set[int] = field(default_factory=set)  # places in `events` of "not sweaty"
+    denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied
 
     @property
     def mine(self) -> tuple[str, ...]:
@@ -176,12 +176,22 @@ class Telling:
                 fits = setting != "after work" or event.sign in FROM_WORK
                 self.events[at] = replace(event, setting=setting) if fits else event
 
+    def _speaks_of(self, at: int, event: Seen) -> bool:
+        """Whether the sign at this place says something of the other as well: "no sweat" does not of "too hot"."""
+        denied = self.denied.get(at)
+        if denied is None:
+            return True
+        return denied == event.sign or (denied == "comfortable" and event.sign not in ("hot", "cold"))
+
     def _outdone(self, at: int, event: Seen) -> bool:
         others = [
             (k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse
         ]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
+        others = [(k, e) for k, e in others if self._speaks_of(k, event)]
+        if at in self.denied and any(e.sign in UNEASY and e.sign != self.denied[at] for _, e in others):
+            return True  # "was hot, no sweat though"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
             return True  # "cold this morning, fine now"
         uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)

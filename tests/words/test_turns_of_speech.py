@@ -145,6 +145,8 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Tucker is shivering somebody needs to go please", [("Tucker", "shivering")]),
         ("oak", "Checked Otto at lunch, hot under there but not sweaty", [("Otto", "hot")]),
         ("encina", "lucero esta elado", [("Lucero", "cold")]),
+        ("oak", "Otto was hot under the rug, no sweat though", [("Otto", "hot")]),
+        ("oak", "Tucker is way too warm in his stall, not sweaty yet", [("Tucker", "hot", "stall")]),
         # nobody but who is meant: a list that ends, things, people, questions and plans between
         ("oak", "farrier: Tucker, Willow and Bramble… Otto is rubbed", [("Otto", "rubbed")]),
         ("oak", "half a scoop for Otto from tomorrow please, please keep Fig bare", [("Fig", True)]),

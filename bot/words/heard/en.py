@@ -1045,6 +1045,7 @@ PHRASES = {
         whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off
     """,
     "nothing": """
+        both layers, all layers, all the layers, all her layers, all his layers, every layer,
         nothing, anything, everything, nowt, owt, naught, nuthin, evrything, diddly squat, sweet fa
     """,
     "without": """

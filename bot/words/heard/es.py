@@ -160,6 +160,7 @@ PHRASES = {
         heladas las orejas, orejas y patas frías, orejas y patas heladas
     """,
     "sign comfortable": """
+        está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
         de lujo, está de lujo, están de lujo, va de lujo,
         se le quitó la tembladera, se le quitó el tembleque, se le pasó la tembladera, se le pasó el temblor,
         se le quitó el temblor, se le quitó la tiritona, se le pasó la tiritona, ya se le quitó la tembladera,
@@ -3254,6 +3255,7 @@ PHRASES = {
         la que le toca, la que le tocaba
     """,
     "only": """
+        sola, solita, nada más, y nada más, a secas,
         nomás, nomas,
         solo, solamente, únicamente, nada más, nomás, no más que, solito, solita, exclusivamente, nada más que,
         tan solo
