@@ -102,11 +102,15 @@ def stands_in_stall(items: Sequence[Item]) -> bool:
     )
 
 
-def something_of_hers(after: Sequence[Item]) -> bool:
-    """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse."""
-    if after and after[0].text == "'s":
-        after = after[1:]
-        if after and not soft(after[0]) and not predicate(after[0]) and (not after[0].means or after[0].has("i")):
+def something_of_hers(after: Sequence[Item], *, owns: bool = False) -> bool:
+    """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse.
+
+    owns: the horse stands with an "s" that lost its apostrophe ("becketts water bucket").
+    """
+    if owns or (after and after[0].text == "'s"):
+        after = after if owns else after[1:]
+        told = bool(after) and (predicate(after[0]) or after[0].has("is", "was"))
+        if after and not told and (not after[0].means or after[0].has("i", "mass", "animal")) and not soft(after[0]):
             return True
     thing = after[0] if after else None
     return (

@@ -49,7 +49,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
     if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
         reading.latest, reading.gap = "other", 1
         return False
-    if something_of_hers(items[at + 1 : at + 3]):
+    lost = not items[at].exact and items[at].text.endswith("s")  # "becketts water bucket is frozen"
+    if something_of_hers(items[at + 1 : at + 3], owns=lost):
         reading.latest, reading.gap = "other", ALIEN
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):

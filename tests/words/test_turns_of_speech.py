@@ -190,6 +190,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "did anyone ride Otto? rain got in under the door"),
         ("oak", "Otto just did a poo. the dog is shivering"),
         ("oak", "dog is shivering, somebody left him in the car"),
+        ("oak", "tuckers water bucket is frozen solid"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:
