@@ -22,7 +22,9 @@ Where the rest comes from (seeds 2, 3, 5, 8): not from the weather to come, for 
 day ahead and costs has 0.7 to 1.0 times the other's hours; nor from its rules, for both choose among the same
 outfits and nothing in this world gets too wet to wear. With the wind, fill and tolerance of the barn and an offset
 for each horse fitted to the truth itself, the plan has 1.1 to 1.5 times the other's hours: so much is the form of the
-model. What is above that is what some two hundred words in two months, one in five of them wrong, cannot yet say.
+model. What is above that is not only for want of words: on nine herds of the tuning, had everybody looked, told and
+never been wrong, the second month would still have been at 2.4 times the other's hours (2.1 with the words of this
+test), for it then dresses nearer to the edge. Why is not known.
 """
 
 from collections.abc import Mapping, Sequence
@@ -207,7 +209,7 @@ def test_sixty_days_of_learning_come_near_a_plan_told_every_offset_beforehand(se
 
 
 @pytest.mark.xfail(
-    strict=True, reason="three numbers a barn and one a horse leave 1.1 to 1.5; few words leave the rest"
+    strict=True, reason="three numbers a barn and one a horse leave 1.1 to 1.5; how it learns leaves the rest"
 )
 def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(season: Season):
     """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times.

@@ -946,7 +946,7 @@ PHRASES = {
         tour d'encolure, protège cou
     """,
     "rug": """
-        couverte, couvertes,
+        couverte, couvertes, duvet, duvets,
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
         blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse,
         des couvertes, leur couverte, ma couverte, cette couverte, couverte à
