@@ -166,12 +166,12 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     subjects = any(is_subject(i) for i in current)
     says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
-    told = told_of_a_horse(sentence[at + 1 :]) or tells_of_a_piece(sentence[at + 1 :])
-    if not subjects and says and told:
+    rest = sentence[at + 1 :]
+    if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
-    if not subjects and any(i.kinds("sign") for i in current) and only_a_name(sentence[at + 1 :]):
+    if not subjects and any(i.kinds("sign") for i in current) and only_a_name(rest):
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current[0].has("no") else ","

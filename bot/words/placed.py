@@ -10,14 +10,14 @@ from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling, named
 
-MOVED = ("brought", "turned out", "brought in", "stays", "place stall", "place field", "inwards", "outwards")
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
+WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 
 def read_place(clause: Clause, telling: Telling) -> bool:
     """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
-    if not clause.has("place field", "place stall", "turned out", "brought in", "inwards", "outwards"):
+    if not clause.has("turned out", "brought in", *WHERE_TO):
         return False
     if items[0].has("what") and not items[0].has("link"):
         return False  # "who left them out"
@@ -102,14 +102,8 @@ def _of_clothes(items: Sequence[Item], at: int) -> bool:
 
 def _place_word(item: Item) -> bool:
     known = (
-        "brought",
-        "stays",
-        "brought in",
-        "turned out",
-        "inwards",
-        "outwards",
-        "place stall",
-        "place field",
+        *TOLD_MOVES,
+        *WHERE_TO,
         "all horses",
         "everyone",
         "i",
@@ -134,7 +128,7 @@ def _pronoun(items: Sequence[Item]) -> bool:
 
 
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
-    moved = next((k for k, i in enumerate(clause.items) if i.has(*MOVED)), 0)
+    moved = next((k for k, i in enumerate(clause.items) if i.has(*TOLD_MOVES, *WHERE_TO)), 0)
     near = list_near(clause.items, moved)
     horses = [i for k, i in enumerate(clause.items) if i in near and not owns_the_stall(clause.items, k)]
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
@@ -158,7 +152,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named(telling.names)
     if clause.has("no name") or (clause.has("it") and not clause.has("she")):
         return ()  # "the hose is split, someone left it out in the frost"
-    verb = clause.has("brought", "stays", "brought in", "turned out") or _pronoun(clause.items)
+    verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items)
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun

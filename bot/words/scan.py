@@ -221,13 +221,12 @@ def _trade_word(word: str, language: str, limit: int) -> str | None:
     if len(word) < 4:
         return None
     allowed = min(limit, 1 if len(word) < 10 else 2)
+    lexicon = lexicon_of(language)
     near = [
         (apart, other)
         for length in range(len(word) - allowed, len(word) + allowed + 1)
-        for other in lexicon_of(language).trade.get((word[0], length), "").split()
+        for other in lexicon.trade.get((word[0], length), "").split()
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
-    says = lexicon_of(
-        language
-    ).phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
+    says = lexicon.phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
     return min(near, key=lambda one: (one[0], not says((one[1],), 0)[1], one[1]))[1] if near and allowed else None

@@ -37,6 +37,12 @@ def settle(items: Sequence[Item]) -> list[Item]:
     return [_settled(items, at, named=named[at]) for at in range(len(items))]
 
 
+def _denied(kept: Sequence[Item]) -> bool:
+    """As in "no rugs on Otto": a no said of the last name kept."""
+    near = takewhile(lambda i: not (i.mark or i.has("and", "but")), reversed(kept[-REACH:]))
+    return any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in near)
+
+
 def without_doubtful(items: Sequence[Item]) -> list[Item]:
     """Without "and maybe Ned" behind another name: what follows is told of the other, and of Ned nobody is sure.
 
@@ -52,8 +58,7 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
             at += 1
             continue
         either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
-        said = list(takewhile(lambda i: not (i.mark or i.has("and", "but")), reversed(kept[-REACH:])))
-        if either and any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in said):
+        if either and _denied(kept):
             kept.append(replace(items[at], means=frozenset({"and"})))
             at += 1
             continue
