@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from bot.words.lexicon import Lexicon
 from bot.words.names import Roster
@@ -18,7 +17,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     found: list[Token] = []
     for at, token in enumerate(tokens):
         if lexicon.language == "fr" and found and _participle(token, found, lexicon):
-            token = replace(token, text=token.text[:-1])
+            token = token._replace(text=token.text[:-1])
         counted = at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT  # "200 g"; not "la 250 mtn"
         if counted or token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
@@ -44,7 +43,7 @@ def _as_spelled(word: str, lexicon: Lexicon) -> bool:
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
     said = lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),)
-    return [token if word == token.text else replace(token, text=word) for word in said]
+    return [token if word == token.text else token._replace(text=word) for word in said]
 
 
 def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:

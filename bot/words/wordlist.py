@@ -4,16 +4,27 @@ from array import array
 from bisect import bisect_left
 from collections.abc import Iterable
 
+REMEMBERED = 8_000  # words looked up; people say the same few thousand
+
 
 class WordList:
     """Answers `word in words`. Two words of one hash are taken for one: among 100,000 words once in a billion lists."""
 
-    __slots__ = ("_hashes",)
+    __slots__ = ("_answers", "_hashes")
 
     def __init__(self, words: Iterable[str]) -> None:
         self._hashes = array("q", sorted(map(hash, words)))
+        self._answers: dict[str, bool] = {}  # of words looked up before
 
     def __contains__(self, word: str) -> bool:
-        value, hashes = hash(word), self._hashes
+        known = self._answers.get(word)
+        if known is None:
+            if len(self._answers) >= REMEMBERED:
+                self._answers.clear()
+            known = self._answers[word] = self._found(hash(word))
+        return known
+
+    def _found(self, value: int) -> bool:
+        hashes = self._hashes
         at = bisect_left(hashes, value)
         return at < len(hashes) and hashes[at] == value
