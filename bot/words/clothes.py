@@ -142,7 +142,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
 
 def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:
     """As in "the 78 spare" of a piece called spare-heavy-78: no fill that any rug here has."""
-    return item.text in roster.words and any(i is not item for i in run)
+    return item.text in roster.words and len(run) > 1
 
 
 def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:

@@ -1,6 +1,6 @@
 """Items: what the words of a message may stand for, before anybody knows what it says."""
 
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 from dataclasses import dataclass, field
 from functools import cache
 from typing import TYPE_CHECKING
@@ -53,6 +53,20 @@ class Item:
     def horse(self) -> bool:
         """Names a horse for certain."""
         return self.sure and len(self.horses) == 1
+
+
+@dataclass(frozen=True, slots=True)
+class Alone:
+    """A word that nothing beside it makes another thing, but for the phrases and names that it begins.
+
+    opening: the item where it opens a sentence, where a capital tells nothing. longer, named: the words behind it with
+    which it may begin a phrase of the tables, and a name.
+    """
+
+    item: Item
+    opening: Item
+    longer: Container[str]
+    named: Container[str]
 
 
 def meanings_of(items: Iterable[Item]) -> frozenset[str]:

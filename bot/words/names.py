@@ -1,10 +1,12 @@
 """Who and what this barn has names for, and which of them a misspelt word means. It never guesses."""
 
 import weakref
+from collections import defaultdict
 from dataclasses import dataclass, field
 from typing import Any
 
 from bot.barn import Barn, Garment
+from bot.words.items import Alone
 from bot.words.piece import Piece, colour
 from bot.words.tokens import APOSTROPHE, plain, words
 
@@ -20,6 +22,7 @@ class Roster:
     """A barn's names by their first word, longest first, and what a slip of the finger may have meant.
 
     slips: how a word read before was resolved. fitted: the garments that a description read before is true of.
+    by_itself: by language, what a word as spelled and as written is by itself; None where what stands beside it tells.
     """
 
     horses: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
@@ -44,6 +47,7 @@ class Roster:
     keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
     fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
+    by_itself: defaultdict[str, dict[tuple[str, str], Alone | None]] = field(default_factory=lambda: defaultdict(dict))
 
     def near(self, word: str) -> tuple[tuple[str, ...], int]:
         """The horses whose name is nearest to a misspelt word, within the budget of its length, and the distance.

@@ -1,6 +1,6 @@
 """The phrases of a language by their first word; each first word's are laid out when a message first says it."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 from sys import intern
 
 Row = tuple[tuple[str, ...], frozenset[str]]
@@ -35,14 +35,15 @@ class Phrases(Mapping[str, Rows]):
         """The longest phrase at this place: its meanings, how many words it has; none and 0 where there is none."""
         if at >= len(words) or words[at] not in self._told:
             return NOTHING
-        first = words[at]
-        if first not in self._begun:
-            self._begun[first] = _by_second_word(self[first])
-        alone, going_on = self._begun[first]
+        alone, going_on = self._beginning(words[at])
         for phrase, means in going_on.get(words[at + 1], ()) if at + 1 < len(words) else ():
             if words[at : at + len(phrase)] == phrase:
                 return means, len(phrase)
         return (alone, 1) if alone else NOTHING
+
+    def going_on(self, first: str) -> Container[str]:
+        """The words behind this one with which it begins a phrase."""
+        return self._beginning(first)[1] if first in self._told else ()
 
     def __iter__(self) -> Iterator[str]:
         """Every first word."""
@@ -51,6 +52,12 @@ class Phrases(Mapping[str, Rows]):
     def __len__(self) -> int:
         """How many first words there are."""
         return len(self._told)
+
+    def _beginning(self, first: str) -> tuple[frozenset[str], dict[str, list[Row]]]:
+        begun = self._begun.get(first)
+        if begun is None:
+            begun = self._begun[first] = _by_second_word(self[first])
+        return begun
 
     def _laid_out(self, told: str) -> Rows:
         meanings: dict[tuple[str, ...], set[str]] = {}

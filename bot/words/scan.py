@@ -4,7 +4,8 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
-from bot.words.items import Item, says_how
+from bot.words.alone import by_itself, going_on_name
+from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster, Words, distance, name_at
@@ -14,6 +15,7 @@ from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
 NOBODY: tuple[list[Any], int] = ([], 0)
+SAID = 4_000  # words kept as they are by themselves, of a barn in a language
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -43,14 +45,54 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
     at = 0
     while at < len(tokens):
+        opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
+        alone = _alone(tokens, texts, at, lexicon, roster)
+        if alone is not None:
+            items.append(alone.opening if opens else alone.item)
+            at += 1
+            continue
         item, taken = _longest(tokens, texts, at, lexicon, roster)
-        if item.capital and (shouted or at == 0 or tokens[at - 1].text in ".!?\n"):
-            item = replace(item, capital=False)
-        elif item.capital and item.horses and lexicon.language != "en":
-            item = replace(item, means=item.means - {"weekday"})  # Spanish and French write their days small
-        items.append(item)
+        items.append(_opening(item) if opens else _within(item, lexicon))
         at += taken
     return items
+
+
+def _opening(item: Item) -> Item:
+    """The item where any word has a capital."""
+    return replace(item, capital=False) if item.capital else item
+
+
+def _within(item: Item, lexicon: Lexicon) -> Item:
+    """The item where a capital tells of a name: Spanish and French write their days small."""
+    named = item.capital and item.horses and lexicon.language != "en"
+    return replace(item, means=item.means - {"weekday"}) if named else item
+
+
+def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
+    """What the word at this place is by itself; None where a word beside it may make it another thing."""
+    token, behind = tokens[at], tokens[at + 1] if at + 1 < len(tokens) else None
+    if token.tied or (behind is not None and (behind.tied or behind.text in roster.longer_words)):
+        return None  # "rug-12", "lady gery"
+    kept = roster.by_itself[lexicon.language]
+    said = (token.text, token.raw)
+    if said not in kept:
+        if len(kept) >= SAID:
+            kept.clear()
+        kept[said] = _by_itself(token, lexicon, roster)
+    alone = kept[said]
+    if alone is None or behind is None:
+        return alone
+    if behind.text in alone.named or (behind.text in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1):
+        return None
+    return alone
+
+
+def _by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
+    if not by_itself(token, lexicon, roster):
+        return None
+    item, _ = _longest([token], (token.text,), 0, lexicon, roster)
+    going_on = lexicon.phrases.going_on(token.text)
+    return Alone(_within(item, lexicon), _opening(item), going_on, going_on_name(token.text, roster))
 
 
 def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[Item, int]:
