@@ -43,7 +43,7 @@ class Item:
 
     def has(self, *meanings: str) -> bool:
         """Any of these meanings."""
-        return bool(self.means) and not self.means.isdisjoint(meanings)
+        return not self.means.isdisjoint(meanings) if self.means else False
 
     def kinds(self, group: str) -> list[str]:
         """The second words of its meanings in a group; of "sign hot" in the group "sign": ["hot"]."""
@@ -72,6 +72,11 @@ class Alone:
 def meanings_of(items: Iterable[Item]) -> frozenset[str]:
     """Every meaning among these words: what none of them has need not be looked for one by one."""
     return frozenset().union(*[item.means for item in items])
+
+
+def places(items: Iterable[Item], meanings: frozenset[str]) -> list[int]:
+    """Where words of any of these meanings stand; most of a message need not be looked at any closer."""
+    return [at for at, item in enumerate(items) if not meanings.isdisjoint(item.means)]
 
 
 def predicate(item: Item) -> bool:

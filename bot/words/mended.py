@@ -4,43 +4,39 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.clauses import soft
-from bot.words.items import Item, meanings_of
+from bot.words.items import Item, places
 
 REACH = 12  # words between what was said and what was meant
 ENDS = ".!…\n,;"
-OPENS = ("not", "no", "i mean", "undo")
+OPENS = frozenset(("not", "no", "i mean", "undo"))
 SMALL = ("polite", "time", "no", "i mean", "i", "article", "in")
 
 
 def mended(items: Sequence[Item]) -> list[Item]:
     """The items as they were meant: the piece that was said first gives way to the one said after "no, …"."""
-    if meanings_of(items).isdisjoint(OPENS):
-        return list(items)
     kept: list[Item] = []
-    at = 0
-    while at < len(items):
-        if not items[at].has(*OPENS):
-            kept.append(items[at])
-            at += 1
-            continue
+    end = 0
+    for at in places(items, OPENS):
+        if at < end:
+            continue  # of what was mended before
+        kept.extend(items[end:at])
+        end = at
         denied = _not_that_piece(items, at)
         if denied and _last_piece(kept) is not None:
-            at = denied
+            end = denied
             continue
         after = _second_thought(items, at)
         last = _last_piece(kept) if after else None
         if last is None:
-            kept.append(items[at])
-            at += 1
             continue
         if items[after].has("instead of"):  # "on over… no, instead of her sheet"
             while kept[-1].mark or kept[-1].has("over"):
                 kept.pop()
-            at = after
+            end = after
             continue
         kept[last] = _meant(kept[last], items[after])
-        at = after + (1 if items[after].piece is not None else 2)
-    return kept
+        end = after + (1 if items[after].piece is not None else 2)
+    return [*kept, *items[end:]]
 
 
 def _not_that_piece(items: Sequence[Item], at: int) -> int:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import takewhile
 
 from bot.words.articled import called_with_article
-from bot.words.items import Item, meanings_of, predicate
+from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
 from bot.words.told_apart import only_a_horse, told_apart, wordlike
@@ -19,6 +19,7 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question", "felt",
 )  # fmt: skip
 NEAR = 8  # words
+JOINING = frozenset(("or", "and"))
 BEFORE_NAME = (
     "swapped",
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said",
@@ -51,28 +52,25 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
     if meanings_of(items).isdisjoint(("or", "plan", "guess")):
         return list(items)
     kept: list[Item] = []
-    at = 0
-    while at < len(items):
-        if not items[at].has("or", "and"):
-            kept.append(items[at])
-            at += 1
-            continue
+    end = 0
+    for at in places(items, JOINING):
+        kept.extend(items[end:at])
+        end = max(end, at)
+        if at < end:
+            continue  # drawn into the name before it
         either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
         if either and _denied(kept):
             kept.append(replace(items[at], means=frozenset({"and"})))
-            at += 1
+            end = at + 1
             continue
         if either:
             kept[-1] = _either(kept[-1], items[at + 1])
-            at += 2
+            end = at + 2
             continue
         doubt = items[at].has("and") and [i.has("plan", "guess") and i.known for i in items[at + 1 : at + 2]] == [True]
         if doubt and kept and kept[-1].horses and at + 2 < len(items) and items[at + 2].horse:
-            at += 3
-            continue
-        kept.append(items[at])
-        at += 1
-    return kept
+            end = at + 3
+    return [*kept, *items[end:]]
 
 
 def _either(one: Item, other: Item) -> Item:

@@ -3,24 +3,34 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.items import WETNESS, Item, meanings_of
+from bot.words.items import WETNESS, Item, places
 from bot.words.piece import RUGS, Piece
+
+OWN = frozenset(("own",))
+OWNING = frozenset(("that of", "own", "of"))
 
 
 def told_by_owner(items: Sequence[Item]) -> list[Item]:
     """The items with each "that of Luna" drawn into a piece: of the kind spoken of last, else any rug of hers."""
-    if meanings_of(items).isdisjoint(("own", "that of", "of")) and not any(item.text == "'s" for item in items):
+    begins = _beginnings(items)
+    if not begins:
         return list(items)
     found: list[Item] = []
     last: Piece | None = None
     at = 0
     while at < len(items):
-        begins = items[at].horses or items[at].has("that of", "article", "own", "of")
-        piece, words = _told_by_owner(items, at, last) if begins else (None, 1)
+        piece, words = _told_by_owner(items, at, last) if at in begins else (None, 1)
         found.append(items[at] if piece is None else Item(piece.said, piece.said, piece=piece))
         last = piece or items[at].piece or last
         at += words
     return found
+
+
+def _beginnings(items: Sequence[Item]) -> set[int]:
+    """Where a piece may be told by its owner: at "of" and "own" and before them, at a horse before an "'s"."""
+    begins = set(places(items, OWNING))
+    begins |= {at - 1 for at in places(items, OWN) if at}
+    return begins | {at - 1 for at, item in enumerate(items) if item.text == "'s" and at}
 
 
 def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[Piece | None, int]:

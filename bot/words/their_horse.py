@@ -5,26 +5,28 @@ from dataclasses import replace
 
 from bot.barn import Barn
 from bot.words.clauses import soft
-from bot.words.items import Item, meanings_of, predicate
+from bot.words.items import Item, places, predicate
 from bot.words.weatherlike import clothing
 
 BOTH = 2
-THEIRS = ("my horse", "my horses", "ponies", "pony", "donkey")
+THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
 def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -> list[Item]:
     """The items with "my horse", "my two" and "the ponies" as the horses they are. mine: the speaker's own."""
-    if meanings_of(items).isdisjoint(THEIRS):
-        return list(items)
+    told = list(items)
+    theirs = places(items, THEIRS)
+    if not theirs:
+        return told
     spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
-    behind = (*items[1:], None)
-    told = [_by_species(_own(item, here), barn, then) for item, then in zip(items, behind, strict=True)]
-    one = [
-        any(i.has("one", "first") for i in items[max(0, k - 3) : k]) for k in range(len(items))
-    ]  # "one of the ponies"
-    return [replace(i, sure=False) if i is not was and one[k] else i for k, (i, was) in enumerate(zip(told, items))]
+    for at in theirs:
+        then = items[at + 1] if at + 1 < len(items) else None
+        meant = _by_species(_own(items[at], here), barn, then)
+        one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])
+        told[at] = replace(meant, sure=False) if one else meant  # "one of the ponies"
+    return told
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:
@@ -56,8 +58,9 @@ def _by_species(item: Item, barn: Barn, then: Item | None) -> Item:
 def both_called_so(items: Sequence[Item], parts: Mapping[str, tuple[str, ...]]) -> list[Item]:
     """The items with "both Bens" as the two horses with Ben in their names. parts: a word of a name → whose it is."""
     found = list(items)
-    for at in range(1, len(items)):
-        called = parts.get(items[at].text.removesuffix("s"), ()) if items[at - 1].has("both") else ()
+    for before in places(items[:-1], frozenset(("both",))):
+        at = before + 1
+        called = parts.get(items[at].text.removesuffix("s"), ())
         if len(called) == BOTH and items[at].text.endswith("s"):
             found[at] = replace(items[at], means=frozenset(), horses=called, sure=True, exact=False, known=False)
     return found
@@ -68,21 +71,18 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
     if not any(i.person for i in items):
         return list(items)
     found: list[Item] = []
-    at = 0
-    while at < len(items):
-        begins = items[at].person or items[at].has("a horse", "both", "one")
-        taken = (_said(items, at) or _of_theirs(items, at)) if begins else 0
+    end = 0
+    for at in (k for k, i in enumerate(items) if i.person or i.has("a horse", "both", "one")):
+        taken = (_said(items, at) or _of_theirs(items, at)) if at >= end else 0
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()
         if horses:
             said = " ".join(dict.fromkeys(i.raw for i in items[at : at + taken])).replace(" '", "'")
             sure = len(horses) == 1 or (items[at].has("both") and len(horses) == BOTH)
+            found.extend(items[end:at])
             found.append(Item(items[at].text, said, horses=horses, sure=sure, exact=False, known=False))
-            at += taken
-        else:
-            found.append(items[at])
-            at += 1
-    return found
+            end = at + taken
+    return [*found, *items[end:]]
 
 
 def _of_theirs(items: Sequence[Item], at: int) -> int:
