@@ -15,10 +15,10 @@ from bot.words.items import Item, meanings_of, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
-PARTING = (
+PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
     "but", "too", "and",
-)  # fmt: skip
+))  # fmt: skip
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on")
 ALIKE = 3  # words of a horse that is as the one before
@@ -51,7 +51,9 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
     item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
-    if not (item.mark or item.has(*PARTING)):
+    if item.mark:
+        return _at_mark(sentence, at, current) if item.text in PAUSES else None
+    if PARTING.isdisjoint(item.means):
         return None
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
@@ -74,8 +76,6 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return "but"  # "put her sheet on as it was spitting"
     if item.has("when") and (_complete(current) or _dresses(current)):
         return "when"
-    if item.mark and item.text in PAUSES:
-        return "," if current and begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
     if item.has("but") and item.has("link") and current and current[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
     if item.has("but") and item.has("link") and current and _unheard_thing(current[-1]):
@@ -151,9 +151,13 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
 
 
-def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+def _at_mark(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
     if not current:
         return None
+    return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+
+
+def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
     if left and any(i.has("done", "all done") for i in current):
         return None  # "all done, except Pip"

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -19,6 +19,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
+OPENERS = 4  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
@@ -26,13 +27,14 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    words = [i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question"))]
+    said = (i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question")))
+    words = list(islice(said, OPENERS))
     if marked or not words:
         return marked
     first = words[0]
-    if any(m in OPENING for m in first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
+    if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in words):
+    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"

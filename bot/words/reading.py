@@ -14,7 +14,7 @@ from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
-from bot.words.items import Item, predicate
+from bot.words.items import Item, places, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
@@ -45,6 +45,7 @@ from bot.words.topics import beyond
 from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
+UNDOING = frozenset(("undo", "undo verb"))
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -146,7 +147,7 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
 
 
 def _undoes(sentence: Sequence[Item]) -> bool:
-    if not any(i.has("undo", "undo verb") for i in sentence):
+    if not places(sentence, UNDOING):
         return False
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words):
