@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 
 from bot.words.items import Item, meanings_of, predicate
+from bot.words.piece import Piece
 
 SOFT = frozenset((
     "link", "is", "was", "article", "time", "hour", "polite", "a little", "very", "she", "her", "it", "and",
@@ -16,21 +16,29 @@ SOFT = frozenset((
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Clause:
-    """One thought. joined: how it follows the one before ("", ",", "and", "but", "when", "if")."""
+    """One thought. joined: how it follows the one before ("", ",", "and", "but", "when", "if").
+
+    means: every meaning of every item. horses: the items that name one. pieces: of clothing.
+    """
 
     items: tuple[Item, ...]
-    joined: str = ""
+    joined: str
+    means: frozenset[str]
+    horses: tuple[Item, ...]
+    pieces: tuple[Piece, ...]
+
+    @classmethod
+    def of(cls, items: Sequence[Item], joined: str) -> "Clause":
+        """The clause of these items: each of its readers asks what stands in it, so it is gathered once."""
+        horses = tuple([i for i in items if i.horses])
+        pieces = tuple([i.piece for i in items if i.piece is not None])
+        return cls(tuple(items), joined, meanings_of(items), horses, pieces)
 
     def has(self, *meanings: str) -> bool:
         """Any item with any of these meanings."""
         return not self.means.isdisjoint(meanings)
-
-    @cached_property
-    def means(self) -> frozenset[str]:
-        """Every meaning of every item."""
-        return meanings_of(self.items)
 
     @property
     def blocked(self) -> bool:

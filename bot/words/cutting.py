@@ -33,7 +33,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
         new = _separates(sentence, at, current)
         if new is not None:
             if any(not i.mark for i in current):
-                clauses.append(Clause(tuple(current), joined))
+                clauses.append(Clause.of(current, joined))
                 joined = new
             elif new not in ("", ","):
                 joined = new
@@ -42,7 +42,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
                 continue
         current.append(item)
     if any(not i.mark for i in current):
-        clauses.append(Clause(tuple(current), joined))
+        clauses.append(Clause.of(current, joined))
     return clauses
 
 

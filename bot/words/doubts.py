@@ -28,7 +28,7 @@ def asked_which(items: Sequence[Item], telling: Telling) -> None:
     horses = {e.horse for e in told} or {i.horses[0] for i in items if i.horse}
     if len(horses) != 1 or (not told and any(i.mark and i.raw in "?¿" for i in items)):
         return
-    telling.events = [e for e in telling.events if e not in told]
+    telling.retell([e for e in telling.events if e not in told])
     setting = told[0].setting if told else "turnout"
     telling.wonder(Ask("sign", "wet", ("sweating", "wet"), (Seen(horses.pop(), cast("Sign", ""), setting),)))
 

@@ -12,8 +12,7 @@ from bot.words.telling import Telling, named
 
 def same(clause: Clause, telling: Telling) -> None:
     """As in "Maple sweaty, Juniper too", "his sheet is wet and so is the medium"."""
-    horses = [i for i in clause.items if i.horses]
-    pieces = [i.piece for i in clause.items if i.piece is not None]
+    horses, pieces = clause.horses, clause.pieces
     if not clause.has("too") or not telling.events or not (horses or pieces):
         return
     if not all(i.horses or i.piece or soft(i) for i in clause.items):
@@ -39,13 +38,13 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     if telling.sign is None or any(predicate(i) for i in clause.items):
         return
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
-        telling.each(horses or [i for i in clause.items if i.horses], lambda name: Seen(name, "comfortable"))
+        telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
         return
     if not clause.joined:
         return
-    stopped = clause.has("stopped") and not any(i.horses for i in clause.items)
+    stopped = clause.has("stopped") and not clause.horses
     over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
-    if not (over or all(soft(i) or i.horses for i in clause.items)) or any(i.piece for i in clause.items):
+    if not (over or all(soft(i) or i.horses for i in clause.items)) or clause.pieces:
         return
     ended = not horses and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended

@@ -225,13 +225,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
-        ours = any(i.horses or i.piece is not None for i in clause.items) or len(telling.events) > told
+        ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
         if telling.elsewhere and clause.has("animal"):
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
-        from_work = clause.has("work", "worked") and len([i for i in clause.items if i.horses]) == 1
+        from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
@@ -262,7 +262,7 @@ def _correct(clause: Clause, telling: Telling) -> None:
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
         if hasattr(last, "horse"):
-            telling.events[-1] = of_another(last, horses[0].horses[0])
+            telling.retell([*telling.events[:-1], of_another(last, horses[0].horses[0])])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -97,7 +97,7 @@ def without_excuse(clause: Clause) -> Clause:
     why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan")
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
-    return Clause(items[: last + 1], clause.joined)
+    return Clause.of(items[: last + 1], clause.joined)
 
 
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:

@@ -20,7 +20,7 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     """The state that the word at this place says, denied or softened by the words before it; None: none."""
     item, before = clause.items[at], clause.items[max(0, at - 3) : at]
     if item.has("state found"):
-        some = any(i.piece is not None and i.piece.some for i in clause.items)
+        some = any(piece.some for piece in clause.pieces)
         return None if denied or some else "in service"
     states = [s for s in item.kinds("state") if s != "found"]
     if states:
@@ -80,12 +80,12 @@ def _all_that_is_said(text: str) -> bool:
 def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
     broken = clause.has("broken", "state torn", "state missing")
-    strap = clause.has("strap") or (clause.has("girth") and any(i.piece for i in clause.items))
+    strap = clause.has("strap") or (clause.has("girth") and bool(clause.pieces))
     hers = (
         telling.heard is not None
         and telling.heard.has("strap")
         and clause.has("she", "it")
-        and not any(i.horses or i.piece for i in clause.items)
+        and not (clause.horses or clause.pieces)
     )
     strap = strap or (hers and telling.spoken is not None)
     if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
@@ -96,9 +96,9 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "the halter strap"
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
-    pieces = [i.piece for i in clause.items if i.piece is not None]
+    pieces = list(clause.pieces)
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
-    horses = [] if vague else [i for i in clause.items if i.horses] or list(telling.owner_meant_by(clause))
+    horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
     if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:

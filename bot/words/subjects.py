@@ -113,17 +113,22 @@ def meet_piece(reading: Reading, at: int) -> None:
         reading.denied = False
 
 
+def _meet_mark(reading: Reading, item: Item) -> None:
+    if item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
+        reading.gap = 0  # "her sheet leaks at the seam, soaked"
+    elif reading.spent:  # "no better, still shivering"
+        reading.denied = reading.spent = False
+
+
 def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if item.has("not", "stopped"):
+    if item.mark:
+        _meet_mark(reading, item)
+    elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
-    elif item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
-        reading.gap = 0  # "her sheet leaks at the seam, soaked"
-    elif item.mark and reading.spent:  # "no better, still shivering"
-        reading.denied = reading.spent = False
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:

@@ -1,5 +1,6 @@
 """Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
 
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
@@ -33,7 +34,8 @@ class Telling:
     roster: Roster
     reply: Reference
     text: str = ""
-    events: list[Event] = field(default_factory=list)
+    events: list[Event] = field(default_factory=list)  # changed by `say` and `retell` only
+    told: set[Event] = field(default_factory=set)  # the same, to look one up
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
     piece: tuple[str, ...] = ()
@@ -91,8 +93,14 @@ class Telling:
 
     def say(self, event: Event) -> None:
         """One more fact, once."""
-        if event not in self.events:
+        if event not in self.told:
             self.events.append(event)
+            self.told.add(event)
+
+    def retell(self, events: Sequence[Event]) -> None:
+        """These facts in place of all that were told."""
+        self.events = list(events)
+        self.told = set(events)
 
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""
@@ -122,17 +130,7 @@ class Telling:
 
     def settled(self) -> tuple[Event, ...]:
         """The facts as they stand at the end: no past sign beside a present one, the last word on what is worn."""
-        events: list[Event] = []
-        for at, event in enumerate(self.events):
-            later = self.events[at + 1 :]
-            if isinstance(event, Wearing) and any(isinstance(e, Wearing) and e.horse == event.horse for e in later):
-                continue
-            if isinstance(event, Seen) and self._outdone(at, event):
-                continue
-            others = self.events if isinstance(event, GarmentIs) and event.state == "in service" else later
-            if isinstance(event, GarmentIs) and any(_wetter(event, e) for e in others):
-                continue  # "wet, soaked right through", "dry, and back on the rack"
-            events.append(event)
+        events = self._last_words()
         dressed = {e.horse for e in events if isinstance(e, Wearing)} & self.changed
         told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
         events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
@@ -148,6 +146,26 @@ class Telling:
         seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
         asked = "?" in self.text
         return tuple(e for e in _once(seen) if asked or _state_of(e) not in signed)
+
+    def _last_words(self) -> list[Event]:
+        """The facts without those that another one of the same horse or piece outdoes."""
+        worn = {e.horse: at for at, e in enumerate(self.events) if isinstance(e, Wearing)}
+        signs: defaultdict[str, list[tuple[int, Seen]]] = defaultdict(list)
+        states: defaultdict[str, list[tuple[int, GarmentIs]]] = defaultdict(list)
+        for at, event in enumerate(self.events):
+            if isinstance(event, Seen):
+                signs[event.horse].append((at, event))
+            elif isinstance(event, GarmentIs):
+                states[event.garment].append((at, event))
+        return [
+            event
+            for at, event in enumerate(self.events)
+            if not (
+                (isinstance(event, Wearing) and worn[event.horse] > at)
+                or (isinstance(event, Seen) and self._outdone(at, event, signs[event.horse]))
+                or (isinstance(event, GarmentIs) and _wetter_told(at, event, states[event.garment]))
+            )
+        ]
 
     def _set(self, seen: Seen, worked: set[str]) -> Seen:
         """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
@@ -171,10 +189,10 @@ class Telling:
 
     def seen_from(self, first: int, setting: Setting) -> None:
         """The signs told from this place on were seen there or after that; only sweat comes of work."""
-        for at, event in enumerate(self.events[first:], first):
-            if isinstance(event, Seen) and event.setting == "turnout":
-                fits = setting != "after work" or event.sign in FROM_WORK
-                self.events[at] = replace(event, setting=setting) if fits else event
+        told = self.events[first:]
+        seen = [_seen_there(event, setting) for event in told]
+        if seen != told:
+            self.retell([*self.events[:first], *seen])
 
     def _speaks_of(self, at: int, event: Seen) -> bool:
         """Whether the sign at this place says something of the other as well: "no sweat" does not of "too hot"."""
@@ -183,10 +201,9 @@ class Telling:
             return True
         return denied == event.sign or (denied == "comfortable" and event.sign not in ("hot", "cold"))
 
-    def _outdone(self, at: int, event: Seen) -> bool:
-        others = [
-            (k, e) for k, e in enumerate(self.events) if k != at and isinstance(e, Seen) and e.horse == event.horse
-        ]
+    def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
+        """Whether another of the signs told of the horse leaves nothing of this one."""
+        others = [(k, e) for k, e in signs if k != at]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
         others = [(k, e) for k, e in others if self._speaks_of(k, event)]
@@ -202,10 +219,18 @@ class Telling:
         return at in self.past and any(k not in self.past for k, _ in others)
 
 
-def _wetter(event: GarmentIs, later: Event) -> bool:
-    if not isinstance(later, GarmentIs) or later.garment != event.garment or later.state not in WETNESS:
-        return False
-    return event.state in (*WETNESS, "in service")
+def _seen_there(event: Event, setting: Setting) -> Event:
+    if not (isinstance(event, Seen) and event.setting == "turnout"):
+        return event
+    fits = setting != "after work" or event.sign in FROM_WORK
+    return replace(event, setting=setting) if fits else event
+
+
+def _wetter_told(at: int, event: GarmentIs, states: Sequence[tuple[int, GarmentIs]]) -> bool:
+    """As in "wet, soaked right through", "dry, and back on the rack": how wet the piece is was told otherwise."""
+    anywhere = event.state == "in service"
+    wet = any(e.state in WETNESS for k, e in states if k > at or anywhere)
+    return wet and (anywhere or event.state in WETNESS)
 
 
 def _state_of(event: Event) -> str | None:

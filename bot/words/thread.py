@@ -41,7 +41,7 @@ def of_a_thing(clause: Clause) -> bool:
 
 def names_a_horse(clause: Clause) -> bool:
     """Whether a horse is named, surely or not."""
-    return any(i.horses for i in clause.items)
+    return bool(clause.horses)
 
 
 def picks_out(clause: Clause) -> bool:

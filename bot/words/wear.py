@@ -38,7 +38,7 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if not (clause.has(*WITHOUT_A_PIECE) or any(i.piece is not None for i in clause.items)):
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
@@ -52,7 +52,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         and isinstance(telling.events[-1], Wearing)
         and _only_names(clause)
     ):
-        pieces = [i.piece for i in clause.items if i.piece is not None]  # "Maple in her heavy, Pip his sheet"
+        pieces = list(clause.pieces)  # "Maple in her heavy, Pip his sheet"
         change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
     if change.empty and telling.dressed and _nothing_on(clause):
         change.all_off = True  # "Orbayu lleva la fina y Pía nada"
@@ -62,7 +62,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
         return False
-    if any(i.piece is not None and i.piece.either for i in clause.items):
+    if any(piece.either for piece in clause.pieces):
         return False
     if change.empty or not _only_that(clause):
         return False
@@ -73,7 +73,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
-    if clause.has("all horses", "everyone") and not any(i.horses for i in clause.items):
+    if clause.has("all horses", "everyone") and not clause.horses:
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
@@ -89,9 +89,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
 def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
-    told = clause.has("took off", "took", "wears", "swapped") or (
-        clause.has("in") and any(i.piece for i in clause.items)
-    )
+    told = clause.has("took off", "took", "wears", "swapped") or (clause.has("in") and bool(clause.pieces))
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 
@@ -265,13 +263,13 @@ def _told_up_to(items: Sequence[Item]) -> int:
 
 
 def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
-    horses = [i for i in clause.items if i.horses]
+    horses = clause.horses
     if horses and clause.has("except") and clause.has("everyone", "all horses"):
         left = {name for i in horses for name in i.horses}
         return named([name for name in telling.names if name not in left])
     if horses:
         return [*horses, *_listed_owners(clause.items)]
-    pieces = [*change.add, *change.remove, *change.whole, *(i.piece for i in clause.items if i.piece)]
+    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
     if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)

@@ -75,7 +75,7 @@ def _of_the_herd(clause: Clause | None) -> bool:
     """Whether a clause spoke of everyone, and of nobody by name."""
     if clause is None or not _every(clause.items) or not (clause.has("felt") or any(map(predicate, clause.items))):
         return False  # "Feliz año a todos"
-    return not any(i.horses or i.piece for i in clause.items)
+    return not (clause.horses or clause.pieces)
 
 
 def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
