@@ -14,6 +14,7 @@ SOFT = frozenset((
     "relative", "felt",
 ))  # fmt: skip
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
+MAY_BLOCK = frozenset((*BLOCKS, "weekday", "had"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +44,7 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        if not self.has(*BLOCKS, "weekday", "had"):
+        if self.means.isdisjoint(MAY_BLOCK):
             return False
         told, said = _told_before(self.items), said_by(self.items)
         grave = _danger_told(self.items)
@@ -66,8 +67,9 @@ class Clause:
     @property
     def only_yesterday(self) -> bool:
         """Blocked by nothing but having been yesterday."""
-        others = (i.has(*BLOCKS, "weekday") and not i.has("yesterday") for i in self.items)
-        return self.has("yesterday") and not any(others)
+        if not self.has("yesterday"):
+            return False
+        return not any(i.has(*BLOCKS, "weekday") and not i.has("yesterday") for i in self.items)
 
 
 def _told_before(items: Sequence[Item]) -> int:

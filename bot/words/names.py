@@ -47,7 +47,7 @@ class Roster:
     keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
     fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
-    by_itself: defaultdict[str, dict[tuple[str, str], Alone | None]] = field(default_factory=lambda: defaultdict(dict))
+    by_itself: defaultdict[str, dict[Words, Alone | None]] = field(default_factory=lambda: defaultdict(dict))
 
     def near(self, word: str) -> tuple[tuple[str, ...], int]:
         """The horses whose name is nearest to a misspelt word, within the budget of its length, and the distance.

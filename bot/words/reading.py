@@ -235,7 +235,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
-        telling.spoken = next((with_owner(i, telling) for i in reversed(clause.items) if i.piece), telling.spoken)
+        if clause.pieces:
+            telling.spoken = with_owner(clause.pieces[-1], telling)
 
 
 def _but_one(clause: Clause) -> bool:
@@ -255,14 +256,15 @@ def _only_until(clause: Clause) -> bool:
 
 def _correct(clause: Clause, telling: Telling) -> None:
     """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
-    words = [i for i in clause.items if not i.mark]
-    horses = [i for i in words if i.horses]
-    if not (words and words[0].has("no") and len(horses) == 1 and horses[0].sure and telling.events):
+    if not clause.has("no") or len(clause.horses) != 1:
+        return
+    words, horse = [i for i in clause.items if not i.mark], clause.horses[0]
+    if not (words[0].has("no") and horse.sure and telling.events):
         return
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
         if hasattr(last, "horse"):
-            telling.retell([*telling.events[:-1], of_another(last, horses[0].horses[0])])
+            telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -4,18 +4,23 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import cast
 
-from bot.events import Clipped, Done, Style, Wished, Worked
+from bot.events import STYLES, Clipped, Done, Style, Wished, Worked
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
+ROUND = frozenset(("done", "all done", "except"))
+CLIPS = frozenset(f"style {style}" for style in STYLES)
+WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
 
 def read_done(clause: Clause, telling: Telling) -> bool:
     """As in "Maple done", "all done", "everyone but Pip done"."""
+    if clause.means.isdisjoint(ROUND):
+        return False
     items = clause.items
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
     if not (whole or clause.has("done")) or clause.has("nearly", "stopped"):
@@ -166,10 +171,10 @@ def _round_word(item: Item) -> bool:
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
     """As in "Full clip on Maple", "Maple was trace clipped today"."""
+    if clause.means.isdisjoint(CLIPS) or clause.has("not"):
+        return False
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
-    if not styles or clause.has("not"):
-        return False
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
     again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
@@ -186,6 +191,8 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
 
 def read_wish(clause: Clause, telling: Telling) -> bool:
     """As in "Keep Maple bare", "Maple can be rugged again"."""
+    if clause.means.isdisjoint(WISHES):
+        return False
     items = clause.items
     if clause.has("rug again"):
         bare = False

@@ -14,6 +14,7 @@ from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
+END = Token("", "", 0, 0, "mark")
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 4_000  # words kept as they are by themselves, of a barn in a language
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
@@ -41,14 +42,15 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
     tokens = spelled(tokens, lexicon, roster)
-    texts = tuple(token.text for token in tokens)
-    shouted = sum(t.raw.isupper() for t in tokens if len(t.raw) > 1) * 2 > len(tokens)
+    texts = tuple([token.text for token in tokens])
+    shouted = sum([t.raw.isupper() for t in tokens if len(t.raw) > 1]) * 2 > len(tokens)
+    alone = _each_alone(tokens, texts, lexicon, roster)
     at = 0
     while at < len(tokens):
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        alone = _alone(tokens, texts, at, lexicon, roster)
-        if alone is not None:
-            items.append(alone.opening if opens else alone.item)
+        plainly = alone[at]
+        if plainly is not None:
+            items.append(plainly.opening if opens else plainly.item)
             at += 1
             continue
         item, taken = _longest(tokens, texts, at, lexicon, roster)
@@ -68,22 +70,27 @@ def _within(item: Item, lexicon: Lexicon) -> Item:
     return replace(item, means=item.means - {"weekday"}) if named else item
 
 
-def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
-    """What the word at this place is by itself; None where a word beside it may make it another thing."""
-    token, behind = tokens[at], tokens[at + 1] if at + 1 < len(tokens) else None
-    if token.tied or (behind is not None and (behind.tied or behind.text in roster.longer_words)):
-        return None  # "rug-12", "lady gery"
+def _each_alone(tokens: list[Token], texts: Words, lexicon: Lexicon, roster: Roster) -> list[Alone | None]:
+    """What each word is by itself; None where a word beside it may make it another thing."""
+    found: list[Alone | None] = []
     kept = roster.by_itself[lexicon.language]
-    said = (token.text, token.raw)
-    if said not in kept:
-        if len(kept) >= SAID:
-            kept.clear()
-        kept[said] = _by_itself(token, lexicon, roster)
-    alone = kept[said]
-    if alone is None or behind is None:
-        return alone
-    if behind.text in alone.named or (behind.text in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1):
-        return None
+    for at, (token, behind) in enumerate(zip(tokens, (*tokens[1:], END))):
+        said, then = (token.text, token.raw), behind.text
+        alone = kept[said] if said in kept else _kept(kept, token, lexicon, roster)
+        tied = token.tied or behind.tied or then in roster.longer_words  # "rug-12", "lady gery"
+        if alone is None or tied or then in alone.named:
+            found.append(None)
+        else:
+            goes_on = then in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1
+            found.append(None if goes_on else alone)
+    return found
+
+
+def _kept(kept: dict[Words, Alone | None], token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
+    """What the word is by itself, kept for the next time it is said."""
+    if len(kept) >= SAID:
+        kept.clear()
+    alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
     return alone
 
 
@@ -131,14 +138,14 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     part = roster.parts.get(token.text, ()) if called_so else ()  # "his" is no part of His Lordship
     return Item(
         text=" ".join(texts[at : at + taken]),
-        raw=" ".join(dict.fromkeys(t.raw for t in tokens[at : at + taken])),
+        raw=" ".join(dict.fromkeys([t.raw for t in tokens[at : at + taken]])),
         means=means if said == taken else frozenset(),
         horses=tuple(dict.fromkeys(horses)) if named == taken else part,
         sure=not part,
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
-        known=all(t in lexicon.everyday for t in texts[at : at + taken]),
+        known=all(map(lexicon.everyday.__contains__, texts[at : at + taken])),
         capital=token.capital,
     ), taken
 
@@ -151,7 +158,9 @@ def _without_what_begins_anew(
     how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
     if how_behind or (not says_how(means) and _how_begins(texts, behind - 1, lexicon)):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
-    if said > 1 and any(name_at(texts, at + said - 1, table)[1] > 1 for table in (roster.pieces, roster.horses)):
+    last = at + said - 1
+    begins = said > 1 and texts[last] in roster.begun
+    if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
         said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
     return means, said
 

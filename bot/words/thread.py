@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from bot.words.clauses import Clause, soft
-from bot.words.items import Item, predicate
+from bot.words.items import predicate
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 
@@ -17,17 +17,16 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 
 
-def with_owner(item: Item, telling: Telling) -> Piece | None:
+def with_owner(piece: Piece, telling: Telling) -> Piece:
     """A piece with its owner, as far as the message has told."""
-    piece = item.piece
-    if piece is None or piece.owners or piece.spare:
+    if piece.owners or piece.spare:
         return piece
     return replace(piece, owners=tuple(n for i in telling.who if i.sure for n in i.horses))
 
 
 def of_people(clause: Clause) -> bool:
     """Of somebody, and of no horse: "can't make it tomorrow"."""
-    return any(i.has("i") or i.person for i in clause.items) and not names_a_horse(clause)
+    return not clause.horses and (clause.has("i") or any(i.person for i in clause.items))
 
 
 def of_a_thing(clause: Clause) -> bool:
