@@ -1,9 +1,10 @@
 """A clause: one thought of a sentence, and whether it is a report at all."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
 
-from bot.words.items import Item, meanings_of, predicate
+from bot.events import STYLES
+from bot.words.items import Item, predicate
 from bot.words.piece import Piece
 
 SOFT = frozenset((
@@ -14,6 +15,7 @@ SOFT = frozenset((
     "relative", "felt",
 ))  # fmt: skip
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
+CLIPS = frozenset(f"style {style}" for style in STYLES)
 MAY_BLOCK = frozenset((*BLOCKS, "weekday", "had"))
 
 
@@ -29,13 +31,6 @@ class Clause:
     means: frozenset[str]
     horses: tuple[Item, ...]
     pieces: tuple[Piece, ...]
-
-    @classmethod
-    def of(cls, items: Sequence[Item], joined: str) -> "Clause":
-        """The clause of these items: each of its readers asks what stands in it, so it is gathered once."""
-        horses = tuple([i for i in items if i.horses])
-        pieces = tuple([i.piece for i in items if i.piece is not None])
-        return cls(tuple(items), joined, meanings_of(items), horses, pieces)
 
     def has(self, *meanings: str) -> bool:
         """Any item with any of these meanings."""
@@ -70,6 +65,54 @@ class Clause:
         if not self.has("yesterday"):
             return False
         return not any(i.has(*BLOCKS, "weekday") and not i.has("yesterday") for i in self.items)
+
+
+@dataclass
+class Thought:
+    """A clause while its words are gathered: what stands in it so far, so that nobody looks through it at each word.
+
+    told: how a horse or a piece is, was said. spoken: there is more than marks.
+    """
+
+    items: list[Item] = field(default_factory=list)
+    means: set[str] = field(default_factory=set)
+    horses: list[Item] = field(default_factory=list)
+    pieces: list[Piece] = field(default_factory=list)
+    told: bool = False
+    spoken: bool = False
+
+    def add(self, item: Item) -> None:
+        """One more word."""
+        self.items.append(item)
+        self.spoken = self.spoken or not item.mark
+        if item.horses:
+            self.horses.append(item)
+        if item.piece is not None:
+            self.pieces.append(item.piece)
+        if item.means:
+            self.means |= item.means
+            self.told = self.told or predicate(item)
+
+    def has(self, *meanings: str) -> bool:
+        """Any item with any of these meanings."""
+        return not self.means.isdisjoint(meanings)
+
+    @property
+    def of_something(self) -> bool:
+        """A horse or a piece stands in it."""
+        return bool(self.horses or self.pieces)
+
+    def clause(self, joined: str) -> Clause:
+        """The clause, all its words gathered."""
+        return Clause(tuple(self.items), joined, frozenset(self.means), tuple(self.horses), tuple(self.pieces))
+
+
+def gathered(items: Iterable[Item]) -> Thought:
+    """The thought of these words."""
+    thought = Thought()
+    for item in items:
+        thought.add(item)
+    return thought
 
 
 def _told_before(items: Sequence[Item]) -> int:

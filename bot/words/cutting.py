@@ -1,6 +1,7 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
+from itertools import dropwhile
 
 from bot.words.begins import (
     begins_to_ask,
@@ -10,11 +11,15 @@ from bot.words.begins import (
     tells_of_a_piece,
     told_of_a_horse,
 )
-from bot.words.clauses import Clause, is_subject, soft
-from bot.words.items import Item, meanings_of, predicate
+from bot.words.clauses import CLIPS, Clause, Thought, gathered, is_subject, soft
+from bot.words.items import Item, predicate
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+ENOUGH = (
+    "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
+    "clipped",
+)  # fmt: skip
 PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
     "but", "too", "and",
@@ -27,26 +32,26 @@ ALIKE = 3  # words of a horse that is as the one before
 def cut(sentence: Sequence[Item]) -> list[Clause]:
     """The clauses of a sentence."""
     clauses: list[Clause] = []
-    current: list[Item] = []
+    current = Thought()
     joined = ""
     for at, item in enumerate(sentence):
         new = _separates(sentence, at, current)
         if new is not None:
-            if any(not i.mark for i in current):
-                clauses.append(Clause.of(current, joined))
+            if current.spoken:
+                clauses.append(current.clause(joined))
                 joined = new
             elif new not in ("", ","):
                 joined = new
-            current = []
+            current = Thought()
             if item.mark or (item.has("and", "but", "when", "except", "reason") and not is_subject(item)):
                 continue
-        current.append(item)
-    if any(not i.mark for i in current):
-        clauses.append(Clause.of(current, joined))
+        current.add(item)
+    if current.spoken:
+        clauses.append(current.clause(joined))
     return clauses
 
 
-def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this item; None where none does."""
     item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
@@ -59,39 +64,38 @@ def _separates(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> st
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
         return ""  # "Molly has only her sheet now i took off the heavy"
-    if item.has("afterwards") and _ends_with_a_sign(current) and any(is_subject(i) for i in current):
+    if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
-    if item.has("not behind") and current and current[-1].kinds("sign"):
+    if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return None  # "Lou tremble plus"
-    if item.has("except") and any(i.has("everyone", "all", "all horses", "all done") for i in current):
+    if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
-    if item.has("if") and current:
-        said = any(predicate(i) for i in current)  # "est sèche si vous voulez la reprendre"
-        return "if" if _complete(current) and (said or _paused(sentence, at)) else None
+    if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
+        return "if" if _complete(current) and (current.told or _paused(sentence, at)) else None
     if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
         return "but"  # "put her sheet on as it was spitting"
     if item.has("when") and (_complete(current) or _dresses(current)):
         return "when"
-    if item.has("but") and item.has("link") and current and current[-1].has("guess"):
+    if item.has("but") and item.has("link") and current.items and current.items[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
-    if item.has("but") and item.has("link") and current and _unheard_thing(current[-1]):
+    if item.has("but") and item.has("link") and current.items and _unheard_thing(current.items[-1]):
         return None  # "cerrar el grifo que se congela"
     if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
         return None  # "Prince par contre est trempé"
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
-        return "but" if current and not adds else None
+        return "but" if current.items and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
-    if item.has("and") and any(i.has("all done") for i in current) and any(i.has("only") for i in current):
+    if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
-    if item.has("and") and current and not any(map(is_subject, current)) and told_of_a_horse(sentence[at + 1 :]):
+    if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
@@ -109,20 +113,20 @@ def _ends_with_a_sign(items: Sequence[Item]) -> bool:
     return predicate(last)
 
 
-def _only_horse(items: Sequence[Item]) -> bool:
-    return any(i.horses for i in items) and all(i.horses or i.has("article", "polite") for i in items)
+def _only_horse(current: Thought) -> bool:
+    return bool(current.horses) and all(i.horses or i.has("article", "polite") for i in current.items)
 
 
-def _something_done(items: Sequence[Item]) -> bool:
+def _something_done(current: Thought) -> bool:
     """What somebody did, of no horse and no piece."""
-    return not any(is_subject(i) for i in items) and any(i.has("brought", "i", "felt") for i in items)
+    return not current.of_something and current.has("brought", "i", "felt")
 
 
 def _somebody(item: Item) -> bool:
     return item.has("she", "it", "subject", "i") or bool(item.horses)
 
 
-def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool:
+def _told_of_the_excepted(rest: Sequence[Item], current: Thought) -> bool:
     """As in "everyone fine but Otto is cold": the others were told of before, what follows is told of this one."""
     after = next((k for k, i in enumerate(rest) if not (i.horses or i.has("and", "article") or i.text == ",")), 0)
     while 0 < after < len(rest) and (rest[after].has("is", "she", "relative") or soft(rest[after])):
@@ -130,7 +134,7 @@ def _told_of_the_excepted(rest: Sequence[Item], current: Sequence[Item]) -> bool
             break
         after += 1
     told = 0 < after < len(rest) and predicate(rest[after])
-    return told and any(predicate(i) for i in current)
+    return told and current.told
 
 
 def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
@@ -151,104 +155,95 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
 
 
-def _at_mark(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
-    if not current:
+def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    if not current.items:
         return None
     return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
 
 
-def _at_pause(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> str | None:
+def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
-    if left and any(i.has("done", "all done") for i in current):
+    if left and current.has("done", "all done"):
         return None  # "all done, except Pip"
-    if all(i.has("done", "polite") for i in current) and only_everyone(sentence[at + 1 :]):
+    if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
     if _dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
-    if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current):
+    if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
-    subjects = any(is_subject(i) for i in current)
-    says = any(predicate(i) or i.has("done", "bare", "worked") for i in current)
+    subjects = current.of_something
+    says = current.told or current.has("done", "bare", "worked")
     rest = sentence[at + 1 :]
     if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
-    if not subjects and any(i.kinds("sign") for i in current) and only_a_name(rest):
+    if not subjects and any(i.kinds("sign") for i in current.items) and only_a_name(rest):
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
-        return None if current[0].has("no") else ","
+        return None if current.items[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
 
 
-def _dresses(items: Sequence[Item]) -> bool:
-    dressed = any(i.has("put on", "took off", "took", "wears", "on", "off") for i in items)
-    return dressed and any(i.piece is not None for i in items)
+def _dresses(current: Thought) -> bool:
+    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "on", "off")
 
 
-def _complete(items: Sequence[Item]) -> bool:
-    while items and items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
-        items = items[1:]
-    said = meanings_of(items)
-    pieces = [i.piece for i in items if i.piece is not None]
+def _complete(current: Thought) -> bool:
+    if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
+        current = gathered(dropwhile(lambda i: i.has("polite"), current.items))
+    pieces = current.pieces
     horse = (
-        any(i.horses for i in items)
-        or not said.isdisjoint(("she", "everyone", "all horses"))
+        bool(current.horses)
+        or current.has("she", "everyone", "all horses")
         or any(p.owners or p.their or p.ids for p in pieces)
     )
-    if (horse or pieces) and (not said.isdisjoint(("done", "all done", "broken")) or any(map(predicate, items))):
+    if (horse or pieces) and (current.told or current.has("done", "all done", "broken")):
         return True
-    if not horse:
-        return False
+    return horse and _placed_or_dressed(current)
+
+
+def _placed_or_dressed(current: Thought) -> bool:
+    """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
+    items = current.items
     if items[-1].has("too") and len(items) <= ALIKE:
         return True  # "clover same, biscuit cold"
-    if items[-1].has("own") and not said.isdisjoint(("in", "wears")):
+    if items[-1].has("own") and current.has("in", "wears"):
         return True  # "Clemmie in hers"
-    if any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
+    clips = not current.means.isdisjoint(CLIPS)
+    if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
-    alone = (
-        "bare",
-        "stripped",
-        "inwards",
-        "outwards",
-        "place stall",
-        "place field",
-        "brought in",
-        "turned out",
-        "worked",
-        "clipped",
-    )
-    if not said.isdisjoint(alone) and any(i.has(*alone) and not i.has("in") for i in items):
+    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
         return True
-    return bool(pieces) and not said.isdisjoint(("put on", "took off", "took", "swapped", "wears", "in", "on", "off"))
+    return bool(current.pieces) and current.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off")
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:
     return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
 
 
-def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> bool:
+def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
-    item, before = sentence[at], current[-1]
+    item, before = sentence[at], current.items[-1]
     if item.piece is not None and not item.piece.owners:
         after = sentence[at + 1] if at + 1 < len(sentence) else item
         told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"
-        return bool(before.horses) and told and any(i.piece for i in current) and current[0].has("put on", "took off")
+        return bool(before.horses and told and current.pieces) and current.items[0].has("put on", "took off")
     said_of_it = (
         item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
     )
-    if before.has("on", "off") and said_of_it and any(i.horses for i in current):
+    if before.has("on", "off") and said_of_it and current.horses:
         return True  # "Maple sweaty took sheet off Pip fine"
-    if before.has("inwards", "outwards") and len(current) > 1 and current[-2].horses and item.horses:
+    if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
         return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
-    if before.has("sign rubbed") and any(i.piece for i in current):
+    if before.has("sign rubbed") and current.pieces:
         return False  # "the heavy is rubbing Otto"
-    if before.has("of", "article") and any(i.has("sign rubbed") for i in current):
+    if before.has("of", "article") and current.has("sign rubbed"):
         return False
     if before.mark or before.has(
         "on",
@@ -282,9 +277,9 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Sequence[Item]) -> 
         "do not rug",
     ):
         return False
-    if before.horses and not any(predicate(i) for i in current):
+    if before.horses and not current.told:
         return False
-    return any(is_subject(i) for i in current) and not (before.horses and item.horses)
+    return current.of_something and not (before.horses and item.horses)
 
 
 def _goes_on(sentence: Sequence[Item], at: int) -> bool:

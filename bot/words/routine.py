@@ -4,15 +4,14 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import cast
 
-from bot.events import STYLES, Clipped, Done, Style, Wished, Worked
+from bot.events import Clipped, Done, Style, Wished, Worked
 from bot.words.around import something_of_hers
-from bot.words.clauses import Clause, soft
+from bot.words.clauses import CLIPS, Clause, gathered, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
 ROUND = frozenset(("done", "all done", "except"))
-CLIPS = frozenset(f"style {style}" for style in STYLES)
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
@@ -102,7 +101,7 @@ def without_excuse(clause: Clause) -> Clause:
     why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan")
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
-    return Clause.of(items[: last + 1], clause.joined)
+    return gathered(items[: last + 1]).clause(clause.joined)
 
 
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:
