@@ -27,16 +27,14 @@ def _greets(item: Item) -> bool:
 def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:
     """The sentence without its asides; the same where it has none."""
     kept: list[Item] = []
-    at = 0
-    while at < len(sentence):
-        behind_horse = bool(kept) and bool(kept[-1].horses) and sentence[at].mark
-        end = _end(sentence, at) if behind_horse else None
-        if end is not None and _only_tells_which(sentence[at + 1 : end]):
-            at = end + 1
+    end = 0
+    for at, item in enumerate(sentence):
+        if not item.mark or at < end:
             continue
-        kept.append(sentence[at])
-        at += 1
-    return kept
+        kept.extend(sentence[end:at])
+        closes = _end(sentence, at) if kept and kept[-1].horses else None
+        end = at if closes is None or not _only_tells_which(sentence[at + 1 : closes]) else closes + 1
+    return [*kept, *sentence[end:]]
 
 
 def _end(sentence: Sequence[Item], at: int) -> int | None:

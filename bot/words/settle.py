@@ -30,12 +30,17 @@ BEFORE_NAME = (
 
 def settle(items: Sequence[Item]) -> list[Item]:
     """The same items; those that only look like a name lose it, those it must ask about stay unsure."""
-    named = [_named(items, at) if item.horses and item.exact else bool(item.horses) for at, item in enumerate(items)]
-    for step in (range(len(items)), range(len(items) - 1, -1, -1)):  # in a list of names, one is evidence for the next
+    called = [at for at, item in enumerate(items) if item.horses]
+    named = [False] * len(items)
+    for at in called:
+        named[at] = not items[at].exact or _named(items, at)
+    for step in (called, called[::-1]):  # in a list of names, one is evidence for the next
         for at in step:
-            if not named[at] and items[at].horses and items[at].exact:
-                named[at] = one_of_list(items, named, at)
-    return [_settled(items, at, named=named[at]) for at in range(len(items))]
+            named[at] = named[at] or one_of_list(items, named, at)
+    settled = list(items)
+    for at in called:
+        settled[at] = _settled(items, at, named=named[at])
+    return settled
 
 
 def _denied(kept: Sequence[Item]) -> bool:
@@ -80,8 +85,6 @@ def _either(one: Item, other: Item) -> Item:
 
 def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     item = items[at]
-    if not item.horses:
-        return item
     if not item.exact:
         return replace(item, horses=()) if item.known and not only_a_horse(items, at) else item
     if named and wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":

@@ -245,10 +245,9 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
 
 def _remember(reading: Reading) -> None:
     telling = reading.telling
-    items = reading.items
+    items, pieces = reading.items, reading.clause.pieces
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
-    owned = [n for i in reading.items if i.piece for n in i.piece.owners]
-    pieces = [i.piece for i in reading.items if i.piece]
+    owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
     if pieces and not horses:
@@ -259,7 +258,7 @@ def _remember(reading: Reading) -> None:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)
         telling.begun, telling.asked, telling.planned = True, False, False
-        telling.crowded = crowded(reading.items)
+        telling.crowded = crowded(items)
         telling.last = (
             "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last
         )

@@ -15,12 +15,14 @@ LEAST = 5  # letters of a word whose ending is mended
 def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[Token]:
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
+    french = lexicon.language == "fr"
     for at, token in enumerate(tokens):
-        if lexicon.language == "fr" and found and _participle(token, found, lexicon):
+        if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
             token = token._replace(text=token.text[:-1])
-        counted = at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT  # "200 g"; not "la 250 mtn"
-        if counted or token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
+        if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
+        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT:
+            found.append(token)  # "200 g"; not "la 250 mtn"
         else:
             found.extend(_written_out(token, lexicon, roster))
     return found
@@ -28,7 +30,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
 
 def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
     """As in "j'ai passer la main", which sounds like "passé"; not "elle va passer"."""
-    verb = token.kind == "word" and len(token.text) >= LEAST and token.text.endswith("er")
+    verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
     helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
