@@ -3,9 +3,12 @@
 from collections.abc import Container, Iterable, Iterator, Mapping
 from sys import intern
 
-Row = tuple[tuple[str, ...], frozenset[str]]
-Rows = tuple[Row, ...]
+Words = tuple[str, ...]
+Rows = tuple[tuple[Words, frozenset[str]], ...]
+Longer = tuple[tuple[int, ...], dict[Words, frozenset[str]]]  # the phrases' lengths, longest first; their meanings
+Beginning = tuple[frozenset[str], dict[str, Longer]]
 NOTHING: tuple[frozenset[str], int] = (frozenset(), 0)
+SHORT: Longer = ((), {})
 
 
 class Phrases(Mapping[str, Rows]):
@@ -14,7 +17,7 @@ class Phrases(Mapping[str, Rows]):
     def __init__(self, said: Iterable[tuple[str, str]]) -> None:
         """said: each phrase, its words parted by spaces, and one meaning of it."""
         self._rows: dict[str, Rows] = {}
-        self._begun: dict[str, tuple[frozenset[str], dict[str, list[Row]]]] = {}
+        self._begun: dict[str, Beginning] = {}
         self._alike: dict[frozenset[str], frozenset[str]] = {}  # many phrases mean the same: one set for all of them
         told: dict[str, list[str]] = {}
         for phrase, meaning in said:
@@ -31,14 +34,16 @@ class Phrases(Mapping[str, Rows]):
         """The phrases that begin with this word; none for most words."""
         return self[first] if first in self._told else default
 
-    def longest(self, words: tuple[str, ...], at: int) -> tuple[frozenset[str], int]:
+    def longest(self, words: Words, at: int) -> tuple[frozenset[str], int]:
         """The longest phrase at this place: its meanings, how many words it has; none and 0 where there is none."""
         if at >= len(words) or words[at] not in self._told:
             return NOTHING
         alone, going_on = self._beginning(words[at])
-        for phrase, means in going_on.get(words[at + 1], ()) if at + 1 < len(words) else ():
-            if words[at : at + len(phrase)] == phrase:
-                return means, len(phrase)
+        lengths, longer = going_on.get(words[at + 1], SHORT) if at + 1 < len(words) else SHORT
+        for length in lengths:
+            said = words[at : at + length]
+            if said in longer:
+                return longer[said], len(said)
         return (alone, 1) if alone else NOTHING
 
     def going_on(self, first: str) -> Container[str]:
@@ -53,14 +58,14 @@ class Phrases(Mapping[str, Rows]):
         """How many first words there are."""
         return len(self._told)
 
-    def _beginning(self, first: str) -> tuple[frozenset[str], dict[str, list[Row]]]:
+    def _beginning(self, first: str) -> Beginning:
         begun = self._begun.get(first)
         if begun is None:
             begun = self._begun[first] = _by_second_word(self[first])
         return begun
 
     def _laid_out(self, told: str) -> Rows:
-        meanings: dict[tuple[str, ...], set[str]] = {}
+        meanings: dict[Words, set[str]] = {}
         for line in told.split("\n"):
             phrase, meaning = line.split("\t")
             said = tuple(map(intern, phrase.split(" ")))
@@ -75,13 +80,13 @@ class Phrases(Mapping[str, Rows]):
         return self._alike.setdefault(means, means)
 
 
-def _by_second_word(rows: Rows) -> tuple[frozenset[str], dict[str, list[Row]]]:
+def _by_second_word(rows: Rows) -> Beginning:
     """What the first word means by itself, and the longer phrases by their second: "the" alone begins hundreds."""
     alone: frozenset[str] = frozenset()
-    going_on: dict[str, list[Row]] = {}
+    going_on: dict[str, dict[Words, frozenset[str]]] = {}
     for phrase, means in rows:
         if len(phrase) == 1:
             alone = means
         else:
-            going_on.setdefault(phrase[1], []).append((phrase, means))
-    return alone, going_on
+            going_on.setdefault(phrase[1], {})[phrase] = means
+    return alone, {second: (tuple(dict.fromkeys(map(len, longer))), longer) for second, longer in going_on.items()}
