@@ -23,7 +23,8 @@ MAY_BLOCK = frozenset((*BLOCKS, "weekday", "had"))
 class Clause:
     """One thought. joined: how it follows the one before ("", ",", "and", "but", "when", "if").
 
-    means: every meaning of every item. horses: the items that name one. pieces: of clothing.
+    means: every meaning of every item. horses: the items that name one. pieces: of clothing. told: how one of them is,
+    was said.
     """
 
     items: tuple[Item, ...]
@@ -31,6 +32,7 @@ class Clause:
     means: frozenset[str]
     horses: tuple[Item, ...]
     pieces: tuple[Piece, ...]
+    told: bool
 
     def has(self, *meanings: str) -> bool:
         """Any item with any of these meanings."""
@@ -104,7 +106,8 @@ class Thought:
 
     def clause(self, joined: str) -> Clause:
         """The clause, all its words gathered."""
-        return Clause(tuple(self.items), joined, frozenset(self.means), tuple(self.horses), tuple(self.pieces))
+        horses, pieces = tuple(self.horses), tuple(self.pieces)
+        return Clause(tuple(self.items), joined, frozenset(self.means), horses, pieces, self.told)
 
 
 def gathered(items: Iterable[Item]) -> Thought:

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.events import Done, Event, GarmentIs, Seen, Sign
 from bot.words.clauses import Clause, soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
@@ -35,7 +35,7 @@ def of_another(event: Event, horse: str) -> Event:
 
 def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *, denied: bool) -> None:
     """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
-    if telling.sign is None or any(predicate(i) for i in clause.items):
+    if telling.sign is None or clause.told:
         return
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))

@@ -242,7 +242,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
 def _but_one(clause: Clause) -> bool:
     """As in "(everyone fine) but Otto is cold", "except Kenzo who is cold"."""
     named = any(i.horses for i in clause.items[:2])
-    return (clause.joined == "but" and named) or (clause.items[0].has("except") and any(map(predicate, clause.items)))
+    return (clause.joined == "but" and named) or (clause.items[0].has("except") and clause.told)
 
 
 def _only_until(clause: Clause) -> bool:
@@ -271,7 +271,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
     moved = clause.has("took off", "took", "put on", "swapped")
-    strapped = clause.has("strap") and not moved and (clause.has("broken") or not any(map(predicate, clause.items)))
+    strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:

@@ -74,9 +74,14 @@ def _each_alone(tokens: list[Token], texts: Words, lexicon: Lexicon, roster: Ros
     """What each word is by itself; None where a word beside it may make it another thing."""
     found: list[Alone | None] = []
     kept = roster.by_itself[lexicon.language]
+    if len(kept) > SAID:
+        kept.clear()
     for at, (token, behind) in enumerate(zip(tokens, (*tokens[1:], END))):
-        said, then = (token.text, token.raw), behind.text
-        alone = kept[said] if said in kept else _kept(kept, token, lexicon, roster)
+        try:
+            alone = kept[token.text, token.raw]
+        except KeyError:
+            alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
+        then = behind.text
         tied = token.tied or behind.tied or then in roster.longer_words  # "rug-12", "lady gery"
         if alone is None or tied or then in alone.named:
             found.append(None)
@@ -84,14 +89,6 @@ def _each_alone(tokens: list[Token], texts: Words, lexicon: Lexicon, roster: Ros
             goes_on = then in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1
             found.append(None if goes_on else alone)
     return found
-
-
-def _kept(kept: dict[Words, Alone | None], token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
-    """What the word is by itself, kept for the next time it is said."""
-    if len(kept) >= SAID:
-        kept.clear()
-    alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
-    return alone
 
 
 def _by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
@@ -127,13 +124,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         return slipped
     if taken == 0:
         return _unknown(token, texts, at, lexicon, roster), 1
-    called = horses or people or pieces or token.text in roster.parts
-    if taken == said == 1 and not called:
-        if means and means <= NAMEABLE:
-            return _perhaps(token, means, roster), 1
-        number = float(token.text) if token.kind == "number" else None
-        known = token.text in lexicon.everyday
-        return Item(token.text, token.raw, means, number=number, known=known, capital=token.capital), 1
+    if not (horses or people or pieces or token.text in roster.parts):
+        return _of_tables(tokens, texts, at, said, means, lexicon, roster), said
     called_so = taken == 1 and not (horses or people or pieces) and (len(token.text) >= LONG_PART or means <= NAMEABLE)
     part = roster.parts.get(token.text, ()) if called_so else ()  # "his" is no part of His Lordship
     return Item(
@@ -148,6 +140,24 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         known=all(map(lexicon.everyday.__contains__, texts[at : at + taken])),
         capital=token.capital,
     ), taken
+
+
+def _of_tables(
+    tokens: list[Token], texts: Words, at: int, said: int, means: frozenset[str], lexicon: Lexicon, roster: Roster
+) -> Item:
+    """A word or a phrase of the tables that is nobody's name."""
+    token = tokens[at]
+    if said == 1 and means and means <= NAMEABLE:
+        return _perhaps(token, means, roster)
+    raws = tuple([t.raw for t in tokens[at : at + said]])
+    item = _phrase(texts[at : at + said], raws, means, lexicon.language)
+    return replace(item, number=float(token.text)) if token.kind == "number" else item
+
+
+@lru_cache(maxsize=SAID)
+def _phrase(texts: Words, raws: Words, means: frozenset[str], language: str) -> Item:
+    known = all(map(lexicon_of(language).everyday.__contains__, texts))
+    return Item(" ".join(texts), " ".join(dict.fromkeys(raws)), means, known=known, capital=raws[0][:1].isupper())
 
 
 def _without_what_begins_anew(

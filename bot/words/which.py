@@ -2,12 +2,14 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from bot.state import State
 from bot.words.names import Roster
 from bot.words.piece import Piece
 from bot.words.tokens import words
 
+REMEMBERED = 2_000  # descriptions
 NOUN = 4  # letters of a word that can be what a piece is called
 
 
@@ -52,9 +54,14 @@ def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[
 
 def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
     """The one of its pieces that the barn calls so, whatever it is: "el impermeable", with a little fill."""
-    said = {word for word in words(piece.said) if len(word) >= NOUN} - set(words(horse))
+    said = _nouns(piece.said) - _nouns(horse)
     called = [g for g in roster.owned.get(horse, ()) if not said.isdisjoint(roster.bags[g])]
     return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners or piece.ids) else []
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _nouns(said: str) -> frozenset[str]:
+    return frozenset(word for word in words(said) if len(word) >= NOUN)
 
 
 def _one(fitting: Sequence[str], *, every: bool) -> Meant:

@@ -73,7 +73,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
 
 def _of_the_herd(clause: Clause | None) -> bool:
     """Whether a clause spoke of everyone, and of nobody by name."""
-    if clause is None or not _every(clause.items) or not (clause.has("felt") or any(map(predicate, clause.items))):
+    if clause is None or not _every(clause.items) or not (clause.has("felt") or clause.told):
         return False  # "Feliz año a todos"
     return not (clause.horses or clause.pieces)
 
