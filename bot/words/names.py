@@ -25,6 +25,7 @@ class Roster:
     by_itself: by language, what a word as spelled and as written is by itself; None where what stands beside it tells.
     """
 
+    everyone: tuple[str, ...] = ()  # every horse, in the file's order
     horses: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
     people: dict[str, list[tuple[Words, str]]] = field(default_factory=dict)
     pieces: dict[str, list[tuple[Words, tuple[str, ...]]]] = field(default_factory=dict)
@@ -142,7 +143,7 @@ def roster(barn: Barn) -> Roster:
 
 
 def _made(barn: Barn) -> Roster:
-    made = Roster()
+    made = Roster(tuple(horse.name for horse in barn.horses))
     for horse in barn.horses:
         for name in horse.names:
             _horse(made, name, horse.name)

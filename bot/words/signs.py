@@ -42,7 +42,7 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     before = (len(telling.events), telling.ask)
     reading = Reading(clause, telling)
     strapped = read_strap(clause, telling)
-    for at, item in enumerate(clause.items):
+    for at, item in enumerate(clause.items if _may_tell(clause) else ()):
         if item.horses:
             _horse(reading, at)
         elif item.piece is not None:
@@ -55,6 +55,11 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     told_of_another(clause, reading.horses, telling, denied=reading.denied)
     _remember(reading)
     return (len(telling.events), telling.ask) != before
+
+
+def _may_tell(clause: Clause) -> bool:
+    """Whether something is told, of something, or that it is not so or has stopped."""
+    return bool(clause.told or clause.horses or clause.pieces) or clause.has("not", "stopped")
 
 
 def _asked_for(items: Sequence[Item]) -> bool:

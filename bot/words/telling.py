@@ -66,7 +66,7 @@ class Telling:
     @property
     def names(self) -> tuple[str, ...]:
         """Every horse, in the file's order."""
-        return tuple(h.name for h in self.barn.horses)
+        return self.roster.everyone
 
     def meant_by(self, clause: Clause) -> tuple[Item, ...]:
         """The horses spoken of last, where a clause that names none may be of them."""
