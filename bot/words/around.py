@@ -68,7 +68,7 @@ def _harmless(item: Item) -> bool:
 def setting_of(clause: Clause) -> Setting:
     """Where or after what the sign was seen, from the words alone."""
     items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
-    for at, item in enumerate(items):
+    for at, item in enumerate(items if clause.has("work", "worked") else ()):
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
         if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 6])):
             return "after work"

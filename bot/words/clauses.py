@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from bot.events import STYLES
-from bot.words.items import Item, predicate
+from bot.words.items import Item, predicate, says_how
 from bot.words.piece import Piece
 
 SOFT = frozenset((
@@ -93,7 +93,7 @@ class Thought:
             self.pieces.append(item.piece)
         if item.means:
             self.means |= item.means
-            self.told = self.told or predicate(item)
+            self.told = self.told or says_how(item.means)
 
     def has(self, *meanings: str) -> bool:
         """Any item with any of these meanings."""

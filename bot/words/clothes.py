@@ -80,64 +80,63 @@ def _run(items: Sequence[Item], at: int, roster: Roster) -> int:
 
 
 def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piece | None:
+    """The piece that these words describe; None where they may be of anything else."""
     run = items[at:end]
     before = items[at - 1] if at else None
     after = items[end] if end < len(items) else None
-    strong = any(i.pieces or i.kinds("kind") or i.has("rug") for i in run)
-    fills = roster.fills
-    numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
-    weak = any(i.kinds("weight") or i.has("one", "spare") for i in run) or any(n in fills and n for n in numbers)
-    weak = weak or any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run)  # "tartan's wet"
-    weak = weak or any(i.text in roster.nouns and not i.has("place stall", "body") for i in run)
-    weak = weak or (
-        any(i.text in roster.nouns for i in run)
-        and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
-    )
-    starts = (
-        (before is None or before.mark)
-        and not run[0].has("any adjective")
-        and after is not None
-        and (
-            after.has("on", "off", "put on", "took off")
-            or (after.has("is") and end + 1 < len(items) and items[end + 1].has("off"))
-        )
-    )
     if _by_name(run, _owner_named(items, at, end), roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
+    only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
-    if hers and len(run) == 1 and run[0].text in roster.alone:
+    if (hers or only_told) and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
-    said = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
-    if said and len(run) == 1 and run[0].text in roster.alone:
-        return Piece(run[0].raw, ids=roster.alone[run[0].text])
-    starts = starts or (after is not None and after.has("of") and end + 1 < len(items) and items[end + 1].horse)
-    starts = starts or (said and not all(i.kinds("weight") == ["light"] for i in run))
-    if not strong and not (weak and (starts or _determined(before)) and _ends(after)):
+    fills = roster.fills
+    numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
+    if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
+        return None if _how_it_is(run, before) or _neck_of_hers(items, at, end) else _piece(run, numbers, roster)
+    weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
+    starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
+    if not (weak and (starts or _determined(before)) and _ends(after)) or all(i.has("one") for i in run):
         return None
-    if (
-        strong
-        and before is not None
-        and before.has("is")
-        and not before.has("has", "wears")
-        and before.text != "'s"
-        and len(run) == 1
-        and not run[0].pieces
-    ):
-        return None  # "it is cooler today"
-    if not strong and all(i.has("one") for i in run):
-        return None
-    near = items[max(0, at - 4) : at]
-    neck = all(i.kinds("kind") == ["neck"] for i in run)
-    owned = after is not None and after.has("of")
-    if (
-        neck
-        and not owned
-        and any(i.has(*WETNESS) for i in near)
-        and before is not None
-        and before.has("article", "her", "in", "after")
-    ):
-        return None  # "húmedo por el cuello": where it is wet
     return _piece(run, numbers, roster)
+
+
+def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -> bool:
+    """Words that may be of clothes, where what stands beside them is: "the heavy", "tartan's wet"."""
+    if any(i.kinds("weight") or i.has("one", "spare") for i in run):
+        return True
+    if any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run):
+        return True
+    nouns = [i for i in run if i.text in roster.nouns]
+    moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
+    return moved or any(not i.has("place stall", "body") for i in nouns)
+
+
+def _starts(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "medium on", "heavy of Maple's": a description that opens, and what tells that it is one."""
+    after, then = (*items[end : end + 2], None, None)[:2]
+    if after is None:
+        return False
+    if after.has("of") and then is not None and then.horse:
+        return True
+    opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
+    moved = after.has("on", "off", "put on", "took off")
+    return opens and (moved or (after.has("is") and then is not None and then.has("off")))
+
+
+def _how_it_is(run: Sequence[Item], before: Item | None) -> bool:
+    """As in "it is cooler today"."""
+    if before is None or not before.has("is") or before.has("has", "wears") or before.text == "'s":
+        return False
+    return len(run) == 1 and not run[0].pieces
+
+
+def _neck_of_hers(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "húmedo por el cuello": where it is wet."""
+    if not all(i.kinds("kind") == ["neck"] for i in items[at:end]) or (end < len(items) and items[end].has("of")):
+        return False
+    wet = any(i.has(*WETNESS) for i in items[max(0, at - 4) : at])
+    return wet and items[at - 1].has("article", "her", "in", "after")
 
 
 def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:

@@ -105,7 +105,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    if said > 1 and tokens[at + said - 1].capital and not token.capital and texts[at + said - 1] in roster.spelled:
+    if said > 1 and texts[at + said - 1] in roster.spelled and tokens[at + said - 1].capital and not token.capital:
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)

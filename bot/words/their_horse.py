@@ -10,6 +10,7 @@ from bot.words.weatherlike import clothing
 
 BOTH = 2
 THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
+THEIRS_BEGIN = frozenset(("a horse", "both", "one"))
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
@@ -72,7 +73,7 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
         return list(items)
     found: list[Item] = []
     end = 0
-    for at in (k for k, i in enumerate(items) if i.person or i.has("a horse", "both", "one")):
+    for at in [k for k, i in enumerate(items) if i.person or not THEIRS_BEGIN.isdisjoint(i.means)]:
         taken = (_said(items, at) or _of_theirs(items, at)) if at >= end else 0
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()
