@@ -241,8 +241,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
 
 def _but_one(clause: Clause) -> bool:
     """As in "(everyone fine) but Otto is cold", "except Kenzo who is cold"."""
-    named = any(i.horses for i in clause.items[:2])
-    return (clause.joined == "but" and named) or (clause.items[0].has("except") and clause.told)
+    if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
+        return True
+    return clause.items[0].has("except") and clause.told
 
 
 def _only_until(clause: Clause) -> bool:

@@ -85,18 +85,12 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "sweating pretty good"
     if item.kinds("state") and thing_ahead(items, at):
         return  # "se ha roto la jarra"
-    follows = items[at + 1] if at + 1 < len(items) and item.kinds("sign") else None
-    ends = all(i.has("is", "has") for i in items[at + 2 :])  # "sudor no", "sudor no tiene"
-    behind = follows is not None and (follows.has("not behind") or (ends and follows.has("not")))
-    another = at + 2 < len(items) and (items[at + 2].has("what", "of") or only_that_one_left(items, at + 2))
-    if behind and not another:  # not "tremble plus que Max", "a froid pas Lune"
+    if item.kinds("sign") and _denied_behind(items, at):
         reading.denied, reading.spent = True, False
-    listed = pieces_listed(items, at)
-    ahead = pieces_ahead(items, at)
-    if listed and (item.has(*WETNESS) or item.kinds("state")):
-        _state(reading, at, listed)
-    elif ahead and (item.has(*WETNESS) or item.kinds("state")):
-        _state(reading, at, ahead)
+    of_clothes = item.has(*WETNESS) or item.kinds("state")
+    pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes else ()
+    if pieces:
+        _state(reading, at, pieces)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):
@@ -105,6 +99,16 @@ def _predicate(reading: Reading, at: int) -> None:
     else:
         _emit(reading, at, reading.horses)
     reading.open = False
+
+
+def _denied_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "Lou tremble plus", "sudor no tiene"; not "tremble plus que Max", "a froid pas Lune"."""
+    behind = items[at + 1 : at + 3]
+    if not behind or not behind[0].has("not behind", "not"):
+        return False
+    if not behind[0].has("not behind") and not all(i.has("is", "has") for i in items[at + 2 :]):
+        return False
+    return len(behind) < 2 or not (behind[1].has("what", "of") or only_that_one_left(items, at + 2))
 
 
 def _before_its_horse(reading: Reading, at: int) -> bool:
@@ -199,13 +203,18 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     first, said = len(telling.events), "comfortable" if reading.denied else sign
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
-    timed = reading.clause.has("time") or any(i.clock or i.number is not None for i in reading.items)
-    telling.later.update(told if said == "comfortable" and timed and not (twice or reading.said) else ())
+    plainly = said == "comfortable" and not (twice or reading.said)
+    telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign, reading.said = sign, True
+
+
+def _timed(clause: Clause) -> bool:
+    """As in "fine now", "fine at 9"."""
+    return clause.has("time") or any(i.clock or i.number is not None for i in clause.items)
 
 
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
