@@ -2,7 +2,9 @@
 
 import weakref
 from collections import defaultdict
+from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Any
 
 from bot.barn import Barn, Garment
@@ -33,6 +35,7 @@ class Roster:
     ids: dict[str, str] = field(default_factory=dict)
     odd: dict[str, str] = field(default_factory=dict)
     spelled: dict[str, str] = field(default_factory=dict)
+    lengths: dict[int, list[tuple[str, str]]] = field(default_factory=dict)  # of a slip → names, as `spelled`
     parts: dict[str, tuple[str, ...]] = field(default_factory=dict)  # a word of a longer name → whose it may be
     longer: list[tuple[Words, str]] = field(default_factory=list)
     begun: frozenset[str] = frozenset()  # the first word of every name
@@ -58,7 +61,7 @@ class Roster:
         if word not in self.slips:
             if len(self.slips) > REMEMBERED:
                 self.slips.clear()
-            self.slips[word] = _nearest(word, self.spelled)
+            self.slips[word] = _nearest(word, self.lengths.get(len(word), []), self.spelled)
         return self.slips[word]
 
     def nicknamed(self, word: str) -> tuple[str, ...]:
@@ -93,9 +96,14 @@ def budget(name: str) -> int:
 
 def distance(one: str, other: str, limit: int) -> int:
     """Edits and swaps of neighbours between two words; more than `limit` is limit + 1."""
+    return _edits()(one, other, score_cutoff=limit)
+
+
+@cache
+def _edits() -> Callable[..., int]:
     from rapidfuzz.distance import OSA  # 30 ms that a message without a slip does not pay
 
-    return int(OSA.distance(one, other, score_cutoff=limit))
+    return OSA.distance
 
 
 def sounded(word: str) -> str:
@@ -103,11 +111,11 @@ def sounded(word: str) -> str:
     return word[:-2] + "y" if word.endswith(("ie", "ey")) else word
 
 
-def _nearest(word: str, spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
+def _nearest(word: str, candidates: list[tuple[str, str]], spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
     best: int = 3
     found: list[str] = []
     names: list[str] = []
-    for name, horse in spelled.items():
+    for name, horse in candidates:
         allowed = min(budget(name), best)
         if allowed == 0 or abs(len(name) - len(word)) > allowed:
             continue
@@ -161,6 +169,7 @@ def _made(barn: Barn) -> Roster:
     for table in (made.horses, made.people, made.pieces):
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
+    made.lengths = _by_length(made.spelled)
     made.begun = frozenset((*made.horses, *made.people, *made.pieces))
     made.fills = frozenset(garment.fill_g for garment in barn.garments)
     made.longer_words = frozenset(word for phrase, _ in made.longer for word in phrase[:2])
@@ -171,6 +180,16 @@ def _made(barn: Barn) -> Roster:
     made.named = frozenset(word for phrase in phrases for word in phrase) | made.words
     made.owned = {h.name: tuple(g.id for g in barn.garments if g.horse == h.name) for h in barn.horses}
     return made
+
+
+def _by_length(spelled: dict[str, str]) -> dict[int, list[tuple[str, str]]]:
+    """The names that a word of each length may be a slip of."""
+    lengths: defaultdict[int, list[tuple[str, str]]] = defaultdict(list)
+    for name, horse in spelled.items():
+        slips = budget(name)
+        for length in range(len(name) - slips, len(name) + slips + 1) if slips else ():
+            lengths[length].append((name, horse))
+    return dict(lengths)
 
 
 def _nicknames(made: Roster, barn: Barn) -> None:

@@ -30,6 +30,10 @@ class Phrases(Mapping[str, Rows]):
             self._rows[first] = self._laid_out(self._told[first])
         return self._rows[first]
 
+    def __contains__(self, first: object) -> bool:
+        """Whether a phrase begins with this word; nothing is laid out for the answer."""
+        return first in self._told
+
     def get(self, first: str, default: Rows = ()) -> Rows:  # type: ignore[override]
         """The phrases that begin with this word; none for most words."""
         return self[first] if first in self._told else default
