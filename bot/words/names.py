@@ -112,6 +112,7 @@ def sounded(word: str) -> str:
 
 
 def _nearest(word: str, candidates: list[tuple[str, str]], spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:
+    heard = sounded(word)
     best: int = 3
     found: list[str] = []
     names: list[str] = []
@@ -120,7 +121,7 @@ def _nearest(word: str, candidates: list[tuple[str, str]], spelled: dict[str, st
         if allowed == 0 or abs(len(name) - len(word)) > allowed:
             continue
         apart = distance(word, name, allowed)
-        if apart > 1 and sounded(word) == sounded(name):
+        if apart > 1 and heard == sounded(name):
             apart = 1
         if apart <= allowed and (apart < best or horse not in found):
             found = [horse] if apart < best else [*found, horse]

@@ -16,7 +16,7 @@ from bot.words.tokens import Token, tokenise
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
 END = Token("", "", 0, 0, "mark")
 NOBODY: tuple[list[Any], int] = ([], 0)
-SAID = 4_000  # words kept as they are by themselves, of a barn in a language
+SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -44,13 +44,14 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     tokens = spelled(tokens, lexicon, roster)
     texts = tuple([token.text for token in tokens])
     shouted = sum([t.raw.isupper() for t in tokens if len(t.raw) > 1]) * 2 > len(tokens)
-    alone = _each_alone(tokens, texts, lexicon, roster)
+    if len(roster.by_itself[lexicon.language]) > SAID:  # only what is said often is worth its room
+        roster.by_itself[lexicon.language].clear()
     at = 0
     while at < len(tokens):
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        plainly = alone[at]
-        if plainly is not None:
-            items.append(plainly.opening if opens else plainly.item)
+        alone = _alone(tokens, texts, at, lexicon, roster)
+        if alone is not None:
+            items.append(alone.opening if opens else alone.item)
             at += 1
             continue
         item, taken = _longest(tokens, texts, at, lexicon, roster)
@@ -70,25 +71,21 @@ def _within(item: Item, lexicon: Lexicon) -> Item:
     return replace(item, means=item.means - {"weekday"}) if named else item
 
 
-def _each_alone(tokens: list[Token], texts: Words, lexicon: Lexicon, roster: Roster) -> list[Alone | None]:
-    """What each word is by itself; None where a word beside it may make it another thing."""
-    found: list[Alone | None] = []
+def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
+    """What the word at this place is by itself; None where a word beside it may make it another thing."""
+    token, behind = tokens[at], tokens[at + 1] if at + 1 < len(tokens) else END
+    if token.tied or behind.tied or behind.text in roster.longer_words:
+        return None  # "rug-12", "lady gery"
     kept = roster.by_itself[lexicon.language]
-    if len(kept) > SAID:
-        kept.clear()
-    for at, (token, behind) in enumerate(zip(tokens, (*tokens[1:], END))):
-        try:
-            alone = kept[token.text, token.raw]
-        except KeyError:
-            alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
-        then = behind.text
-        tied = token.tied or behind.tied or then in roster.longer_words  # "rug-12", "lady gery"
-        if alone is None or tied or then in alone.named:
-            found.append(None)
-        else:
-            goes_on = then in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1
-            found.append(None if goes_on else alone)
-    return found
+    try:
+        alone = kept[token.text, token.raw]
+    except KeyError:
+        if lexicon.phrases.longest(texts, at)[1] > 1:
+            return None
+        alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
+    if alone is None or behind.text in alone.named:
+        return None
+    return None if behind.text in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1 else alone
 
 
 def _by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
