@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from bot.events import STYLES
-from bot.words.items import Item, predicate, says_how
+from bot.words.items import Item, places, predicate, says_how
 from bot.words.piece import Piece
 
 SOFT = frozenset((
@@ -16,7 +16,8 @@ SOFT = frozenset((
 ))  # fmt: skip
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 CLIPS = frozenset(f"style {style}" for style in STYLES)
-MAY_BLOCK = frozenset((*BLOCKS, "weekday", "had"))
+BLOCKING = frozenset((*BLOCKS, "weekday"))
+MAY_BLOCK = BLOCKING | {"had"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +44,11 @@ class Clause:
         """A plan, a condition, a habit, an old story: not a report."""
         if self.means.isdisjoint(MAY_BLOCK):
             return False
+        blocking = [(k, self.items[k]) for k in places(self.items, BLOCKING)]
         told, said = _told_before(self.items), said_by(self.items)
         grave = _danger_told(self.items)
         return _supposed(self.items) or any(
-            i.has(*BLOCKS, "weekday")
-            and not i.horses
+            not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
             and not (
                 i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
@@ -58,7 +59,7 @@ class Clause:
             and not (
                 i.has("yesterday") and k > told and self.items[k - 1].has("of")
             )  # "wet from the rain of yesterday"
-            for k, i in enumerate(self.items)
+            for k, i in blocking
         )
 
     @property
@@ -66,7 +67,7 @@ class Clause:
         """Blocked by nothing but having been yesterday."""
         if not self.has("yesterday"):
             return False
-        return not any(i.has(*BLOCKS, "weekday") and not i.has("yesterday") for i in self.items)
+        return not any(not self.items[k].has("yesterday") for k in places(self.items, BLOCKING))
 
 
 @dataclass

@@ -19,23 +19,22 @@ INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
-    at = 0
-    while at < len(items):
-        end = _run(items, at, roster) if _member(items[at], roster) else at
-        piece = _described(items, at, end, roster) if end > at else None
+    heard = 0  # the place behind what is found so far
+    members = [_member(item, roster) for item in items]
+    for at in [at for at, member in enumerate(members) if member]:
+        if at < heard:
+            continue
+        found.extend(items[heard:at])
+        heard = at
+        end = _run(items, at, members)
+        piece = _described(items, at, end, roster)
         if piece is None:
-            found.append(items[at])
-            at += 1
             continue
         if len(found) > 1 and found[-1].text == "'s" and not (found[-2].horses or found[-2].means):
-            found.append(items[at])  # "Ruth's blanket", or that of a horse that is not here
-            at += 1
-            continue
+            continue  # "Ruth's blanket", or that of a horse that is not here
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
-            found.append(items[at])  # "my sheet": bed linen, for all the barn knows
-            at += 1
-            continue
+            continue  # "my sheet": bed linen, for all the barn knows
         piece, taken = whose_before(piece, found, mine)
         del found[len(found) - taken :]
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
@@ -49,10 +48,9 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
                 piece = replace(piece, owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
-        piece, at = (piece, end) if dressed else whose_behind(piece, items, end)
-        raw = piece.said
-        found.append(Item(piece.said, raw, piece=piece))
-    return found
+        piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
+        found.append(Item(piece.said, piece.said, piece=piece))
+    return [*found, *items[heard:]]
 
 
 def _member(item: Item, roster: Roster) -> bool:
@@ -68,12 +66,12 @@ def _describes(means: frozenset[str]) -> bool:
     return any(m in INNER or m.startswith(("kind ", "weight ")) for m in means)
 
 
-def _run(items: Sequence[Item], at: int, roster: Roster) -> int:
+def _run(items: Sequence[Item], at: int, members: Sequence[bool]) -> int:
     """The place behind the words that may describe the piece begun at this one."""
     end = at + 1
     while end < min(len(items), at + LONGEST_RUN):
         joins = items[end].has("of") and end + 1 < len(items) and items[end + 1].number is not None
-        if not joins and not _member(items[end], roster):
+        if not (joins or members[end]):
             break
         end += 1
     return end

@@ -12,25 +12,28 @@ OWNING = frozenset(("that of", "own", "of"))
 
 def told_by_owner(items: Sequence[Item]) -> list[Item]:
     """The items with each "that of Luna" drawn into a piece: of the kind spoken of last, else any rug of hers."""
-    begins = _beginnings(items)
-    if not begins:
-        return list(items)
     found: list[Item] = []
     last: Piece | None = None
-    at = 0
-    while at < len(items):
-        piece, words = _told_by_owner(items, at, last) if at in begins else (None, 1)
-        found.append(items[at] if piece is None else Item(piece.said, piece.said, piece=piece))
-        last = piece or items[at].piece or last
-        at += words
-    return found
+    end = 0
+    for at in _beginnings(items):
+        if at < end:
+            continue
+        last = next((i.piece for i in reversed(items[end:at]) if i.piece is not None), last)
+        found.extend(items[end:at])
+        end = at
+        piece, words = _told_by_owner(items, at, last)
+        if piece is not None:
+            found.append(Item(piece.said, piece.said, piece=piece))
+            last, end = piece, at + words
+    return [*found, *items[end:]]
 
 
-def _beginnings(items: Sequence[Item]) -> set[int]:
+def _beginnings(items: Sequence[Item]) -> list[int]:
     """Where a piece may be told by its owner: at "of" and "own" and before them, at a horse before an "'s"."""
     begins = set(places(items, OWNING))
     begins |= {at - 1 for at in places(items, OWN) if at}
-    return begins | {at - 1 for at, item in enumerate(items) if item.text == "'s" and at}
+    begins |= {at - 1 for at, item in enumerate(items) if item.text == "'s" and at}
+    return sorted(begins)
 
 
 def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[Piece | None, int]:
