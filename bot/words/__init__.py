@@ -7,6 +7,7 @@ wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
+alone      words that are the same whatever stands beside them
 scan       the longest name or phrase at each place
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against

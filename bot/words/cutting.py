@@ -24,6 +24,11 @@ PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
     "but", "too", "and",
 ))  # fmt: skip
+LEADING_ON = frozenset((
+    "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
+    "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
+    "i mean", "rug again", "do not rug",
+))  # fmt: skip
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on")
 ALIKE = 3  # words of a horse that is as the one before
@@ -245,37 +250,7 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return False  # "the heavy is rubbing Otto"
     if before.has("of", "article") and current.has("sign rubbed"):
         return False
-    if before.mark or before.has(
-        "on",
-        "off",
-        "of",
-        "and",
-        "except",
-        "worked",
-        "clipped",
-        "brought",
-        "keep",
-        "put on",
-        "took",
-        "took off",
-        "said",
-        "in",
-        "with",
-        "under",
-        "over",
-        "has",
-        "swapped",
-        "for another",
-        "without",
-        "after",
-        "too",
-        "article",
-        "not",
-        "no",
-        "i mean",
-        "rug again",
-        "do not rug",
-    ):
+    if before.mark or not LEADING_ON.isdisjoint(before.means):
         return False
     if before.horses and not current.told:
         return False
