@@ -122,13 +122,13 @@ class World:
         self.wet = np.nan_to_num(sky.rain_mm + 0.3 * sky.snow_mm)
         self.share = np.zeros((len(self.course.windows), count))
         self.out = np.zeros((len(self.herd), count), dtype=bool)
-        for k, window in enumerate(self.course.windows):
+        for k, window in reversed([*enumerate(self.course.windows)]):  # an hour with a round in it: where it began
             start, _, share = hours_of(self.course, window)
             first = (int(start.timestamp()) - self.start_s) // 3600
             inside = slice(first, first + len(share))
             self.share[k, inside] = share
             for j, horse in enumerate(self.course.barn.horses):
-                self.out[j, inside] |= (horse.where[window.round] == "field") & (share > 0.5)
+                self.out[j, inside] = horse.where[window.round] == "field"
 
     def felt(self, j: int, wear: Wear) -> tuple[Floats, Floats]:
         """How far a horse is from being cold and from being too warm [K], by hour, in these clothes all along."""
