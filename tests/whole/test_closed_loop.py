@@ -219,7 +219,7 @@ def test_hours_of_stress_fall_to_within_a_third_of_one_who_knows_the_truth(seaso
     """Second month, against the best sequence by the herd's own physics and the weather to come, 1.3 times.
 
     (On seven herds that nothing was fitted to: 1.4 to 3.8 times over the season, 1.0 to 2.5 in the second month, which
-    four of the seven miss. The herds of this test miss it both.)
+    five of the seven miss. The herds of this test miss it both.)
     """
     oracle = season.stress(season.oracle, second_month=True)
     assert season.stress(season.lived.worn, second_month=True) <= 1.3 * oracle
