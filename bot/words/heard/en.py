@@ -936,7 +936,9 @@ PHRASES = {
         i just pulled out, i just whipped off, i just removed, i just stripped off,
         i just peeled off, i just whipped out, we just taken off, we just taken out,
         we just pulled off, we just pulled out, we just whipped off, we just removed,
-        we just stripped off, we just peeled off, we just whipped out
+        we just stripped off, we just peeled off, we just whipped out, got out of, gotten out of,
+        wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
+        got himself out of, got herself out of
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1785,7 +1787,16 @@ PHRASES = {
         it was mistake, it was a mistake, was a mistake, is mistake, my bad, sent by accident,
         sent in error, that is incorrect, that is wrong, delete, delete this, delete please, erase,
         please delete, delete message, delete it please, erase please, is mistake delete,
-        was mistake delete
+        was mistake delete, scrap my last message, scrap my last text, scrap my last msg, scrap my last post,
+        scrap my last update, scrap my last report, bin my last message, bin my last text, bin my last msg,
+        bin my last post, bin my last update, bin my last report, ignore my last text, ignore my last msg,
+        ignore my last post, ignore my last update, ignore my last report, forget my last text,
+        forget my last msg, forget my last post, forget my last update, forget my last report,
+        disregard my last text, disregard my last post, disregard my last update, disregard my last report,
+        delete my last text, delete my last post, delete my last update, delete my last report,
+        strike my last message, strike my last text, strike my last msg, strike my last post,
+        strike my last update, strike my last report, cancel my last text, cancel my last msg,
+        cancel my last post, cancel my last update, cancel my last report
     """,
     "no": """
         no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
@@ -2561,7 +2572,7 @@ PHRASES = {
         since no one else was here, as nobody else was here, because nobody else was here,
         as no one else was here
     """,
-    "hour": "at, around, about, by, since, before, after, until, from, til, till",
+    "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
         aye aye captain, aye aye cap,
         haybell,
@@ -3031,7 +3042,16 @@ PHRASES = {
         which of the horses are still to do, which of them are still to do, who of them is left,
         who all have we not done, any of them left, any of them not done, any of them still to do,
         are any of them left, are any of them not done, are any left, is any of them left,
-        who is still not changed, who is still not rugged
+        who is still not changed, who is still not rugged, who do i still have left to do,
+        who do i still have left, who do i have left to do, who do i have left to rug,
+        who do i have left to blanket, who do i still have left to rug, who do i still have left to blanket,
+        who do i still got left, who do i still got left to do, who do we still have left to do,
+        who do we still have left, who do we have left to do, who do we have left to rug,
+        who do we have left to blanket, who do we still have left to rug, who do we still have left to blanket,
+        who do we still got left, who do we still got left to do, who have i still got left,
+        who have i still got left to do, who have i got left to do, who have we got left to do,
+        which ones do i still have left, which ones do i have left, which ones do i still have left to do,
+        who is there left to do, who is there still to do
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,

@@ -713,7 +713,13 @@ PHRASES = {
         une grosse entaille, balafre, une balafre, une coupure, un coup de couteau, estafilade,
         une déchirure de, une fente de, grosse fente, part en couille, à changer d'urgence, bonne à changer,
         bon à changer, bonne à mettre à la poubelle, mortes de chez mortes, rendu l'âme, a rendu l'âme,
-        en bout de course, en fin de vie, hors service, hors d'usage, sont mortes, est morte, hs
+        en bout de course, en fin de vie, hors service, hors d'usage, sont mortes, est morte, hs,
+        grosse déchirure|s, gros accroc|s, gros trou|s, grosse fente|s, grosse entaille|s, grosse coupure|s,
+        grosse crevasse, grosse craque|s, grosse ouverture, grosse brèche, grosse griffe|s, grosse griffure|s,
+        gros coup de dent, petite déchirure|s, petit accroc|s, petit trou|s, bonne déchirure, belle déchirure,
+        grande déchirure|s, grand accroc, grand trou|s, vilaine déchirure, sale déchirure, énorme déchirure,
+        énorme trou, énorme accroc, méchante déchirure, méchant trou, vilain accroc, bel accroc, beau trou,
+        longue déchirure, légère déchirure, léger accroc
     """,
     "state missing": """
         perdu||e|s|es, introuvable|s, impossible de trouver, ne trouve pas, ne trouve plus, trouve pas,
@@ -850,7 +856,12 @@ PHRASES = {
         de retour de chez le nettoyeur, de retour de la blanchisserie, retour de chez la couturière,
         retour de chez le réparateur, retour du nettoyage, retour de la machine, retour de la lessive,
         retour de chez le sellier, retour du lavomatic, retour de chez le laveur, retour de chez le nettoyeur,
-        retour de la blanchisserie
+        retour de la blanchisserie, revenu||e|s|es de la couturière, revenu||e|s|es de la couture,
+        est revenu||e de la couturière, est revenu||e de la couture, sont revenu|s|es de la couturière,
+        sont revenu|s|es de la couture, revient de la couturière, revient de la couture,
+        reviennent de la couturière, reviennent de la couture, de retour de la couturière,
+        ressort de la couturière, ressort de la couture, est sorti||e de la couturière,
+        est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
@@ -2015,7 +2026,14 @@ PHRASES = {
         tous ok j'ai fini, tout le monde ok j'ai fini, tous ok pour ce soir, tout le monde est ok pour ce soir,
         tout le monde est ok pour la nuit, tous parés pour la nuit, tout le monde paré pour la nuit,
         parés pour la nuit, c'est bon j'ai fait tout le monde, tout le monde y est passé,
-        tout le monde y a eu droit, all done, mission couvertures accomplie, soir fait
+        tout le monde y a eu droit, all done, mission couvertures accomplie, soir fait, fini ma tournée,
+        fini ma ronde, fini mon tour des couvertures, terminé ma tournée, terminé ma ronde,
+        terminé mon tour des couvertures, bouclé ma tournée, bouclé ma ronde, bouclé mon tour des couvertures,
+        j'ai fini ma tournée, j'ai fini ma ronde, j'ai fini mon tour des couvertures, j'ai terminé ma tournée,
+        j'ai terminé ma ronde, j'ai terminé mon tour des couvertures, j'ai bouclé ma tournée,
+        j'ai bouclé ma ronde, j'ai bouclé mon tour des couvertures,
+        ma tournée est |finie|faite|terminée|bouclée, ma tournée finie,
+        ma ronde est |finie|faite|terminée|bouclée
     """,
     "undo": """
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
@@ -2785,7 +2803,13 @@ PHRASES = {
         c'est du propre, c'est la vie, en même temps, dans le vent, au vent, en plein courant d'air,
         dans les courants d'air, vous en pensez quoi, t'en penses quoi, tu en penses quoi, qu'en pensez vous,
         désolé||e du retard, désolé||e pour le retard, en retard comme toujours, je reviens, je repasse,
-        je reviens tout de suite, à vous les studios, pas de quoi, avec plaisir
+        je reviens tout de suite, à vous les studios, pas de quoi, avec plaisir, fait le tour,
+        fait le tour avec la main, fait le tour à la main, fait le tour des chevaux,
+        fait le tour de tout le monde, fait le tour de la gang, j'ai fait le tour,
+        j'ai fait le tour avec la main, j'ai fait le tour à la main, j'ai fait le tour des chevaux,
+        j'ai fait le tour de tout le monde, j'ai fait le tour de la gang, on a fait le tour,
+        on a fait le tour avec la main, on a fait le tour à la main, on a fait le tour des chevaux,
+        on a fait le tour de tout le monde, on a fait le tour de la gang
     """,
     "time": """
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
@@ -3356,7 +3380,9 @@ PHRASES = {
         infos de, info sur, des infos sur, des infos pour, info pour, infos pour, parle moi d', statut d',
         statut du, point sur, un point sur, fais le point sur, fais moi un point sur, dis moi comment va,
         dites moi comment va, ils vont comment, et sinon comment va, alors comment va, bilan pour,
-        quoi de neuf chez, quoi de neuf du côté de, quoi de neuf concernant, dans quel état
+        quoi de neuf chez, quoi de neuf du côté de, quoi de neuf concernant, dans quel état, comment y va,
+        comment qu'y va, comment qu'il va, comment qu'elle va, comment y vont, comment qu'y vont,
+        comment y feel, comment y file, comment il file, comment elle file
     """,
     "ask forecast": """
         quessé qu'y annoncent, quessé qu'ils annoncent, qu'est ce qu'ils annoncent, qu'est ce qu'y annoncent,
@@ -3435,7 +3461,15 @@ PHRASES = {
         quel temps va t il faire cette nuit, quel temps va t il faire demain, vous annoncez quoi comme temps,
         vous annoncez quoi, tu annonces quoi comme temps, qu'est ce que t'annonces, t'annonces quoi,
         t'annonces quoi comme temps, on annonce quoi comme temps, ils annoncent quoi cette nuit,
-        ils prévoient quoi cette nuit
+        ils prévoient quoi cette nuit, on annonce quoi comme météo, ils annoncent quoi comme météo,
+        ça annonce quoi comme météo, ça annonce quoi comme temps, y annoncent quoi comme météo,
+        y annoncent quoi comme temps, ils prévoient quoi comme météo, ils prévoient quoi comme temps,
+        on prévoit quoi comme météo, on prévoit quoi comme temps, on a quoi comme météo, on a quoi comme temps,
+        ils donnent quoi comme météo, ils donnent quoi comme temps, qu'est ce qu'on annonce comme météo,
+        qu'est ce qu'on annonce comme temps, qu'est ce qu'ils annoncent comme météo,
+        qu'est ce qu'ils annoncent comme temps, qu'est ce qu'on a comme météo, qu'est ce qu'on a comme temps,
+        on nous annonce quoi comme météo, on nous annonce quoi comme temps,
+        ils nous annoncent quoi comme météo, ils nous annoncent quoi comme temps
     """,
     "ask forecast marked": """
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
@@ -3537,7 +3571,12 @@ PHRASES = {
         doit mettre, va mettre, va t il porter, va t elle porter, doit il porter, doit elle porter,
         portera t il, portera t elle, porte t il, porte t elle, met t on, a t il, a t elle, a t il sur le dos,
         a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit, si couvert,
-        si couverte, aussi couvert, aussi couverte, autant couvert, autant couverte
+        si couverte, aussi couvert, aussi couverte, autant couvert, autant couverte, si couvert||e|s|es,
+        si habillé||e|s|es, si abrié||e|s|es, si emmitouflé||e|s|es, aussi couvert||e|s|es,
+        aussi habillé||e|s|es, aussi abrié||e|s|es, aussi emmitouflé||e|s|es, autant couvert||e|s|es,
+        autant habillé||e|s|es, autant abrié||e|s|es, autant emmitouflé||e|s|es, tellement couvert||e|s|es,
+        tellement habillé||e|s|es, tellement abrié||e|s|es, tellement emmitouflé||e|s|es, tant couvert||e|s|es,
+        tant habillé||e|s|es, tant abrié||e|s|es, tant emmitouflé||e|s|es
     """,
     "ask tonight": """
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
@@ -3553,7 +3592,11 @@ PHRASES = {
         combien de temps, déjà, quand est ce qu', dans combien de temps, d'ici combien de temps, pour quand,
         à quelle heure, vers quelle heure, prêts, prêtes, sèche quand, sera sèche quand, sera sec quand,
         sera prête quand, seront, seront elles, seront ils, encore pour longtemps, combien d'heures, est elle,
-        est il, encore combien de temps
+        est il, encore combien de temps, va être sec quand, va être sèche quand, va être prêt quand,
+        va être prête quand, devrait être sec quand, devrait être sèche quand, devrait être prêt quand,
+        devrait être prête quand, vont être secs quand, vont être sèches quand, vont être prêts quand,
+        vont être prêtes quand, va sécher quand, va avoir séché quand, va finir de sécher quand,
+        quand est ce que va être, quand va être, quand vont être
     """,
     "sky": """
         de la pluie, à la pluie, à cause de la pluie,

@@ -11,7 +11,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "havent": "have not", "hadnt": "had not", "dont": "do not", "doesnt": "does not", "didnt": "did not",
         "arent": "are not", "werent": "were not", "cant": "can not", "cannot": "can not", "wont": "will not",
         "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "aint": "is not",
-        "thats": "that 's", "whats": "what 's", "wheres": "where 's", "hows": "how 's", "whos": "who 's",
+        "thats": "that 's", "whats": "what 's", "wheres": "where 's", "hows": "how 's", "whos": "who 's", "whens": "when 's",
         "theres": "there 's", "heres": "here 's", "ive": "i have", "weve": "we have", "youve": "you have",
         "theyve": "they have", "im": "i am", "youre": "you are", "theyre": "they are", "bn": "been",
         "rn": "right now", "2nite": "tonight", "tonite": "tonight", "nite": "night", "2day": "today",
