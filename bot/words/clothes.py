@@ -196,6 +196,7 @@ def _determined(before: Item | None) -> bool:
             "has",
             "over",
             "under",
+            "without",
             "only",
             "or",
         )

@@ -31,6 +31,7 @@ LEADING_ON = frozenset((
 ))  # fmt: skip
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on")
+FROM_WORK = 3  # words of "from the lesson"
 ALIKE = 3  # words of a horse that is as the one before
 
 
@@ -114,8 +115,17 @@ def _unheard_thing(item: Item) -> bool:
 
 
 def _ends_with_a_sign(items: Sequence[Item]) -> bool:
-    last = next((i for i in reversed(items) if not i.has("very", "time") or predicate(i)), NOTHING)
+    said = items[: _work_behind(items)]
+    last = next((i for i in reversed(said) if not i.has("very", "time") or predicate(i)), NOTHING)
     return predicate(last)
+
+
+def _work_behind(items: Sequence[Item]) -> int:
+    """The place of what it comes from, where that ends the words: "sweaty from the lesson"; else behind the last."""
+    if not items or not items[-1].has("work"):
+        return len(items)
+    last = max(0, len(items) - FROM_WORK)
+    return next((k for k in range(last, len(items)) if items[k].has("after") and not items[k].has("work")), len(items))
 
 
 def _only_horse(current: Thought) -> bool:

@@ -22,7 +22,7 @@ def mended(items: Sequence[Item]) -> list[Item]:
         kept.extend(items[end:at])
         end = at
         denied = _not_that_piece(items, at)
-        if denied and _last_piece(kept) is not None:
+        if denied and _last_piece(kept) is not None and not _lacked(kept):
             end = denied
             continue
         after = _second_thought(items, at)
@@ -47,6 +47,12 @@ def _not_that_piece(items: Sequence[Item], at: int) -> int:
     if not items[at].has("not") or place >= len(items) or items[place].piece is None:
         return 0
     return place + 1 if place + 1 >= len(items) or items[place + 1].text in ENDS else 0
+
+
+def _lacked(kept: Sequence[Item]) -> bool:
+    """As in "n'a plus sa 200 ni sa doublure": the piece said first is none that is worn."""
+    last = _last_piece(kept)
+    return bool(last) and kept[last - 1].has("without")
 
 
 def _last_piece(kept: Sequence[Item]) -> int | None:

@@ -26,7 +26,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
         return False
-    items = tuple(_listed_behind(items))
+    items = tuple(_listed_behind(_without_well(items)))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
@@ -48,6 +48,10 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
         return True
+    if _of_mine(items):
+        if telling.mine:
+            telling.say(Done(telling.mine))
+        return bool(telling.mine)
     if clause.has("the rest"):
         rest = _all_but_missing(telling) or telling.rest()
         if rest:
@@ -102,6 +106,20 @@ def without_excuse(clause: Clause) -> Clause:
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
     return gathered(items[: last + 1]).clause(clause.joined)
+
+
+def _without_well(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "alright I'm done with everybody": the word that only opens the speech left out."""
+    opens = len(items) > 1 and items[0].has("everyday comfortable") and items[1].has("i")
+    return items[1:] if opens else items
+
+
+def _of_mine(items: Sequence[Item]) -> bool:
+    """As in "mine are all done", said of no thing of the speaker's: "my round is done" is another matter."""
+    at = next((k for k, i in enumerate(items) if i.has("my")), len(items))
+    if at == len(items) or (items[at + 1 :] and items[at + 1].text in ("is", "'s")):
+        return False  # "mine is done": of many horses it is none
+    return not items[at + 1 :] or items[at + 1].mark or items[at + 1].has("is", "done")
 
 
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:

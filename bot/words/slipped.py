@@ -62,8 +62,11 @@ def told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
 def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether a piece of clothing follows: "biscuits medium", "merlins grey liner" are Biscuit's and Merlin's."""
     means, said = lexicon.phrases.longest(texts, at)
-    if "in" in means:
+    if means & {"in", "wears"}:
         return _rug_behind(texts, at + said, lexicon)  # "biscuits in the red sheet"
+    if "had" in means:  # "rosies had her stable rug swapped"
+        hers = "her" in lexicon.phrases.longest(texts, at + said)[0]
+        return hers and _rug_behind(texts, at + said, lexicon)
     if means & {"colour", "any adjective"}:
         behind, more = lexicon.phrases.longest(texts, at + said)
         if "colour" in means and "is" in behind:  # "hazels pink is soaked"

@@ -42,6 +42,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
+    if clause.has("nearly") and _only_nearly(clause.items):
+        return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
     change = _change(clause)
@@ -92,6 +94,11 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
     told = clause.has("took off", "took", "wears", "swapped") or (clause.has("in") and bool(clause.pieces))
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
+
+
+def _only_nearly(items: Sequence[Item]) -> bool:
+    """As in "Dolly almost slipped out of her sheet": what did not come to be."""
+    return any(one.has("nearly") and then.has("put on", "took off", "took", "swapped") for one, then in pairwise(items))
 
 
 def _nothing_on(clause: Clause) -> bool:

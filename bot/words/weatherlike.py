@@ -1,6 +1,7 @@
 """Words that are weather, a day, or a horse called so: "misty, cold" is the morning, "misty shivering" the mare."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.words.clauses import soft
 from bot.words.items import Item, predicate
@@ -12,6 +13,8 @@ SKY = ("weather", "weekday", "mass", "bare weather", "sky")  # what a horse may 
 def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
     """As in "misty, cold", "rain is cold"; but "misty is cold" has a subject, and so has "misty shivering"."""
     if not item.has("bare weather", "mass", "weekday") or sure_sign(rest):
+        return False
+    if not item.has("mass", "weekday") and (_felt_on_it(rest) or _in_its_clothes(rest)):
         return False
     if well(rest) and not item.has("weekday"):
         return False
@@ -56,6 +59,24 @@ def _soaked(rest: Sequence[Item]) -> bool:
     """As in "sunday is soaked": a day is wet, only a horse is soaked."""
     said = said_first(rest)
     return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
+
+
+def _felt_on_it(rest: Sequence[Item]) -> bool:
+    """As in "misty a bit nippy behind the elbow": where a hand felt it."""
+    at = next((k for k, i in enumerate(rest) if predicate(i) or not soft(i)), len(rest))
+    felt = rest[at + 1 : at + 2]
+    return bool(felt) and bool(rest[at].kinds("everyday")) and felt[0].has("body") and " " in felt[0].text
+
+
+def _in_its_clothes(rest: Sequence[Item]) -> bool:
+    """As in "misty soaked under her rug", "misty out of his medium": the weather has none of its own."""
+    for k, (item, then) in enumerate(pairwise(rest)):
+        if item.has("her") and clothing(then):
+            told = any(predicate(i) or i.has("outwards") for i in rest[:k])
+            return told and rest[k - 1].has("under", "in", "outwards")
+        if item.mark or not (soft(item) or predicate(item) or item.has("outwards", "under", "in")):
+            return False
+    return False
 
 
 def well(rest: Sequence[Item]) -> bool:
