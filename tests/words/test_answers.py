@@ -107,6 +107,14 @@ def test_the_speakers_own_horse_is_theirs(oak: Barn, oak_now: State) -> None:
     assert read("my horse is shivering", priya, oak, oak_now).events == (Seen("Willow", "shivering"),)
 
 
+def test_mine_are_done_is_of_the_speakers_own(oak: Barn, oak_now: State) -> None:
+    """An owner ticks her own off; who has none has none done."""
+    priya, sam = (next(p for p in oak.people if p.name == name) for name in ("Priya", "Sam"))
+
+    assert read("mine are all done", priya, oak, oak_now).events == (Done(("Willow",)),)
+    assert read("mine are all done", sam, oak, oak_now).events == ()
+
+
 @pytest.mark.parametrize(("text", "left"), [("the liner", ("grey-sheet",)), ("2", ("grey-liner",))])
 def test_which_of_her_rugs_came_off_is_asked(text: str, left: tuple[str, ...], oak: Barn, oak_now: State) -> None:
     """As in "took one of Lady Grey's rugs off": the answer names it, and she is left in the other."""

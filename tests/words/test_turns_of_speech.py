@@ -159,6 +159,27 @@ def said(text: str, name: str) -> Heard:
         ("tilleuls", "Quelles couvertes sont encore en train de sécher ?", [("drying",)]),
         ("oak", "what stuff is still wet?", [("drying",)]),
         ("encina", "qué mantas quedan por secar", [("drying",)]),
+        # how large the damage is, is no rug; what comes from work; what only opens the speech
+        ("chenaie", "la chemise bleue est restée accrochée à la barrière, gros accroc au garrot", [
+            ("caramel-impermeable", "torn"),
+        ]),
+        ("oak", "Otto is sweaty from the lesson gonna hose him", [("Otto", "sweating", "after work")]),
+        ("oak", "alright I'm done with everybody but Fig", [
+            (("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine", "Otto"),),
+        ]),
+        # out of her rug by herself, without one nor the other, and had it swapped; what the weather never has
+        ("oak", "Clementine wriggled out of her sheet", [("Clementine", ())]),
+        ("oak", "Lady Grey without her liner nor her sheet", [("Lady Grey", ())]),
+        ("oak", "Figs had her stable rug swapped for the heavy", [("Fig", ("fig-heavy",))]),
+        ("hard", "misty a bit nippy behind the elbow", [("Misty", "cold")]),
+        ("hard", "misty soaked under her rug", [("Misty", "wet")]),
+        # asked as it is said in a stable
+        ("oak", "who do I still have left to do", [("left",)]),
+        ("oak", "whens the spare sheet gonna be dry", [("spare-sheet", "drying")]),
+        ("chenaie", "pourquoi Perle est autant habillée cette nuit ?", [("Perle", "why")]),
+        ("chenaie", "le liner de Noisette va être sec quand ?", [("noisette-liner", "drying")]),
+        ("chenaie", "pis Filou, comment y va ?", [("Filou", "state")]),
+        ("chenaie", "on annonce quoi comme temps demain matin ?", [("forecast",)]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -191,6 +212,12 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "Otto just did a poo. the dog is shivering"),
         ("oak", "dog is shivering, somebody left him in the car"),
         ("oak", "tuckers water bucket is frozen solid"),
+        ("oak", "Clementine nearly got out of her sheet"),
+        ("oak", "Otto got out of his stall again"),
+        ("hard", "misty cold hands this morning"),
+        ("chenaie", "gros trou dans la clôture du bas"),
+        ("chenaie", "Perle a une grosse coupure au genou"),
+        ("chenaie", "ma selle est prête"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:
