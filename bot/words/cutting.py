@@ -277,8 +277,10 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
         rest = rest[1:]
     if before is None or not rest:
         return False
-    if rest[0].has("in") and before.piece is not None and any(i.has("outwards") for i in sentence[:at]):
-        return True  # "out of his sheet and into the orange one"
+    if rest[0].has("in") and before.piece is not None:
+        into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
+        if into or any(i.has("outwards") for i in sentence[:at]):
+            return True  # "out of his sheet and into the orange one"
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None

@@ -52,7 +52,7 @@ def _not_that_piece(items: Sequence[Item], at: int) -> int:
 def _lacked(kept: Sequence[Item]) -> bool:
     """As in "n'a plus sa 200 ni sa doublure": the piece said first is none that is worn."""
     last = _last_piece(kept)
-    return bool(last) and kept[last - 1].has("without")
+    return last is not None and last > 0 and kept[last - 1].has("without")
 
 
 def _last_piece(kept: Sequence[Item]) -> int | None:

@@ -16,6 +16,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if last is not None and last.has("instead of", "without"):
         return "off"
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
+    if verb is not None and verb.has("took off") and _out_of_elsewhere(before):
+        verb = None
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     goes_on = following is not None and following.has("on") and not following.has("off")
@@ -39,6 +41,13 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _out_of_elsewhere(before: Sequence[Item]) -> bool:
+    """As in "Otto got out of his stall with his heavy on": what he got out of is no piece."""
+    verb = max((k for k, i in enumerate(before) if i.has("took off")), default=-1)
+    listed = all(i.piece or i.mark or i.has("article", "and", "her") for i in before[verb + 1 :])
+    return verb >= 0 and before[verb].text.endswith(" of") and not listed
 
 
 def _since_pause(before: Sequence[Item]) -> Sequence[Item]:

@@ -186,9 +186,9 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
 
 
 def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
-    """As in "Bo out of his sheet and into the orange one"."""
-    first, second = at
-    return items[first - 1].has("outwards") and items[second - 1].has("in")
+    """As in "Bo out of his sheet and into the orange one", "Bo slipped out of his sheet and into …"."""
+    first, second = items[at[0] - 1], items[at[1] - 1]
+    return second.has("in") and (first.has("outwards") or (first.has("took off") and second.has("for another")))
 
 
 def _lacks(items: Sequence[Item], at: int) -> bool:

@@ -169,6 +169,8 @@ def said(text: str, name: str) -> Heard:
         ]),
         # out of her rug by herself, without one nor the other, and had it swapped; what the weather never has
         ("oak", "Clementine wriggled out of her sheet", [("Clementine", ())]),
+        ("oak", "Otto slipped out of his heavy and into his sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "Otto got out of his stall with his heavy on", [("Otto", ("otto-heavy",))]),
         ("oak", "Lady Grey without her liner nor her sheet", [("Lady Grey", ())]),
         ("oak", "Figs had her stable rug swapped for the heavy", [("Fig", ("fig-heavy",))]),
         ("hard", "misty a bit nippy behind the elbow", [("Misty", "cold")]),
@@ -214,6 +216,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "tuckers water bucket is frozen solid"),
         ("oak", "Clementine nearly got out of her sheet"),
         ("oak", "Otto got out of his stall again"),
+        ("oak", "Otto got out of the paddock in his heavy"),
         ("hard", "misty cold hands this morning"),
         ("chenaie", "gros trou dans la clôture du bas"),
         ("chenaie", "Perle a une grosse coupure au genou"),

@@ -714,9 +714,8 @@ PHRASES = {
         une déchirure de, une fente de, grosse fente, part en couille, à changer d'urgence, bonne à changer,
         bon à changer, bonne à mettre à la poubelle, mortes de chez mortes, rendu l'âme, a rendu l'âme,
         en bout de course, en fin de vie, hors service, hors d'usage, sont mortes, est morte, hs,
-        grosse déchirure|s, gros accroc|s, gros trou|s, grosse fente|s, grosse entaille|s, grosse coupure|s,
-        grosse crevasse, grosse craque|s, grosse ouverture, grosse brèche, grosse griffe|s, grosse griffure|s,
-        gros coup de dent, petite déchirure|s, petit accroc|s, petit trou|s, bonne déchirure, belle déchirure,
+        grosse déchirure|s, gros accroc|s, gros trou|s, grosse fente|s, grosse entaille|s, grosse craque|s,
+        petite déchirure|s, petit accroc|s, petit trou|s, bonne déchirure, belle déchirure,
         grande déchirure|s, grand accroc, grand trou|s, vilaine déchirure, sale déchirure, énorme déchirure,
         énorme trou, énorme accroc, méchante déchirure, méchant trou, vilain accroc, bel accroc, beau trou,
         longue déchirure, légère déchirure, léger accroc
