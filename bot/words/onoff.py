@@ -38,6 +38,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None:
         only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"
         return "whole" if only else "on"
+    if last is not None and last.has("only") and any(i.has("without") for i in before):
+        return "whole"  # "Perle n'a plus sa 250, juste le couvre-cou"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)

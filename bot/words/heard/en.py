@@ -3051,7 +3051,13 @@ PHRASES = {
         who do we still got left, who do we still got left to do, who have i still got left,
         who have i still got left to do, who have i got left to do, who have we got left to do,
         which ones do i still have left, which ones do i have left, which ones do i still have left to do,
-        who is there left to do, who is there still to do
+        who is there left to do, who is there still to do,
+        who have i still got to do, who have i still got to rug, who have i still got to blanket,
+        who have i still got to change, who have we still got to do, who have we still got to rug,
+        who have we still got to blanket, who have we still got to change, which ones have i not done,
+        which ones have we not done, which ones have i not done yet, which ones have we not done yet,
+        who do i need to do still, anyone i have not done, anyone i have not done yet, anyone we have not done,
+        have i not done anyone
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
@@ -3306,7 +3312,10 @@ PHRASES = {
         when is the storm coming, any frost coming, any rain overnight, any rain today, any snow coming,
         any wind tomorrow, any wind tonight, is rain coming, is there any wind tonight,
         is there wind coming, what is the low for tonight, what is the outlook, when is it due to rain,
-        when is rain due
+        when is rain due,
+        what are they calling for, what are they predicting, what are they forecasting,
+        what is it supposed to get down to, what is it meant to get down to, what is it getting down to,
+        what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for
     """,
     "ask forecast marked": """
         rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow,
@@ -3383,7 +3392,8 @@ PHRASES = {
         to have on, to go in, to wear, being put in, going in, going on, be in, be wearing,
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
         stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
-        so wrapped up, so many layers, so many rugs, so many blankets
+        so wrapped up, so many layers, so many rugs, so many blankets,
+        so bundled up, so bundled, so layered up, all bundled up
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,

@@ -3264,7 +3264,10 @@ PHRASES = {
         reste t il du monde à faire, reste t il quelqu'un à faire, que reste t il à faire, il reste à faire qui,
         qui dois je encore faire, qui doit on encore faire, qui me reste t il, il me reste qui, il te reste qui,
         il vous reste qui, me reste qui, nous reste qui, liste des restants, les restants, on en est où,
-        il y a encore qui, tout le monde est couvert, tout le monde est habillé, ils sont tous couverts
+        il y a encore qui, tout le monde est couvert, tout le monde est habillé, ils sont tous couverts,
+        qui est ce qu'il me reste, qui est ce qu'il me reste à faire, qui est ce qu'il nous reste,
+        qui est ce qu'il nous reste à faire, qui est ce qui me reste à faire, qui il me reste à faire,
+        y me reste qui à faire, y nous reste qui, y nous reste qui à faire
     """,
     "ask drying": """
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
@@ -3468,7 +3471,14 @@ PHRASES = {
         qu'est ce qu'on annonce comme temps, qu'est ce qu'ils annoncent comme météo,
         qu'est ce qu'ils annoncent comme temps, qu'est ce qu'on a comme météo, qu'est ce qu'on a comme temps,
         on nous annonce quoi comme météo, on nous annonce quoi comme temps,
-        ils nous annoncent quoi comme météo, ils nous annoncent quoi comme temps
+        ils nous annoncent quoi comme météo, ils nous annoncent quoi comme temps,
+        on attend quoi comme température, on attend quoi comme températures, on annonce quoi comme température,
+        on annonce quoi comme températures, ils annoncent quoi comme température,
+        ils annoncent quoi comme températures, on a quoi comme température, on a quoi comme températures,
+        ils prévoient quoi comme température, ils prévoient quoi comme températures,
+        on prévoit quoi comme température, on prévoit quoi comme températures, y annoncent tu de la pluie,
+        y annoncent tu de la neige, y annoncent tu du froid, annoncent ils de la pluie,
+        ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
@@ -3575,7 +3585,12 @@ PHRASES = {
         aussi habillé||e|s|es, aussi abrié||e|s|es, aussi emmitouflé||e|s|es, autant couvert||e|s|es,
         autant habillé||e|s|es, autant abrié||e|s|es, autant emmitouflé||e|s|es, tellement couvert||e|s|es,
         tellement habillé||e|s|es, tellement abrié||e|s|es, tellement emmitouflé||e|s|es, tant couvert||e|s|es,
-        tant habillé||e|s|es, tant abrié||e|s|es, tant emmitouflé||e|s|es
+        tant habillé||e|s|es, tant abrié||e|s|es, tant emmitouflé||e|s|es,
+        autant d'épaisseurs, autant de couches, autant de couvertures, autant de couvertes,
+        autant de couvertures sur le dos, autant d'épaisseurs sur le dos, tant d'épaisseurs, tant de couches,
+        tant de couvertures, tant de couvertes, tant de couvertures sur le dos, tant d'épaisseurs sur le dos,
+        tellement d'épaisseurs, tellement de couches, tellement de couvertures, tellement de couvertes,
+        tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos
     """,
     "ask tonight": """
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
@@ -3595,7 +3610,10 @@ PHRASES = {
         va être prête quand, devrait être sec quand, devrait être sèche quand, devrait être prêt quand,
         devrait être prête quand, vont être secs quand, vont être sèches quand, vont être prêts quand,
         vont être prêtes quand, va sécher quand, va avoir séché quand, va finir de sécher quand,
-        quand est ce que va être, quand va être, quand vont être
+        quand est ce que va être, quand va être, quand vont être,
+        va être sec à quelle heure, va être sec vers quelle heure, va être sec dans combien de temps,
+        va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
+        va être sèche dans combien de temps, va être sèche bientôt
     """,
     "sky": """
         de la pluie, à la pluie, à cause de la pluie,
