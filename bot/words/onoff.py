@@ -38,11 +38,18 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None:
         only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"
         return "whole" if only else "on"
-    if last is not None and last.has("only") and any(i.has("without") for i in before):
-        return "whole"  # "Perle n'a plus sa 250, juste le couvre-cou"
+    if _only_this_left(before) and not any(predicate(i) for i in after):
+        return "whole"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _only_this_left(before: Sequence[Item]) -> bool:
+    """As in "Perle n'a plus sa 250, juste le couvre-cou", "without his 250, only his liner and sheet"."""
+    only = max((k for k, i in enumerate(before) if i.has("only")), default=0)
+    listed = all(i.piece or i.has("and", "article", "her") for i in before[only + 1 :])
+    return only > 0 and listed and any(i.has("without") for i in before[:only])
 
 
 def _out_of_elsewhere(before: Sequence[Item]) -> bool:
