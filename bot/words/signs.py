@@ -85,6 +85,8 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "sweating pretty good"
     if item.kinds("state") and thing_ahead(items, at):
         return  # "se ha roto la jarra"
+    if item.has(*WETNESS) and _both_of_hers(items[:at]):
+        return
     if item.kinds("sign") and _denied_behind(items, at):
         reading.denied, reading.spent = True, False
     of_clothes = item.has(*WETNESS) or item.kinds("state")
@@ -99,6 +101,12 @@ def _predicate(reading: Reading, at: int) -> None:
     else:
         _emit(reading, at, reading.horses)
     reading.open = False
+
+
+def _both_of_hers(before: Sequence[Item]) -> bool:
+    """As in "los dos de Luna están mojados", "both of Otto's are wet": two pieces of hers, and no word of which."""
+    threes = zip(before, before[1:], before[2:], strict=False)
+    return any(one.has("both") and of.has("of") and horse.horse for one, of, horse in threes)
 
 
 def _denied_behind(items: Sequence[Item], at: int) -> bool:

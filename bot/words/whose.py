@@ -97,13 +97,23 @@ def _every(items: Sequence[Item]) -> list[int]:
     return [
         k
         for k, i in enumerate(items)
-        if i.has("everyone", "all horses") and not _wholly(items, k) and not (k and items[k - 1].has("thanks"))
+        if i.has("everyone", "all horses")
+        and not _wholly(items, k)
+        and not _all_of_it(items, k)
+        and not (k and items[k - 1].has("thanks"))
     ]
 
 
 def _wholly(items: Sequence[Item], at: int) -> bool:
     """As in "está todo decaído", "il est tout mouillé": how much, not how many."""
     return items[at].has("wholly") and at + 1 < len(items) and predicate(items[at + 1])
+
+
+def _all_of_it(items: Sequence[Item], at: int) -> bool:
+    """As in "snug under all that hair", "con todo ese pelo": of one thing, not of the horses."""
+    if not items[at].has("article", "wholly") or len(items) < at + 3:
+        return False
+    return items[at + 1].has("article") and not items[at + 2].has("all horses")
 
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:

@@ -40,6 +40,8 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Tucker dry and happy, Otto same, Fig cold", [
             ("Tucker", "comfortable"), ("Otto", "comfortable"), ("Fig", "cold"),
         ]),
+        ("oak", "Otto is good, nice and snug under all that hair", [("Otto", "comfortable")]),
+        ("oak", "both of Otto's are wet", []),
         ("oak", "neither Otto nor Fig is cold", [("Otto", "comfortable"), ("Fig", "comfortable")]),
         # a pronoun begins a thought
         ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
@@ -108,6 +110,12 @@ def said(text: str, name: str) -> Heard:
         ("oak", "hi all, Otto sweaty lol", [("Otto", "sweating")]),
         ("oak", "Otto is dripping with sweat can someone check on him", [("Otto", "sweating")]),
         ("oak", "Otto fine, misty a bit chilly", [("Otto", "comfortable")]),
+        # Spanish: what somebody ate, how somebody is, what is a lorry's
+        ("sol", "ya comí unos soles bien calientes", []),
+        ("sol", "ando con gripe, tiritando desde anoche", []),
+        ("sol", "la lona del camión se rompió con el viento", []),
+        ("sol", "Rayo estaba temblando en su stall", [("Rayo", "shivering", "stall")]),
+        ("sol", "¿qué le toca a cada quien esta noche?", [("today",)]),
         # Spanish: short forms, spoken endings, articles before names, and what is not so
         ("encina", "lucero sudao y la Canela tb", [("Lucero", "sweating"), ("Canela", "sweating")]),
         ("encina", "Lucero sudado, Moro no", [("Lucero", "sweating"), ("Moro", "comfortable")]),

@@ -1620,7 +1620,7 @@ PHRASES = {
         the two of em, both ponies, both mares, both geldings, both the boys, both the girls,
         the three of them, all three of them, the trio, all four, all four of them, the four of them
     """,
-    "all": "all, all of, both, all the, both of, each of, every",
+    "all": "all, all of, both, all the, each of, every",
     "except": """
         except, except for, but, apart from, bar, other than, all but, minus, save for, besides, aside
         from, leaving out, not counting, excluding, with the exception of, excepting, all bar,

@@ -732,7 +732,9 @@ PHRASES = {
         ha vuelto del guarnicionero, ha vuelto de la costurera, volvió de la costurera, vuelta de la costurera,
         de vuelta del guarnicionero, de vuelta del zapatero, de vuelta de la costurera, ha vuelto de reparar,
         volvió de reparar, de vuelta de reparar, ha vuelto arreglad|o|a, volvió arreglad|o|a, vino arreglad|o|a,
-        ha venido arreglad|o|a
+        ha venido arreglad|o|a, regresó de la costurera, ha regresado de la costurera, regresó de la lavandería,
+        ha regresado de la lavandería, regresó arreglad|o|a, ya regresó de la costurera, regresó del arreglo,
+        regresó de arreglar
     """,
     "strap": """
         correa, correas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
@@ -1201,7 +1203,8 @@ PHRASES = {
         hasta las patas, cabeza y patas incluidas, hasta las orejas
     """,
     "place stall": """
-        cuadra, box, boxes, establo, caballeriza, dentro, adentro, interior, a cubierto, bajo techo, cuadras,
+        stall, el stall, su stall, cuadra, box, boxes, establo, caballeriza, dentro, adentro, interior, a cubierto,
+        bajo techo, cuadras,
         a la cuadra, al box, pesebrera, en casa, corraliza, cuadrita, boxe, establos, establito, caballerizas,
         pesebreras, pesebre, pesebrito, caseta, casita, a resguardo, resguardad|o|a|os|as, bajo cubierto,
         bajo cubierta, bajo tejado, bajo techado, techad|o|a, a techo, bajo el techo, bajo el cobertizo, galpón,
@@ -2274,6 +2277,13 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
+        comí un, comimos un, cené un, desayuné un, comí un|o|a|os|as, comimos un|o|a|os|as, me comí, nos comimos,
+        he comido un|o|a|os|as,
+        hemos comido un|o|a|os|as,
+        cené un|o|a|os|as, cenamos un|o|a|os|as, almorcé un|o|a|os|as, desayuné un|o|a|os|as, me tomé un|o|a|os|as,
+        lona del |camión|coche|carro|remolque|tractor|auto|van,
+        lona de la |troca|camioneta|furgoneta|furgo|leña|piscina,
+        lona del heno, lona de las pacas, lona de las alpacas, lona del techo, lona de la caja,
         que tiemblan hasta, que tiritan hasta,
         caliente con los, caliente con las, caliente de cascos, caliente para montar,
         sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno,
@@ -2385,7 +2395,9 @@ PHRASES = {
     """,
     "i": """
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
-        yo, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis, tu, tus, nuestr|o|a|os|as, estoy,
+        yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
+        tu, tus, nuestr|o|a|os|as,
+        estoy,
         estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente, chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
         vuestr|o|a|os|as, perro, perra, perros, gato, gata, gatos, gallina, gallinas, gallo, cabra, cabras,
@@ -2776,7 +2788,9 @@ PHRASES = {
         de dónde sale, justifica, justifícame, razona, porq, porke, xke, xqué, por q, pork, porque motivo
     """,
     "ask today": """
-        cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta noche,
+        qué le toca a cada quien, qué le toca a cada uno, qué le pongo a cada quien, qué se pone cada quien,
+        qué lleva cada quien, cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy,
+        plan para esta noche,
         qué toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas,
         qué mantas tocan, mantas hoy, mantas de hoy, qué ponemos, qué les ponemos, qué les pongo,
         qué se pone cada uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy, dime el plan,
