@@ -38,8 +38,8 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(telling.names)  # "everyone fine, toasty"
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
-    if everyday and any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in items[:at]):
-        return ()  # "Maple fine, misty a bit chilly"
+    if everyday and (_greeting(items[:at]) or _of_the_sky(items[:at])):
+        return ()  # "buenos días a todos ❄", "Maple fine, misty a bit chilly"
     if (
         everyday
         and items[at].has("weather")
@@ -69,6 +69,14 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     others = [i for k, i in enumerate(items) if k != at and not (i.has("time", "hour", "very", "polite") or i.clock)]
     timed = clause.has("time") and all(i.number is not None for i in others)  # "ok now"; not "ok j'arrive dans 5 min"
     return () if bare and clause.joined != "but" and not (items[0].has("is") or timed) else telling.who
+
+
+def _greeting(before: Sequence[Item]) -> bool:
+    return bool(before) and all(i.has("polite") and not i.has("yes", "link") for i in before)
+
+
+def _of_the_sky(before: Sequence[Item]) -> bool:
+    return any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in before)
 
 
 def _of_the_herd(clause: Clause | None) -> bool:

@@ -112,6 +112,8 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Otto fine, misty a bit chilly", [("Otto", "comfortable")]),
         # Spanish: what somebody ate, how somebody is, what is a lorry's
         ("sol", "ya comí unos soles bien calientes", []),
+        ("sol", "Luna en el prado. Buenos días a todos ❄️", [("Luna", "field")]),
+        ("sol", "tengan a Luna y a Rayo cepillados, la manguera amaneció congelada", []),
         ("sol", "ando con gripe, tiritando desde anoche", []),
         ("sol", "la lona del camión se rompió con el viento", []),
         ("sol", "Rayo estaba temblando en su stall", [("Rayo", "shivering", "stall")]),
