@@ -15,18 +15,27 @@ OUTER = RUGS | {"cooler"}
 
 @dataclass
 class Change:
-    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first."""
+    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first.
+
+    rugs_off: all that it had on before the message, not what the message itself put on.
+    """
 
     add: list[Piece] = field(default_factory=list)
     remove: list[Piece] = field(default_factory=list)
     whole: list[Piece] = field(default_factory=list)
     all_off: bool = False
+    rugs_off: bool = False
     over: bool = False
+
+    @property
+    def strips(self) -> bool:
+        """All that it had on goes."""
+        return self.all_off or self.rugs_off
 
     @property
     def empty(self) -> bool:
         """Nothing changes."""
-        return not (self.add or self.remove or self.whole or self.all_off)
+        return not (self.add or self.remove or self.whole or self.strips)
 
 
 def concerned(horse: str, change: Change, telling: Telling) -> bool:
@@ -40,8 +49,8 @@ def concerned(horse: str, change: Change, telling: Telling) -> bool:
 def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
     """The outfit of this horse is told, or asked about where the horse or a piece is not sure."""
     if not item.sure:
-        pending = Wearing("", ()) if change.all_off else _outfit(item.horses[0], change, telling, ask=False)
-        only = change.all_off or len(item.horses) == 1
+        pending = Wearing("", ()) if change.strips else _outfit(item.horses[0], change, telling, ask=False)
+        only = change.strips or len(item.horses) == 1
         telling.wonder(Ask("horse", item.raw, item.horses, (pending,) if pending and only else ()))
         return
     if _asked_which_came_off(item.horses[0], change, telling):
@@ -64,7 +73,7 @@ def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
 
 def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:
     """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
-    worn = [] if change.all_off or change.whole else list(telling.wear(horse) or ())
+    worn = _kept(horse, change, telling)
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
     for piece in (*change.whole, *change.add):
@@ -78,6 +87,18 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
             return None
         worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
     return Wearing(horse, ordered(worn, telling.roster))
+
+
+def _kept(horse: str, change: Change, telling: Telling) -> list[str]:
+    """What stays on before anything is put on or a named piece taken off."""
+    if change.all_off or change.whole:
+        return []
+    worn = list(telling.wear(horse) or ())
+    if not change.rugs_off:
+        return worn
+    now = telling.state.horses.get(horse)
+    before = (now.wear if now else None) or ()
+    return [g for g in worn if g not in before]  # "Maple has the red cooler on, blanket's off"
 
 
 def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:

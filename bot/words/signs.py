@@ -32,6 +32,7 @@ from bot.words.telling import Telling, named
 from bot.words.whose import unnamed
 
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
+NEAR_BOTH = 6  # words between "both of hers" and what they are
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -85,7 +86,7 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "sweating pretty good"
     if item.kinds("state") and thing_ahead(items, at):
         return  # "se ha roto la jarra"
-    if item.has(*WETNESS) and _both_of_hers(items[:at]):
+    if item.has(*WETNESS) and _both_of_hers(items[max(0, at - NEAR_BOTH) : at]):
         return
     if item.kinds("sign") and _denied_behind(items, at):
         reading.denied, reading.spent = True, False

@@ -62,13 +62,13 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
     if change.empty and telling.spoken is not None and clause.has("it"):
         _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
-    if clause.has("state washing", "state missing") and not (change.remove or change.all_off):
+    if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
     if any(piece.either for piece in clause.pieces):
         return False
     if change.empty or not _only_that(clause):
         return False
-    if change.all_off and telling.events and isinstance(telling.events[-1], Wished):
+    if change.strips and telling.events and isinstance(telling.events[-1], Wished):
         return False  # "keep Ted bare from now on, no rugs"
     horses = _wearers(clause, change, telling)
     if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
@@ -237,7 +237,7 @@ def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
         return  # "haven't taken the sheet off"
     if mode == "off" or (mode == "whole" and denied):
         if everything:
-            change.all_off = True
+            change.rugs_off = True
         else:
             change.remove.append(piece)
     elif denied:

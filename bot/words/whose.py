@@ -8,6 +8,8 @@ from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.telling import Telling, named
 
+GREETING = 4  # words
+
 
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
@@ -38,7 +40,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(telling.names)  # "everyone fine, toasty"
     if clause.has("everyone") and items[at].has(*WETNESS) and not clause.has("she", "all horses"):
         return ()  # "everything is wet here"
-    if everyday and (_greeting(items[:at]) or _of_the_sky(items[:at])):
+    if everyday and (_greeting(items, at) or _of_the_sky(items[:at])):
         return ()  # "buenos días a todos ❄", "Maple fine, misty a bit chilly"
     if (
         everyday
@@ -71,8 +73,9 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     return () if bare and clause.joined != "but" and not (items[0].has("is") or timed) else telling.who
 
 
-def _greeting(before: Sequence[Item]) -> bool:
-    return bool(before) and all(i.has("polite") and not i.has("yes", "link") for i in before)
+def _greeting(items: Sequence[Item], at: int) -> bool:
+    """Nothing but a few polite words before this place."""
+    return 0 < at <= GREETING and all(i.has("polite") and not i.has("yes", "link") for i in items[:at])
 
 
 def _of_the_sky(before: Sequence[Item]) -> bool:

@@ -50,6 +50,7 @@ def said(text: str, name: str) -> Heard:
         ("oak", "has anyone moved Otto's heavy? it's missing", [("otto-heavy", "missing")]),
         # a reason behind what is worn, and what it lies over
         ("oak", "put the sheet on Otto because he looked miserable standing there", [("Otto", ("otto-sheet",))]),
+        ("oak", "Otto has the spare sheet on, rug's off", [("Otto", ("spare-sheet",))]),
         ("oak", "Tucker has the spare sheet on over his liner", [("Tucker", ("tucker-liner", "spare-sheet"))]),
         ("oak", "Lady Grey in her sheet without the liner", [("Lady Grey", ("grey-sheet",))]),
         # words as thumbs and tongues have them
