@@ -115,6 +115,7 @@ def said(text: str, name: str) -> Heard:
         ("sol", "ya comí unos soles bien calientes", []),
         ("sol", "Luna en el prado. Buenos días a todos ❄️", [("Luna", "field")]),
         ("sol", "tengan a Luna y a Rayo cepillados, la manguera amaneció congelada", []),
+        ("sol", "Rayo trae el pelo empapado", [("Rayo", "wet")]),
         ("sol", "ando con gripe, tiritando desde anoche", []),
         ("sol", "la lona del camión se rompió con el viento", []),
         ("sol", "Rayo estaba temblando en su stall", [("Rayo", "shivering", "stall")]),

@@ -2518,7 +2518,8 @@ PHRASES = {
         siguen igual de, va ya, va hoy, lleva ya, lleva un rato, lleva rato, lleva toda la mañana,
         lleva toda la noche, lleva todo el día, llevan toda la mañana, llevan un rato, lleva una hora,
         lleva media hora, lleva así, siendo, está siendo, resultó, está la pobre, está el pobre, está bien de,
-        se conserva, ye, tan, taba, a venido, a llegado, a vuelto, a amanecido, a quedado, a estado,
+        trae el pelo, traen el pelo, se conserva, ye, tan, taba, a venido, a llegado, a vuelto, a amanecido,
+        a quedado, a estado,
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """

@@ -2474,6 +2474,7 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
+        mes deux heures, mes trois heures,
         chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
         coup de froid, beau temps, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,
