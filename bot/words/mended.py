@@ -22,7 +22,7 @@ def mended(items: Sequence[Item]) -> list[Item]:
         kept.extend(items[end:at])
         end = at
         denied = _not_that_piece(items, at)
-        if denied and _last_piece(kept) is not None and not _lacked(kept):
+        if denied and _worn_last(kept):
             end = denied
             continue
         after = _second_thought(items, at)
@@ -49,10 +49,10 @@ def _not_that_piece(items: Sequence[Item], at: int) -> int:
     return place + 1 if place + 1 >= len(items) or items[place + 1].text in ENDS else 0
 
 
-def _lacked(kept: Sequence[Item]) -> bool:
-    """As in "n'a plus sa 200 ni sa doublure": the piece said first is none that is worn."""
+def _worn_last(kept: Sequence[Item]) -> bool:
+    """Whether a piece was said before that is worn; not as in "n'a plus sa 200 ni sa doublure"."""
     last = _last_piece(kept)
-    return last is not None and last > 0 and kept[last - 1].has("without")
+    return last is not None and not (last and kept[last - 1].has("without"))
 
 
 def _last_piece(kept: Sequence[Item]) -> int | None:

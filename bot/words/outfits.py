@@ -94,10 +94,7 @@ def _kept(horse: str, change: Change, telling: Telling) -> list[str]:
     if change.all_off or change.whole:
         return []
     worn = list(telling.wear(horse) or ())
-    if not change.rugs_off:
-        return worn
-    now = telling.state.horses.get(horse)
-    before = (now.wear if now else None) or ()
+    before = (telling.recorded(horse) or ()) if change.rugs_off else ()
     return [g for g in worn if g not in before]  # "Maple has the red cooler on, blanket's off"
 
 

@@ -32,7 +32,6 @@ from bot.words.that_of import told_by_owner
 from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
 from bot.words.thread import (
     danger_of_hers,
-    names_a_horse,
     of_a_thing,
     of_people,
     picks_out,
@@ -211,9 +210,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago")
-            hanging = (
-                hanging or not names_a_horse(clause) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
-            )
+            hanging = hanging or not clause.horses or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
         if tale and clause.has("was"):
             continue

@@ -121,6 +121,10 @@ class Telling:
         for event in reversed(self.events):
             if isinstance(event, Wearing) and event.horse == horse:
                 return event.wear
+        return self.recorded(horse)
+
+    def recorded(self, horse: str) -> tuple[str, ...] | None:
+        """What a horse wore before this message."""
         now = self.state.horses.get(horse)
         return now.wear if now else None
 
