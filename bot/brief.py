@@ -20,7 +20,7 @@ from bot.state import CALM, GarmentNow, HorseNow, State
 from rules.drying import ready_h
 from rules.garment import Garment
 from rules.horse import Horse, weight_kg
-from rules.offset import Learned, schooled
+from rules.offset import Learned, in_common, schooled
 from rules.question import Costs, Piece, Question, Rail, Stay, Wearer, Wishes
 from rules.site import DryingLook, drying, in_room_h
 from rules.weather import Floats, Hours, Site
@@ -57,7 +57,7 @@ def question(
     share = shares(windows, first, start, count)
     return Question(
         hours=cut(int(start.timestamp()), count),
-        site=replace(site(barn), wind_factor=next((one.common.wind for one in learned.values()), 1.0)),
+        site=in_common(learned.values()).at(site(barn)),
         share=share,
         wearers=tuple(
             replace(wearer(horse, state, windows, start, learned.get(horse.name)), told=wear_told(told, horse, windows))

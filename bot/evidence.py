@@ -27,7 +27,8 @@ WARM = frozenset({"sweating", "hot"})
 
 ABOUT_IT = timedelta(hours=3)  # a word said so near a round was about what was found there
 
-Margins = tuple[float, float, float, tuple[tuple[float, float], ...], float]
+Pair = tuple[float, float]  # on the cold side and on the warm side
+Margins = tuple[float, float, float, tuple[Pair, ...], float, Pair]
 # a sign and the clip of that hour → its margins: only a cache
 Known = dict[tuple[int, str, Style, date | None], Margins]
 
@@ -142,7 +143,7 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Kno
     key = entry.number, filed.name, then.clip, then.clip_on
     if key not in known:
         known[key] = margins(barn, filed, then, event)
-    cold, heat, bears, winds, fill = known[key]
+    cold, heat, bears, winds, fill, shorn = known[key]
     if not np.isfinite(cold) or not np.isfinite(heat):
         return None
     return Evidence(
@@ -156,12 +157,15 @@ def weigh(barn: Barn, filed: FiledHorse, now: HorseNow, entry: Entry, known: Kno
         bare=not event.wore,
         winds=winds,
         fill_g=fill,
+        stall=event.where == "stall",
+        shorn=shorn,
     )
 
 
 def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margins:
     """Of the last hour of the sign's air in what was worn, offset left out [K]: cold and heat margin, what the horse
-    may lack and still be fine, both margins in other winds; and the fill it wore [g/m²].
+    may lack and still be fine, both margins in other winds; the fill it wore [g/m²]; and what both margins would be
+    more had nothing grown back of a clipped coat [K].
     """
     assert event.air is not None
     assert event.wore is not None
@@ -171,8 +175,13 @@ def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margin
     outfit = tuple(pieces[g] for g in event.wore if g in pieces)
     stay = Stay(event.where or "field", filed.shelter, filed.hay, filed.feeding_h)
     day = start.timetuple().tm_yday
-    cold, heat, bears = last_hour([Dressed(then, outfit)], [stay], hours, site(barn), day, np.array(WINDS))[:, 0]
-    usual = WINDS.index(1.0)
+    usual, here = WINDS.index(1.0), site(barn)
+    cold, heat, bears = last_hour([Dressed(then, outfit)], [stay], hours, here, day, np.array(WINDS))[:, 0]
+    shorn_c, shorn_h = cold[usual], heat[usual]
+    if then.clip_age_days:
+        as_clipped = replace(here, regrowth=0.0)
+        shorn_c, shorn_h, _ = last_hour([Dressed(then, outfit)], [stay], hours, as_clipped, day, np.ones(1))[:, 0, 0]
     winds = tuple(zip(cold.tolist(), heat.tolist(), strict=True))
     fill = sum(piece.garment.fill_g for piece in outfit)
-    return float(cold[usual]), float(heat[usual]), float(bears[usual]), winds, fill
+    shorn = float(shorn_c - cold[usual]), float(shorn_h - heat[usual])
+    return float(cold[usual]), float(heat[usual]), float(bears[usual]), winds, fill, shorn

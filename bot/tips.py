@@ -10,7 +10,7 @@ from rules.offset import Common
 from rules.tipping import AIR_STEP_K, MOST_AIR_STEPS, MOST_REPORTS, By, Turn, nearest
 
 AT_MOST = 2  # lines in an answer
-WORTH_SAYING_WIND = 0.1  # of the forecast's; less is told as none
+WORTH_SAYING_TIMES = 0.1  # the forecast's wind, a coat's growth; less is told as none
 ONE_REPORT = {By.COLD_SAID: "turn cold once", By.SWEATING_SAID: "turn sweating once"}
 SAYS = {
     By.COLD_SAID: "turn cold again",
@@ -27,6 +27,8 @@ DECIDES = {
     By.WIND_AS_TOLD: "wind decides",
     By.FILL_AS_COMPUTED: "fill decides",
     By.BORNE_AS_COMPUTED: "borne decides",
+    By.STALL_AS_COMPUTED: "stall decides",
+    By.REGROWTH_AS_COMPUTED: "regrowth decides",
 }
 
 
@@ -72,24 +74,24 @@ def _amount(turn: Turn, tongue: Voice) -> str:
             return measures.number(turn.amount)
         case By.WIND:
             return measures.wind(turn.amount)
-        case By.WIND_AS_TOLD:
+        case By.WIND_AS_TOLD | By.REGROWTH_AS_COMPUTED:
             return measures.number(turn.amount, 1)
         case By.RAIN | By.DRY:
             return measures.water(turn.amount)
-        case By.FILL_AS_COMPUTED:
+        case By.FILL_AS_COMPUTED | By.STALL_AS_COMPUTED:
             return ("+" if turn.amount > 0 else "") + measures.difference(turn.amount, 1)
         case _:
             return measures.difference(turn.amount, 1 if turn.amount % 1 and not measures.us else 0)
 
 
 def barn_lines(common: Common, tongue: Voice) -> Iterable[str]:
-    """The three numbers that all the barn's horses teach together, each with how sure it is; what is as computed not.
+    """The numbers that all the barn's horses teach together, each with how sure it is; what is as computed not.
 
     One line says so where all are.
     """
     measures = tongue.measures
     said = []
-    if abs(common.wind - 1) >= WORTH_SAYING_WIND:
+    if abs(common.wind - 1) >= WORTH_SAYING_TIMES:
         low, high = (measures.number(common.wind * exp(side * common.wind_sd), 1) for side in (-1, 1))
         said.append(tongue.say("barn wind", value=measures.number(common.wind, 1), low=low, high=high))
     if abs(common.fill_gives_c) >= WORTH_SAYING_C:
@@ -99,4 +101,11 @@ def barn_lines(common: Common, tongue: Voice) -> Iterable[str]:
     if common.bears_less_c >= WORTH_SAYING_C:
         value, sd = measures.difference(common.bears_less_c, 1), measures.difference(common.bears_sd_c, 1)
         said.append(tongue.say("barn borne", value=value, sd=sd))
+    if abs(common.stall_warmer_c) >= WORTH_SAYING_C:
+        line = "barn stall warmer" if common.stall_warmer_c > 0 else "barn stall colder"
+        value, sd = measures.difference(abs(common.stall_warmer_c), 1), measures.difference(common.stall_sd_c, 1)
+        said.append(tongue.say(line, value=value, sd=sd))
+    if abs(common.regrowth - 1) >= WORTH_SAYING_TIMES:
+        value, sd = measures.number(common.regrowth, 1), measures.number(common.regrowth_sd, 1)
+        said.append(tongue.say("barn regrowth", value=value, sd=sd))
     return said or [tongue.say("barn as computed")]

@@ -19,7 +19,7 @@ heat        the balance: cold and heat margin, needed fill; axes (case, scenario
 settled     the account of an hour: where the heat went, to the last watt
 outfit      which pieces go together on this horse now, and the reason where not
 offset      one horse's offset from all its signs: bounded, fading, explained
-shared      how the model errs on most horses of a barn: wind, what fill gives, cold that is borne
+shared      how the model errs on most horses of a barn: wind, fill, cold borne, stalls, coats growing back
 site        what a barn learns of itself: how long things dry
 lived       what horses went through in what they wore, water carried on from round to round
 chart       what a plain temperature chart on the wall says: the measure

@@ -13,7 +13,7 @@ from rules.outlook import Peak
 from rules.reason import Code, Reason, Unit
 
 CHANCE = 0.25  # of being cold, or hot, that calls for a hand: more than the harshest scenario alone (one in six)
-UNSURE_K = 3.0  # spread of what is known of a horse from which the model is called unsure
+UNSURE_K = 3.6  # spread of what is known of a horse from which the model is called unsure: a pony, not a clip
 THIN_K = 3.0  # margin within which an unsure model matters
 HAY_PCT = 10.0  # extra heat from which more hay is worth fetching
 SEVERE_PCT = 40.0  # extra heat at which shivering must be looked for

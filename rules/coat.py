@@ -50,7 +50,7 @@ def coat(horse: Horse, site: Site, day_of_year: float) -> Coat:
     day = _northern(site.latitude, day_of_year)
     grown = depth_mm(horse, abs(site.latitude), day)
     cut = CLIPS[horse.clip] if horse.clip_age_days is not None else CLIPS["none"]
-    regrown = p.COAT_CLIPPED + regrowth_mm(day, horse.clip_age_days or 0.0)
+    regrown = p.COAT_CLIPPED + site.regrowth * regrowth_mm(day, horse.clip_age_days or 0.0)
     dense = horse.coat == "heavy" and horse.species != "donkey"
     return Coat(grown, min(grown, regrown), cut, float(p.COAT_DENSE_WIND if dense else p.COAT_WIND))
 

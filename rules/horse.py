@@ -126,7 +126,8 @@ def _heat(horse: Horse, area: float) -> tuple[float, float]:
 def _unsure(horse: Horse) -> float:
     spread = p.UNSURE if horse.species == "horse" else p.UNSURE_PONY
     guarded = horse.age_years < p.YOUNG or horse.age_years >= p.OLD or horse.sick
-    return max(float(spread), float(p.UNSURE_AGE)) if guarded else float(spread)
+    clipped = horse.clip not in ("none", "bib")
+    return float(max(spread, p.UNSURE_AGE if guarded else 0.0, p.UNSURE_CLIPPED if clipped else 0.0))
 
 
 def _refuse_the_impossible(horse: Horse) -> None:

@@ -8,13 +8,14 @@ ordered evidence about it: with margins c (cold) and h (heat) at the hour seen, 
 where "felt" is offset + the speaker's bias + noise. So a sign teaches much where the model did not expect it and next
 to nothing where it did, and no cold word ever lowers the offset ("cold" does not say "not shivering"). The posterior
 is exact on a grid. What one person says shares that person's bias, integrated out, so however often one person
-repeats a sign, it never weighs as much as two people who agree; and what rests on one person's word alone lets no
-horse bear more cold than the model would (`Learned.doubt_c`). All evidence is weighed every time: order does not
-matter, and undoing a report is leaving it out.
+repeats a sign, it never weighs as much as two people who agree; no one voice moves a horse by more than 1.8 K against
+all others (ONE_VOICE_MOST), and what rests on one person's word alone lets no horse bear more cold than the model would
+(`Learned.doubt_c`), nor makes the plan surer. All evidence is weighed every time: order does not matter, and undoing a
+report is leaving it out.
 """
 
 from bisect import bisect
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 from math import isfinite, log
@@ -24,7 +25,7 @@ import numpy as np
 from rules import parameters as p
 from rules.horse import Horse, body
 from rules.question import Wearer
-from rules.weather import Floats
+from rules.weather import Floats, Site
 
 HOUR_S, DAY_S = 3600, 86_400
 WINDS = (0.5, 0.7, 1.0, 1.6, 3.0)  # times the forecast's wind, in which a sign's margins are kept
@@ -52,16 +53,25 @@ class Common:
     """How the model errs on most horses of one barn; as it stands, not at all.
 
     wind: times as hard as by the forecast and the file's exposure; fill_gives_c: what each 100 g/m² gives more than
-    computed [K]; bears_less_c: what horses are let lack less than computed [K]. Each with its standard deviation, the
-    wind's that of its logarithm.
+    computed [K]; bears_less_c: what horses are let lack less than computed [K]; stall_warmer_c: how much warmer a stall
+    is than computed [K]; regrowth: times as fast as computed clipped coats grow back. Each with its standard deviation,
+    the wind's that of its logarithm.
     """
 
     wind: float = 1.0
     fill_gives_c: float = 0.0
     bears_less_c: float = 0.0
+    stall_warmer_c: float = 0.0
+    regrowth: float = 1.0
     wind_sd: float = float(p.FACTOR_PRIOR)
     fill_sd_c: float = float(p.FILL_GIVES_PRIOR)
     bears_sd_c: float = float(p.BEARS_LESS_PRIOR)
+    stall_sd_c: float = float(p.STALL_PRIOR)
+    regrowth_sd: float = float(p.REGROWTH_PRIOR)
+
+    def at(self, site: Site) -> Site:
+        """The place as its horses tell of it."""
+        return replace(site, wind_factor=self.wind, stall_warmer_c=self.stall_warmer_c, regrowth=self.regrowth)
 
 
 @dataclass(frozen=True)
@@ -74,7 +84,8 @@ class Evidence:
     bears_c: what a hardy horse may lack and still be called fine [K]; the plan lets it, so the learning must too, or a
     horse found cold within it would never be dressed warmer.
     bare: it wore nothing; a warm sign then says more of its winter coat than of its clothes, and counts less.
-    winds: cold and heat margin in each of WINDS, where they are known; fill_g: fill that it wore [g/m²].
+    winds: cold and heat margin in each of WINDS, where they are known; fill_g: fill that it wore [g/m²]. stall: it
+    stood in a stall. shorn: what both margins would be more had nothing grown back of a clipped coat [K].
     """
 
     at_s: int
@@ -88,15 +99,18 @@ class Evidence:
     bare: bool = False
     winds: tuple[tuple[float, float], ...] = ()
     fill_g: float = 0.0
+    stall: bool = False
+    shorn: tuple[float, float] = (0.0, 0.0)
 
     def under(self, common: Common) -> "Evidence":
         """The same sign weighed against the margins that it had by what is common to this barn."""
         cold, heat = self.cold_margin_c, self.heat_margin_c
         if self.winds and common.wind != 1:
             cold, heat = _between(self.winds, common.wind)
-        more = common.fill_gives_c * self.fill_g / 100
+        more = common.fill_gives_c * self.fill_g / 100 + common.stall_warmer_c * self.stall
+        colder, cooler = ((1 - common.regrowth) * shorn for shorn in self.shorn)
         bears = self.bears_c - common.bears_less_c
-        return replace(self, cold_margin_c=cold + more, heat_margin_c=heat - more, bears_c=bears)
+        return replace(self, cold_margin_c=cold + more + colder, heat_margin_c=heat - more + cooler, bears_c=bears)
 
     @property
     def teaches(self) -> bool:
@@ -124,6 +138,11 @@ class Learned:
     common: Common = Common()
 
 
+def in_common(herd: Iterable[Learned]) -> Common:
+    """What these horses of one barn have in common."""
+    return next((one.common for one in herd), Common())
+
+
 def learn(
     evidence: Sequence[Evidence],
     now_s: int,
@@ -140,17 +159,16 @@ def learn(
     order = [k for k in sorted(range(len(evidence)), key=lambda k: _place(evidence[k])) if evidence[k].at_s <= now_s]
     used = [evidence[k].under(common) for k in order if evidence[k].teaches]
     steps = _log_posteriors(used, now_s, widen_at_s) + _OFFSET**2 * (p.OFFSET_PRIOR**-2 - prior_sd_c**-2) / 2
-    density = _density(steps)
-    means = density @ _OFFSET
+    told = _without_each(used, steps)
+    means = _heard_from_all(told @ _OFFSET)
+    mean, doubt = float(means[-1]), _doubt(means[-1], told[:, -1] @ _OFFSET)
     moved = iter(np.diff(means).tolist())
     shifts = [0.0] * len(evidence)
     for k in order:
         if evidence[k].teaches:
             shifts[k] = next(moved)
-    spread = float(density[-1] @ (_OFFSET - means[-1]) ** 2)
-    doubt = _doubt(used, steps, float(means[-1]))
     stale = 0.0 if any(rank(one) < 2 and now_s - one.at_s < p.ONE_WORD_LASTS * HOUR_S for one in used) else doubt
-    return Learned(float(means[-1]), spread**0.5, tuple(shifts), doubt, stale, common)
+    return Learned(mean, _spread(told[:, -1], doubt), tuple(shifts), doubt, stale, common)
 
 
 @dataclass(frozen=True)
@@ -198,14 +216,29 @@ def _density(log: Floats) -> Floats:
     return np.asarray(density / density.sum(axis=-1, keepdims=True))
 
 
-def _doubt(used: Sequence[Evidence], steps: Floats, mean: float) -> float:
+def _without_each(used: Sequence[Evidence], steps: Floats) -> Floats:
+    """Probabilities without the word of nobody, then of each person; axes (person + 1, evidence + 1, offset)."""
+    gained = np.diff(steps, axis=0, prepend=steps[:1])
+    own = np.array([[False, *(one.who == who for one in used)] for who in (None, *{one.who for one in used})])
+    return _density(steps - (own[:, :, None] * gained).cumsum(axis=1))
+
+
+def _heard_from_all(means: Floats) -> Floats:
+    """The means, (evidence + 1,), no farther than ONE_VOICE_MOST from what each would be without any one person."""
+    low, high = means.max(axis=0) - p.ONE_VOICE_MOST, means.min(axis=0) + p.ONE_VOICE_MOST
+    return np.asarray(np.where(low < high, np.clip(means[0], low, high), (low + high) / 2))
+
+
+def _doubt(mean: float, without: Floats) -> float:
     """How much of a mean below 0 would be gone without the one person who brought it down most."""
-    if mean >= 0:
-        return 0.0
-    gained = np.diff(steps, axis=0)
-    people = np.array([[one.who == who for one in used] for who in {one.who for one in used}], dtype=float)
-    without = _density(steps[-1] - people @ gained) @ _OFFSET
-    return float(min(without.max(), 0.0) - mean) if without.max() > mean else 0.0
+    return float(max(min(without.max(), 0.0) - mean, 0.0)) if mean < 0 else 0.0
+
+
+def _spread(told: Floats, doubt: float) -> float:
+    """How unsure the offset is [K]: no surer by a word that is doubted than without it."""
+    means = told @ _OFFSET
+    spreads = np.sqrt((told * (_OFFSET - means[:, None]) ** 2).sum(axis=1))
+    return float(max(spreads[0], spreads[means.argmax()]) if doubt else spreads[0])
 
 
 def _between(winds: Sequence[tuple[float, float]], wind: float) -> tuple[float, float]:

@@ -60,6 +60,7 @@ TOLERANCE = Parameter(0.10, 0.0, 0.20, "of heat", "fit, hay-fed adults stand a l
 TOLERANCE_SHORN = Parameter(0.05, 0.0, 0.15, "of heat", "the same with no hair to raise: body clips", "assumed")
 UNSURE = Parameter(2.5, 1.5, 5.0, "K", "an individual's critical temperature is known to about ±5 K", "derived")
 UNSURE_PONY = Parameter(4.0, 2.5, 8.0, "K", "winter ponies burn down to half, Brinkmann 2014", "derived")
+UNSURE_CLIPPED = Parameter(3.5, 2.5, 5.0, "K", "how close the blade went, how much it took: as drawn", "assumed")
 UNSURE_AGE = Parameter(3.5, 2.5, 6.0, "K", "old, young and sick: few or no measurements", "assumed")
 OLD = Parameter(20, 18, 25, "years", "common practice, no source", "assumed")
 YOUNG = Parameter(2, 1, 3, "years", "yearlings measured apart from adults, Cymbaluk 1994", "transferred")
@@ -189,8 +190,8 @@ RAIN_IF_ANY = Parameter(0.3, 0.1, 1.0, "mm", "in an hour that may rain and has n
 RAIN_TRACE = Parameter(0.1, 0.05, 0.2, "mm", "less is no rain", "assumed")
 
 # ---- what people's words are worth ----------------------------------------------------------------------------
-OFFSET_MOST = Parameter(6.0, 5.0, 8.0, "K", "an individual's critical temperature is quoted to ±5 K", "derived")
-OFFSET_PRIOR = Parameter(2.0, 1.5, 4.0, "K", "two horses in three lie within it of the model", "assumed")
+OFFSET_MOST = Parameter(8.0, 5.0, 10.0, "K", "three times what an individual is unsure by", "derived")
+OFFSET_PRIOR = Parameter(2.5, 1.5, 4.0, "K", "UNSURE: an individual is known to about ±5 K", "derived")
 SIGN_NOISE = Parameter(1.8, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
 HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
 SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")
@@ -199,6 +200,7 @@ WARM_THOUGH_BARE = Parameter(
     0.3, 0.0, 1.0, "1", "what a warm sign on a bare horse counts: nothing comes off", "assumed"
 )
 OWN_MEASURE = Parameter(0.8, 0.3, 2.0, "K", "one person's idea of warm against the barn's", "assumed")
+ONE_VOICE_MOST = Parameter(1.8, 1.0, 3.0, "K", "one person moves a horse, against all others' words", "assumed")
 ASTRAY = Parameter(0.1, 0.02, 0.3, "1", "people whose word on one horse is out of line altogether", "assumed")
 ASTRAY_BY = Parameter(5.0, 3.0, 8.0, "K", "how far out of line", "assumed")
 COMMON_HORSES = Parameter(3, 2, 5, "horses", "with signs, before a barn is thought to differ", "assumed")
@@ -209,6 +211,10 @@ FILL_GIVES_PRIOR = Parameter(1.0, 0.3, 2.0, "K per 100 g/m2", "how far fill is o
 FILL_GIVES_MOST = Parameter(2.0, 1.0, 3.0, "K per 100 g/m2", "and at the most", "assumed")
 BEARS_LESS_PRIOR = Parameter(4.0, 1.0, 6.0, "K", "what people let a horse lack, against the model", "assumed")
 BEARS_LESS_MOST = Parameter(10.0, 5.0, 12.0, "K", "and at the most", "assumed")
+STALL_PRIOR = Parameter(4.0, 2.0, 6.0, "K", "how far a stall is off the usual: open boxes, shut barns", "assumed")
+STALL_MOST = Parameter(8.0, 5.0, 10.0, "K", "and at the most", "assumed")
+REGROWTH_PRIOR = Parameter(0.5, 0.2, 0.7, "1", "how far off coats grow back: 6 to 12 weeks, or clipped anew", "assumed")
+REGROWTH_MOST = Parameter(1.5, 1.0, 2.0, "1", "times as fast as computed, at the most", "assumed")
 ONE_WORD_LASTS = Parameter(36.0, 12.0, 72.0, "h", "one person's word against clothes, till others agree", "assumed")
 UNTIL_SURE = Parameter(1.0, 0.0, 2.0, "1", "of what is unsure of the cold horses bear is not let them", "assumed")
 WRONG_AMONG_SIGNS = Parameter(0.12, 0.04, 0.3, "1", "of signs told: few tell of a horse that is well", "assumed")

@@ -1,11 +1,12 @@
 """Shared: where most horses of a barn differ from the model in the same way, so that it is the model that errs here.
 
-Three numbers for the whole barn: how hard the wind blows, what fill gives, how much cold a horse is let bear. All
-signs of all horses are explained together, each horse with an offset of its own, each person with a measure and a
-share of wrong reports: only what several people saw on several horses is left for these three. Found is the mode of
-the posterior, by Newton's steps with the products of the scores for its curvature (Berndt and others 1974, from
-memory). No person weighs more than all others together, and what makes horses colder (less wind, more from fill)
-counts only as far as it stands without any one of them, beside the least that horses are let bear by any such count.
+Five numbers for the whole barn: how hard the wind blows, what fill gives, how much cold a horse is let bear, how warm
+the stalls are, how fast clipped coats grow back. All signs of all horses are explained together, each horse with an
+offset of its own, each person with a measure and a share of wrong reports: only what several people saw on several
+horses is left for these five. Found is the mode of the posterior, by Newton's steps with the products of the scores
+for its curvature (Berndt and others 1974, from memory). No person weighs more than all others together, and what makes
+horses colder (less wind, more from fill, warmer stalls, coats grown back) counts only as far as it stands without any
+one of them, beside the least that horses are let bear by any such count.
 """
 
 from collections.abc import Sequence
@@ -23,19 +24,23 @@ Places = np.ndarray[tuple[int], np.dtype[np.int_]]
 
 STEPS = 24
 LENGTHS = (1.0, 0.5, 0.25, 0.1)  # of a step, the first that gains
-# places of the numbers: the barn's three, what all horses share, then each horse's, then each person's
-WIND, FILL, BORNE, ALL, FIRST_HORSE = range(5)
+# places of the numbers: the barn's five, what all horses share, then each horse's, then each person's
+WIND, FILL, BORNE, STALL, SLOWER, ALL, FIRST_HORSE = range(7)
 COLD, HEAT = 0, 1
 _LOG_WINDS: Floats = np.log(WINDS)
 
 
 @dataclass(frozen=True)
 class _Said:
-    """All signs as columns. winds: margins in each of WINDS, (sign, wind, side); rank, horse, who: indices."""
+    """All signs as columns. winds: margins in each of WINDS, (sign, wind, side); shorn: (sign, side); rank, horse, who:
+    indices.
+    """
 
     winds: Floats
     bears: Floats
     fill: Floats
+    stall: Floats
+    shorn: Floats
     rank: Places
     horse: Places
     who: Places
@@ -58,13 +63,15 @@ def common(herd: tuple[tuple[Evidence, ...], ...], now_s: int) -> Common:
     """What all horses' signs up to now say of the barn: as computed where too few people spoke of too few horses."""
     told = [[one for one in own if one.teaches and one.winds and one.at_s <= now_s] for own in herd]
     found, people = _fit(told, now_s), {one.who for own in told for one in own}
-    if found.wind >= 1 and found.fill_gives_c <= 0:
+    if found == Common():
         return found
     without = [_fit([[one for one in own if one.who != who] for own in told], now_s) for who in sorted(people)]
     calmest = max(found.wind, min(1.0, max(one.wind for one in without)))
     most = min(found.fill_gives_c, max(0.0, min(one.fill_gives_c for one in without)))
     least = max(found.bears_less_c, *(one.bears_less_c for one in without))
-    return replace(found, wind=calmest, fill_gives_c=most, bears_less_c=least)
+    stall = min(found.stall_warmer_c, max(0.0, min(one.stall_warmer_c for one in without)))
+    regrowth = min(found.regrowth, max(1.0, min(one.regrowth for one in without)))
+    return replace(found, wind=calmest, fill_gives_c=most, bears_less_c=least, stall_warmer_c=stall, regrowth=regrowth)
 
 
 def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
@@ -81,9 +88,13 @@ def _fit(herd: Sequence[Sequence[Evidence]], now_s: int) -> Common:
         wind=float(np.exp(np.clip(found[WIND], _LOG_WINDS[0], _LOG_WINDS[-1]))),
         fill_gives_c=float(np.clip(found[FILL], -p.FILL_GIVES_MOST, p.FILL_GIVES_MOST)),
         bears_less_c=float(np.clip(bears_less, 0.0, p.BEARS_LESS_MOST)),
+        stall_warmer_c=float(np.clip(found[STALL], -p.STALL_MOST, p.STALL_MOST)),
+        regrowth=float(np.clip(1 - found[SLOWER], 0.0, p.REGROWTH_MOST)),
         wind_sd=float(unsure[WIND]),
         fill_sd_c=float(unsure[FILL]),
         bears_sd_c=float(unsure[BORNE]),
+        stall_sd_c=float(unsure[STALL]),
+        regrowth_sd=float(unsure[SLOWER]),
     )
 
 
@@ -97,6 +108,8 @@ def _columns(told: Sequence[Sequence[Evidence]], people: Sequence[str], now_s: i
         winds=np.array([one.winds for _, one in every]),
         bears=np.array([one.bears_c for _, one in every]),
         fill=np.array([one.fill_g / 100 for _, one in every]),
+        stall=np.array([float(one.stall) for _, one in every]),
+        shorn=np.array([one.shorn for _, one in every]),
         rank=np.array([rank(one) for _, one in every]),
         horse=np.array([j for j, _ in every]),
         who=who,
@@ -108,7 +121,7 @@ def _columns(told: Sequence[Sequence[Evidence]], people: Sequence[str], now_s: i
 
 def _mode(said: _Said) -> tuple[Floats, Floats]:
     """The most likely numbers, and the standard deviation of each."""
-    spread = [p.FACTOR_PRIOR, p.FILL_GIVES_PRIOR, p.BEARS_LESS_PRIOR, p.OFFSET_PRIOR]
+    spread = [p.FACTOR_PRIOR, p.FILL_GIVES_PRIOR, p.BEARS_LESS_PRIOR, p.STALL_PRIOR, p.REGROWTH_PRIOR, p.OFFSET_PRIOR]
     spread += [p.OFFSET_PRIOR] * said.horses + [p.OWN_MEASURE] * said.people
     precise = 1 / np.array([float(one) for one in spread]) ** 2
     at, wrong = np.zeros(len(precise)), np.full(said.people, float(p.WRONG_AMONG_SIGNS))
@@ -154,6 +167,8 @@ def _rooms(said: _Said, at: Floats) -> tuple[Floats, Floats]:
     slopes[:, :, WIND] = rise * (wind == at[WIND])
     slopes[:, COLD, FILL], slopes[:, HEAT, FILL] = said.fill, -said.fill
     slopes[:, COLD, BORNE] = -1.0
+    slopes[:, COLD, STALL], slopes[:, HEAT, STALL] = said.stall, -said.stall
+    slopes[:, :, SLOWER] = said.shorn
     for number in (np.full_like(row, ALL), FIRST_HORSE + said.horse, FIRST_HORSE + said.horses + said.who):
         slopes[row, COLD, number], slopes[row, HEAT, number] = -1.0, 1.0
     rooms = said.winds[:, k] + rise * (wind - _LOG_WINDS[k]) + slopes[:, :, FILL:] @ at[FILL:]

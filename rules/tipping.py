@@ -49,6 +49,8 @@ class By(StrEnum):
     WIND_AS_TOLD = "wind as forecast"  # amount: what the barn has learned of it instead, see `rules.offset.Common`
     FILL_AS_COMPUTED = "fill as computed"
     BORNE_AS_COMPUTED = "cold borne as computed"
+    STALL_AS_COMPUTED = "stalls as computed"
+    REGROWTH_AS_COMPUTED = "coats grow back as computed"
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,12 +200,14 @@ def by_barn(choice: Choice, schooling: Schooling) -> Iterator[Turn]:
         (By.WIND_AS_TOLD, "wind"),
         (By.FILL_AS_COMPUTED, "fill_gives_c"),
         (By.BORNE_AS_COMPUTED, "bears_less_c"),
+        (By.STALL_AS_COMPUTED, "stall_warmer_c"),
+        (By.REGROWTH_AS_COMPUTED, "regrowth"),
     ):
         found, computed = getattr(common, name), getattr(usual, name)
         if abs(found - computed) < SEEN:
             continue
         without_it = replace(schooling, common=replace(common, **{name: computed}))
-        site = replace(choice.question.site, wind_factor=without_it.common.wind)
+        site = without_it.common.at(choice.question.site)
         wearer = schooled(choice.wearer, without_it.learned())
         wear = choice.again(wearer, site=site)
         if wear != choice.wear:

@@ -20,7 +20,9 @@ HOURS_A_DAY = 24.0
 class Site:
     """Where the barn stands. latitude, longitude in degrees (north and east positive); elevation in m.
 
-    wind_factor: how much harder than the forecast's the wind blows here, beside `exposure`; what the barn has learned.
+    What the barn has learned of it: wind_factor: how much harder than the forecast's the wind blows here, beside
+    `exposure`; stall_warmer_c: how much warmer a stall is than usual [K]; regrowth: times as fast as usual clipped
+    coats grow back.
     """
 
     latitude: float
@@ -28,6 +30,8 @@ class Site:
     elevation_m: float
     exposure: Exposure
     wind_factor: float = 1.0
+    stall_warmer_c: float = 0.0
+    regrowth: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -171,7 +175,7 @@ def _little(hours: Hours) -> Floats:
 def at_horse(scenarios: Scenarios, hours: Hours, site: Site, stays: Sequence[Whereabouts]) -> Air:
     """What reaches a horse in each place where it may stay, axes (stay, scenario, hour)."""
     outside = _outside(scenarios, hours, site)
-    each = [_within(outside, stay) for stay in stays]
+    each = [_within(outside, stay, site) for stay in stays]
     return Air(*(np.stack([getattr(air, f.name) for air in each]) for f in fields(Air)))
 
 
@@ -210,9 +214,9 @@ def sky_loss(temperature: Floats, cloud: Floats) -> Floats:
     return np.asarray(np.maximum(0.0, clear) * (1 - p.SKY_CLOUD * cloud))
 
 
-def _within(outside: Air, stay: Whereabouts) -> Air:
+def _within(outside: Air, stay: Whereabouts, site: Site) -> Air:
     if stay.place == "stall":
-        return _stall(outside)
+        return _stall(outside, p.STALL_WARMER + site.stall_warmer_c)
     used = 0.0 if stay.shelter == "none" else _time_in_shelter(stay)
     wind, rain, sky = (p.TREES_WIND, p.TREES_RAIN, p.TREES_SKY) if stay.shelter == "trees" else (p.SHED_WIND, 0.0, 0.0)
     return Air(
@@ -233,11 +237,11 @@ def _time_in_shelter(stay: Whereabouts) -> float:
     return lasts * fed + (1 - lasts) * p.SHELTER_WITHOUT_HAY
 
 
-def _stall(outside: Air) -> Air:
-    """Still, dry air, a little warmer than outdoors; unknown where the weather outside is."""
+def _stall(outside: Air, warmer: float) -> Air:
+    """Still, dry air, so much warmer than outdoors [K]; unknown where the weather outside is."""
     none = outside.temperature * 0
     return Air(
-        temperature=outside.temperature + p.STALL_WARMER,
+        temperature=outside.temperature + warmer,
         humidity=outside.humidity,
         wind=none + p.STALL_WIND,
         rain=none,

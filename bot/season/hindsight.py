@@ -6,7 +6,7 @@ what its being away cost. The arithmetic is the plan's own.
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -16,7 +16,7 @@ from bot.season.living import Course, Sky, hours_of
 from bot.state import State, as_filed
 from rules.dressed import Dressed
 from rules.lived import Carried, Lived, live
-from rules.offset import Learned
+from rules.offset import Learned, in_common
 from rules.outfit import STRAP_GUST_MS, Outfit, Setting, allowed, weatherproof
 from rules.question import Costs, Piece, Wearer
 from rules.weather import Floats, Site
@@ -153,9 +153,8 @@ def _wearers(course: Course, stocks: Sequence[Stock], at_hand: AtHand, k: int) -
 
 
 def _site(course: Course, at_hand: AtHand) -> Site:
-    """Where the barn stands, with the wind that its horses tell of."""
-    factor = next((one.common.wind for one in at_hand.learned.values()), 1.0)
-    return replace(course.site, wind_factor=factor)
+    """Where the barn stands, as its horses tell of it."""
+    return in_common(at_hand.learned.values()).at(course.site)
 
 
 def _through(
