@@ -30,7 +30,7 @@ LEADING_ON = frozenset((
     "i mean", "rug again", "do not rug",
 ))  # fmt: skip
 NOTHING = Item("", "")
-SPEAKER = ("i", "we", "j'", "je", "on")
+SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 FROM_WORK = 3  # words of "from the lesson"
 ALIKE = 3  # words of a horse that is as the one before
 
@@ -69,7 +69,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
-        return ""  # "Molly has only her sheet now i took off the heavy"
+        return ""  # "Molly has only her sheet now i took off the heavy", "Mate tiritando le puse la azul"
     if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
@@ -200,8 +200,13 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current.items[0].has("no") else ","
-    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
+    moved = not subjects and says and at + 1 < len(sentence) and _moves_on(sentence[at + 1])
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _moves_on(item: Item) -> bool:
+    """As in "(le quité la verde porque) venía empapada, le dejé solo el forro"; not "empapada, con la manta"."""
+    return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
 
 
 def _dresses(current: Thought) -> bool:

@@ -139,6 +139,7 @@ class Telling:
         told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
         events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
         events = _strongest(_one_done(events, len(self.names)))
+        events = self._where_told(events)
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
@@ -169,6 +170,13 @@ class Telling:
                 or (isinstance(event, Seen) and self._outdone(at, event, signs[event.horse]))
                 or (isinstance(event, GarmentIs) and _wetter_told(at, event, states[event.garment]))
             )
+        ]
+
+    def _where_told(self, events: Sequence[Event]) -> list[Event]:
+        """As in "tenía frío en su box, las orejas heladas": where a sign was seen, of the same sign told again."""
+        where = {(e.horse, e.sign): e.setting for e in self.events if isinstance(e, Seen) and e.setting != "turnout"}
+        return [
+            replace(e, setting=where.get((e.horse, e.sign), e.setting)) if isinstance(e, Seen) else e for e in events
         ]
 
     def _set(self, seen: Seen, worked: set[str]) -> Seen:
