@@ -6,7 +6,7 @@ A word of the language with its article is a thing until something is said of it
 from collections.abc import Sequence
 
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.weatherlike import SKY, clothing
+from bot.words.weatherlike import SKY, clothing, told_of_its_body
 
 HANDLED = (
     "put on", "took off", "took", "brought", "brought in", "turned out", "worked", "clipped", "swapped", "stripped",
@@ -14,6 +14,7 @@ HANDLED = (
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 NEAR = 8  # words
+GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
 
 
 def called_with_article(items: Sequence[Item], at: int) -> bool:
@@ -34,9 +35,8 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
         return owned >= 0 and (
             clothing(items[owned]) or items[owned].has("colour", "that rug of") or items[owned].number is not None
         )
-    starts = (
-        opener is None or opener.mark or opener.number is not None or opener.has("polite", "and", "but", "time", "link")
-    )
+    opens = opener is None or opener.mark or opener.number is not None
+    starts = opens or (opener is not None and opener.has("polite", "and", "but", "time", "link", "said"))
     return starts and _said_of_horses(items, at)
 
 
@@ -55,6 +55,7 @@ def _handled(items: Sequence[Item], at: int, before: Item, opener: Item | None) 
 
 def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     rest = items[at + 1 : at + NEAR]
+    goes = bool(rest) and rest[0].text in GOES
     if len(rest) > 1 and rest[0].has("but") and rest[1].has("is"):
         rest = rest[1:]  # "el pepe en cambio está …"
     while (
@@ -63,10 +64,14 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         rest = rest[1:]
     if not rest:
         return False
+    if len(rest) > 1 and rest[0].has("what") and rest[1].has("ask wearing") and all(i.has("time") for i in rest[2:]):
+        return True  # "la tortita que lleva hoy"
     if rest[0].has("subject") and rest[0].has("i") and any(i.has("put on", "took off") for i in rest[:4]):
         return True  # "la belle je lui ai retiré son imper"
-    if rest[0].kinds("sign"):
+    if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
+    if goes and not items[at].has("sky") and rest[0].kinds("everyday"):
+        return True  # "la nube anda bien helada": no cloud does
     if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):
         rest = [i for i in rest if i.has("place stall", "place field")]  # "la sombra en el box"
     if rest[0].has("bare", "done", *MOVED) and not items[at].has(*SKY, "colour"):

@@ -40,6 +40,7 @@ class Roster:
     longer: list[tuple[Words, str]] = field(default_factory=list)
     begun: frozenset[str] = frozenset()  # the first word of every name
     longer_words: frozenset[str] = frozenset()  # the first two of each
+    tilded: frozenset[str] = frozenset()  # those that the file writes with an ñ
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
     fills: frozenset[float] = frozenset()  # of its pieces [g/m²]
@@ -172,6 +173,7 @@ def _made(barn: Barn) -> Roster:
             rows.sort(key=lambda row: -len(row[0]))
     made.lengths = _by_length(made.spelled)
     made.begun = frozenset((*made.horses, *made.people, *made.pieces))
+    made.tilded = frozenset(w for h in barn.horses for n in h.names if "ñ" in n.casefold() for w in words(n))
     made.fills = frozenset(garment.fill_g for garment in barn.garments)
     made.longer_words = frozenset(word for phrase, _ in made.longer for word in phrase[:2])
     made.words = frozenset().union(*made.bags.values())
