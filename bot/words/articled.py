@@ -13,6 +13,7 @@ HANDLED = (
     "ask wearing", "ask why", "felt",
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
+PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason")  # "anda como temblando"
 NEAR = 8  # words
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
 
@@ -20,8 +21,10 @@ GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
 def called_with_article(items: Sequence[Item], at: int) -> bool:
     """Whether the word at this place, behind an article, is the horse of that name."""
     before, opener = (items[at - 1], items[at - 2] if at > 1 else None) if at else (None, None)
-    if before is None or not before.has("article") or before.has("some", "her") or before.has("all"):
+    if before is None or not before.has("article", "my") or before.has("some", "her") or before.has("all"):
         return False
+    if opener is not None and (opener.has("ask state") or (opener.has("ask today") and " " in opener.text)):
+        return True  # "cómo amaneció mi canela", "con qué va la mora"
     if opener is not None and opener.has("brings weather"):
         return False  # "y a du caramel mou à la sellerie"
     if opener is not None and (opener.kinds("sign") or (opener.kinds("everyday") and not items[at].has(*SKY))):
@@ -58,9 +61,7 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     goes = bool(rest) and rest[0].text in GOES
     if len(rest) > 1 and rest[0].has("but") and rest[1].has("is"):
         rest = rest[1:]  # "el pepe en cambio está …"
-    while (
-        rest and (rest[0].has("is", "was", "very", "a little", "time", "not", "both", "she")) and not predicate(rest[0])
-    ):
+    while rest and rest[0].has(*PASSING) and not predicate(rest[0]):
         rest = rest[1:]
     if not rest:
         return False

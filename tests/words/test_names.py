@@ -146,3 +146,14 @@ def test_an_n_with_its_tilde_is_another_letter(text: str, options: tuple[str, ..
 
     assert (heard.ask.options if heard.ask else None) == options
     assert bool(heard.events) == text.startswith("Nina")
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [("el mate está frío", 0), ("el mate se enfrió", 0), ("Mate está frío", 1), ("el mate está sudando", 1)],
+)
+def test_what_is_drunk_and_eaten_is_cold_without_being_a_horse(text: str, told: int) -> None:
+    """A horse may be called so all the same."""
+    here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Mate"))})
+
+    assert len(read(text, here.people[0], here, as_filed(here)).events) == told

@@ -225,6 +225,12 @@ def said(text: str, name: str) -> Heard:
         # asked with the horse first, and why so much
         ("encina", "y la canela q lleva hoy", [("Canela", "today")]),
         ("encina", "por qué Canela lleva tanto hoy?", [("Canela", "why")]),
+        ("encina", "como amanecio mi canela?", [("Canela", "state")]),
+        # behind "a" and "como", half of a sign, and nobody's piece between
+        ("encina", "metí a Lucero y a nube a su cuadra", [("Lucero", "stall"), ("Nube", "stall")]),
+        ("encina", "fíjese que el lucero anda como temblando ahí", [("Lucero", "shivering")]),
+        ("encina", "la canela medio fresca de orejas", [("Canela", "cold")]),
+        ("encina", "le cambié a Lucero la manta por el forro", [("Lucero", ("lucero-forro",))]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -269,6 +275,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "mojá la manta vieja antes de tirarla"),  # bids, and tells nothing
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
+        ("encina", "la canela está seca este año"),  # a long time, not now
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:

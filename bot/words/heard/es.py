@@ -142,13 +142,13 @@ PHRASES = {
         que se muere, tiene un frío tremendo, tiene friíto, tiene fresquito, tiene frillo, tiene friecito,
         muertit|o|a|os|as de frío, muriéndose de frío, se está muriendo de frío, se están muriendo de frío, se
         mueren de frío, muert|o|a|os|as del frío, se muere del frío, heladit|o|a|os|as de frío, helad|o|a hasta
-        los huesos, heladit|o|a, helándose, se está helando, se están helando, se hiela, se hielan, se ha
-        quedado helad|o|a, se quedó helad|o|a, se ha quedado frí|o|a, se quedó frí|o|a, se me ha quedado
+        los huesos, heladit|o|a, helándose, se están helando, se hielan, se ha
+        quedado helad|o|a, se quedó helad|o|a, se me ha quedado
         frí|o|a, se está quedando frí|o|a, quedándose frí|o|a, congeladit|o|a, congelándose, se está congelando,
-        se congela, se congelan, se están congelando, se ha congelado, arrecid|o|a|os|as, arrecidit|o|a,
+        se congelan, se están congelando, se ha congelado, arrecid|o|a|os|as, arrecidit|o|a,
         pasmad|o|a de frío, encogid|o|a de frío, encogid|o|a por el frío, encogidit|o|a de frío, acurrucad|o|a
-        de frío, aterecid|o|a, aterid|o|a|os|as de frío, ateridit|o|a, entelerid|o|a|os|as, enfriad|o|a|os|as,
-        se ha enfriado, se enfrió, destempladit|o|a, destemplad|o|a|os|as, con destemple, ties|o|a del frío,
+        de frío, aterecid|o|a, aterid|o|a|os|as de frío, ateridit|o|a, entelerid|o|a|os|as,
+        destempladit|o|a, destemplad|o|a|os|as, con destemple, ties|o|a del frío,
         amoratad|o|a de frío, engarrotad|o|a de frío, engarrotad|o|a, agarrotad|o|a de frío, entumid|o|a,
         entumecid|o|a|os|as, garrotillo de frío, orejas como témpanos, orejas como el hielo, orejas como hielo,
         como un témpano, hech|o|a un témpano, como un témpano de hielo, está como un témpano, como el hielo,
@@ -165,8 +165,8 @@ PHRASES = {
         pecho helado, el pecho helado, el pecho frío, los flancos fríos, los ijares fríos, la grupa fría, la
         grupa helada, las costillas frías, el cuello frío, la piel fría, la piel helada, piel fría, poca manta,
         con poca manta, lleva poca manta, le falta manta, le falta abrigo, le falta ropa, le falta una capa,
-        poco tapad|o|a, demasiado poco abrigad|o|a, falt|o|a de abrigo, desabrigad|o|a|os|as de más, se me
-        enfrió, pela de frío, se pela de frío, peladit|o|a de frío, friolenta perdida, con el pelo erizado, pelo
+        poco tapad|o|a, demasiado poco abrigad|o|a, falt|o|a de abrigo, desabrigad|o|a|os|as de más, pela de
+        frío, se pela de frío, peladit|o|a de frío, friolenta perdida, con el pelo erizado, pelo
         erizado de frío, con el pelo de punta, pelo de punta de frío, con carne de gallina, con la cola metida
         del frío, cola metida de frío, apretad|o|a de frío, emparamad|o|a de frío, friíto de más, le ha cogido
         el frío, ha cogido frío, cogió frío, ha pillado frío, pilló frío, agarró frío, se agarró un frío,
@@ -203,7 +203,7 @@ PHRASES = {
         sec|o|a|os|as y calient|e|es, sequit|o|a y calentit|o|a, buena temperatura, temperatura correcta,
         bien abrigad|o|a, sin sudor, sin temblores, sin sudar, ni gota de sudor, sin tiritar, sin temblar,
         sin novedad con, sin novedad en, sin problemas con, se le pasó el frío, ya no pasa frío,
-        ya se calentó, se ha calentado, se calentó, de temperatura bien, calentit|o|a y bien,
+        ya de temperatura bien, calentit|o|a y bien,
         comodísim|o|a|os|as, comodit|o|a|os|as, comodit|o|a y sequit|o|a, cómod|o|a y sec|o|a, más a gusto,
         muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto, encantad|o|a de la vida,
         tan calentit|o|a|os|as, calentit|o|a|os|as y cómod|o|a|os|as, bien calentit|o|a|os|as,
@@ -243,7 +243,7 @@ PHRASES = {
         han entrado en calor, va entrando en calor, ya va entrando en calor, está entrando en calor,
         entrando en calor, ha recuperado el calor, ha recuperado la temperatura, recuperó la temperatura,
         ya ha cogido calor, ha cogido calor, cogió calor, ya cogió calor, agarró calor,
-        ya agarró calorcito, se calentaron, se han calentado, ya se ha calentado, se me ha calentado,
+        ya agarró calorcito, se calentaron, se han calentado, ya se me ha calentado,
         ya se ha secado y está a gusto, en la gloria, está en la gloria, en la gloria bendita,
         como en la gloria, más feliz que una perdiz, feliz como una perdiz, abrigadit|o|a|os|as,
         bien abrigadit|o|a|os|as, bien abrigad|o|a|os|as, abrigadit|o|a y sec|o|a, bien tapadit|o|a|os|as,
@@ -487,7 +487,9 @@ PHRASES = {
         frescuch|o|a, tempranito frío, helad|o|a, frío frío, friít|o|a, friíll|o|a, fresqu|ito|ita|itos|itas,
         fresquísim|o|a, gélid|o|a|os|as, heladit|o|a|os|as, heladísim|o|a, congelad|o|a, frigidísim|o|a,
         friísim|o|a, frisísim|o|a, frío como el hielo, frías como el hielo, destemplado, 🧊, ❄️, friecito,
-        friyito, rasca, biruji
+        friyito, rasca, biruji,
+        se enfrió, se ha enfriado, se está enfriando, se me enfrió, se quedó frí|o|a, se ha quedado frí|o|a, se
+        está helando, se hiela, se congela, enfriad|o|a|os|as
     """,
     "everyday good": "",
     "everyday comfortable": """
@@ -520,7 +522,8 @@ PHRASES = {
         nice, cool, tuanis, pura vida, macanud|o|a, bien tranquil|o|a|os|as, re tranqui, retranqui, sin drama,
         sin dramas, sin bronca, sin broncas, sin rollo, sin lío, sin líos, sin cuento, como lechuga, como reina,
         como rey, como una reina, como un rey, como reyes, bien rica, bien rico, filete, bakán, de maravillas,
-        agusto, bien agusto, ta agusto, todo en regla, al pelo bien
+        agusto, bien agusto, ta agusto, todo en regla, al pelo bien,
+        se calentó, se ha calentado, ya se calentó
     """,
     "everyday warm": """
         templad|o|a|os|as, medio caliente,
@@ -591,7 +594,9 @@ PHRASES = {
         sigue mojad|o|a|os|as, siguen mojad|o|a|os|as, aún mojad|o|a|os|as, todavía mojad|o|a|os|as, mojandose,
         mojandito, mojad|o|a y embarrad|o|a, mojad|o|a de lluvia, mojad|o|a por la lluvia,
         mojad|o|a de la lluvia, mojad|o|a del rocío, mojad|o|a del agua, mojad|o|a de nieve, mojaíto, mojaíta,
-        moyad|o|a|es|os, moyáu, se a mojado, se le a mojado, se an mojado
+        moyad|o|a|es|os, moyáu, se a mojado, se le a mojado, se an mojado,
+        mojad|o|a hasta los huesos por la lluvia, se me mojó todo, le llovió, le llovió toda la noche, le llovió
+        todo, se mojó enterit|o|a
     """,
     "soaked": """
         empapao, empapá, empapaos, empapás, chorreao, chorreá, calao, calá,
@@ -619,7 +624,10 @@ PHRASES = {
         para escurrir, para escurrirla, para retorcer, a chorros, como recién sacada del río,
         como recién salida del agua, está que chorrea, está que gotea, están que chorrean, empapá, calaíta,
         empapaíta, empapaíto, empapá perdía, empapao perdío, calá perdía, se a calado, a calado, se le a calado,
-        se a empapado, se le a empapado
+        se a empapado, se le a empapado,
+        hech|o|a sopa, hech|o|a una sopa de agua, hech|o|a trapo de agua, hech|o|a pato, chorread|o|a de agua,
+        empapad|o|a hasta el |forro|hueso, escurriendo de agua, escurre, escurría, chorreaba, goteaba,
+        chorreando por todos lados, está que escurre, sigue escurriendo, sigue chorreando, ensopaíto, ensopá
     """,
     "state washing": """
         en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar,
@@ -1194,7 +1202,10 @@ PHRASES = {
         y encima, y por encima, y arriba,
         encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo,
         por encima de, por debajo de, a mayores, de extra, arriba de, abajo de, por arriba, por abajo, aparte,
-        añadid|o|a, junto a, junto con, debajito, encimita
+        añadid|o|a, junto a, junto con, debajito, encimita,
+        arriba del, arriba de la, encima del, encima de la, por encima del, por encima de la, abajo del, abajo
+        de la, debajo del, debajo de la, por debajo del, por debajo de la, por abajo de, por abajo del, por
+        arriba del, por arriba de la, sobre el, sobre la
     """,
     "bare": """
         lo he dejado en pelo, la he dejado en pelo, lo dejé en pelo, la dejé en pelo, los he dejado en pelo,
@@ -1650,7 +1661,16 @@ PHRASES = {
         dos horas de |picadero|clase|trote|entreno|entrenamiento|ejercicio|monte|ruta|noria, a trabajado,
         a dado clase, a tenido clase, a hecho clase, a saltado, a galopado, a salido de paseo, e montado,
         e montado a, e trabajado, le e dado cuerda, e dado cuerda a, e galopado, e saltado, e saltado con,
-        e salido con, e dado clase con
+        e salido con, e dado clase con,
+        |salió|salieron|salí|salimos|fue|fueron de |cabalgata|recorrida|rodeo|vareo|trote|galope|trabajo|monta,
+        vareó, vareé, varearon, lo varearon, la varearon, vareamos, vareado, vareada, lo vareé, la vareé, le di
+        cuerda en el picadero, trabajó en el |picadero|redondel, trabajó en |pista|cuerda, hizo picadero, hizo
+        redondel, le di redondel, le dimos redondel, di redondel a, lo trabajé a la cuerda, la trabajé a la
+        cuerda, le dieron su clase, le dieron clase, le di una vuelta, le dimos una vuelta, le di trabajo, le
+        dimos trabajo, |hizo|hicieron la cabalgata, hizo su trabajo, hizo el paseo, hizo la ruta, fue a la
+        cabalgata, fueron a la cabalgata, la usaron en la clase, lo usaron en la clase, la usaron para la clase,
+        lo usaron para la clase, la usé en la clase, lo usé en la clase, la usé para la clase, lo usé para la
+        clase, se usó en la clase, se usó para la clase
     """,
     "had": """
         tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado, tuvo ya, tuvo hoy,
@@ -1762,8 +1782,7 @@ PHRASES = {
     "except": """
         menos, excepto, salvo, quitando, a excepción de, menos a, excepto a, salvo a, quitando a, aparte de,
         a parte de, quitado, exceptuando, exceptuando a, excluyendo a, con excepción de, con la excepción de,
-        a excepción del, menos el, menos la, salvo el, salvo la, excepto el, excepto la, quitando el,
-        quitando la, todos menos, sin contar, sin contar a, sin contar con, que no sean, que no sea, solo falta,
+        todos menos, sin contar, sin contar a, sin contar con, que no sean, que no sea, solo falta,
         solo me falta, solo queda, solo me queda, falta solo, me falta solo, queda solo, falta nomás,
         nomás falta, a falta de, a falta del, faltando, solo quedan, solo faltan, nada más falta, menitos,
         eso sí menos
@@ -1875,7 +1894,9 @@ PHRASES = {
         cambiados, quedaron todos cambiados, ya quedaron todos tapados, ya están todos cobijados, todos
         cobijados, ya quedaron todos cobijados, quedaron todos tapados, ya los cambié a todos, ya los tapé a
         todos, ya los cobijé a todos, ya cambié a todos, ya tapé a todos, ya cobijé a todos, ya les puse a
-        todos, ya les puse lo suyo a todos
+        todos, ya les puse lo suyo a todos,
+        quedan todos |hechos|listos|cambiados|tapados|vestidos, quedan todas |hechas|listas|cambiadas|tapadas,
+        ya quedan todos, quedaron todos hechos
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2251,7 +2272,9 @@ PHRASES = {
         carnaval, disfraz, disfrazad|o|a, halloween, nochebuena, navidad, reyes magos, villancico, chiste,
         chistes, adivina, adivinanza, refrán, dice el refrán, como dice el refrán, que diría, canta,
         cantaba, cantando, soñando, he soñado, soñaba, sueño con, soñado, pesadilla, en sueños, de broma,
-        es broma, broma, bromas, era broma, bromeando
+        es broma, broma, bromas, era broma, bromeando,
+        este año, este mes, esta temporada, últimamente, estos meses, estas semanas, todo el mes, este último
+        tiempo
     """,
     "bare weather": "",
     "brings weather": """
@@ -2260,7 +2283,7 @@ PHRASES = {
         hay algo de, hay un poco de, menuda, menudo, cuánta, cuánto, mucha, mucho, tanta, tanto, poca, poco,
         hace, hacía, hizo, hará, alerta por, aviso de, aviso por, riesgo de, probabilidad de
     """,
-    "mass": "",
+    "mass": "mate, mates, café, té, caldo, sopa, atole, arroz, frijol, frijoles, torta, tortas, chocolate",
     "yesterday": """
         ayer, ayer por la tarde, ayer por la mañana, ayer al mediodía, ayer temprano, ayer tarde,
         ayer a la tarde, ayer a la noche, ayer en la tarde, ayer en la mañana, ayer en la noche,
@@ -2651,7 +2674,8 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
-        acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
+        acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por
+        delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
         atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,
         pasé por donde, pasé por lo de, pasé donde, po,
@@ -2718,7 +2742,7 @@ PHRASES = {
         y sin incidencias, y listos, y a otra cosa, y a cenar, y a la cama, y a casa todos, y a descansar,
         por los bordes, en los bordes, por la costura, por las costuras, en la costura,
         por la parte de |arriba|abajo|delante|atrás|dentro|fuera, en la parte de |arriba|abajo|delante|atrás,
-        por el forro, por debajo del todo, por la zona del, por la zona de la, en la zona del, en la zona de la,
+        por debajo del todo, por la zona del, por la zona de la, en la zona del, en la zona de la,
         a la altura del, a la altura de la, en un lado, por una esquina, en una esquina, por una punta,
         de un lado, de la parte de |arriba|abajo|delante|atrás,
         por el |cuello|lomo|pecho|costado|hombro|vientre|flanco|culo,
@@ -2731,7 +2755,11 @@ PHRASES = {
         |para|pa que no |sude|tiemble|tirite|roce,
         |para|pa que no se |moje|mojen|enfríe|hiele|congele|empape|asuste|ensucie|manche|rompa|roce,
         |para|pa que se |seque|caliente|revuelque|temple|airee|sequen|calienten|revuelquen,
-        |para|pa que |sude|roce|pese menos
+        |para|pa que |sude|roce|pese menos,
+        colgad|o|a|os|as, tendid|o|a|os|as, guindad|o|a|os|as, estirad|o|a en la cerca, colgad|o|a en la
+        |cerca|reja|puerta, tendid|o|a en la |cerca|reja|puerta, colgad|o|a en el
+        |alambre|cerco|tendedero|corral|galpón, tendid|o|a en el |alambre|cerco|tendedero|corral|galpón, contra
+        el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -2803,7 +2831,15 @@ PHRASES = {
         hasta ahora, hasta que escampe, hasta que amanezca, de vuelta, todo el rato, todo el día de hoy,
         la noche entera, toda la mañana, toda la tarde, toda la madrugada, media hora, un cuarto de hora,
         una hora, una horita, dos horas, hora y media, un par de horas, un rato largo, al sol, con el sol,
-        por la lluvia, con la lluvia, de la lluvia
+        por la lluvia, con la lluvia, de la lluvia,
+        al tiro, altiro, al toque, de volada, luego luego, ahí mismo, en seguida, enseguida, de inmediato, al
+        instante, ahí nomás, de una vez, estaba empezando a |llover|nevar, taba empezando a |llover|nevar,
+        empezó a |llover|nevar, empezaba a |llover|nevar, está empezando a |llover|nevar, se viene el agua, se
+        vino el agua, ya viene el agua, viene el agua, ya venía el agua, porque se viene el agua, que se viene
+        el agua, q se viene el agua, antes de que llueva, antes de que lloviera, antes que llueva, antes de la
+        lluvia, por si llueve, de orita, de ahorita, de hace rato, de hace ratito, de recién, orita, oritita,
+        ahoritita mismo, hace ratito nomás, tempranito hoy, en la mañanita, esta mañanita, de mañanita, en la
+        tardecita, anochecito
     """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
@@ -2883,7 +2919,18 @@ PHRASES = {
         como decía el mensaje, como decía la lista, como dijo el bot, como mandó el bot, según la lista,
         según el bot, según el plan, según lista, según plan, a petición de, por orden de, una pregunta,
         una pregunta rápida, una preguntita, una duda, o qué, o no, o cómo, o qué pasa, o no lo sabes,
-        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing, o no, o qué
+        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing, o no, o qué,
+        fíjese que, fíjense que, fíjate que, fijate vos que, fijate vos, fíjese, fíjense, viera que, viera usted
+        que, vieran que, vieras que, la mera verdad, la neta, neta, la neta que, neta que, la purita verdad, no
+        manches, no inventes, no mames, órale, ándale, ándele, híjole, oiga fíjese que, oigan fíjense que, raza,
+        plebes, paisa, pariente, carnal, carnales, compita, mi gente, mi raza, muchá, vos mirá, mirá, mire vos,
+        loco, locos, gurises, guachos, weón, weones, cabros, cabras chicas, chiquillos míos, guys, hey guys,
+        buen día gente, buen dia a todos, buenas a toda la gente,
+        buenas mi gente, quihubo, qué hubo, qué onda, qué más, qué tal todos, les reporto que, les reporto,
+        reportando, reportando que, paso a informar, paso a informar que, nomás aviso que, nomás les aviso que,
+        nomás aviso, nomás para avisar, nomás para avisar que, nada más reporto que, nada más aviso que, nada
+        más para avisar, nada más para avisar que, nada más reporto, solo reporto que, solo les aviso que, pa
+        que sepan, para que estén enterados, para que estén al tanto, quedan avisados
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -2994,7 +3041,9 @@ PHRASES = {
         los dejamos esta noche, qué cobija va, qué cobijas se ponen, qué mantas se usan, qué se usa hoy, qué
         abrigo va hoy, qué abrigo les pongo, qué capas van hoy, qué va hoy, qué va esta noche, qué va para hoy,
         qué va para esta noche, qué toca ponerse, qué toca para hoy, qué toca para esta noche, qué toca pa hoy,
-        qué toca pa la noche, qué toca a la noche
+        qué toca pa la noche, qué toca a la noche,
+        con qué va, con qué anda, con qué duerme, con qué sale, con qué queda, qué le va hoy, qué le toca
+        ponerse, qué le toca usar, qué le toca llevar
     """,
     "ask left": """
         cuáles me quedan, cuáles me faltan, qué caballos me quedan, qué caballos me faltan, a quién me falta,
@@ -3066,7 +3115,12 @@ PHRASES = {
         |cambiar|vestir|abrigar|cobijar, queda alguien sin |cambiar|vestir|abrigar|cobijar, queda alguno sin
         |cambiar|vestir|abrigar|cobijar, quién quedó pendiente, quiénes quedaron pendientes, quién quedó sin
         |cambiar|tapar|hacer, quiénes quedaron sin |cambiar|tapar|hacer, qué falta por cambiar, qué queda por
-        cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda
+        cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda,
+        |quién|quiénes|cuál|cuáles |falta|faltan|queda|quedan |todavía|aún por
+        |hacer|cambiar|tapar|vestir|abrigar, |quién|quiénes|cuál|cuáles |falta|faltan |todavía|aún de
+        |hacer|cambiar|tapar|vestir|abrigar, a |quién|quiénes |falta|faltan todavía, qué caballos |faltan|quedan
+        |todavía|aún, qué caballos |faltan|quedan |todavía|aún por |hacer|cambiar|tapar, qué |bichos|animales
+        faltan
     """,
     "ask drying": """
         qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas, qué cosas hay
@@ -3152,92 +3206,85 @@ PHRASES = {
         cmo está, komo está, ktal, k tal, q tal
     """,
     "ask forecast": """
-        cómo viene el pronóstico, cómo viene el tiempo, cómo viene la noche, cómo viene la helada,
-        qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
-        qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
-        qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el tiempo,
-        qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura hará,
-        cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
-        cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos,
-        qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la temperatura,
-        cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío,
-        qué tan frío estará, va a estar frío, qué tiempo va a hacer mañana, qué tiempo hace esta noche,
-        qué tiempo hará mañana, qué tiempo hará esta noche, qué tiempo va a hacer esta noche,
-        tiempo para esta noche, tiempo esta noche, tiempo mañana, previsión para esta noche,
-        previsión para mañana, pronóstico para esta noche, pronóstico para mañana, pronóstico de hoy,
-        qué temperatura hará esta noche, qué temperatura va a hacer esta noche, a cuánto baja,
-        a cuánto baja esta noche, a cuánto va a bajar, cuánto va a bajar, qué mínima hay esta noche,
-        cuánto viento va a hacer, cómo viene el tiempo, cómo pinta la noche, qué frío va a hacer,
-        cómo está el tiempo, el tiempo de mañana, el tiempo para mañana, qué tiempo, qué tiempo viene,
-        qué tiempo va a hacer hoy, qué tiempo hará hoy, qué tiempo hace hoy, qué tiempo hace mañana,
-        qué tiempo tenemos hoy, qué tiempo tenemos mañana, qué tiempo tenemos esta noche,
-        qué tiempo nos espera hoy, qué tiempo nos espera mañana, qué tiempo nos espera esta noche,
-        qué tiempo dan, qué tiempo dan hoy, qué tiempo dan mañana, qué tiempo dan esta noche,
-        qué tiempo dan para hoy, qué tiempo dan para mañana, qué tiempo dan para esta noche,
-        qué tiempo dan para el finde, qué tiempo hay, qué tiempo se espera, qué tiempo se espera hoy,
-        qué tiempo se espera para mañana, qué clima, qué clima va a hacer, qué clima hay, qué clima viene,
-        qué clima hará, cómo está el clima, cómo va a estar el clima, cómo va a estar la noche,
-        cómo va a estar mañana, cómo va a estar esta noche, cómo va a estar hoy, cómo va a estar el día,
-        cómo viene el clima, cómo viene el día, cómo viene mañana, cómo viene la semana,
-        cómo viene la madrugada, cómo viene la mañana, cómo viene la tarde, cómo viene de frío,
-        cómo viene la noche de frío, cómo se presenta la noche, cómo se presenta el día,
-        cómo se presenta la tarde, cómo se presenta mañana, cómo se presenta el tiempo, cómo pinta el tiempo,
-        cómo pinta mañana, cómo pinta el día, cómo pinta hoy, cómo pinta esta noche, cómo pinta la semana,
-        cómo pinta el finde, cómo pinta la tarde, cómo estará el tiempo, cómo estará el clima,
-        cómo estará la noche, cómo estará mañana, cómo estará esta noche, cómo será la noche, clima, el clima,
-        clima para hoy, clima para mañana, clima para esta noche, clima de hoy, clima de mañana,
-        clima de esta noche, tiempo de mañana, tiempo para mañana, tiempo para hoy, tiempo de hoy, tiempo hoy,
-        tiempo de esta noche, el tiempo de hoy, el tiempo para hoy, el tiempo para esta noche,
-        el tiempo de esta noche, el tiempo esta noche, el tiempo mañana, previsión de hoy, previsión para hoy,
-        previsión de esta noche, previsión de mañana, previsión del tiempo, previsión meteorológica,
-        previsión noche, la previsión de hoy, la previsión para hoy, la previsión de esta noche,
-        la previsión para esta noche, la previsión de mañana, la previsión para mañana, la previsión del tiempo,
-        dame la previsión, dime la previsión, dime el tiempo, dame el tiempo, dame el pronóstico,
-        dime el pronóstico, pásame la previsión, pronóstico para hoy, pronóstico de esta noche,
-        pronóstico de mañana, pronóstico del tiempo, el pronóstico, el pronóstico para esta noche,
-        el pronóstico para mañana, el pronóstico de hoy, el pronóstico de esta noche, qué dice el pronóstico,
-        qué dice el tiempo, qué dice la previsión para hoy, qué dice la previsión para esta noche,
-        qué dice la aemet, qué dice aemet, qué dice el parte, qué dan para hoy, qué dan para mañana,
-        qué dan para esta noche, qué dan hoy, qué dan mañana, qué dan esta noche, qué da el tiempo,
-        qué pronóstico hay, qué pronóstico tenemos, qué previsión tenemos, qué previsión hay para hoy,
-        qué previsión hay para esta noche, qué previsión hay para mañana, qué temperatura, qué temperatura hay,
-        qué temperatura hace, qué temperatura tenemos, qué temperatura va a haber, qué temperatura habrá,
-        qué temperatura habrá esta noche, qué temperatura hará mañana, qué temperatura va a hacer mañana,
-        qué temperatura dan, qué temperatura dan para esta noche, qué temperatura se espera, qué temperaturas,
-        qué temperaturas dan, qué temperaturas hay, qué temperaturas tenemos, qué temperaturas esperamos,
-        qué temperaturas vamos a tener, qué mínima dan, qué mínima dan esta noche,
-        qué mínima dan para esta noche, qué mínima va a haber, qué mínima tenemos, qué mínima habrá,
-        qué mínima hará, qué mínima se espera, qué mínimas, qué mínimas dan, qué máxima, qué máxima dan,
-        cuál es la mínima, cuál es la mínima de hoy, cuál es la mínima de esta noche, cuál va a ser la mínima,
-        mínima de esta noche, mínima para esta noche, mínima prevista, la mínima de esta noche, cuántos grados,
-        cuántos grados hay, cuántos grados hace, cuántos grados hará, cuántos grados hará esta noche,
-        cuántos grados va a hacer, cuántos grados va a hacer esta noche, cuántos grados baja,
-        cuántos grados bajo cero, cuántos grados vamos a tener, cuántos grados dan,
-        cuántos grados dan esta noche, a cuántos grados, a cuántos grados baja, a cuántos grados va a bajar,
-        a cuántos grados bajamos, a cuántos grados estamos, a cuánto bajamos, a cuánto bajamos esta noche,
-        a cuánto vamos a bajar, a cuánto va a bajar esta noche, a cuánto va a bajar la temperatura,
-        a cuánto baja la temperatura, a cuánto baja la noche, a cuánto estamos, hasta cuánto baja,
-        hasta cuánto baja esta noche, hasta cuánto va a bajar, hasta cuánto va a bajar esta noche,
+        cómo viene el pronóstico, cómo viene la helada, qué tiempo da, qué tiempo da para mañana, qué tiempo
+        dan, qué tiempo dan para mañana, qué tiempo hace mañana, qué tiempo nos espera, qué dan para mañana, qué
+        dan de tiempo, qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión,
+        pronóstico, el tiempo, qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué
+        temperatura hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
+        cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos, qué
+        tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la temperatura, cómo va a estar el
+        tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío, qué tan frío estará, va a estar
+        frío, qué tiempo va a hacer mañana, qué tiempo hace esta noche, qué tiempo hará mañana, qué tiempo hará
+        esta noche, qué tiempo va a hacer esta noche, tiempo para esta noche, tiempo esta noche, tiempo mañana,
+        previsión para esta noche, previsión para mañana, pronóstico para esta noche, pronóstico para mañana,
+        pronóstico de hoy, qué temperatura hará esta noche, qué temperatura va a hacer esta noche, a cuánto
+        baja, a cuánto baja esta noche, a cuánto va a bajar, cuánto va a bajar, qué mínima hay esta noche,
+        cuánto viento va a hacer, cómo viene el tiempo, qué frío va a hacer, cómo está el tiempo, el tiempo de
+        mañana, el tiempo para mañana, qué tiempo, qué tiempo viene, qué tiempo va a hacer hoy, qué tiempo hará
+        hoy, qué tiempo hace hoy, qué tiempo hace mañana, qué tiempo tenemos hoy, qué tiempo tenemos mañana, qué
+        tiempo tenemos esta noche, qué tiempo nos espera hoy, qué tiempo nos espera mañana, qué tiempo nos
+        espera esta noche, qué tiempo dan, qué tiempo dan hoy, qué tiempo dan mañana, qué tiempo dan esta noche,
+        qué tiempo dan para hoy, qué tiempo dan para mañana, qué tiempo dan para esta noche, qué tiempo dan para
+        el finde, qué tiempo hay, qué tiempo se espera, qué tiempo se espera hoy, qué tiempo se espera para
+        mañana, qué clima, qué clima va a hacer, qué clima hay, qué clima viene, qué clima hará, cómo está el
+        clima, cómo va a estar el clima, cómo va a estar mañana, cómo va a estar esta noche, cómo va a estar
+        hoy, cómo va a estar el día, cómo viene mañana, cómo viene la semana, cómo viene de frío, cómo viene la
+        noche de frío, cómo se presenta la noche, cómo se presenta el día, cómo se presenta la tarde, cómo se
+        presenta mañana, cómo se presenta el tiempo, cómo pinta mañana, cómo pinta hoy, cómo pinta esta noche,
+        cómo pinta la semana, cómo estará el tiempo, cómo estará el clima, cómo estará la noche, cómo estará
+        mañana, cómo estará esta noche, cómo será la noche, clima, el clima, clima para hoy, clima para mañana,
+        clima para esta noche, clima de hoy, clima de mañana, clima de esta noche, tiempo de mañana, tiempo para
+        mañana, tiempo para hoy, tiempo de hoy, tiempo hoy, tiempo de esta noche, el tiempo de hoy, el tiempo
+        para hoy, el tiempo para esta noche, el tiempo de esta noche, el tiempo esta noche, el tiempo mañana,
+        previsión de hoy, previsión para hoy, previsión de esta noche, previsión de mañana, previsión del
+        tiempo, previsión meteorológica, previsión noche, la previsión de hoy, la previsión para hoy, la
+        previsión de esta noche, la previsión para esta noche, la previsión de mañana, la previsión para mañana,
+        la previsión del tiempo, dame la previsión, dime la previsión, dime el tiempo, dame el tiempo, dame el
+        pronóstico, dime el pronóstico, pásame la previsión, pronóstico para hoy, pronóstico de esta noche,
+        pronóstico de mañana, pronóstico del tiempo, el pronóstico, el pronóstico para esta noche, el pronóstico
+        para mañana, el pronóstico de hoy, el pronóstico de esta noche, qué dice el pronóstico, qué dice el
+        tiempo, qué dice la previsión para hoy, qué dice la previsión para esta noche, qué dice la aemet, qué
+        dice aemet, qué dice el parte, qué dan para hoy, qué dan para mañana, qué dan para esta noche, qué dan
+        hoy, qué dan mañana, qué dan esta noche, qué da el tiempo, qué pronóstico hay, qué pronóstico tenemos,
+        qué previsión tenemos, qué previsión hay para hoy, qué previsión hay para esta noche, qué previsión hay
+        para mañana, qué temperatura, qué temperatura hay, qué temperatura hace, qué temperatura tenemos, qué
+        temperatura va a haber, qué temperatura habrá, qué temperatura habrá esta noche, qué temperatura hará
+        mañana, qué temperatura va a hacer mañana, qué temperatura dan, qué temperatura dan para esta noche, qué
+        temperatura se espera, qué temperaturas, qué temperaturas dan, qué temperaturas hay, qué temperaturas
+        tenemos, qué temperaturas esperamos, qué temperaturas vamos a tener, qué mínima dan, qué mínima dan esta
+        noche, qué mínima dan para esta noche, qué mínima va a haber, qué mínima tenemos, qué mínima habrá, qué
+        mínima hará, qué mínima se espera, qué mínimas, qué mínimas dan, qué máxima, qué máxima dan, cuál es la
+        mínima, cuál es la mínima de hoy, cuál es la mínima de esta noche, cuál va a ser la mínima, mínima de
+        esta noche, mínima para esta noche, mínima prevista, la mínima de esta noche, cuántos grados, cuántos
+        grados hay, cuántos grados hace, cuántos grados hará, cuántos grados hará esta noche, cuántos grados va
+        a hacer, cuántos grados va a hacer esta noche, cuántos grados baja, cuántos grados bajo cero, cuántos
+        grados vamos a tener, cuántos grados dan, cuántos grados dan esta noche, a cuántos grados, a cuántos
+        grados baja, a cuántos grados va a bajar, a cuántos grados bajamos, a cuántos grados estamos, a cuánto
+        bajamos, a cuánto bajamos esta noche, a cuánto vamos a bajar, a cuánto va a bajar esta noche, a cuánto
+        va a bajar la temperatura, a cuánto baja la temperatura, a cuánto baja la noche, a cuánto estamos, hasta
+        cuánto baja, hasta cuánto baja esta noche, hasta cuánto va a bajar, hasta cuánto va a bajar esta noche,
         cuánto baja esta noche, cuánto baja, cuánto va a bajar esta noche, cuánto va a bajar la temperatura,
-        cuánto bajará, cuánto bajará esta noche, cuánto frío, cuánto frío hace, cuánto frío viene,
-        cuánto frío va a hacer esta noche, cuánto frío va a hacer mañana, cuánto frío hará mañana,
-        cuánto frío dan, cuánto frío se espera, cuánta lluvia, cuánta lluvia dan, cuánta lluvia va a caer,
-        cuánta lluvia viene, cuánto va a llover, cuánto va a llover esta noche, cuánto va a llover hoy,
-        cuánto llueve, cuánto viento hace, cuánto viento hará, cuánto viento hará esta noche,
-        cuánto viento va a hacer esta noche, cuánto viento dan, cuánto viento viene, cuánto va a helar,
-        cuánto va a nevar, cuánta nieve, cuánta nieve dan, cuándo llueve, cuándo va a llover,
-        cuándo empieza a llover, cuándo para de llover, cuándo deja de llover, cuándo va a parar de llover,
-        cuándo escampa, cuándo se va el frío, cuándo llega el frío, cuándo viene el frío, cuándo hiela,
-        cuándo va a helar, cuándo nieva, a qué hora llueve, a qué hora va a llover, a qué hora empieza a llover,
-        a qué hora para de llover, a qué hora deja de llover, qué viene mañana, qué viento hará,
-        qué viento va a hacer, qué viento dan, qué viento hay, qué frío hará, qué frío va a hacer esta noche,
-        qué frío hará esta noche, qué tal el tiempo, qué tal el tiempo para esta noche,
-        qué tal el tiempo mañana, qué tal va a hacer, qué tal pinta la noche,
-        qué tal viene la noche, qué tan fría va a estar la noche, qué tan frío va a hacer,
-        qué tan frío va a estar esta noche, qué tan frío va a ponerse, qué tan fuerte va a llover,
-        qué se espera hoy, qué se espera mañana, qué se espera para hoy, qué se espera para mañana,
-        qué se espera para esta noche, qué nos espera esta noche, qué noche nos espera, qué noche viene,
-        dan lluvia, dan lluvia para, dan agua para, dan nieve para, dan helada para
+        cuánto bajará, cuánto bajará esta noche, cuánto frío, cuánto frío hace, cuánto frío viene, cuánto frío
+        va a hacer esta noche, cuánto frío va a hacer mañana, cuánto frío hará mañana, cuánto frío dan, cuánto
+        frío se espera, cuánta lluvia, cuánta lluvia dan, cuánta lluvia va a caer, cuánta lluvia viene, cuánto
+        va a llover, cuánto va a llover esta noche, cuánto va a llover hoy, cuánto llueve, cuánto viento hace,
+        cuánto viento hará, cuánto viento hará esta noche, cuánto viento va a hacer esta noche, cuánto viento
+        dan, cuánto viento viene, cuánto va a helar, cuánto va a nevar, cuánta nieve, cuánta nieve dan, cuándo
+        llueve, cuándo va a llover, cuándo empieza a llover, cuándo para de llover, cuándo deja de llover,
+        cuándo va a parar de llover, cuándo escampa, cuándo se va el frío, cuándo llega el frío, cuándo viene el
+        frío, cuándo hiela, cuándo va a helar, cuándo nieva, a qué hora llueve, a qué hora va a llover, a qué
+        hora empieza a llover, a qué hora para de llover, a qué hora deja de llover, qué viene mañana, qué
+        viento hará, qué viento va a hacer, qué viento dan, qué viento hay, qué frío hará, qué frío va a hacer
+        esta noche, qué frío hará esta noche, qué tal el tiempo, qué tal el tiempo para esta noche, qué tal el
+        tiempo mañana, qué tal va a hacer, qué tan fría va a estar la noche, qué tan frío va a hacer, qué tan
+        frío va a estar esta noche, qué tan frío va a ponerse, qué tan fuerte va a llover, qué se espera hoy,
+        qué se espera mañana, qué se espera para hoy, qué se espera para mañana, qué se espera para esta noche,
+        qué nos espera esta noche, qué noche nos espera, qué noche viene, dan lluvia, dan lluvia para, dan agua
+        para, dan nieve para, dan helada para,
+        cómo |viene|pinta la |noche|tarde|mañana|madrugada, cómo |viene|pinta el |día|tiempo|clima|finde, qué
+        tal |viene|pinta la |noche|tarde|madrugada, cómo se |pone|viene|ve la |noche|tarde|madrugada, cómo va a
+        |estar|amanecer la |noche|mañana|madrugada, a cuánto baja hoy, cuánto va a hacer de frío, qué tanto frío
+        va a hacer, qué tanto va a bajar, de cuánto es la mínima
     """,
     "ask forecast marked": """
         va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
@@ -3340,7 +3387,9 @@ PHRASES = {
         cobijad|o|a|os|as, tanto encima, tan arropad|o|a|os|as, tan vestid|o|a|os|as, tan forrad|o|a, tan
         abrigadit|o|a, hay que cobijar tanto,
         usa hoy, usan hoy, lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner,
-        lleva a la noche
+        lleva a la noche,
+        con qué va, con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le
+        toca llevar
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
@@ -3465,7 +3514,13 @@ PHRASES = {
     "afterwards": """
         hay que, hace falta, poned, pon, ponedle, ponle, ponedla, voy a, vamos a, dejad, deja, dejadla,
         déjala, no la pongáis, no lo pongáis, no usar, no usarla, habrá que, habría que, necesita,
-        por favor, avisad, venid, bajad, llamad
+        por favor, avisad, venid, bajad, llamad,
+        alguien vaya, que alguien vaya, alguien que vaya, alguien venga, que alguien venga, alguien que venga,
+        vengan, vayan, vayan a ver, vayan a verl|o|a, alguien que l|o|a vea, alguien que l|o|a revise, que
+        alguien l|o|a vea, que alguien l|o|a revise, alguien revise, revisen, revísenl|o|a, alguien puede,
+        pueden venir, puede alguien, llamen, llamen al, avisen, avísenle, avísale, ocupa, ocupamos, urge,
+        échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use, no se l|o|a
+        pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
     """,
     "relative": """
         que, quien, quienes, el que, la que, el que si, la que si, los que si, el que sí, la que sí

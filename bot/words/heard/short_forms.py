@@ -37,7 +37,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "nche": "noche", "exo": "hecho", "exa": "hecha", "exado": "echado", "muxo": "mucho", "muxa": "mucha",
         "dixo": "dijo", "sto": "esto", "sty": "estoy", "tpc": "tampoco", "tmpoco": "tampoco", "tds": "todos",
         "nd": "nada", "fds": "finde", "msj": "mensaje", "mnta": "manta", "mntas": "mantas", "grax": "gracias",
-        "hoi": "hoy", "aser": "hacer",
+        "hoi": "hoy", "oy": "hoy", "i": "y", "aser": "hacer",
     },
     "fr": {
         "j": "j'", "l": "l'",
