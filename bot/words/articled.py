@@ -13,8 +13,9 @@ HANDLED = (
     "ask wearing", "ask why", "felt",
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
-PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason")  # "anda como temblando"
+PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason", "style full")  # "anda como sudada"
 NEAR = 8  # words
+OF_WHOM = ("le ", "les ", "se le ", "se les ")  # "se le ve la carne viva a la pampa": whose it is comes last
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
 
 
@@ -50,10 +51,15 @@ def _handled(items: Sequence[Item], at: int, before: Item, opener: Item | None) 
     told = (
         any(i.kinds("sign") or i.has("wet", "soaked") for i in items[at + 1 : at + NEAR]) and at < 3
     )  # "a la sombra le roza"
+    told = told or (_ends(items, at) and any(i.kinds("sign") and i.text.startswith(OF_WHOM) for i in around))
     if not toward or not (told or any(i.has(*HANDLED) for i in around)):
         return False
     in_the_sun = items[at].has(*SKY) and before.has("toward") and any(clothing(i) for i in around)
     return not in_the_sun
+
+
+def _ends(items: Sequence[Item], at: int) -> bool:
+    return at + 1 >= len(items) or items[at + 1].mark
 
 
 def _said_of_horses(items: Sequence[Item], at: int) -> bool:
@@ -67,8 +73,12 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return False
     if len(rest) > 1 and rest[0].has("what") and rest[1].has("ask wearing") and all(i.has("time") for i in rest[2:]):
         return True  # "la tortita que lleva hoy"
+    if rest[0].has("ask why"):
+        return True  # "y la canela por qué anda sin nada"
     if rest[0].has("subject") and rest[0].has("i") and any(i.has("put on", "took off") for i in rest[:4]):
         return True  # "la belle je lui ai retiré son imper"
+    if rest[0].has("took off") and any(clothing(i) for i in rest[1:]):
+        return True  # "la paloma se quitó la manta"
     if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
     if goes and not items[at].has("sky") and rest[0].kinds("everyday"):

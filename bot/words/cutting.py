@@ -99,6 +99,10 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and current.pieces and following.has("it") and following.has("put on", "took off"):
+        return "and"  # "traje la manta roja y se la puse a Nube"
+    if item.has("and") and current.told and not current.of_something and following.has(*MOVES):
+        return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
@@ -242,6 +246,8 @@ def _placed_or_dressed(current: Thought) -> bool:
         return True
     if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
         return True
+    if current.has("it") and current.has("put on", "took off"):
+        return True  # "se la puse a Canela, …"
     return bool(current.pieces) and current.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off")
 
 

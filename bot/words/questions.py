@@ -119,7 +119,8 @@ def _plainly(items: Sequence[Item], *meanings: str) -> bool:
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
-    first = next((i for i in items if not i.has("polite") or i.has("ask why")), None)
+    opening = ("polite", "and", "article", "link")  # "y la canela por qué anda sin la verde"
+    first = next((i for i in items if i.has("ask why") or not (i.horses or i.has(*opening))), None)
     if first is None or not first.has("ask why"):
         return None
     horse = _horse(items, telling)
@@ -145,6 +146,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "habit",
         "off",
         "put on",
+        "took off",
         "not",
         "everyone",
         "has",
@@ -242,7 +244,7 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
     if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(
-        items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"
+        items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"
     ):
         return None
     garment = _garment(items, telling, _horse(items, telling))

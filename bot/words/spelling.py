@@ -21,7 +21,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     for at, token in enumerate(tokens):
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
             token = token._replace(text=token.text[:-1])
-        if spanish and token.raw.endswith("á") and found and _said_short(token, found[-1], lexicon, roster):
+        if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
             token = token._replace(text=token.text + "da")
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
@@ -43,13 +43,14 @@ def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool
     )
 
 
-def _said_short(token: Token, before: Token, lexicon: Lexicon, roster: Roster) -> bool:
+def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
     """As in "ta helá", "Canela sudá", "la cruz lastimá" of the south; "mojá la manta" bids, and so would open."""
     whole = token.text + "da"
-    if says_how(lexicon.phrases.longest((before.text, whole), 0)[0]):
+    last = before[-1].text
+    if says_how(lexicon.phrases.longest((last, whole), 0)[0]):
         return True
-    told = lexicon.phrases.longest((before.text,), 0)[0] & SAID_OF
-    return says_how(lexicon.phrases.longest((whole,), 0)[0]) and (bool(told) or before.text in roster.spelled)
+    told = any(lexicon.phrases.longest((t.text,), 0)[0] & SAID_OF for t in before)
+    return says_how(lexicon.phrases.longest((whole,), 0)[0]) and (told or last in roster.spelled)
 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:
@@ -57,6 +58,8 @@ def _as_spelled(word: str, lexicon: Lexicon) -> bool:
 
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
+    if token.raw.endswith("ó") and lexicon.language == "es":
+        return [token]  # "cumplió 27" is no "cumplido"
     said = lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),)
     return [token if word == token.text else token._replace(text=word) for word in said]
 

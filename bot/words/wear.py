@@ -29,6 +29,7 @@ SAYS = (
     "nothing",
     "without",
 )
+REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
     "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
@@ -117,7 +118,8 @@ def _it(clause: Clause) -> str:
         return "off"
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
-    return "on" if clause.has("put on") and clause.has("on") else ""
+    in_one = any(i.has("it") and i.has("put on") for i in clause.items)  # "se la puse a Canela"
+    return "on" if in_one or (clause.has("put on") and clause.has("on")) else ""
 
 
 def _change(clause: Clause) -> Change:
@@ -265,7 +267,7 @@ def _told_up_to(items: Sequence[Item]) -> int:
     if items[last].horses:
         told = any(i.piece is not None or i.has("stripped") for i in items[:last])
         return last if told and not something_of_hers(after) else 0
-    reason = bool(after) and (after[0].mark or after[0].has("but", "i", "subject", "when", "if", "time"))
+    reason = bool(after) and (after[0].mark or after[0].has(*REASONS))
     return last if reason else 0
 
 

@@ -53,6 +53,7 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         everyday
         and items[at].has("weather")
         and not (clause.has("she", "body") or any(i.has("is") for i in items[:at]))
+        and not (clause.joined == "and" and len(items) == 1)  # "Canela sin manta y helada"
     ):
         return ()  # "in his stall now, too icy out there"
     if _somebody_else_is(items[at + 1 : at + 4]):

@@ -231,6 +231,14 @@ def said(text: str, name: str) -> Heard:
         ("encina", "fíjese que el lucero anda como temblando ahí", [("Lucero", "shivering")]),
         ("encina", "la canela medio fresca de orejas", [("Canela", "cold")]),
         ("encina", "le cambié a Lucero la manta por el forro", [("Lucero", ("lucero-forro",))]),
+        # a reason without a pause, what came last, and sweat that dried
+        ("encina", "le quité la 100 a Moro hace un calor horrible", [("Moro", ())]),
+        ("encina", "Saqué a Moro, tenía tembleque y lo volví a meter", [("Moro", "shivering"), ("Moro", "stall")]),
+        ("encina", "traje la manta roja y se la eché a Nube", [("Nube", ("nube-manta",))]),
+        ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
+        ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
+        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
+        ("encina", "bajé el forro azul y se lo puse a Canela", [("Canela", ("canela-forro",))]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -276,6 +284,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),  # a long time, not now
+        ("encina", "Canela cumplió 15, una reina"),
+        ("encina", "ya quedó el cerco del potrero"),
+        ("encina", "le mandé un audio a Carmen por lo de Moro"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:

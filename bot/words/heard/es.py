@@ -342,7 +342,16 @@ PHRASES = {
         lastimad|o|a del roce, lastimad|o|a en la |cruz|paleta, lastimad|o|a en el |hombro|pecho, lastimad|o|a
         en los hombros, rozad|o|a en la |cruz|paleta, rozad|o|a en el |hombro|pecho, rozad|o|a en los hombros,
         pelad|o|a en la |cruz|paleta, pelad|o|a en el lomo, pelad|o|a de la |cruz|paleta, pelad|o|a del lomo,
-        sin pelo en la |paleta|crin, sin pelo en el lomo
+        sin pelo en la |paleta|crin, sin pelo en el lomo,
+        se le ve la carne viva, se le ve carne viva, se le ve lo |rojo|pelado|vivo, tiene la piel
+        |roja|irritada|viva de la manta, trae un pelón, tiene un pelón, con un pelón, un pelón en, trae pelones,
+        pelones, se talló con la |cobija|manta|capa, se rozó con la |cobija|manta|capa, se peló con la
+        |cobija|manta|capa, se raspó con la |cobija|manta|capa, la |cobija|manta|capa le
+        |talló|peló|rozó|raspó|lastimó, la |cobija|manta|capa lo está
+        |tallando|pelando|rozando|raspando|lastimando, la |cobija|manta|capa la está
+        |tallando|pelando|rozando|raspando|lastimando, tallad|o|a de la |cobija|manta|capa, le talla, le está
+        tallando, talladura, talladuras, una talladura, trae talladuras, le anda rozando, le viene rozando, le
+        anda tallando
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
@@ -1117,7 +1126,9 @@ PHRASES = {
         se |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé, se |la|lo|las|los
         |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, le desabroché, le volé, le tumbé, le zafé, le
         zafamos, les saqué, les sacamos, les he sacado, ya le saqué, ya les quité, ya les saqué, ya se la quité,
-        ya se lo quité, ya se la saqué, ya se lo saqué, pelé de, le aflojé y quité
+        ya se lo quité, ya se la saqué, ya se lo saqué, pelé de, le aflojé y quité,
+        se quitó sol|o|a |la|el|las|los, se sacó sol|o|a |la|el|las|los, se arrancó sol|o|a |la|el, se la sacó
+        sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el
     """,
     "stripped": """
         desnudé, destapé, he destapado, desabrigué, le quité todo, desnudamos, he desnudado, hemos desnudado,
@@ -1278,7 +1289,11 @@ PHRASES = {
         afeitad|o|a, recorté, clip, clipping, clipé, clipeé, clipead|o|a, clipad|o|a, corte de pelo,
         le corté el pelo, le he cortado el pelo, le cortamos el pelo, le hemos cortado el pelo, le hice un,
         le he hecho un, le hicimos un, le hemos hecho un, le hice el, le he hecho el, le hicimos el,
-        le hemos hecho el, le he hecho solo, le hice solo, esquilamiento, esquileo hecho
+        le hemos hecho el, le he hecho solo, le hice solo, esquilamiento, esquileo hecho,
+        |lo|la|los|las |pelamos|pelé|pelaron|tusamos|tusé|tusaron|rapamos|raparon|rasuramos|rasuraron|afeitamos,
+        la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé,
+        pelamos al, pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al,
+        tusamos a, peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -1292,18 +1307,21 @@ PHRASES = {
         babero, de babero, solo el pecho, pecho, pechera, de pecho, esquilado de pecho, babero y cuello,
         el babero, un babero, baberito, en babero, tipo babero, bib, un bib, el bib, bib clip, peto, un peto,
         el peto, de peto, tipo peto, solo pecho, solo el pecho y el cuello, solo cuello y pecho,
-        solo por delante, solo la parte de delante, pecheral
+        solo por delante, solo la parte de delante, pecheral,
+        corte babero, corte bib, corte de babero, corte de pecho
     """,
     "style trace": """
         trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip, un trace, el trace, trace alto,
         trace bajo, en trace, tipo trace, de trazo, trazo, de trazos, esquilado de tiro, tipo tiro, de enganche,
         de carruaje, esquilado de enganche, irlandés, un irlandés, esquilado irlandés, inglés, a la inglesa,
-        tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro
+        tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro,
+        corte trace, corte inglés, tipo trazo
     """,
     "style blanket": """
         de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip, un blanket,
         el blanket, esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
-        con la manta de pelo, manta de pelo
+        con la manta de pelo, manta de pelo,
+        corte blanket, corte manta
     """,
     "style hunter": """
         de caza, caza, hunter, esquilado de caza, tipo caza, cazador, hunter clip, un hunter, el hunter,
@@ -1311,7 +1329,8 @@ PHRASES = {
         un caza, corte cazador, dejándole patas y silla, dejando las patas, dejando patas y silla,
         menos las patas y la silla, con las patas sin esquilar, dejándole las patas, dejándole la silla,
         todo menos las patas, todo menos patas, entero menos las patas, enter|o|a menos las patas,
-        complet|o|a menos las patas
+        complet|o|a menos las patas,
+        corte hunter, corte cazador de, corte de cazador
     """,
     "style full": """
         complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al completo,
@@ -1321,7 +1340,9 @@ PHRASES = {
         de la cabeza a los pies, de cabeza a patas, de morro a cola, de punta a punta, al cero, al rape, a cero,
         al ras, a ras, total total, integral, por entero, de todo el cuerpo, todit|o|a, patas y cara incluidas,
         patas incluidas, cara y patas incluidas, con patas y todo, con cara y patas, patas y todo,
-        hasta las patas, cabeza y patas incluidas, hasta las orejas
+        hasta las patas, cabeza y patas incluidas, hasta las orejas,
+        todo el pelo, pelad|o|a enter|o|a, pelad|o|a complet|o|a, todita completa, todito completo, corte
+        completo, corte entero, corte total
     """,
     "place stall": """
         stall, el stall, su stall, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
@@ -1414,33 +1435,42 @@ PHRASES = {
         ya en su box, ya en el box, ya en la cuadra, ya en casa, ya en su casa, ya en los boxes,
         ya en el establo, ya en la pesebrera, en su box ya, en el box ya, en la cuadra ya, ya bajo techo,
         ya a cubierto, ya adentro, adentro ya, dentro ya, en boxes ya, encuadré, metíos, metía ya, e metido,
-        e metido a, los e metido, la e metido, lo e metido, e encerrado, e recogido, a entrado, an entrado
+        e metido a, los e metido, la e metido, lo e metido, e encerrado, e recogido, a entrado, an entrado,
+        |lo|la|los|las volví a |meter|entrar|guardar|encerrar, |lo|la|los|las volvimos a
+        |meter|entrar|guardar|encerrar, volví a |entrar|guardar|encerrar a, |lo|la|los|las
+        |entré|guardé|encerramos|entramos al |box|galpón|establo, |lo|la|los|las |mandé|pasé|traje pa adentro,
+        |lo|la|los|las |mandé|pasé|traje para adentro, |lo|la|los|las traje al |box|galpón|establo, ya están
+        adentro, ya está adentro, ya andan adentro, ya quedó adentro, ya quedaron adentro, ya quedó en su
+        |box|caballeriza|stall, ya quedaron en sus |boxes|caballerizas, guardaditos adentro, entraditos
     """,
     "turned out": """
-        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado,
-        eché al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado, salió,
-        ha salido al prado, sacad|o|a|os|as, sacad|o|a|os|as al prado, lo saqué, la saqué, los saqué, las saqué,
-        lo he sacado, la he sacado, llevé al prado, solté en el prado, en el prado ya, saqué a, sacamos a,
-        he sacado a, hemos sacado a, sacaron, los he sacado, las he sacado, los hemos sacado, las hemos sacado,
-        lo hemos sacado, la hemos sacado, lo sacamos, la sacamos, los sacamos, las sacamos, acabo de sacar a,
-        acabamos de sacar a, ya saqué, ya he sacado, ya sacamos, ya hemos sacado, ya está sacad|o|a,
-        sacad|o|a|os|as ya, sacadit|o|a, soltaron, solté a, soltamos a, he soltado a, hemos soltado a,
-        ha soltado, soltó, lo solté, la solté, los solté, las solté, lo he soltado, la he soltado,
-        los he soltado, las he soltado, los hemos soltado, lo hemos soltado, la hemos soltado, ya solté,
-        ya he soltado, ya soltamos, ya sueltos, ya suelto, ya suelta, sueltos ya, sueltas ya, suelta ya,
-        suelto ya, soltad|o|a|os|as ya, acabo de soltar, acabamos de soltar, salieron, ya salió, ya ha salido,
-        ya salieron, ya han salido, ha salido ya, han salido ya, salió ya, salió al prado, salió al campo,
-        salió al potrero, salió al paddock, eché al campo, eché al potrero, eché fuera, he echado al prado,
-        he echado al campo, hemos echado al prado, echamos al prado, la eché al prado, lo eché al prado,
-        la he echado al prado, lo he echado al prado, los he echado al prado, los eché al prado, tiré al prado,
-        llevé al campo, llevé al potrero, llevé al paddock, ya en el prado, ya en el campo, ya en el paddock,
-        ya en el potrero, en el campo ya, en el paddock ya, en el potrero ya, ya pastando, pastando ya,
-        pastando, ya está pastando, están pastando, está pastando, suelt|o|a|os|as en el prado,
-        suelt|o|a|os|as en el campo, suelt|o|a|os|as en el paddock, suelt|o|a|os|as en el potrero, largué,
-        largamos, he largado, hemos largado, largado al potrero, eché a, eché pal prado, eché al monte,
-        subí al monte a, he echado al monte a, suelt|os|as, sueltos en, sueltas en, e sacado, e sacado a,
-        la e sacado, lo e sacado, los e sacado, e soltado, e soltado a, la e soltado, lo e soltado, a salido,
-        an salido
+        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché al
+        prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado, salió, ha salido al
+        prado, sacad|o|a|os|as, sacad|o|a|os|as al prado, lo saqué, la saqué, los saqué, las saqué, lo he
+        sacado, la he sacado, llevé al prado, solté en el prado, en el prado ya, saqué a, sacamos a, he sacado
+        a, hemos sacado a, sacaron, los he sacado, las he sacado, los hemos sacado, las hemos sacado, lo hemos
+        sacado, la hemos sacado, lo sacamos, la sacamos, los sacamos, las sacamos, acabo de sacar a, acabamos de
+        sacar a, ya saqué, ya he sacado, ya sacamos, ya hemos sacado, ya está sacad|o|a, sacad|o|a|os|as ya,
+        sacadit|o|a, soltaron, solté a, soltamos a, he soltado a, hemos soltado a, ha soltado, soltó, lo solté,
+        la solté, los solté, las solté, lo he soltado, la he soltado, los he soltado, las he soltado, los hemos
+        soltado, lo hemos soltado, la hemos soltado, ya solté, ya he soltado, ya soltamos, ya sueltos, ya
+        suelto, ya suelta, sueltos ya, sueltas ya, suelta ya, suelto ya, soltad|o|a|os|as ya, acabo de soltar,
+        acabamos de soltar, salieron, ya salió, ya ha salido, ya salieron, ya han salido, ha salido ya, han
+        salido ya, salió ya, salió al prado, salió al campo, salió al potrero, salió al paddock, eché al campo,
+        eché al potrero, eché fuera, he echado al prado, he echado al campo, hemos echado al prado, echamos al
+        prado, la he echado al prado, lo he echado al prado, los he echado al prado, tiré al prado, llevé al
+        campo, llevé al potrero, llevé al paddock, ya en el prado, ya en el campo, ya en el paddock, ya en el
+        potrero, en el campo ya, en el paddock ya, en el potrero ya, ya pastando, pastando ya, pastando, ya está
+        pastando, están pastando, está pastando, suelt|o|a|os|as en el prado, suelt|o|a|os|as en el campo,
+        suelt|o|a|os|as en el paddock, suelt|o|a|os|as en el potrero, largué, largamos, he largado, hemos
+        largado, largado al potrero, eché a, eché pal prado, eché al monte, subí al monte a, he echado al monte
+        a, suelt|os|as, sueltos en, sueltas en, e sacado, e sacado a, la e sacado, lo e sacado, los e sacado, e
+        soltado, e soltado a, la e soltado, lo e soltado, a salido, an salido,
+        |lo|la|los|las volví a |sacar|soltar|largar|echar, |lo|la|los|las volvimos a |sacar|soltar|largar,
+        |lo|la|los|las |largué|largamos|eché afuera, |lo|la|los|las mandé afuera, |lo|la|los|las |mandé|eché al
+        |potrero|corral|prado|campo, ya están afuera, ya está afuera, ya andan afuera, ya anda afuera, ya quedó
+        afuera, ya quedaron afuera, ya andan en el |potrero|corral|prado|campo, ya anda en el
+        |potrero|corral|prado|campo, ya están en el |potrero|prado, ya está en el |potrero|prado
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
@@ -1467,114 +1497,115 @@ PHRASES = {
         os lo pido, se los pido, os pido, lo pido por favor
     """,
     "do not rug": """
-        déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
-        dejala siempre sin manta,
-        dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa, déjenlos siempre sin manta,
-        lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin manta, los quiero sin manta,
-        lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
-        no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta,
-        que no lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para,
-        no le pongáis la manta, no le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar,
-        no abriguéis, no tapen, no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta,
-        no ponerle manta, no le pongáis cobija, no le pongan cobija, no le pongas cobija, no poner cobija,
-        no pongáis cobija, que no lleve cobija, nada de cobijas para, nada de cobija para,
-        no le pongáis la cobija, no le pongan la cobija, no le pongas la cobija, no le ponga cobija,
-        no le pongáis cobijas, sin cobijas para, no pongan cobija, no ponerle cobija, no la tapéis más,
-        no lo tapéis más, no me la tapéis, no me lo tapéis, no me la tapéis más, no me lo tapéis más,
-        no la tapéis, no lo tapéis, no los tapéis, no las tapéis, no la tapen, no lo tapen, no los tapen,
-        no la tapen más, no lo tapen más, no me la tapen, no me lo tapen, no me la tapen más,
-        no me lo tapen más, no la tapes, no lo tapes, no la tapes más, no lo tapes más, no tapes, no tapes a,
-        no tapéis a, no tapen a, no tapéis más a, no tapar a, no tapar más, no hay que tapar,
-        no hay que tapar a, no hace falta tapar a, no hace falta taparl|a|o, no hace falta que la tapéis,
-        no hace falta que lo tapéis, no abriguéis a, no abriguen, no abriguen a, no abrigues a, no abrigar a,
-        no la abriguéis, no lo abriguéis, no la abriguen, no lo abriguen, no me la abriguéis,
-        no me lo abriguéis, no me la abriguen, no me lo abriguen, no poner manta a, no pongáis manta a,
-        no pongan manta a, no pongas manta a, no pongáis mantas a, no pongan mantas a, no le pongáis nada,
-        no le pongan nada, no le pongas nada, no ponerle nada, no le pongáis más manta,
-        no le pongáis más la manta, no le pongan más la manta, no le pongáis ninguna manta,
-        no le pongan ninguna manta, no le pongáis ya manta, no le pongan ya manta, no le pongan mantas,
-        no le pongas mantas, no le echéis manta, no le echéis la manta, no le echéis nada encima,
-        no le echen manta, no le echen nada encima, no quiero que lleve manta, no quiero que le pongáis manta,
-        no quiero que le pongan manta, no quiero que la tapéis, no quiero que lo tapéis, no quiero que la tapen,
-        no quiero que lo tapen, no quiero manta para, no quiero mantas para, no quiero manta en,
-        no quiero que use manta, no quiero que use cobija, no quiero que lleve cobija, no quiero que lleve nada,
-        no quiero que lleve mantas, no quiero verl|a|o con manta, que no la tapéis, que no lo tapéis,
-        que no la tapen, que no lo tapen, que no me la tapen, que no me lo tapen, que no me la tapéis,
-        que no le pongáis manta, que no le pongan manta, que no le pongáis nada, que no le pongan nada,
-        que no lleve nada, que no lleve mantas, que no lleve ninguna manta, que no se le ponga manta,
-        que no use manta, que no use cobija, no se le pone manta, no se le pone manta a, no se le ponga manta,
-        no se le ponga manta a, no se le pone nada, no se tapa a, nada de taparl|a|o, nada de tapar a,
-        nada de manta a, nada de mantas a, nada de cobija a, nada de cobijas a, nada de manta con,
-        nada de manta en, se acabaron las mantas para, se acabó la manta para, se acabaron las mantas con,
-        cero mantas para, cero manta para, ni una manta para, ni una manta a, fuera mantas para,
-        prohibido tapar a, prohibido tapar, prohibida la manta a, prohibidas las mantas a,
-        prohibido poner manta a, no lleva manta este invierno, este invierno no lleva manta,
-        este invierno va sin manta, este invierno va a pelo, este invierno a pelo, este invierno sin manta,
-        no va a llevar manta este invierno, no llevará manta, no va a llevar más manta, ya no va a llevar manta,
-        ya no llevará manta, no usará manta, no va a usar manta, no usa manta este invierno, no me tapéis a,
-        no me tapen a, no me tapéis más a, no me tapen más a, no me abriguéis a, no me abriguen a,
-        no me le pongáis manta a, no me le pongan manta, no me le pongan manta a, no me le pongáis manta,
-        no me la cubran, no la cubran, no lo cubran, no cubran a, no me cubran a, no me la cobijen,
-        no lo cobijen, no la cobijen, no cobijen a, no le pongáis manta a, no le pongan manta a,
-        no le pongas manta a, no le ponga manta a, no le pongan cobija a, no le pongáis mantas a,
-        no le pongáis nada a, no le pongan nada a, no lleve manta, no lleve mantas, no lleve nada,
-        no lleve cobija, no lleve ninguna manta, no use manta, no use cobija, no vaya tapad|o|a,
-        que no vaya tapad|o|a, que no lo tapen más, que no la tapen más, que no la tapéis más,
-        que no lo tapéis más, no debe llevar manta, no tiene que llevar manta, no necesita manta este invierno,
-        no necesita llevar manta, no hace falta que lleve manta, no hace falta ponerle manta,
-        no hace falta manta para
+        déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta, dejala
+        siempre sin manta, dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa,
+        déjenlos siempre sin manta, lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin
+        manta, los quiero sin manta, lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
+        no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta, que no
+        lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para, no le pongáis la manta, no le
+        pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar, no abriguéis, no tapen, no le
+        ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta, no le pongáis
+        cobija, no le pongan cobija, no le pongas cobija, no poner cobija, no pongáis cobija, que no lleve
+        cobija, nada de cobijas para, nada de cobija para, no le pongáis la cobija, no le pongan la cobija, no
+        le pongas la cobija, no le ponga cobija, no le pongáis cobijas, sin cobijas para, no pongan cobija, no
+        ponerle cobija, no la tapéis más, no lo tapéis más, no me la tapéis, no me lo tapéis, no me la tapéis
+        más, no me lo tapéis más, no la tapéis, no lo tapéis, no los tapéis, no las tapéis, no la tapen, no lo
+        tapen, no los tapen, no la tapen más, no lo tapen más, no me la tapen, no me lo tapen, no la tapes, no
+        lo tapes, no la tapes más, no lo tapes más, no tapes, no tapes a, no tapéis a, no tapen a, no tapéis más
+        a, no tapar a, no tapar más, no hay que tapar, no hay que tapar a, no hace falta tapar a, no hace falta
+        taparl|a|o, no hace falta que la tapéis, no hace falta que lo tapéis, no abriguéis a, no abriguen, no
+        abriguen a, no abrigues a, no abrigar a, no la abriguéis, no lo abriguéis, no la abriguen, no lo
+        abriguen, no me la abriguéis, no me lo abriguéis, no me la abriguen, no me lo abriguen, no poner manta
+        a, no pongáis manta a, no pongan manta a, no pongas manta a, no pongáis mantas a, no pongan mantas a, no
+        le pongáis nada, no le pongan nada, no le pongas nada, no ponerle nada, no le pongáis más manta, no le
+        pongáis más la manta, no le pongan más la manta, no le pongáis ninguna manta, no le pongan ninguna
+        manta, no le pongáis ya manta, no le pongan ya manta, no le pongan mantas, no le pongas mantas, no le
+        echéis manta, no le echéis la manta, no le echéis nada encima, no le echen manta, no le echen nada
+        encima, no quiero que lleve manta, no quiero que le pongáis manta, no quiero que le pongan manta, no
+        quiero que la tapéis, no quiero que lo tapéis, no quiero que la tapen, no quiero que lo tapen, no quiero
+        manta para, no quiero mantas para, no quiero manta en, no quiero que use manta, no quiero que use
+        cobija, no quiero que lleve cobija, no quiero que lleve nada, no quiero que lleve mantas, no quiero
+        verl|a|o con manta, que no la tapéis, que no lo tapéis, que no la tapen, que no lo tapen, que no me la
+        tapen, que no me lo tapen, que no me la tapéis, que no le pongáis manta, que no le pongan manta, que no
+        le pongáis nada, que no le pongan nada, que no lleve nada, que no lleve mantas, que no lleve ninguna
+        manta, que no se le ponga manta, que no use manta, que no use cobija, no se le pone manta, no se le pone
+        manta a, no se le ponga manta, no se le ponga manta a, no se le pone nada, no se tapa a, nada de
+        taparl|a|o, nada de tapar a, nada de manta a, nada de mantas a, nada de cobija a, nada de cobijas a,
+        nada de manta con, nada de manta en, se acabaron las mantas para, se acabó la manta para, se acabaron
+        las mantas con, cero mantas para, cero manta para, ni una manta para, ni una manta a, fuera mantas para,
+        prohibido tapar a, prohibido tapar, prohibida la manta a, prohibidas las mantas a, prohibido poner manta
+        a, no lleva manta este invierno, este invierno no lleva manta, este invierno va sin manta, este invierno
+        va a pelo, este invierno a pelo, este invierno sin manta, no va a llevar manta este invierno, no llevará
+        manta, no va a llevar más manta, ya no va a llevar manta, ya no llevará manta, no usará manta, no va a
+        usar manta, no usa manta este invierno, no me tapéis a, no me tapen a, no me tapéis más a, no me tapen
+        más a, no me abriguéis a, no me abriguen a, no me le pongáis manta a, no me le pongan manta, no me le
+        pongan manta a, no me le pongáis manta, no me la cubran, no la cubran, no lo cubran, no cubran a, no me
+        cubran a, no me la cobijen, no lo cobijen, no la cobijen, no cobijen a, no le pongáis manta a, no le
+        pongan manta a, no le pongas manta a, no le ponga manta a, no le pongan cobija a, no le pongáis mantas
+        a, no le pongáis nada a, no le pongan nada a, no lleve manta, no lleve mantas, no lleve nada, no lleve
+        cobija, no lleve ninguna manta, no use manta, no use cobija, no vaya tapad|o|a, que no vaya tapad|o|a,
+        que no lo tapen más, que no la tapen más, que no la tapéis más, que no lo tapéis más, no debe llevar
+        manta, no tiene que llevar manta, no necesita manta este invierno, no necesita llevar manta, no hace
+        falta que lleve manta, no hace falta ponerle manta, no hace falta manta para,
+        no me |la|lo |tapen|cobijen|abriguen más, ya no me |la|lo |tapen|cobijen|abriguen, ya no |la|lo
+        |tapen|cobijen|abriguen, ya no le pongan |cobija|manta|capa|nada, ya no quiero que le pongan
+        |cobija|manta|capa, no le pongan más |cobija|manta|capa|nada, no le pongan más |cobijas|mantas, no me le
+        pongan |nada|cobija|cobijas, que ande sin |cobija|manta|capa, que ande pelad|o|a,
+        |déjenla|déjenlo|déjenmela|déjenmelo en pelo, |déjenla|déjenlo|déjenmela|déjenmelo sin
+        |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a, |dejala|dejalo|déjala|déjalo sin
+        |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada, |la|lo quiero sin cobija, |la|lo
+        quiero en pelo, |la|lo quiero al natural
     """,
     "rug again": """
-        puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
-        puede volver a llevar manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta,
-        se le puede poner manta, ya se le puede poner manta, se puede tapar, ya se puede tapar,
-        vuelve a llevar manta, ya no hace falta que vaya sin manta, pueden ponerle manta,
-        pueden volver a ponerle manta, ya se puede abrigar, se puede volver a tapar, puede usar manta otra vez,
-        puede usar manta, ya le podéis poner manta, ya podéis ponerle manta, le podéis poner manta,
-        se le puede volver a poner manta, se puede abrigar otra vez, puede llevar mantas otra vez,
-        puede llevar mantas, se le puede poner manta otra vez, puede ponerse manta,
-        ya puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra vez,
-        puede llevar cobija de nuevo, puede volver a llevar cobija, ya puede llevar cobija,
-        podéis ponerle cobija, podéis volver a ponerle cobija, se le puede poner cobija,
-        ya se le puede poner cobija, vuelve a llevar cobija, ya no hace falta que vaya sin cobija,
-        pueden ponerle cobija, pueden volver a ponerle cobija, puede usar cobija otra vez, puede usar cobija,
-        ya le podéis poner cobija, ya podéis ponerle cobija, le podéis poner cobija,
-        se le puede volver a poner cobija, puede llevar cobijas otra vez, puede llevar cobijas,
-        se le puede poner cobija otra vez, puede ponerse cobija, ya puede volver a llevar cobija,
-        vuelve a poder llevar manta, ya puede volver a ir tapad|o|a, ya puede ir tapad|o|a,
-        puede volver a ir tapad|o|a, ya podéis taparl|o|a, ya podéis taparl|o|a otra vez,
-        podéis taparl|o|a otra vez, podéis volver a taparl|o|a, podéis volver a tapar a,
-        podéis tapar otra vez a, ya podéis tapar a, ya podéis volver a tapar a, ya podéis abrigarl|o|a,
-        ya pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a, pueden volver a taparl|o|a,
-        ya pueden abrigar a, ya pueden ponerle manta, ya pueden ponerle manta a, ya pueden ponerle cobija a,
-        podéis ponerle manta otra vez a, podéis volver a ponerle manta a, podéis volver a poner manta a,
-        podéis poner manta otra vez a, ya podéis poner manta a, ya podéis volver a poner manta a,
-        ya podéis volver a ponerle manta, ya podéis ponerle manta a, ya podéis ponerle manta otra vez,
-        ya podéis ponerle mantas, podéis ponerle mantas otra vez, ya podéis ponerle la manta,
-        podéis volver a ponerle la manta, podéis volver a ponerle mantas, ya le podéis volver a poner manta,
-        le podéis volver a poner manta, le podéis volver a poner manta a, ya le pueden poner manta,
-        ya le pueden poner manta a, le pueden volver a poner manta, ya le pueden volver a poner manta,
-        ya le pueden poner cobija, ya se le puede poner manta a, se le puede poner manta a,
-        ya se le puede volver a poner manta, se le puede volver a tapar, ya se puede tapar a,
-        se puede volver a tapar a, se puede tapar otra vez a, ya se puede abrigar a, ya puede usar manta,
-        ya puede llevar mantas, ya puede llevar manta otra vez, ya puede llevar ropa,
-        puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que use manta otra vez,
-        quiero que vuelva a llevar manta, quiero que lleve manta otra vez, quiero que lleve mantas otra vez,
-        vuelve a las mantas, volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a, vuelvan a tapar a,
-        volved a ponerle manta, volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a ponerle manta a,
-        volved a poner manta a, vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta,
-        ya no hace falta que vaya a pelo, ya no tiene que ir sin manta, ya no tiene que ir a pelo,
-        ya no hace falta que esté sin manta, ya no hay que dejarl|o|a sin manta,
-        ya no quiero que vaya sin manta, ya no quiero que vaya a pelo, se acabó lo de ir a pelo,
-        se acabó ir sin manta, se acabó lo de ir sin manta, levanto el veto a las mantas,
-        levantada la prohibición de manta, con manta otra vez, manta otra vez permitida,
-        a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta, desde hoy con manta,
-        tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez, puede ir con manta,
-        puede ir con mantas, puede ir con manta otra vez, ya puede ir con manta, puede volver a ir con manta,
-        ya puede volver a ir con manta, podéis usar manta con, podéis usar mantas con, otra vez con manta,
-        otra vez con mantas, de nuevo con manta, con manta de nuevo, vuelve a ir con manta,
-        vuelve a ir tapad|o|a, otra vez tapad|o|a a partir de hoy, vuelve a usar manta, vuelve a usar cobija,
-        otra vez con cobija
+        puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
+        manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta, se le puede poner
+        manta, ya se le puede poner manta, se puede tapar, ya se puede tapar, vuelve a llevar manta, ya no hace
+        falta que vaya sin manta, pueden ponerle manta, pueden volver a ponerle manta, ya se puede abrigar, se
+        puede volver a tapar, puede usar manta otra vez, puede usar manta, ya le podéis poner manta, ya podéis
+        ponerle manta, le podéis poner manta, se le puede volver a poner manta, se puede abrigar otra vez, puede
+        llevar mantas otra vez, puede llevar mantas, se le puede poner manta otra vez, puede ponerse manta, ya
+        puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra vez, puede llevar cobija de
+        nuevo, ya puede llevar cobija, podéis ponerle cobija, podéis volver a ponerle cobija, se le puede poner
+        cobija, ya se le puede poner cobija, vuelve a llevar cobija, ya no hace falta que vaya sin cobija,
+        pueden ponerle cobija, pueden volver a ponerle cobija, puede usar cobija otra vez, puede usar cobija, ya
+        le podéis poner cobija, ya podéis ponerle cobija, le podéis poner cobija, se le puede volver a poner
+        cobija, puede llevar cobijas otra vez, puede llevar cobijas, se le puede poner cobija otra vez, puede
+        ponerse cobija, ya puede volver a llevar cobija, vuelve a poder llevar manta, ya puede volver a ir
+        tapad|o|a, ya puede ir tapad|o|a, puede volver a ir tapad|o|a, ya podéis taparl|o|a, ya podéis
+        taparl|o|a otra vez, podéis taparl|o|a otra vez, podéis volver a taparl|o|a, podéis volver a tapar a,
+        podéis tapar otra vez a, ya podéis tapar a, ya podéis volver a tapar a, ya podéis abrigarl|o|a, ya
+        pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a, pueden volver a taparl|o|a, ya pueden
+        ponerle manta, ya pueden ponerle manta a, ya pueden ponerle cobija a, podéis ponerle manta otra vez a,
+        podéis volver a ponerle manta a, podéis volver a poner manta a, podéis poner manta otra vez a, ya podéis
+        poner manta a, ya podéis volver a poner manta a, ya podéis volver a ponerle manta, ya podéis ponerle
+        manta a, ya podéis ponerle manta otra vez, ya podéis ponerle mantas, podéis ponerle mantas otra vez, ya
+        podéis ponerle la manta, podéis volver a ponerle la manta, podéis volver a ponerle mantas, ya le podéis
+        volver a poner manta, le podéis volver a poner manta, le podéis volver a poner manta a, ya le pueden
+        poner manta, ya le pueden poner manta a, ya le pueden volver a poner manta, ya le pueden poner cobija,
+        ya se le puede poner manta a, se le puede poner manta a, ya se le puede volver a poner manta, se le
+        puede volver a tapar, ya se puede tapar a, se puede volver a tapar a, se puede tapar otra vez a, ya se
+        puede abrigar a, ya puede usar manta, ya puede llevar mantas, ya puede llevar manta otra vez, ya puede
+        llevar ropa, puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que use
+        manta otra vez, quiero que vuelva a llevar manta, quiero que lleve manta otra vez, quiero que lleve
+        mantas otra vez, vuelve a las mantas, volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a,
+        vuelvan a tapar a, volved a ponerle manta, volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a
+        ponerle manta a, volved a poner manta a, vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta,
+        ya no hace falta que vaya a pelo, ya no tiene que ir sin manta, ya no tiene que ir a pelo, ya no hace
+        falta que esté sin manta, ya no hay que dejarl|o|a sin manta, ya no quiero que vaya sin manta, ya no
+        quiero que vaya a pelo, se acabó lo de ir a pelo, se acabó ir sin manta, se acabó lo de ir sin manta,
+        levanto el veto a las mantas, levantada la prohibición de manta, con manta otra vez, manta otra vez
+        permitida, a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta, desde hoy con
+        manta, tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez, puede ir con manta, puede
+        ir con mantas, puede ir con manta otra vez, ya puede ir con manta, puede volver a ir con manta, ya puede
+        volver a ir con manta, podéis usar manta con, podéis usar mantas con, otra vez con manta, otra vez con
+        mantas, de nuevo con manta, con manta de nuevo, vuelve a ir con manta, vuelve a ir tapad|o|a, otra vez
+        tapad|o|a a partir de hoy, vuelve a usar manta, vuelve a usar cobija, otra vez con cobija,
+        |puede|pueden volver a |usar|llevar|ponerse |cobija|capa|abrigo|cobijas|mantas, |puede|pueden volver a
+        |usar|ponerse manta, ya |puede|pueden volver a |usar|ponerse |cobija|manta|capa, ya la pueden
+        |tapar|cobijar|abrigar, ya lo pueden |tapar|cobijar|abrigar, ya se puede |cobijar|tapar otra vez, ya se
+        |la|lo puede |tapar|cobijar|abrigar, ya pueden |cobijar|abrigar a, pueden volver a |cobijar|abrigar a,
+        ya le pueden poner |cobija|manta otra vez, ya le pueden poner la |cobija|manta, le pueden volver a poner
+        |cobija|manta, le pueden poner |cobija|manta otra vez, se acabó lo de andar sin |manta|cobija
     """,
     "worked": """
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
@@ -1670,7 +1701,15 @@ PHRASES = {
         dimos trabajo, |hizo|hicieron la cabalgata, hizo su trabajo, hizo el paseo, hizo la ruta, fue a la
         cabalgata, fueron a la cabalgata, la usaron en la clase, lo usaron en la clase, la usaron para la clase,
         lo usaron para la clase, la usé en la clase, lo usé en la clase, la usé para la clase, lo usé para la
-        clase, se usó en la clase, se usó para la clase
+        clase, se usó en la clase, se usó para la clase,
+        salió a |pasear|caminar|trotar|galopar|trabajar|montar, salieron a
+        |pasear|caminar|trotar|galopar|trabajar|montar, salió a dar una vuelta, salieron a dar una vuelta, salió
+        a la |cabalgata|pista|clase, laburó, laburaron, laburó duro, laburó un rato, laburé, laburamos, trabajó
+        duro, trabajó un rato, trabajó un buen rato, trabajó lindo, le dimos duro, la usaron en clase, lo usaron
+        en clase, la usaron para clase, lo usaron para clase, la montaron, lo montaron, los montaron, las
+        montaron, la trabajaron, lo trabajaron, los trabajaron, la galoparon, lo galoparon, lo galopé, la
+        galopé, lo troté, la troté, lo monté un rato, la monté un rato, lo caminé, la caminé, la caminaron, lo
+        caminaron
     """,
     "had": """
         tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado, tuvo ya, tuvo hoy,
@@ -2081,7 +2120,9 @@ PHRASES = {
         pasaban frío, pasaban calor, tosía, tenía mucho frío, tenía mucho calor, tenía tos, estuvieron, eran,
         fueron, habían, había, iban, llevaba, llevaban, andaba, andaban, seguía, seguían, parecía, parecían,
         se veía, se veían, quedaba,
-        venía, venían, traía, traían
+        venía, venían, traía, traían,
+        sudó, tembló, tiritó, transpiró, sudaron, temblaron, tiritaron, transpiraron, tuvo frío, tuvo calor,
+        pasó frío, pasó calor, titiritó
     """,
     "plan": """
         llego sobre, llego sobre las, llego a las, llegaré sobre,
@@ -2545,7 +2586,8 @@ PHRASES = {
         va |mal|fatal internet, va |mal|fatal el wifi, voy |mal|fatal|bien de tiempo,
         vamos |mal|fatal|bien de tiempo, mal aparcado, mal hecho, mal cerrado, mal cerrada, mal atado,
         mal atada, mal puesta la, como si hubiera, como si hubiese, como si viniera, como si acabara,
-        como si nada, como si tal cosa, como si llevara, como si estuviera, como si le
+        como si nada, como si tal cosa, como si llevara, como si estuviera, como si le,
+        cumplió años, cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
@@ -2604,11 +2646,19 @@ PHRASES = {
         mi bestia, mi tordo, mi torda, mi alazán, mi alazana, mi castaño, mi castaña, mi pony
     """,
     "it": """
-        eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos,
-        se lo quitamos, la misma, el mismo, la citada, dicha manta, esa manta, esta manta, esa cobija,
-        esta cobija, se la he quitado ya, se lo he quitado ya, se la puse, se lo puse, se la he puesto,
-        se lo he puesto, se la hemos quitado, se lo hemos quitado, se la hemos puesto, se lo hemos puesto,
-        se la saqué, se lo saqué, se la he sacado, se la pusimos, se lo pusimos
+        eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos, se lo
+        quitamos, la misma, el mismo, la citada, dicha manta, esa manta, esta manta, esa cobija, esta cobija, se
+        la he quitado ya, se lo he quitado ya, se la puse, se lo puse, se la he puesto, se lo he puesto, se la
+        hemos quitado, se lo hemos quitado, se la hemos puesto, se lo hemos puesto, se la he sacado, se la
+        pusimos, se lo pusimos,
+        se |la|lo|las|los |eché|metí|coloqué|mandé|planté|encajé|chanté|amarré|abroché|acomodé|agregué, se
+        |la|lo|las|los dejé puest|a|o|as|os, se |la|lo|las|los
+        |echamos|metimos|colocamos|mandamos|pusieron|echaron|abrochamos|acomodamos, se |la|lo|las|los he
+        |echado|metido|colocado|plantado|abrochado|acomodado|enchufado, se |la|lo|las|los hemos
+        |echado|metido|colocado|plantado|abrochado|enchufado, ya se la puse, ya se lo puse, ya se la eché, se
+        |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé, se |la|lo|las|los
+        |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, ya se la quité, ya se lo quité, ya se la saqué,
+        ya se lo saqué
     """,
     "article": """
         el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel,
@@ -2759,7 +2809,9 @@ PHRASES = {
         colgad|o|a|os|as, tendid|o|a|os|as, guindad|o|a|os|as, estirad|o|a en la cerca, colgad|o|a en la
         |cerca|reja|puerta, tendid|o|a en la |cerca|reja|puerta, colgad|o|a en el
         |alambre|cerco|tendedero|corral|galpón, tendid|o|a en el |alambre|cerco|tendedero|corral|galpón, contra
-        el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco
+        el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco,
+        tirad|o|a|os|as, tirad|o|a en el |lodo|barro|suelo|piso|potrero|corral|prado, tirad|o|a en la
+        |tierra|arena|paja|caballeriza, botad|o|a|os|as, botad|o|a en el |lodo|barro|suelo|piso|potrero|corral
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -3203,7 +3255,10 @@ PHRASES = {
         qué hay con, qué onda con, qué onda, qué pasó con, qué ha pasado con, qué es de, y qué es de,
         y cómo está, y cómo va, y cómo sigue, y cómo anda, cómo estará, informe de, informe sobre, parte de,
         ficha de, dame info de, dame el estado de, información de, información sobre, cm está, cm sta, kmo está,
-        cmo está, komo está, ktal, k tal, q tal
+        cmo está, komo está, ktal, k tal, q tal,
+        qué hubo con, qué hubo de, qué fue de, cómo va la, cómo va el, cómo anda la, cómo anda el, cómo sigue
+        la, cómo sigue el, cómo está de, cómo me la ven, cómo me lo ven, cómo amaneció la, cómo amaneció el,
+        cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
     """,
     "ask forecast": """
         cómo viene el pronóstico, cómo viene la helada, qué tiempo da, qué tiempo da para mañana, qué tiempo
