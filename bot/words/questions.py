@@ -19,6 +19,10 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
+# what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
+SAID_WITH: dict[About, tuple[str, ...]] = {
+    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
+}  # fmt: skip
 OPENERS = 5  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
@@ -261,7 +265,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
     small = ["polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help"]
-    small += ["drying"] if about == "drying" else ["ask wearing"] if about == "today" else []
+    small += SAID_WITH.get(about, ())
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

@@ -320,38 +320,32 @@ PHRASES = {
         rozadura, haciéndole rozaduras, haciéndole una rozadura, haciéndole herida, haciéndole roce, haciéndole
         daño en, le hace daño en, le está haciendo daño en, le hizo daño en, lastimad|o|a por la correa, se
         lastimó con la manta, se lastimó con la cobija, quemad|o|a por la manta, peladit|o|a de los hombros,
-        peladit|o|a del pecho, chafad|o|a por la manta,
-        le |peló|pelaron|pela|pelan |el|la|los|las
-        |pecho|hombro|hombros|cruz|paleta|paletas|lomo|cuello|anca|crin|encuentro,
-        |pelo|pecho|hombro|lomo|cuello|anca|encuentro |está|anda|viene|trae|quedó
-        |pelado|lastimado|rozado|gastado|raspado|despellejado, |cruz|crin|paleta|grupa|piel
-        |está|anda|viene|quedó |pelada|lastimada|rozada|raspada|despellejada|llagada,
-        |pelo|pecho|hombro|lomo|cuello|encuentro |lastimado|raspado|despellejado|llagado|escoriado,
-        |cruz|paleta|crin|grupa |lastimada|raspada|despellejada, |hombros|encuentros|costados están
-        |pelados|lastimados|rozados|raspados, |hombros|encuentros|costados |lastimados|raspados|despellejados,
-        |trae|tiene|con |el|un |hombro|pecho|lomo|cuello |pelado|lastimado|rozado|raspado|llagado,
-        |trae|tiene|anda con|con |la cruz|la paleta|la crin|la grupa |pelada|lastimada|rozada|raspada|llagada,
-        |trae|tiene|con los |hombros|encuentros |pelados|lastimados|rozados|raspados|llagados, |trae|tiene|con
-        |la|una |peladura|llaga|matadura|quemadura, |trae|tiene la carne viva, en la carne viva, rub, rubs, un
-        rub, una pelada, un pelón, un raspón, se está |pelando|rozando|lastimando|despellejando|llagando, se le
-        está |pelando|rozando|lastimando|despellejando|llagando, se le |peló|rozó|lastimó|raspó|llagó |el|la
-        |pecho|hombro|cruz|paleta|lomo|cuello, le está |sacando|haciendo|dejando una
+        peladit|o|a del pecho, chafad|o|a por la manta, |cruz|paleta|crin|grupa |lastimada|raspada|despellejada,
+        |hombros|encuentros|costados están |pelados|lastimados|rozados|raspados, |hombros|encuentros|costados
+        |lastimados|raspados|despellejados, |trae|tiene la carne viva, en la carne viva, rub, rubs, un rub, una
+        pelada, un pelón, un raspón, se está |pelando|rozando|lastimando|despellejando|llagando, se le está
+        |pelando|rozando|lastimando|despellejando|llagando, le está |sacando|haciendo|dejando una
         |llaga|herida|matadura|peladura|marca|lastimadura, le está sacando el pelo, le |sacó|dejó|hizo una
         |llaga|matadura|peladura|lastimadura|raspadura|marca, le |saca|sacó|come|comió|voló|quita|quitó el pelo,
         lastimadura, lastimaduras, una lastimadura, lastimad|o|a de la cruz, lastimad|o|a de tanto roce,
         lastimad|o|a del roce, lastimad|o|a en la |cruz|paleta, lastimad|o|a en el |hombro|pecho, lastimad|o|a
         en los hombros, rozad|o|a en la |cruz|paleta, rozad|o|a en el |hombro|pecho, rozad|o|a en los hombros,
         pelad|o|a en la |cruz|paleta, pelad|o|a en el lomo, pelad|o|a de la |cruz|paleta, pelad|o|a del lomo,
-        sin pelo en la |paleta|crin, sin pelo en el lomo,
-        se le ve la carne viva, se le ve carne viva, se le ve lo |rojo|pelado|vivo, tiene la piel
-        |roja|irritada|viva de la manta, trae un pelón, tiene un pelón, con un pelón, un pelón en, trae pelones,
-        pelones, se talló con la |cobija|manta|capa, se rozó con la |cobija|manta|capa, se peló con la
-        |cobija|manta|capa, se raspó con la |cobija|manta|capa, la |cobija|manta|capa le
-        |talló|peló|rozó|raspó|lastimó, la |cobija|manta|capa lo está
+        sin pelo en la |paleta|crin, sin pelo en el lomo, se le ve la carne viva, se le ve carne viva, se le ve
+        lo |rojo|pelado|vivo, tiene la piel |roja|irritada|viva de la manta, trae un pelón, tiene un pelón, con
+        un pelón, un pelón en, trae pelones, pelones, se talló con la |cobija|manta|capa, se rozó con la
+        |cobija|manta|capa, se peló con la |cobija|manta|capa, se raspó con la |cobija|manta|capa, la
+        |cobija|manta|capa le |talló|peló|rozó|raspó|lastimó, la |cobija|manta|capa lo está
         |tallando|pelando|rozando|raspando|lastimando, la |cobija|manta|capa la está
         |tallando|pelando|rozando|raspando|lastimando, tallad|o|a de la |cobija|manta|capa, le talla, le está
         tallando, talladura, talladuras, una talladura, trae talladuras, le anda rozando, le viene rozando, le
-        anda tallando
+        anda tallando, |pelo|pecho|hombro|lomo|cuello |está|anda |pelado|lastimado|rozado, |cruz|paleta|crin
+        |está|anda |pelada|lastimada|rozada, le |peló|pelaron|pela el |pecho|hombro|lomo|cuello, le
+        |peló|pelaron|pela la |cruz|paleta|crin, se le |peló|rozó|lastimó el |pecho|hombro|lomo|cuello, se le
+        |peló|rozó|lastimó la |cruz|paleta|crin, |trae|tiene|con el |hombro|pecho|lomo|cuello
+        |lastimado|rozado|raspado, |trae|tiene|con la |cruz|paleta|crin |lastimada|rozada|raspada,
+        |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados, |pecho|hombro|lomo|cuello
+        |lastimado|raspado, le |peló|pelaron|pela los hombros
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
@@ -3098,81 +3092,78 @@ PHRASES = {
         ponerse, qué le toca usar, qué le toca llevar
     """,
     "ask left": """
-        cuáles me quedan, cuáles me faltan, qué caballos me quedan, qué caballos me faltan, a quién me falta,
-        quiénes me faltan, quiénes me quedan, quién falta, quién queda, quiénes faltan, quiénes quedan, qué
-        queda, qué falta, cuántos quedan, cuántos faltan, queda alguno, falta alguno, falta alguien, queda
-        alguien, están todos, están todos listos, están todos hechos, quién no está hecho, quién no está listo,
-        qué caballos quedan, qué caballos faltan, queda alguien por hacer, cuáles faltan, cuáles quedan, ya
-        están todos, quién está sin hacer, queda alguno por hacer, falta alguno por hacer, queda algún caballo,
-        queda algún caballo por hacer, falta algún caballo, quedan caballos, quedan caballos por hacer, quién no
-        está tapado, quién falta todavía, quién queda todavía, quién falta aún, quiénes no están hechos, a quién
-        no he hecho, me falta alguien, me falta alguno, he hecho todos, los hemos hecho todos, cuántos faltan
-        por hacer, cuántos quedan por hacer, cuáles no están hechos, cuántos me faltan, quién me falta, quiénes
-        me faltan, qué queda por hacer, qué falta por hacer, qué nos queda, qué nos queda por hacer, qué nos
-        falta, qué nos falta por hacer, qué me queda, qué me queda por hacer, qué me falta, qué me falta por
-        hacer, qué caballos nos quedan, qué caballos nos faltan, qué caballos me quedan, qué caballos me faltan,
-        qué caballos no están hechos, qué caballos no están listos, qué caballos no están tapados, qué caballos
-        están sin hacer, qué caballos están sin tapar, cuál falta, cuál queda, cuáles quedan por hacer, cuáles
-        nos faltan, cuáles nos quedan, cuáles me faltan, cuáles me quedan, cuáles están sin hacer, cuántos
-        caballos quedan, cuántos caballos faltan, cuántos caballos quedan por hacer, cuántos caballos faltan por
-        hacer, cuántos nos quedan, cuántos nos faltan, cuántos me quedan, cuántos me faltan por hacer, cuántos
-        hay sin hacer, cuántos llevamos, cuántos van, cuántos van hechos, cuántos hay hechos, quién falta por
-        cambiar, quién queda por tapar, quién queda sin hacer, quién queda pendiente, quién falta pendiente,
-        quién está sin manta todavía, quién sigue sin hacer, quién nos falta, quién nos queda, quién me queda,
-        quiénes nos faltan, quiénes nos quedan, quiénes me quedan, quiénes faltan todavía, quiénes faltan aún,
-        quiénes no están listos, quiénes no están tapados, quiénes están sin hacer, quiénes siguen sin hacer,
-        quién falta hoy, quién falta esta noche, quién falta ya, quién queda ya, quién queda aún, quién no está
-        hecho todavía, quién no está hecho aún, quién no está cambiado, quién no está vestido, quién no tiene la
-        manta, quién no tiene la manta puesta, quién no lleva la suya, quién no lleva lo que toca, a quién
-        falta, a quién le falta la manta, a quién le falta manta, a quién nos falta, a quién me falta, a quién
-        hay que hacer todavía, a quién hay que tapar todavía, a quién falta por tapar, a quién falta por poner
-        manta, a quién falta ponerle manta, a quién le falta por poner, a quién no hemos hecho, a quién no se ha
-        hecho, falta alguien por hacer, falta alguno por tapar, falta algún caballo por hacer, falta alguien
-        todavía, falta alguien aún, falta alguno todavía, falta alguno más, falta alguien más, falta alguna,
-        falta mucho, falta algo por hacer, faltan caballos, faltan muchos, faltan caballos por hacer, falta
-        todavía alguien, queda alguien por tapar, queda alguno por tapar, queda algún caballo por tapar, queda
-        alguno sin hacer, queda alguien sin hacer, queda alguien sin tapar, queda alguno sin tapar, queda
-        alguien más, queda alguno más, queda alguien todavía, queda alguno todavía, queda algo por hacer, queda
-        algo pendiente, hay alguien por hacer, hay alguno sin hacer, hay alguno por hacer, hay alguien sin
-        hacer, hay algún caballo sin hacer, hay algún caballo sin tapar, hay alguien sin tapar, hay alguno sin
-        tapar, hay alguno pendiente, hay alguien pendiente, me queda alguien, me queda alguno, nos queda
-        alguien, nos queda alguno, nos falta alguien, nos falta alguno, me queda alguno por hacer, me falta
-        alguno por hacer, nos falta alguno por hacer, nos queda alguno por hacer, está todo hecho, está todo
-        listo, está ya todo hecho, están ya todos hechos, están ya todos listos, están ya todos tapados, están
-        todos tapados, están todos vestidos, están todos cambiados, están todas hechas, se ha quedado alguien
-        sin hacer, se ha quedado alguno sin hacer, se nos ha olvidado alguno, se me ha olvidado alguno, se me
-        olvida alguien, se me olvida alguno, nos hemos dejado alguno, me he dejado alguno, me he dejado a
-        alguien, lo que falta, qué pendientes hay, pendientes, qué hay pendiente, qué hay sin hacer, qué hay por
-        hacer, qué está pendiente, qué está sin hacer, dime quién falta, dime quién queda, dime quiénes faltan,
-        dime los que faltan, dime los que quedan, cómo va la ronda, cómo va la lista, cómo vamos, cómo vamos con
-        la ronda, cómo llevamos la ronda, qué queda de la ronda, qué falta de la ronda, qué queda de la lista,
-        qué falta de la lista, lista de pendientes,
-        |quién|quiénes|cuál|cuáles |falta|faltan|queda|quedan por
-        |cambiar|tapar|vestir|abrigar|poner|cobijar|revisar|hacer, |quién|quiénes|cuál|cuáles
-        |falta|faltan|queda|quedan de |cambiar|tapar|vestir|abrigar|poner|cobijar|revisar|hacer,
-        |quién|quiénes|cuál|cuáles |falta|faltan |cambiar|tapar|vestir|abrigar|poner|cobijar|hacer|cambiarse,
-        |quién|quiénes|cuál|cuáles me |falta|faltan|queda|quedan |por|de
-        |cambiar|tapar|vestir|abrigar|poner|cobijar|hacer, |quién|quiénes|cuál|cuáles nos
-        |falta|faltan|queda|quedan |por|de |cambiar|tapar|vestir|abrigar|poner|cobijar|hacer,
-        |quién|quiénes|cuál|cuáles |sigue|siguen|está|están |pendiente|pendientes, |quién|quiénes|cuál|cuáles
-        |sigue|siguen|está|están|queda|quedan sin |cambiar|tapar|vestir|abrigar|poner|cobijar|manta|cobija|capa,
-        qué |caballos|animales|bichos |falta|faltan|quedan |por|de
-        |cambiar|tapar|vestir|abrigar|poner|cobijar|hacer, a |quién|quiénes|cuáles |falta|faltan
-        |cambiar|tapar|vestir|abrigar|poner|ponerle|ponerles|cobijar|cambiarle|cambiarles, a
-        |quién|quiénes|cuáles les |falta|faltan, a |quién|quiénes|cuáles le falta, a |quién|quiénes|cuáles no
-        |cambiaron|taparon|pusieron|cambiamos, a quién no le han |puesto|cambiado|echado, a quiénes no les han
-        |puesto|cambiado|echado, quién más falta, quiénes más faltan, quién más queda, cuántos faltan todavía,
-        alguien sin cambiar, falta alguien por |cambiar|tapar|vestir|abrigar|cobijar, falta alguno por
+        quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por
+        tapar, qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles
+        faltan por cambiar, cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por
+        hacer, qué caballos me quedan, qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me
+        quedan, quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por
+        hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
+        falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos, quién
+        no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan, queda alguien por hacer, a
+        quién le falta, cuáles faltan, cuáles quedan, ya están todos, quién está sin hacer, queda alguno por
+        hacer, falta alguno por hacer, queda algún caballo, queda algún caballo por hacer, falta algún caballo,
+        quedan caballos, quedan caballos por hacer, qué caballos faltan por hacer, quién no está tapado, quién
+        falta todavía, quién queda todavía, quién falta aún, quiénes no están hechos, a quién no he hecho, me
+        falta alguien, me falta alguno, he hecho todos, los hemos hecho todos, cuántos faltan por hacer, cuántos
+        quedan por hacer, cuáles no están hechos, cuántos me faltan, quién me falta, quiénes me faltan, qué
+        queda por hacer, qué falta por hacer, qué nos queda, qué nos queda por hacer, qué nos falta, qué nos
+        falta por hacer, qué me queda, qué me queda por hacer, qué me falta, qué me falta por hacer, qué
+        caballos quedan por hacer, qué caballos faltan por tapar, qué caballos quedan por tapar, qué caballos
+        nos quedan, qué caballos nos faltan, qué caballos me quedan, qué caballos me faltan, qué caballos no
+        están hechos, qué caballos no están listos, qué caballos no están tapados, qué caballos están sin hacer,
+        qué caballos están sin tapar, cuál falta, cuál queda, cuál queda por hacer, cuál falta por hacer, cuáles
+        faltan por hacer, cuáles quedan por hacer, cuáles nos faltan, cuáles nos quedan, cuáles me faltan,
+        cuáles me quedan, cuáles están sin hacer, cuántos caballos quedan, cuántos caballos faltan, cuántos
+        caballos quedan por hacer, cuántos caballos faltan por hacer, cuántos nos quedan, cuántos nos faltan,
+        cuántos me quedan, cuántos me faltan por hacer, cuántos hay sin hacer, cuántos llevamos, cuántos van,
+        cuántos van hechos, cuántos hay hechos, quién falta por tapar, quién falta por abrigar, quién falta por
+        cambiar, quién falta por vestir, quién queda por tapar, quién queda por cambiar, quién queda por vestir,
+        quién queda sin hacer, quién queda sin tapar, quién queda sin manta, quién queda pendiente, quién falta
+        pendiente, quién está pendiente, quiénes están pendientes, quién está sin tapar, quién está sin cambiar,
+        quién está sin manta todavía, quién sigue sin hacer, quién sigue sin tapar, quién sigue sin manta, quién
+        nos falta, quién nos queda, quién me queda, quién me queda por hacer, quién me falta por hacer, quiénes
+        nos faltan, quiénes nos quedan, quiénes me quedan, quiénes faltan por hacer, quiénes quedan por tapar,
+        quiénes faltan por tapar, quiénes faltan todavía, quiénes faltan aún, quiénes no están listos, quiénes
+        no están tapados, quiénes están sin hacer, quiénes siguen sin hacer, quién falta hoy, quién falta esta
+        noche, quién falta ya, quién queda ya, quién queda aún, quién no está hecho todavía, quién no está hecho
+        aún, quién no está cambiado, quién no está vestido, quién no tiene la manta, quién no tiene la manta
+        puesta, quién no lleva la suya, quién no lleva lo que toca, a quién falta, a quién le falta la manta, a
+        quién le falta manta, a quién nos falta, a quién me falta, a quién hay que hacer todavía, a quién hay
+        que tapar todavía, a quién falta por tapar, a quién falta por poner manta, a quién falta ponerle manta,
+        a quién le falta por poner, a quién no hemos hecho, a quién no se ha hecho, falta alguien por hacer,
+        falta alguien por tapar, falta alguno por tapar, falta algún caballo por hacer, falta alguien todavía,
+        falta alguien aún, falta alguno todavía, falta alguno más, falta alguien más, falta alguna, falta mucho,
+        falta algo por hacer, faltan caballos, faltan muchos, faltan caballos por hacer, falta todavía alguien,
+        queda alguien por tapar, queda alguno por tapar, queda algún caballo por tapar, queda alguno sin hacer,
+        queda alguien sin hacer, queda alguien sin tapar, queda alguno sin tapar, queda alguien más, queda
+        alguno más, queda alguien todavía, queda alguno todavía, queda algo por hacer, queda algo pendiente, hay
+        alguien por hacer, hay alguno sin hacer, hay alguno por hacer, hay alguien sin hacer, hay algún caballo
+        sin hacer, hay algún caballo sin tapar, hay alguien sin tapar, hay alguno sin tapar, hay alguno
+        pendiente, hay alguien pendiente, me queda alguien, me queda alguno, nos queda alguien, nos queda
+        alguno, nos falta alguien, nos falta alguno, me queda alguno por hacer, me falta alguno por hacer, nos
+        falta alguno por hacer, nos queda alguno por hacer, está todo hecho, está todo listo, está ya todo
+        hecho, están ya todos hechos, están ya todos listos, están ya todos tapados, están todos tapados, están
+        todos vestidos, están todos cambiados, están todas hechas, se ha quedado alguien sin hacer, se ha
+        quedado alguno sin hacer, se nos ha olvidado alguno, se me ha olvidado alguno, se me olvida alguien, se
+        me olvida alguno, nos hemos dejado alguno, me he dejado alguno, me he dejado a alguien, lo que falta,
+        qué pendientes hay, pendientes, qué hay pendiente, qué hay sin hacer, qué hay por hacer, qué está
+        pendiente, qué está sin hacer, dime quién falta, dime quién queda, dime quiénes faltan, dime los que
+        faltan, dime los que quedan, cómo va la ronda, cómo va la lista, cómo vamos, cómo vamos con la ronda,
+        cómo llevamos la ronda, qué queda de la ronda, qué falta de la ronda, qué queda de la lista, qué falta
+        de la lista, lista de pendientes, a |quién|quiénes|cuáles les |falta|faltan, a quiénes le falta, a
+        cuáles le falta, a |quién|quiénes|cuáles no |cambiaron|taparon|pusieron|cambiamos, a quién no le han
+        |puesto|cambiado|echado, a quiénes no les han |puesto|cambiado|echado, quién más falta, quiénes más
+        faltan, quién más queda, cuántos faltan todavía, alguien sin cambiar, falta alguien por cambiar, falta
+        alguien por vestir, falta alguien por abrigar, falta alguien por cobijar, falta alguno por
         |cambiar|vestir|abrigar|cobijar, queda alguien por |cambiar|vestir|abrigar|cobijar, queda alguno por
         |cambiar|vestir|abrigar|cobijar, queda alguien sin |cambiar|vestir|abrigar|cobijar, queda alguno sin
         |cambiar|vestir|abrigar|cobijar, quién quedó pendiente, quiénes quedaron pendientes, quién quedó sin
         |cambiar|tapar|hacer, quiénes quedaron sin |cambiar|tapar|hacer, qué falta por cambiar, qué queda por
-        cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda,
-        |quién|quiénes|cuál|cuáles |falta|faltan|queda|quedan |todavía|aún por
-        |hacer|cambiar|tapar|vestir|abrigar, |quién|quiénes|cuál|cuáles |falta|faltan |todavía|aún de
-        |hacer|cambiar|tapar|vestir|abrigar, a |quién|quiénes |falta|faltan todavía, qué caballos |faltan|quedan
-        |todavía|aún, qué caballos |faltan|quedan |todavía|aún por |hacer|cambiar|tapar, qué |bichos|animales
-        faltan
+        cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda, a |quién|quiénes |falta|faltan
+        todavía, qué caballos |faltan|quedan |todavía|aún, qué caballos |faltan|quedan |todavía|aún por
+        |hacer|cambiar|tapar, qué |bichos|animales faltan,
+        |quién|quiénes |queda|quedan|falta|faltan |todavía|aún por hacer, |quién|quiénes
+        |queda|quedan|falta|faltan pendientes
     """,
     "ask drying": """
         qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas, qué cosas hay
@@ -3444,7 +3435,8 @@ PHRASES = {
         usa hoy, usan hoy, lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner,
         lleva a la noche,
         con qué va, con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le
-        toca llevar
+        toca llevar,
+        cambiar, cambiarse, cambiarle, cambiarles, tapar, taparle, vestir, abrigar, cobijar, ponerse
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
