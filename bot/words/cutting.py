@@ -269,6 +269,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return True  # "Maple sweaty took sheet off Pip fine"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
         return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
+    if before.has("too") and current.items[-2:-1] and current.items[-2].horses and item.horses:
+        return True  # "Palomo seco Paloma también Nube húmeda"
     if before.has("sign rubbed") and current.pieces:
         return False  # "the heavy is rubbing Otto"
     if before.has("of", "article") and current.has("sign rubbed"):

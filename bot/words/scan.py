@@ -257,6 +257,9 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if word in roster.words:  # of a piece's own name: "la de los patos"
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
     ordinary = everyday(word)
+    if lexicon.language == "es" and word in roster.fond and not ordinary and word not in roster.spelled:
+        horse = roster.fond[word]
+        return Item(word, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital)
     begun = () if ordinary or len(word) < 4 else roster.begins(word)
     if begun:  # "capt" of Captain; asked about where two begin so
         sure = len(begun) == 1

@@ -30,10 +30,10 @@ SAYS = (
     "without",
 )
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
-WITHOUT_A_PIECE = ("bare", "nothing", "took off", "own", "it")  # what tells of clothes though none is named
+WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
-    "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
-    "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
+    "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
+    "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
 )  # fmt: skip
 
 
@@ -146,7 +146,7 @@ def _change(clause: Clause) -> Change:
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
-        change.all_off = clause.has("took off") and _strips(items) and not denied
+        change.all_off = clause.has("took off", "stripped") and _strips(items) and not denied
         return change
     for k, piece in pieces:
         _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
@@ -154,6 +154,7 @@ def _change(clause: Clause) -> Change:
         change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
+        change.add.reverse()
     return change
 
 

@@ -238,6 +238,13 @@ def said(text: str, name: str) -> Heard:
         ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
         ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
         ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
+        # three in a breath, one as the one before; fond names; all off, over another
+        ("encina", "MORO BIEN SECO PALOMA TAMBIEN LUCERO SUDADO", [
+            ("Moro", "comfortable"), ("Paloma", "comfortable"), ("Lucero", "sweating"),
+        ]),
+        ("oak", "Otto sweaty Fig too Tucker cold", [("Otto", "sweating"), ("Fig", "sweating"), ("Tucker", "cold")]),
+        ("encina", "la nubecita anda sudada", [("Nube", "sweating")]),
+        ("encina", "le saqué toda la ropa a Lucero", [("Lucero", ())]),
         ("encina", "bajé el forro azul y se lo puse a Canela", [("Canela", ("canela-forro",))]),
     ],
 )  # fmt: skip

@@ -477,7 +477,9 @@ PHRASES = {
         cholenquit|o|a, anda cholenc|o|a, está cholenc|o|a, está tristón, anda tristón, anda tristona, está
         tristona, anda apachurrad|o|a, apachurrad|o|a, aplastad|o|a y sin comer, anda desganad|o|a, no anda nada
         bien, no lo noto bien, no la noto bien, no lo veo nada fino, no se siente bien, no se siente nada bien,
-        no pinta bien, no me gusta cómo anda, no me gusta cómo respira, respira entrecortado, anda resollando
+        no pinta bien, no me gusta cómo anda, no me gusta cómo respira, respira entrecortado, anda resollando,
+        no se |quiere|puede |parar|pararse, no se para, amaneció echad|o|a, echad|o|a y no se quiere
+        |parar|levantar, no se quiere mover, no se mueve del |rincón|lugar
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -1122,7 +1124,9 @@ PHRASES = {
         zafamos, les saqué, les sacamos, les he sacado, ya le saqué, ya les quité, ya les saqué, ya se la quité,
         ya se lo quité, ya se la saqué, ya se lo saqué, pelé de, le aflojé y quité,
         se quitó sol|o|a |la|el|las|los, se sacó sol|o|a |la|el|las|los, se arrancó sol|o|a |la|el, se la sacó
-        sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el
+        sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el,
+        se le salió |la|el, se le cayó |la|el, se le resbaló |la|el, se le voló |la|el, se le corrió y se le
+        salió |la|el
     """,
     "stripped": """
         desnudé, destapé, he destapado, desabrigué, le quité todo, desnudamos, he desnudado, hemos desnudado,
@@ -1548,7 +1552,9 @@ PHRASES = {
         |déjenla|déjenlo|déjenmela|déjenmelo en pelo, |déjenla|déjenlo|déjenmela|déjenmelo sin
         |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a, |dejala|dejalo|déjala|déjalo sin
         |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada, |la|lo quiero sin cobija, |la|lo
-        quiero en pelo, |la|lo quiero al natural
+        quiero en pelo, |la|lo quiero al natural,
+        no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a, nunca más
+        |manta|cobija para
     """,
     "rug again": """
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
@@ -2805,7 +2811,8 @@ PHRASES = {
         |alambre|cerco|tendedero|corral|galpón, tendid|o|a en el |alambre|cerco|tendedero|corral|galpón, contra
         el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco,
         tirad|o|a|os|as, tirad|o|a en el |lodo|barro|suelo|piso|potrero|corral|prado, tirad|o|a en la
-        |tierra|arena|paja|caballeriza, botad|o|a|os|as, botad|o|a en el |lodo|barro|suelo|piso|potrero|corral
+        |tierra|arena|paja|caballeriza, botad|o|a|os|as, botad|o|a en el |lodo|barro|suelo|piso|potrero|corral,
+        ya comieron, ya cenaron, ya cenó, ya bebieron, ya tomaron agua, ya tomó agua, ya se comieron el heno
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
