@@ -22,6 +22,8 @@ listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about
+pronouns   which of several horses "he" is
+removed    why a piece came off
 signs, states, wear, routine, questions, choices    one sort of saying each
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it

@@ -9,6 +9,8 @@ from bot.words.clauses import Clause, only_small, said_by, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+SER = ("es", "son", "era", "eran", "ya es", "ya son")
+ONE = ("un", "una", "unos", "unas")
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
@@ -32,6 +34,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
     if item.kinds("sign"):
         return True
+    if item.has("everyday comfortable", "everyday good") and _always_so(items[:at]):
+        return False
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
     if item.has("everyday good") and any(i.has("was") for i in items[:at]) and not (rest and rest[0].has("under")):
         return False  # "was good today": well-behaved
@@ -44,6 +48,12 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
     if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
     return _harmless(following) or following.piece is not None
+
+
+def _always_so(before: Sequence[Item]) -> bool:
+    """As in "Canela es muy tranquila", "es una joya": what she is like, where "está" would tell how she is."""
+    said = next((i for i in reversed(before) if not i.has("very", "a little") and i.text not in ONE), None)
+    return said is not None and said.text in SER
 
 
 def _harmless(item: Item) -> bool:

@@ -122,7 +122,17 @@ def gathered(items: Iterable[Item]) -> Thought:
 def _told_before(items: Sequence[Item]) -> int:
     """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
     said = next((k for k, i in enumerate(items) if predicate(i)), len(items))
+    moved = _moved_before(items)
+    if moved < said:
+        return moved + 1
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
+
+
+def _moved_before(items: Sequence[Item]) -> int:
+    """Where a piece of a horse was put on or taken off: "le quité la fina a Moro hace un calor"; else past the end."""
+    verb = next((k for k, i in enumerate(items) if i.has("put on", "took off", "swapped")), len(items))
+    moved = next((k for k in range(verb + 1, len(items)) if items[k].piece is not None), len(items))
+    return moved if any(i.horses for i in items) else len(items)
 
 
 def _danger_told(items: Sequence[Item]) -> int:

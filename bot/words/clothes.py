@@ -92,11 +92,19 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
         return None if _how_it_is(run, before) or _neck_of_hers(items, at, end) else _piece(run, numbers, roster)
+    if _half(run, before, after):
+        return None
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
     if not (weak and (starts or _determined(before)) and _ends(after)) or all(i.has("one") for i in run):
         return None
     return _piece(run, numbers, roster)
+
+
+def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:
+    """As in "Tortita medio fresca": half of how she is, no medium of hers."""
+    halved = len(run) == 1 and run[0].has("nearly") and after is not None and predicate(after)
+    return halved and before is not None and bool(before.horses)
 
 
 def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -> bool:

@@ -30,7 +30,7 @@ LEADING_ON = frozenset((
     "i mean", "rug again", "do not rug",
 ))  # fmt: skip
 NOTHING = Item("", "")
-SPEAKER = ("i", "we", "j'", "je", "on")
+SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 FROM_WORK = 3  # words of "from the lesson"
 ALIKE = 3  # words of a horse that is as the one before
 
@@ -69,7 +69,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
-        return ""  # "Molly has only her sheet now i took off the heavy"
+        return ""  # "Molly has only her sheet now i took off the heavy", "Mate tiritando le puse la azul"
     if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
@@ -99,6 +99,10 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and current.pieces and following.has("it") and following.has("put on", "took off"):
+        return "and"  # "traje la manta roja y se la puse a Nube"
+    if item.has("and") and current.told and not current.of_something and following.has(*MOVES):
+        return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
@@ -200,8 +204,13 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "no longer shivering, Pip"
     if not subjects and not says:
         return None if current.items[0].has("no") else ","
-    moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
+    moved = not subjects and says and at + 1 < len(sentence) and _moves_on(sentence[at + 1])
     return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
+
+
+def _moves_on(item: Item) -> bool:
+    """As in "(le quité la verde porque) venía empapada, le dejé solo el forro"; not "empapada, con la manta"."""
+    return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
 
 
 def _dresses(current: Thought) -> bool:
@@ -237,6 +246,8 @@ def _placed_or_dressed(current: Thought) -> bool:
         return True
     if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
         return True
+    if current.has("it") and current.has("put on", "took off"):
+        return True  # "se la puse a Canela, …"
     return bool(current.pieces) and current.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off")
 
 
@@ -258,6 +269,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return True  # "Maple sweaty took sheet off Pip fine"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
         return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
+    if before.has("too") and current.items[-2:-1] and current.items[-2].horses and item.horses:
+        return True  # "Palomo seco Paloma también Nube húmeda"
     if before.has("sign rubbed") and current.pieces:
         return False  # "the heavy is rubbing Otto"
     if before.has("of", "article") and current.has("sign rubbed"):

@@ -11,11 +11,11 @@ from bot.words.telling import Telling, named
 
 
 def same(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, Juniper too", "his sheet is wet and so is the medium"."""
+    """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is the medium"."""
     horses, pieces = clause.horses, clause.pieces
     if not clause.has("too") or not telling.events or not (horses or pieces):
         return
-    if not all(i.horses or i.piece or soft(i) for i in clause.items):
+    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in clause.items):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:

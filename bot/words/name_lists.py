@@ -57,7 +57,8 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
 
 
 def _only_article(item: Item) -> bool:
-    return item.has("article", "toward") and not item.horses and not item.has("and", "of")
+    toward = item.has("toward")  # "metí a Lucero y a nube"
+    return not item.horses and not item.has("and") and (toward or (item.has("article") and not item.has("of")))
 
 
 def _two_names(items: Sequence[Item], one: int, other: int) -> bool:

@@ -40,6 +40,8 @@ class Roster:
     longer: list[tuple[Words, str]] = field(default_factory=list)
     begun: frozenset[str] = frozenset()  # the first word of every name
     longer_words: frozenset[str] = frozenset()  # the first two of each
+    fond: dict[str, str] = field(default_factory=dict)  # "frijolito" → Frijol
+    tilded: frozenset[str] = frozenset()  # those that the file writes with an ñ
     garments: dict[str, Garment] = field(default_factory=dict)
     bags: dict[str, frozenset[str]] = field(default_factory=dict)
     fills: frozenset[float] = frozenset()  # of its pieces [g/m²]
@@ -171,7 +173,9 @@ def _made(barn: Barn) -> Roster:
         for rows in table.values():
             rows.sort(key=lambda row: -len(row[0]))
     made.lengths = _by_length(made.spelled)
+    made.fond = {fond: horse for name, horse in made.spelled.items() for fond in _diminutives(name)}
     made.begun = frozenset((*made.horses, *made.people, *made.pieces))
+    made.tilded = frozenset(w for h in barn.horses for n in h.names if "ñ" in n.casefold() for w in words(n))
     made.fills = frozenset(garment.fill_g for garment in barn.garments)
     made.longer_words = frozenset(word for phrase, _ in made.longer for word in phrase[:2])
     made.words = frozenset().union(*made.bags.values())
@@ -181,6 +185,15 @@ def _made(barn: Barn) -> Roster:
     made.named = frozenset(word for phrase in phrases for word in phrase) | made.words
     made.owned = {h.name: tuple(g.id for g in barn.garments if g.horse == h.name) for h in barn.horses}
     return made
+
+
+def _diminutives(name: str) -> list[str]:
+    """What Spanish makes of a name: Pampa, pampita; Frijol, frijolito; Nube, nubecita."""
+    if len(name) <= SHORT:
+        return []
+    if name[-1] in "ao":
+        return [name[:-1] + "it" + name[-1]]
+    return [name + end for end in (("cita", "cito") if name[-1] in "en" else ("ito", "ita"))]
 
 
 def _by_length(spelled: dict[str, str]) -> dict[int, list[tuple[str, str]]]:

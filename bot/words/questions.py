@@ -19,7 +19,11 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
-OPENERS = 4  # words that tell a question
+# what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
+SAID_WITH: dict[About, tuple[str, ...]] = {
+    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
+}  # fmt: skip
+OPENERS = 5  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
@@ -41,6 +45,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
         return True  # "Soleil porte quoi"
+    if _of_her_what(words, sentence):
+        return True
     reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
     if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):
         return False  # "que Canela se quede …" asks nothing
@@ -52,6 +58,14 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:
+    """As in "y canela q lleva hoy", "la mora qué se pone": a horse, what, the verb, and nothing told."""
+    opens = [i for i in words if i.horses or not i.has("and", "article")]
+    if len(opens) < 3 or not (opens[0].horses and opens[1].has("what") and opens[2].has("ask wearing", "ask today")):
+        return False
+    return not any(i.piece or predicate(i) for i in sentence)
 
 
 def _only_links(first: Item) -> bool:
@@ -109,7 +123,8 @@ def _plainly(items: Sequence[Item], *meanings: str) -> bool:
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
-    first = next((i for i in items if not i.has("polite") or i.has("ask why")), None)
+    opening = ("polite", "and", "article", "link")  # "y la canela por qué anda sin la verde"
+    first = next((i for i in items if i.has("ask why") or not (i.horses or i.has(*opening))), None)
     if first is None or not first.has("ask why"):
         return None
     horse = _horse(items, telling)
@@ -135,6 +150,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "habit",
         "off",
         "put on",
+        "took off",
         "not",
         "everyone",
         "has",
@@ -145,6 +161,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "sky",
         "when",
         "toward",
+        "brings weather",  # "por qué lleva tanto": much, also of rain
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
@@ -204,6 +221,7 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
         any(_wh(i) or (i.has("ask today") and " " in i.text) for i in items) or _asking(opens) or opens.has("ask today")
     )
     what = what or any(i.has("ask wearing") and then.has("what") for i, then in pairwise(items))  # "porte quoi"
+    what = what or _of_her_what(items, items)
     if opens.has("ask why", "ask state") or not what:
         return None
     wearing = (
@@ -230,7 +248,7 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
     if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(
-        items, "ask ready", "dry", "wet", "damp", "plan", "when", "has", "nearly"
+        items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"
     ):
         return None
     garment = _garment(items, telling, _horse(items, telling))
@@ -246,7 +264,8 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     if " " not in phrase.text:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
-    small = ("polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help")
+    small = ["polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help"]
+    small += SAID_WITH.get(about, ())
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

@@ -26,7 +26,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
         return False
-    items = tuple(_listed_behind(_without_well(items)))
+    items = tuple(_listed_behind(_without_left(_without_well(items))))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
@@ -112,6 +112,14 @@ def _without_well(items: Sequence[Item]) -> Sequence[Item]:
     """As in "alright I'm done with everybody": the word that only opens the speech left out."""
     opens = len(items) > 1 and items[0].has("everyday comfortable") and items[1].has("i")
     return items[1:] if opens else items
+
+
+def _without_left(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "dejé a los míos cambiados", "left Maple and Pip done": how they were left is what is told."""
+    left = next((k for k, i in enumerate(items) if i.has("brought")), len(items))
+    behind = [i for i in items[left + 1 :] if not (i.horses or i.has("and", "article", "toward", "everyone", "time"))]
+    done = bool(behind) and behind[0].has("done", "all done")
+    return [*items[:left], *items[left + 1 :]] if done else items
 
 
 def _of_mine(items: Sequence[Item]) -> bool:

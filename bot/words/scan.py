@@ -102,7 +102,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    if said > 1 and texts[at + said - 1] in roster.spelled and tokens[at + said - 1].capital and not token.capital:
+    if said > 1 and texts[at + said - 1] in roster.spelled and _named_within(tokens, at, said):
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
@@ -125,18 +125,25 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         return _of_tables(tokens, texts, at, said, means, lexicon, roster), said
     called_so = taken == 1 and not (horses or people or pieces) and (len(token.text) >= LONG_PART or means <= NAMEABLE)
     part = roster.parts.get(token.text, ()) if called_so else ()  # "his" is no part of His Lordship
+    other = taken == 1 and bool(horses) and _another_letter(token, roster)
     return Item(
         text=" ".join(texts[at : at + taken]),
         raw=" ".join(dict.fromkeys([t.raw for t in tokens[at : at + taken]])),
         means=means if said == taken else frozenset(),
         horses=tuple(dict.fromkeys(horses)) if named == taken else part,
-        sure=not part,
+        sure=not (part or other),
+        exact=not other,
         pieces=pieces[0] if nick == taken else (),
         person=person == taken and bool(people),
         number=float(token.text) if token.kind == "number" else None,
         known=all(map(lexicon.everyday.__contains__, texts[at : at + taken])),
         capital=token.capital,
     ), taken
+
+
+def _another_letter(token: Token, roster: Roster) -> bool:
+    """As in "niña" where only a Nina stands: a word of the language, and an ñ is a letter of its own."""
+    return "ñ" in token.raw.casefold() and token.text not in roster.tilded and everyday(token.text)
 
 
 def _of_tables(
@@ -157,19 +164,38 @@ def _phrase(texts: Words, raws: Words, means: frozenset[str], language: str) -> 
     return Item(" ".join(texts), " ".join(dict.fromkeys(raws)), means, known=known, capital=raws[0][:1].isupper())
 
 
+def _named_within(tokens: list[Token], at: int, said: int) -> bool:
+    """Whether only the last word of a phrase has a capital of its own: "la capa de Lluvia", "A la Lluvia"."""
+    opens = at == 0 or tokens[at - 1].text in ".!?\n…"
+    small = tokens[at + (1 if opens and said > 1 + 1 else 0) : at + said - 1]
+    return tokens[at + said - 1].capital and not any(t.capital for t in small)
+
+
 def _without_what_begins_anew(
     means: frozenset[str], said: int, texts: Words, at: int, lexicon: Lexicon, roster: Roster
 ) -> tuple[frozenset[str], int]:
     """A phrase of several words, its last word left to what begins there: "est en" before "en sueur"."""
     behind = at + said  # "están todos" is no round that is done before "bien"
     how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
-    if how_behind or (not says_how(means) and _how_begins(texts, behind - 1, lexicon)):
+    if (
+        how_behind
+        or _how_much(means, texts, behind, lexicon)
+        or (not says_how(means) and _how_begins(texts, behind - 1, lexicon))
+    ):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
     last = at + said - 1
     begins = said > 1 and texts[last] in roster.begun
     if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
         said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
     return means, said
+
+
+def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon) -> bool:
+    """As in "anda bien helada": what ends the phrase says how much of what follows."""
+    if "everyday comfortable" not in means or "very" not in lexicon.phrases.longest((texts[behind - 1],), 0)[0]:
+        return False
+    follows = lexicon.phrases.longest(texts, behind)[0]
+    return says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
@@ -231,6 +257,9 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if word in roster.words:  # of a piece's own name: "la de los patos"
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
     ordinary = everyday(word)
+    if lexicon.language == "es" and word in roster.fond and not ordinary and word not in roster.spelled:
+        horse = roster.fond[word]
+        return Item(word, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital)
     begun = () if ordinary or len(word) < 4 else roster.begins(word)
     if begun:  # "capt" of Captain; asked about where two begin so
         sure = len(begun) == 1

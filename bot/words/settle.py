@@ -9,7 +9,7 @@ from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
 from bot.words.told_apart import only_a_horse, told_apart, wordlike
-from bot.words.weatherlike import clothing, may_be_weather, weather_talk
+from bot.words.weatherlike import clothing, may_be_weather, told_of_its_body, weather_talk
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -163,7 +163,7 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True
     if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(rest[:3]):
+    if _told_of_it(rest[:3]) or told_of_its_body(rest):
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"

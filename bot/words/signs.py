@@ -26,6 +26,7 @@ from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.piece import Piece
+from bot.words.removed import came_off_for_it
 from bot.words.states import read_strap, state_word, tell_piece
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
@@ -80,8 +81,8 @@ def _horse(reading: Reading, at: int) -> None:
 
 def _predicate(reading: Reading, at: int) -> None:
     items, item = reading.items, reading.items[at]
-    if item.has("very") and at + 1 < len(items) and items[at + 1].kinds("sign"):
-        return  # "bien transpiré"
+    if item.has("very") and at + 1 < len(items) and _said_how_much_of(items[at + 1]):
+        return  # "bien transpiré", "bien helada"
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
     if item.kinds("state") and thing_ahead(items, at):
@@ -102,6 +103,10 @@ def _predicate(reading: Reading, at: int) -> None:
     else:
         _emit(reading, at, reading.horses)
     reading.open = False
+
+
+def _said_how_much_of(item: Item) -> bool:
+    return predicate(item) and not item.has("everyday comfortable", "everyday good")
 
 
 def _both_of_hers(before: Sequence[Item]) -> bool:
@@ -175,6 +180,8 @@ def _about_piece(reading: Reading, at: int) -> bool:
     if reading.latest:
         return reading.latest == "piece"
     telling = reading.telling
+    if came_off_for_it(reading.clause, telling, reading.items[at]):
+        return True
     if reading.clause.has("she", "body"):
         return False
     return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece")
@@ -241,7 +248,10 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
-    if not pieces and (not reading.latest or it):
+    if not pieces and came_off_for_it(clause, telling, item):
+        spoken = cast("Piece", telling.spoken)
+        tell_piece(telling, spoken, state, named(spoken.owners))
+    elif not pieces and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 
+from bot.words.items import says_how
 from bot.words.lexicon import Lexicon
 from bot.words.names import Roster
 from bot.words.tokens import Token
@@ -10,15 +11,18 @@ from bot.words.tokens import Token
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 LEAST = 5  # letters of a word whose ending is mended
+SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
 
 def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[Token]:
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
-    french = lexicon.language == "fr"
+    french, spanish = lexicon.language == "fr", lexicon.language == "es"
     for at, token in enumerate(tokens):
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
             token = token._replace(text=token.text[:-1])
+        if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
+            token = token._replace(text=token.text + "da")
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT:
@@ -39,11 +43,23 @@ def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool
     )
 
 
+def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
+    """As in "ta helá", "Canela sudá", "la cruz lastimá" of the south; "mojá la manta" bids, and so would open."""
+    whole = token.text + "da"
+    last = before[-1].text
+    if says_how(lexicon.phrases.longest((last, whole), 0)[0]):
+        return True
+    told = any(lexicon.phrases.longest((t.text,), 0)[0] & SAID_OF for t in before)
+    return says_how(lexicon.phrases.longest((whole,), 0)[0]) and (told or last in roster.spelled)
+
+
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:
     return word in lexicon.everyday and word not in lexicon.short_forms
 
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
+    if token.raw.endswith("ó") and lexicon.language == "es":
+        return [token]  # "cumplió 27" is no "cumplido"
     said = lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),)
     return [token if word == token.text else token._replace(text=word) for word in said]
 

@@ -9,6 +9,7 @@ from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
+from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
 ALIEN = 9  # other people, other things: too far for any sign
@@ -140,6 +141,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False
+    elif len(reading.horses) > 1 and before is not None and before.mark and of_one(items, at):
+        reading.horses, reading.latest, reading.gap = list(the_one(item, reading.horses)), "horse", 0
     elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
         reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
     elif _itself_is(items, at):

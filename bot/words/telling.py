@@ -139,6 +139,7 @@ class Telling:
         told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
         events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
         events = _strongest(_one_done(events, len(self.names)))
+        events = self._where_told(events)
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
         kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
@@ -153,7 +154,7 @@ class Telling:
 
     def _last_words(self) -> list[Event]:
         """The facts without those that another one of the same horse or piece outdoes."""
-        worn = {e.horse: at for at, e in enumerate(self.events) if isinstance(e, Wearing)}
+        worn = {(e.horse, type(e)): at for at, e in enumerate(self.events) if isinstance(e, Wearing | Placed)}
         signs: defaultdict[str, list[tuple[int, Seen]]] = defaultdict(list)
         states: defaultdict[str, list[tuple[int, GarmentIs]]] = defaultdict(list)
         for at, event in enumerate(self.events):
@@ -165,10 +166,17 @@ class Telling:
             event
             for at, event in enumerate(self.events)
             if not (
-                (isinstance(event, Wearing) and worn[event.horse] > at)
+                (isinstance(event, Wearing | Placed) and worn[event.horse, type(event)] > at)
                 or (isinstance(event, Seen) and self._outdone(at, event, signs[event.horse]))
                 or (isinstance(event, GarmentIs) and _wetter_told(at, event, states[event.garment]))
             )
+        ]
+
+    def _where_told(self, events: Sequence[Event]) -> list[Event]:
+        """As in "tenía frío en su box, las orejas heladas": where a sign was seen, of the same sign told again."""
+        where = {(e.horse, e.sign): e.setting for e in self.events if isinstance(e, Seen) and e.setting != "turnout"}
+        return [
+            replace(e, setting=where.get((e.horse, e.sign), e.setting)) if isinstance(e, Seen) else e for e in events
         ]
 
     def _set(self, seen: Seen, worked: set[str]) -> Seen:
@@ -205,13 +213,18 @@ class Telling:
             return True
         return denied == event.sign or (denied == "comfortable" and event.sign not in ("hot", "cold"))
 
+    def _gone(self, at: int, before: int, event: Seen) -> bool:
+        """Whether the sign at this place says that the other is over: "sudó en la clase pero ya se secó"."""
+        dried = self.denied[at] == "comfortable" and event.sign == "sweating" and before in self.past
+        return dried or event.sign == self.denied[at]
+
     def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
         """Whether another of the signs told of the horse leaves nothing of this one."""
         others = [(k, e) for k, e in signs if k != at]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
         others = [(k, e) for k, e in others if self._speaks_of(k, event)]
-        if at in self.denied and any(e.sign in UNEASY and e.sign != self.denied[at] for _, e in others):
+        if at in self.denied and any(e.sign in UNEASY and not self._gone(at, k, e) for k, e in others):
             return True  # "was hot, no sweat though"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
             return True  # "cold this morning, fine now"

@@ -29,10 +29,11 @@ SAYS = (
     "nothing",
     "without",
 )
-WITHOUT_A_PIECE = ("bare", "nothing", "took off", "own", "it")  # what tells of clothes though none is named
+REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
+WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
-    "i", "bare", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too", "turned out",
-    "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
+    "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
+    "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
 )  # fmt: skip
 
 
@@ -117,7 +118,8 @@ def _it(clause: Clause) -> str:
         return "off"
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
-    return "on" if clause.has("put on") and clause.has("on") else ""
+    in_one = any(i.has("it") and i.has("put on") for i in clause.items)  # "se la puse a Canela"
+    return "on" if in_one or (clause.has("put on") and clause.has("on")) else ""
 
 
 def _change(clause: Clause) -> Change:
@@ -144,7 +146,7 @@ def _change(clause: Clause) -> Change:
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
-        change.all_off = clause.has("took off") and _strips(items) and not denied
+        change.all_off = clause.has("took off", "stripped") and _strips(items) and not denied
         return change
     for k, piece in pieces:
         _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
@@ -152,6 +154,7 @@ def _change(clause: Clause) -> Change:
         change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
+        change.add.reverse()
     return change
 
 
@@ -265,7 +268,7 @@ def _told_up_to(items: Sequence[Item]) -> int:
     if items[last].horses:
         told = any(i.piece is not None or i.has("stripped") for i in items[:last])
         return last if told and not something_of_hers(after) else 0
-    reason = bool(after) and (after[0].mark or after[0].has("but", "i", "subject", "when", "if", "time"))
+    reason = bool(after) and (after[0].mark or after[0].has(*REASONS))
     return last if reason else 0
 
 

@@ -88,3 +88,14 @@ def well(rest: Sequence[Item]) -> bool:
 def clothing(item: Item) -> bool:
     """As in "sheet", "heavy", "the tartan": a word for what a horse wears."""
     return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug") or item.pieces)
+
+
+def told_of_its_body(rest: Sequence[Item]) -> bool:
+    """As in "mate con todo el lomo mojado", "misty with her ears cold": a part of the horse, and how it is."""
+    at = next((k for k, i in enumerate(rest) if i.has("body") or i.kinds("sign")), 0)
+    between = all(i.has("link", "article", "wears", "with", "her", "very") and not i.has("is", "in") for i in rest[:at])
+    return at > 0 and between and any(_seen_on_skin(i) for i in rest[at : at + 3])
+
+
+def _seen_on_skin(item: Item) -> bool:
+    return predicate(item) and not item.kinds("state")

@@ -6,13 +6,20 @@ from bot.events import Clipped
 from bot.words.around import excepted
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
 GREETING = 4  # words
 
 
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
-    """Whom a sign without a name is about: the horse spoken of last, all of them, or nobody."""
+    """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
+    horses = _spoken_of(clause, telling, at)
+    pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
+    return the_one(clause.items[pronoun], horses) if pronoun >= 0 and horses is telling.who else horses
+
+
+def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     items = clause.items
     under = items[at + 2].piece if at + 2 < len(items) and items[at + 1].has("under", "in") else None
     if under is not None and under.owners and not any(i.horses for i in items):
@@ -46,6 +53,7 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         everyday
         and items[at].has("weather")
         and not (clause.has("she", "body") or any(i.has("is") for i in items[:at]))
+        and not (clause.joined == "and" and len(items) == 1)  # "Canela sin manta y helada"
     ):
         return ()  # "in his stall now, too icy out there"
     if _somebody_else_is(items[at + 1 : at + 4]):

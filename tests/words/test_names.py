@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.barn import demo_path, load
+from bot.barn import Horse, demo_path, load
 from bot.state import as_filed
 from bot.words import Heard, read
 from bot.words.items import Item
@@ -133,3 +133,27 @@ def test_a_name_of_the_other_sex_is_asked_about() -> None:
     assert not heard.events
     assert heard.ask is not None
     assert heard.ask.options == ("Canela",)
+
+
+@pytest.mark.parametrize(
+    ("text", "options"),
+    [("la niña está sudando", ("Nina",)), ("la niña está en clase", None), ("Nina está sudando", None)],
+)
+def test_an_n_with_its_tilde_is_another_letter(text: str, options: tuple[str, ...] | None) -> None:
+    """A girl is no Nina: asked where only a horse can stand, silence elsewhere."""
+    here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Nina"))})
+    heard = read(text, here.people[0], here, as_filed(here))
+
+    assert (heard.ask.options if heard.ask else None) == options
+    assert bool(heard.events) == text.startswith("Nina")
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [("el mate está frío", 0), ("el mate se enfrió", 0), ("Mate está frío", 1), ("el mate está sudando", 1)],
+)
+def test_what_is_drunk_and_eaten_is_cold_without_being_a_horse(text: str, told: int) -> None:
+    """A horse may be called so all the same."""
+    here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Mate"))})
+
+    assert len(read(text, here.people[0], here, as_filed(here)).events) == told

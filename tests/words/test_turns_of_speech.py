@@ -197,6 +197,55 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "le liner de Noisette va être sec quand ?", [("noisette-liner", "drying")]),
         ("chenaie", "pis Filou, comment y va ?", [("Filou", "state")]),
         ("chenaie", "on annonce quoi comme temps demain matin ?", [("forecast",)]),
+        # why a piece came off: how it was, or how the horse was
+        ("encina", "le quité el impermeable a Paloma porque venía empapado, le dejé nada más la 200", [
+            ("paloma-impermeable", "soaked"), ("Paloma", ("reserva-200",)),
+        ]),
+        ("encina", "A Nube le saqué la manta xq taba mojada", [("Nube", ()), ("nube-manta", "wet")]),
+        ("encina", "le quité la manta a Nube porque tenía el lomo mojado", [("Nube", ()), ("Nube", "wet")]),
+        ("oak", "took the sheet off Otto because it was soaked", [("Otto", ()), ("otto-sheet", "soaked")]),
+        # what ends a phrase says how much of what follows; participles cut short in speech
+        ("encina", "la nube anda bien helada", [("Nube", "cold")]),
+        ("encina", "Moro está bien mojado", [("Moro", "wet")]),
+        ("encina", "la canela taba helá", [("Canela", "cold")]),
+        ("encina", "Moro con la cruz lastimá", [("Moro", "rubbed")]),
+        # a part of a horse that is called like a word; where it was seen, of the sign that stands
+        ("encina", "estrella con todo el lomo mojado", [("Estrella", "wet")]),
+        ("oak", "willow with her ears cold", [("Willow", "cold")]),
+        ("encina", "Canela tenía frío ahí en su box, las orejas heladas", [("Canela", "cold", "stall")]),
+        # one of two, told by the pronoun
+        ("sol", "Toqué a Rayo y a Luna: ella está sudada", [("Luna", "sweating")]),
+        ("encina", "Moro y Canela bien por debajo, ella tiene frío", [("Moro", "comfortable"), ("Canela", "cold")]),
+        # left as they should be, mine too, and put on without a pause before it
+        ("encina", "dejé a Canela y a Moro cambiados como decía la lista", [(("Canela", "Moro"),)]),
+        ("encina", "ya kedo canela y moro tambien", [(("Canela", "Moro"),)]),
+        ("oak", "Otto sweaty and my Fig too", [("Otto", "sweating"), ("Fig", "sweating")]),
+        ("encina", "Moro tiritando contra el muro le mandé la 100", [("Moro", "shivering"), ("Moro", ("moro-100",))]),
+        ("encina", "la 100 se la eché a Moro", [("Moro", ("moro-100",))]),
+        # asked with the horse first, and why so much
+        ("encina", "y la canela q lleva hoy", [("Canela", "today")]),
+        ("encina", "por qué Canela lleva tanto hoy?", [("Canela", "why")]),
+        ("encina", "como amanecio mi canela?", [("Canela", "state")]),
+        # behind "a" and "como", half of a sign, and nobody's piece between
+        ("encina", "metí a Lucero y a nube a su cuadra", [("Lucero", "stall"), ("Nube", "stall")]),
+        ("encina", "fíjese que el lucero anda como temblando ahí", [("Lucero", "shivering")]),
+        ("encina", "la canela medio fresca de orejas", [("Canela", "cold")]),
+        ("encina", "le cambié a Lucero la manta por el forro", [("Lucero", ("lucero-forro",))]),
+        # a reason without a pause, what came last, and sweat that dried
+        ("encina", "le quité la 100 a Moro hace un calor horrible", [("Moro", ())]),
+        ("encina", "Saqué a Moro, tenía tembleque y lo volví a meter", [("Moro", "shivering"), ("Moro", "stall")]),
+        ("encina", "traje la manta roja y se la eché a Nube", [("Nube", ("nube-manta",))]),
+        ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
+        ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
+        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
+        # three in a breath, one as the one before; fond names; all off, over another
+        ("encina", "MORO BIEN SECO PALOMA TAMBIEN LUCERO SUDADO", [
+            ("Moro", "comfortable"), ("Paloma", "comfortable"), ("Lucero", "sweating"),
+        ]),
+        ("oak", "Otto sweaty Fig too Tucker cold", [("Otto", "sweating"), ("Fig", "sweating"), ("Tucker", "cold")]),
+        ("encina", "la nubecita anda sudada", [("Nube", "sweating")]),
+        ("encina", "le saqué toda la ropa a Lucero", [("Lucero", ())]),
+        ("encina", "bajé el forro azul y se lo puse a Canela", [("Canela", ("canela-forro",))]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -236,6 +285,15 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("chenaie", "gros trou dans la clôture du bas"),
         ("chenaie", "Perle a une grosse coupure au genou"),
         ("chenaie", "ma selle est prête"),
+        ("encina", "Canela es muy tranquila"),  # always, not now
+        ("encina", "Moro es una joya"),
+        ("encina", "mojá la manta vieja antes de tirarla"),  # bids, and tells nothing
+        ("encina", "la canela que compré está en el frasco"),
+        ("sol", "dejé los platos lavados y la mesa lista"),
+        ("encina", "la canela está seca este año"),  # a long time, not now
+        ("encina", "Canela cumplió 15, una reina"),
+        ("encina", "ya quedó el cerco del potrero"),
+        ("encina", "le mandé un audio a Carmen por lo de Moro"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:
@@ -259,6 +317,8 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "Otto is wet, sweat or rain I can't tell", "sign"),
         ("encina", "está tiritando en el prado", "horse"),
         ("chenaie", "elle tremble contre la haie", "horse"),
+        ("oak", "felt Otto and Fig, she is sweaty", "horse"),
+        ("encina", "toqué a Canela y a Paloma, ella tiene frío", "horse"),
     ],
 )
 def test_what_names_nobody_is_asked_about(name: str, text: str, about: str) -> None:

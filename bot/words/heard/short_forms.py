@@ -22,7 +22,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "wouldnae": "would not", "havenae": "have not", "willnae": "will not", "arenae": "are not", "yday": "yesterday",
     },
     "es": {
-        "q": "que", "k": "que", "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
+        "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo", "qedo": "quedo",
+        "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
         "tb": "también", "tmb": "también", "tbn": "también", "ta": "está", "toy": "estoy", "tas": "estás",
         "tamos": "estamos", "pa": "para", "pal": "para el", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
         "cnd": "cuando", "stoy": "estoy", "sta": "está", "stan": "están", "mñn": "mañana", "kien": "quien",
@@ -36,7 +37,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "nche": "noche", "exo": "hecho", "exa": "hecha", "exado": "echado", "muxo": "mucho", "muxa": "mucha",
         "dixo": "dijo", "sto": "esto", "sty": "estoy", "tpc": "tampoco", "tmpoco": "tampoco", "tds": "todos",
         "nd": "nada", "fds": "finde", "msj": "mensaje", "mnta": "manta", "mntas": "mantas", "grax": "gracias",
-        "hoi": "hoy", "aser": "hacer",
+        "hoi": "hoy", "oy": "hoy", "i": "y", "aser": "hacer",
     },
     "fr": {
         "j": "j'", "l": "l'",
@@ -153,7 +154,8 @@ SOUNDS: dict[str, tuple[tuple[str, str], ...]] = {
     "en": (),
     "es": (
     ("", "h"), ("s", "c"), ("s", "z"), ("c", "s"), ("z", "s"), ("z", "c"), ("b", "v"), ("v", "b"), ("y", "ll"),
-    ("ll", "y"), ("j", "g"), ("g", "j"), ("k", "c"), ("k", "qu"),
+    ("ll", "y"), ("j", "g"), ("g", "j"), ("k", "qu"), ("k", "c"), ("np", "mp"), ("nb", "mb"), ("nv", "mb"),
+    ("mv", "mb"), ("w", "hu"), ("w", "gu"), ("gu", "hu"), ("x", "ch"),
 ),
     "fr": (),
 }  # fmt: skip
