@@ -22,13 +22,14 @@ ENOUGH = (
 )  # fmt: skip
 PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
-    "but", "too", "and",
+    "but", "too", "and", "it",
 ))  # fmt: skip
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
     "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
     "i mean", "rug again", "do not rug",
 ))  # fmt: skip
+HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on")
 FROM_WORK = 3  # words of "from the lesson"
@@ -76,6 +77,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
+    if item.has("it") and following.has("is") and _complete(current) and _placed_or_dressed(current):
+        return None if current.items[-1].has(*HOLDING) else ""  # "took the sheet off Pip it's soaked"
     if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return None  # "Lou tremble plus"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):

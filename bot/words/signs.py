@@ -241,7 +241,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
-    if not pieces and (not reading.latest or it):
+    weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
+    if not pieces and not weather and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:

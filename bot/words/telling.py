@@ -39,6 +39,7 @@ class Telling:
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
     piece: tuple[str, ...] = ()
+    put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added

@@ -85,7 +85,15 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
+        _leave_it(clause.pieces, horses, change, telling)
     return bool(horses)
+
+
+def _leave_it(pieces: Sequence[Piece], horses: Sequence[Item], change: Change, telling: Telling) -> None:
+    """What "it" is in what follows: "took the sheet off Pip, it's soaked" is of the sheet; of two pieces it is none."""
+    one = len(pieces) == len(horses) == 1 and horses[0].horse
+    telling.piece = telling.meant(pieces[0], horses[0].horses[0], lend=True).ids if one else ()
+    telling.put_on = () if change.remove else telling.piece
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:
