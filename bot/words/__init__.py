@@ -19,6 +19,7 @@ which      the garment that comes to
 asides     what only tells which horse is meant
 clauses, cutting   one thought each
 begins     what a pause or an "and" begins
+him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling    what a message has said so far

@@ -30,6 +30,12 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
 
 
+def dresses(rest: Sequence[Item]) -> bool:
+    """Whether the next words, up to a mark, put a piece on or take it off."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(i.piece is not None for i in said) and any(i.has("on", "off", "put on", "took off") for i in said)
+
+
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
     """Whether a horse and how it is follow at once."""
     words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]

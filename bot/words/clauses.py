@@ -51,11 +51,12 @@ class Clause:
             not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
             and not (
-                i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
-            )  # "did two lessons"
+                i.has("habit") and i.has("had") and any(j.has("work", "done") for j in self.items[k:])
+            )  # "did two lessons", "did Pip like it said"
             and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
+            and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
             and not (
                 i.has("yesterday") and k > told and self.items[k - 1].has("of")
             )  # "wet from the rain of yesterday"
@@ -123,6 +124,12 @@ def _told_before(items: Sequence[Item]) -> int:
     """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
     said = next((k for k, i in enumerate(items) if predicate(i)), len(items))
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
+
+
+def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse, or "he", stands before this place with nothing but "is" between."""
+    before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
+    return bool(before) and len(before) < at and bool(before[-1].horses or before[-1].has("she"))
 
 
 def _danger_told(items: Sequence[Item]) -> int:

@@ -5,6 +5,7 @@ from itertools import dropwhile
 
 from bot.words.begins import (
     begins_to_ask,
+    dresses,
     only_a_name,
     only_everyone,
     owned_piece_told,
@@ -22,7 +23,7 @@ ENOUGH = (
 )  # fmt: skip
 PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
-    "but", "too", "and", "it",
+    "but", "too", "and", "it", "strap",
 ))  # fmt: skip
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
@@ -71,6 +72,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return ""  # "left Dolly in the purple blanket nothing on Duke"
     if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
         return ""  # "Molly has only her sheet now i took off the heavy"
+    if item.has("strap") and not current.pieces and _complete(current) and tells_of_a_piece(sentence[at:]):
+        return ""  # "Pip and Ned done leg strap snapped off the blue turnout"
     if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
@@ -85,7 +88,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if _complete(current) and (current.told or _paused(sentence, at)) else None
-    if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
+    behind_pause = not current.items and at > 0  # ", as he was cold"
+    if item.has("reason") and (behind_pause or _complete(current)) and _somebody(following):
         return "but"  # "put her sheet on as it was spitting"
     if item.has("when") and (_complete(current) or _dresses(current)):
         return "when"
@@ -197,6 +201,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     rest = sentence[at + 1 :]
     if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if not subjects and says and current.items[0].has("it") and dresses(rest):
+        return ","  # "it's wet, tartan rug on him instead"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     if not subjects and any(i.kinds("sign") for i in current.items) and only_a_name(rest):

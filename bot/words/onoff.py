@@ -133,7 +133,7 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
         return ""
     rest = items[at + 2 :]
     horse = (
-        any(i.horses for i in rest)
+        any(i.horses or (i.has("she") and not i.has("subject")) for i in rest)
         or any(i.horses or (i.piece and i.piece.owners) for i in items[:at])
         or bool((items[at].piece or Piece("")).owners)
     )

@@ -46,12 +46,24 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
     moved = any(i.has(*TOLD_MOVES) and not i.has("body") for i in clause.items)
-    if not moved and not clause.has("inwards", "outwards"):
+    if not (moved or _goes_somewhere(items)):
         telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _goes_somewhere(items: Sequence[Item]) -> bool:
+    """A word of going in or out; "in" before a place only says where: "Storm is in his stall"."""
+    goes = [k for k, i in enumerate(items) if i.has("inwards", "outwards")]
+    return not all(items[k].has("in") and _place_behind(items, k) for k in goes)
+
+
+def _place_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether a stall or a field follows, past its article."""
+    behind = next((i for i in items[at + 1 : at + 3] if not i.has("article", "her")), None)
+    return behind is not None and behind.has("place stall", "place field")
 
 
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:

@@ -46,6 +46,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
+    if first.has("had") and any(i.has("done") for i in sentence[1:]):
+        return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
         or words[1].has("she", "it", "i", "article", "her", "everyone")
@@ -109,9 +111,10 @@ def _plainly(items: Sequence[Item], *meanings: str) -> bool:
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
-    first = next((i for i in items if not i.has("polite") or i.has("ask why")), None)
-    if first is None or not first.has("ask why"):
+    at = next((k for k, i in enumerate(items) if i.has("ask why")), len(items))
+    if at == len(items) or not all(i.has("polite", "plan", "i", "question", "please") for i in items[:at]):
         return None
+    items = items[at:]  # "might I ask why Penny is in so much"
     horse = _horse(items, telling)
     about = telling.reply.horses
     if horse is None and len(about) == 1:
@@ -265,11 +268,12 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of which, what may be wet, and how wet: "quelles couvertes sont encore en train de sécher"."""
-    if len(items) < 2 or not _asking(items[0]) or any(i.horses or (i.piece and i.piece.owners) for i in items):
+    opens = len(items) > 1 and (_asking(items[0]) or (items[0].has("ask today") and items[1].has("is")))
+    if not opens or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = any(i.has("drying", *WETNESS) for i in rest)
-    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has") else None
+    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
 
 
 def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:

@@ -14,6 +14,7 @@ from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
+from bot.words.him_too import listed_again
 from bot.words.items import Item, places, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
@@ -45,6 +46,7 @@ from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 UNDOING = frozenset(("undo", "undo verb"))
+TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan")  # "oops, erase my last"
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -98,7 +100,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = mended(told_by_owner(find(settled, names, mine)))
+    items = listed_again(mended(told_by_owner(find(settled, names, mine))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -149,7 +151,7 @@ def _undoes(sentence: Sequence[Item]) -> bool:
     if not places(sentence, UNDOING):
         return False
     words = [i for i in sentence if not i.mark]
-    if any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words):
+    if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
@@ -197,9 +199,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
         telling.but_one = following is not None and _but_one(following)
-        if clause.joined in ("when", "if") or (
-            clause.items and clause.items[0].has("when", "if") and not clause.has("was")
-        ):
+        if clause.joined in ("when", "if") or _supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
         if read_wish(clause, telling):
@@ -241,6 +241,13 @@ def _but_one(clause: Clause) -> bool:
     if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
         return True
     return clause.items[0].has("except") and clause.told
+
+
+def _supposes(clause: Clause) -> bool:
+    """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
+    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
+        return False
+    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
 
 
 def _only_until(clause: Clause) -> bool:

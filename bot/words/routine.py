@@ -170,6 +170,7 @@ def _round_word(item: Item) -> bool:
         or soft(item)
         or item.has(
             "done",
+            "had",
             "all done",
             "everyone",
             "except",

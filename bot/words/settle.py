@@ -211,6 +211,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
             or clothing(before)
         ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
+    if before.has("too") and before.has("is"):
+        return True  # "so is dolly"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 

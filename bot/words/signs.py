@@ -239,6 +239,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
+    if _of_people(reading, pieces):
+        return
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
     weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
@@ -249,6 +251,13 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:
+    """As in "my mum washed her good sheets": hers who did it, where no horse is spoken of."""
+    if reading.clause.horses or reading.telling.who or not any(p.their and not p.owners for p in pieces):
+        return False
+    return any((i.has("i") and not i.has("subject", "my")) or i.person for i in reading.items)
 
 
 def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:

@@ -368,7 +368,8 @@ PHRASES = {
         only picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
         only picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
         picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
-        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea
+        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
+        not reet, not reyt, not hersen, not hissen
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -381,7 +382,8 @@ PHRASES = {
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
-        cold as charity
+        cold as charity,
+        |cold|chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it, cold outside
     """,
     "everyday good": """
         good, all good, looking good, great, lovely, looking great, looking lovely, brilliant, fab,
@@ -714,7 +716,8 @@ PHRASES = {
         back home from the |cleaners|laundry|menders|repairers|wash,
         home again from the |cleaners|laundry|menders|repairers|wash,
         back from the |cleaner|cleaners|launderette|laundrette|laundry|mender|menders|repair,
-        back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing
+        back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing,
+        back from the mender ready to go, ready to go, ready to roll, ready to go on, ready to go back on
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap,
@@ -938,7 +941,8 @@ PHRASES = {
         we just pulled off, we just pulled out, we just whipped off, we just removed,
         we just stripped off, we just peeled off, we just whipped out, got out of, gotten out of,
         wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
-        got himself out of, got herself out of
+        got himself out of, got herself out of,
+        yanked, tugged, hoiked, hoicked
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -981,7 +985,8 @@ PHRASES = {
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, re rugged in,
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
-        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in
+        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in,
+        wear now, now wear, is with, now is with, is now with
     """,
     "in": """
         in, into, intae, within
@@ -1108,7 +1113,8 @@ PHRASES = {
         t stable, up to the barn, up to the stable, up to the stables, down to the barn,
         down to the stable, down to the stables, back to the barn, back to the stable,
         back to the stables, over to the barn, up to the yard, back to the yard, down to the yard,
-        up the barn, up the yard, into the barn, into the stable, into the stall, into the box
+        up the barn, up the yard, into the barn, into the stable, into the stall, into the box,
+        boxes, loose boxes, barns
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
@@ -1280,7 +1286,12 @@ PHRASES = {
         not supposed to be put in a rug, is to wear nothing, to wear nothing from now on,
         is to have nothing on, is to be without rugs, is to be rug free, is to be naked,
         is to stay naked, is to stay unrugged, is to go naked, goes naked from now on,
-        goes bare from now on, stays naked from now on
+        goes bare from now on, stays naked from now on,
+        do not |want|put no |rugs|rug|blankets|blanket|clothes |on|for, do not want |nowt|nothing|anything on,
+        do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
+        never put |rugs|blankets|anything on, never put |a|any |rug|rugs|blanket|blankets on,
+        |never|not|never want|wants|want |rugs|blankets on, does not want |a|any |rug|rugs|blanket|blankets on,
+        does not want |rugs|blankets|anything on, no |rugs|blankets ever |on|for, no |rugs|blankets at all |on|for
     """,
     "rug again": """
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
@@ -1571,7 +1582,11 @@ PHRASES = {
         in what the list says, in what it says on the list, in what it says, in whatever the list says,
         in the listed rugs, in listed rugs, wearing what the list says, wearing what it says,
         in their listed rugs, in their rugs for the night, in their night things,
-        in their night clothes, all tucked up as listed, is is ready
+        in their night clothes, all tucked up as listed, is is ready,
+        like it said, as it said, as it says, like you said, as you said, as told, as instructed, like the bot said,
+        as the bot said, like the bot says, as the bot says, like the plan said, like the plan says, as the plan
+        says, as the plan said, per the bot, like it says, as was posted, as posted, like the post said, like the
+        post says, as the post says, as the post said, by the list, per instructions
     """,
     "everyone": """
         everybodys, everyones,
@@ -1906,7 +1921,7 @@ PHRASES = {
         in spite of, even with, even in, til, untill, whilst, once it, once she,
         once he, once they, once the, as soon as, every time, any time,
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
-        considering, seeing as, as i was, as she was, as he was, as we were
+        considering, seeing as, as i was, as we were
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
@@ -2284,7 +2299,8 @@ PHRASES = {
         lost my |glove|gloves|keys|mind|phone|rag|stirrups|voice,
         by the |boots|bridle|girth|halter|headcollar|saddle, by |her|his |boots|girth|headcollar|saddle,
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
-        strap on |his|her |boot|bridle|halter|headcollar|muzzle
+        strap on |his|her |boot|bridle|halter|headcollar|muzzle,
+        |chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it
     """,
     "i": """
         can not make it, will not make it, can not come in, will not be in, can not do it,
@@ -2305,7 +2321,8 @@ PHRASES = {
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
         bank manager, insurance, owner, owners, the owner, my feet, my fingers, my hand, my hands,
-        my nose, my toes
+        my nose, my toes,
+        lads, gaffer, the gaffer, boss man
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,
@@ -2327,7 +2344,11 @@ PHRASES = {
     "but": """
         but, so, because, cause, however, whereas, while, and then, then, though, cus
     """,
-    "too": "too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same",
+    "too": """
+        too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same,
+        so was, and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the
+        very same, likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
+    """,
     "helper": "",
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
@@ -2347,7 +2368,9 @@ PHRASES = {
         standing at the gate, stood in the corner, standing in the corner, stood in the shelter,
         standing in the shelter, waiting at the gate, out there, lying there, feelin a bit, is been,
         is be, am being, caught out and is, got caught out and is, is appearing, appearing, appear,
-        sounds, sounding, sounded
+        sounds, sounding, sounded,
+        i found her, i found him, i find her, i find him, i found them,
+        so is, so was, so are, so were, and so is, and so was, and so are, and so were
     """,
     "link": """
         along,
@@ -2718,7 +2741,13 @@ PHRASES = {
         clocking off, off shift, going to bed, heading out now, heading in for tea, heading in now,
         heading back, heading back now, see you in the morning, see yall tomorrow, see you tomorrow,
         see ye, see ye tomorrow, back at four, back later, back at 4, back soon, back in a bit, or not,
-        or what
+        or what,
+        i have taken the liberty of, i took the liberty of, i am taking the liberty of, taken the liberty of, i have
+        gone ahead and, i went ahead and, i took it upon myself to, i have taken it upon myself to, might i ask,
+        might i enquire, might i inquire, may i enquire, may i inquire, could you kindly tell me, would you kindly
+        tell me, kindly tell me, troops, boss, chief, or nah, or no then, folk,
+        |looked|peeped|checked|glanced|nipped|peered in |on|at, had a |look|peek|peep in |on|at,
+        |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3381,7 +3410,15 @@ PHRASES = {
         i do not understand how this works, i do not get how this works, no idea how to use this,
         no idea how this works, not sure how to use this, not sure how this works,
         not sure what to write, not sure what to say to you, i am new how does this work,
-        new here how does this work, i am new how do i use this
+        new here how does this work, i am new how do i use this,
+        what |you|haybell |can|could do ||for ||us|me, what ||this|the bot |can|could do ||for ||us|me,
+        what it is that |you|haybell |can|could do ||for ||us|me,
+        what it is that ||this|the bot |can|could do ||for ||us|me, what |can|could |you|haybell do for |us|me,
+        what |can|could ||this|the bot do for |us|me, what |you|haybell |understand|know|knows,
+        what ||this|the bot |understand|understands|know|knows, how |you|haybell works,
+        how ||this|the bot |work|works, what |i|we can |say|write|ask|tell ||to ||you,
+        what |i|we can |say|write|ask|tell ||to ||this|the bot,
+        what is it ||that |you|haybell can do ||for ||us|me
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
@@ -3393,7 +3430,9 @@ PHRASES = {
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
         stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
         so wrapped up, so many layers, so many rugs, so many blankets,
-        so bundled up, so bundled, so layered up, all bundled up
+        so bundled up, so bundled, so layered up, all bundled up,
+        clobber, togs, so much clobber, so much gear, so much kit, so much stuff, so much on, so heavily rugged,
+        such a heavy rug, bundled up, all that gear, all that clobber, so well wrapped
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
@@ -3505,11 +3544,14 @@ PHRASES = {
     """,
     "girth": "",
     "either way": """
-        pulled, pulling, yanked, dragged
+        pulled, pulling, yanked, dragged,
+        tugged, hoiked, hoicked
     """,
     "felt": """
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
-        stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under
+        stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,
+        |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |beneath|underneath|down,
+        |slipped|slid|ran|pushed|got|poked |a|my hand under
     """,
     "my horses": """
         my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine

@@ -1,0 +1,65 @@
+"""Several thoughts in one breath: each goes to its own horse and piece, and what leads up to them is no report."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # where a horse stands is where its sign was seen, no news of having been moved
+        ("oak", "Otto is in his stall and he is shivering", [("Otto", "shivering", "stall")]),
+        ("oak", "looked in on Otto in the box, he felt cold behind the elbow", [("Otto", "cold", "stall")]),
+        ("oak", "Otto is in and he is shivering", [("Otto", "stall"), ("Otto", "shivering")]),
+        # he and another
+        ("oak", "lunged Otto then turned him and Fig out", [("Otto",), ("Otto", "field"), ("Fig", "field")]),
+        ("encina", "monté a Trueno y luego lo saqué a él y a Canela al prado", [
+            ("Trueno",), ("Trueno", "field"), ("Canela", "field"),
+        ]),
+        # the same of another
+        ("oak", "Otto was sweating this morning, and so was Fig", [("Otto", "sweating"), ("Fig", "sweating")]),
+        ("oak", "otto is cold & so is willow", [("Otto", "cold"), ("Willow", "cold")]),
+        # names in turn that lost their apostrophes
+        ("oak", "willows fine, sundays a bit chilly", [("Willow", "comfortable"), ("Sunday", "cold")]),
+        ("oak", "willows fine and otto is sweaty", [("Willow", "comfortable"), ("Otto", "sweating")]),
+        ("oak", "plaid sheets soaked", [("otto-sheet", "soaked")]),
+        # a strap behind who is done
+        ("oak", "Fig and Otto done, plaid sheet's ok", [(("Fig", "Otto"),)]),
+        ("oak", "fig and otto done leg strap snapped off the plaid sheet", [
+            (("Fig", "Otto"),), ("otto-sheet", "strap broken"),
+        ]),
+        ("oak", "did Fig and Otto like it said", [(("Fig", "Otto"),)]),
+        # a piece first, then what was done with it
+        ("oak", "the plaid sheet I put in the wash", [("otto-sheet", "washing")]),
+        # what is over tells what was found
+        ("oak", "When I slipped a hand under Otto's layers I found him damp with sweat", [("Otto", "sweating")]),
+        ("oak", "Otto is cold out there", [("Otto", "cold")]),
+        ("oak", "I put the sheet on Otto, as he was cold", [("Otto", ("otto-sheet",)), ("Otto", "cold")]),
+        ("oak", "sunday is freezing, her ears are ice cubes", [("Sunday", "cold")]),
+        # manners before a question
+        ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
+        ("oak", "what blankets is still drying, please?", [("drying",)]),
+    ],
+)  # fmt: skip
+def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my mum washed her good sheets with my breeches",
+        "gave him and Otto a carrot",
+        "willows fine trees",
+        "sundays are cold, winters are wet",
+        "when I felt under her rug last year she was always cold",
+        "it's freezing out there",
+        "can you tell me why you left Otto with Nora",
+        "did Fig like it, Nora said so",
+    ],
+)
+def test_what_only_runs_alike_is_left_alone(text: str) -> None:
+    """People's linen, trees, days, the weather, questions to people."""
+    assert said(text, "oak").chatter
