@@ -158,13 +158,18 @@ def _degrees(two: Sequence[Item]) -> bool:
     return len(two) == 2 and two[0].has("link") and two[1].number is not None
 
 
+def _it_is(two: Sequence[Item]) -> bool:
+    """As in "(why the heavy for Ned) it's so mild"."""
+    return len(two) == 2 and two[0].has("it") and two[1].has("is")
+
+
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
     """As in "why the heavy for Ned when it's so mild": the question, without what makes one ask it."""
     for k, item in enumerate(items):
         asked = any(i.horses or (i.piece and i.piece.owners) for i in items[:k])
         if (
             asked
-            and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]))
+            and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]) or _it_is(items[k : k + 2]))
             and any(i.piece or i.has("bare", "nothing") for i in items[:k])
         ):
             return items[:k]

@@ -8,7 +8,7 @@ from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
 from bot.words.choices import answered, corrected
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
@@ -137,6 +137,8 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         telling.say(Undo())
         return
     if asks(sentence, marked=marked):
+        if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
+            return
         if not read_question(sentence, telling):
             if not marked and sentence[0].has("ask state", "ask ready"):
                 _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
@@ -145,6 +147,13 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
             _asked_about(sentence, telling)
         return
     _clauses(cut(sentence), telling)
+
+
+def _asked_to_keep(sentence: Sequence[Item]) -> bool:
+    """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
+    words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
+    opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
+    return opens and any(i.has("keep", "do not rug") for i in words[2:4]) and any(i.has("please") for i in words)
 
 
 def _undoes(sentence: Sequence[Item]) -> bool:

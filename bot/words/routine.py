@@ -219,7 +219,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
-    if for_now or clause.has("if", "guess", "idiom", "long ago"):
+    over = clause.has("was") and not clause.has("please", "do not rug", "rug again")  # "was kept bare all winter"
+    if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
     horses = list_near(items, told) or telling.meant_by(clause)

@@ -94,7 +94,9 @@ def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
         return "place stall" in lexicon.phrases.longest(texts, at + said + 1)[0]  # "rangers in his stall"
     if "very" in means and not says_how(means):
         means, said = lexicon.phrases.longest(texts, at + said)  # "captains all sweaty"
-    return bool(means & {"sign shivering", "sign sweating", "bare"}) or (said > 1 and "sign cold" in means)
+    if said > 1 and says_how(means):
+        return any(m.startswith("sign ") for m in means)  # "storms rubbed raw", "thistles off his feed"
+    return bool(means & {"sign shivering", "sign sweating", "sign rubbed", "bare"})
 
 
 def told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:

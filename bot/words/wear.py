@@ -93,7 +93,8 @@ def _leave_it(pieces: Sequence[Piece], horses: Sequence[Item], change: Change, t
     """What "it" is in what follows: "took the sheet off Pip, it's soaked" is of the sheet; of two pieces it is none."""
     one = len(pieces) == len(horses) == 1 and horses[0].horse
     telling.piece = telling.meant(pieces[0], horses[0].horses[0], lend=True).ids if one else ()
-    telling.put_on = () if change.remove else telling.piece
+    off = bool(change.remove)
+    telling.came_off, telling.put_on = (telling.piece, ()) if off else ((), telling.piece)
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:
@@ -116,7 +117,9 @@ def _nothing_on(clause: Clause) -> bool:
 
 def _only_names(clause: Clause) -> bool:
     named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
-    return named_too and all(i.horses or i.piece or i.has("and", "of", "article") or i.mark for i in clause.items)
+    return named_too and all(
+        i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
+    )
 
 
 def _it(clause: Clause) -> str:

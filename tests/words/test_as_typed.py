@@ -18,6 +18,7 @@ from tests.words.test_ways_of_saying import told
         ("checked Otto's heavy, its still wet", [("otto-heavy", "wet")]),
         ("tucker's drookit an his liner's soaked", [("Tucker", "wet"), ("tucker-liner", "soaked")]),
         ("tucker's no sweaty ony mair", [("Tucker", "comfortable")]),
+        ("Fig is cold, Tucker to", [("Fig", "cold"), ("Tucker", "cold")]),
         ("whit's a'body wearin the nicht?", [("today",)]),
     ],
 )

@@ -37,8 +37,16 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto is cold out there", [("Otto", "cold")]),
         ("oak", "I put the sheet on Otto, as he was cold", [("Otto", ("otto-sheet",)), ("Otto", "cold")]),
         ("oak", "sunday is freezing, her ears are ice cubes", [("Sunday", "cold")]),
+        # a piece taken off, and how it is; a piece for each of two
+        ("oak", "I take off the sheet to Clem, is very wet", [("Clementine", ()), ("clem-sheet", "wet")]),
+        ("oak", "I put to Otto his heavy and to Fig her heavy", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        # work behind, and a wish in many words
+        ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
+        ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),
+        ("oak", "I should be grateful if Otto could be kept without any rugs", [("Otto", True)]),
         # manners before a question
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
+        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
     ],
 )  # fmt: skip
@@ -58,6 +66,10 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "it's freezing out there",
         "can you tell me why you left Otto with Nora",
         "did Fig like it, Nora said so",
+        "should we keep Otto bare this winter?",
+        "Otto was kept bare last year and lived out bare all winter",
+        "if you could put the plaid sheet on Otto",
+        "Otto had his sheet off over his head, found it in the mud, soaked",
     ],
 )
 def test_what_only_runs_alike_is_left_alone(text: str) -> None:

@@ -186,7 +186,9 @@ PHRASES = {
         raw at the withers, skinned from the rug, scabby from the rug, scabs from the rug,
         scab from the rug, pinching him, pinching at the shoulder, digging in to his, digging in to her,
         digging into his withers, digging into her withers, digging into his shoulder,
-        digging into her shoulder, cutting into his, cutting into her
+        digging into her shoulder, cutting into his, cutting into her,
+        |wound|wounds|sore|sores from ||the |rug|blanket, |wound|wounds from |his|her |rug|blanket, hair is away,
+        hair is gone, hair is rubbed
     """,
     "sign unwell": """
         choked on her feed, choked on his feed, choking on her feed, choking on his feed,
@@ -369,7 +371,10 @@ PHRASES = {
         only picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
         picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
         picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
-        not reet, not reyt, not hersen, not hissen
+        not reet, not reyt, not hersen, not hissen,
+        do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
+        lies down many times, lie down many times, lay down a lot,
+        not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -595,7 +600,9 @@ PHRASES = {
         sent to be mended, sent to be repaired, sent to the menders, sent off for repair,
         sent off for repairs, sent off to be mended, taken to the menders, taken to be mended,
         taken for repair, to the menders, to the rug menders, a huge hole, a huge rip, ripped to shreds,
-        put a hole in, seam gone, nasty rip, nasty tear
+        put a hole in, seam gone, nasty rip, nasty tear,
+        needs |stitching|sewing|patching, needs a |stitch|patch|sew, needs stitching up, needs sewing up,
+        needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
@@ -905,7 +912,8 @@ PHRASES = {
         blanketed with, blanketed her in, blanketed him in, covered with, topped with, topped off with,
         swaddled, cocooned, tucked, layered on, done him up, done her up, did him up, did her up,
         done them up, buckled him in, buckled her in, buckled him up, buckled her up,
-        done the straps up on, done up the straps on, we have put, i have put
+        done the straps up on, done up the straps on, we have put, i have put,
+        i am put, i am put on, am put on
     """,
     "took off": """
         i take off, i take her, i take his,
@@ -942,7 +950,8 @@ PHRASES = {
         we just stripped off, we just peeled off, we just whipped out, got out of, gotten out of,
         wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
         got himself out of, got herself out of,
-        yanked, tugged, hoiked, hoicked
+        yanked, tugged, hoiked, hoicked,
+        i am take off, am take off, i am remove, i am taking off
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1049,7 +1058,9 @@ PHRASES = {
         as god made her, as god intended, in the all together, in the altogether, altogether,
         everything off, took everything off, take everything off, taken everything off,
         everything came off, the lot off, took the lot off, taken the lot off, took the whole lot off,
-        whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off
+        whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off,
+        out of |rugs|blankets, out of his blankets, out of her blankets, free of |rugs|blankets,
+        without ||any |clothes|layers|coverings
     """,
     "nothing": """
         both layers, all layers, all the layers, all her layers, all his layers, every layer,
@@ -1175,7 +1186,8 @@ PHRASES = {
         threw, managed to take, decided to take, after taking, already took, am taking, i am taking,
         ended up taking, gone and took, have took, just put, managed to put, i am putting,
         we are putting, went and put, went and took, went ahead and put, went ahead and took,
-        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up
+        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up,
+        i am bring, i am move
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
@@ -1227,10 +1239,14 @@ PHRASES = {
     """,
     "keep": """
         keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
-        prefers, stick to, to be kept, to be left, to  remain
+        prefers, stick to, to be kept, to be left, to  remain,
+        |could|can|may|might be |kept|left
     """,
     "please": """
-        please, from now on
+        please, from now on,
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
+        would be great if, it would be great if, |if|when you |could|would, if you |could|would please,
+        until further notice
     """,
     "do not rug": """
         do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
@@ -1508,7 +1524,9 @@ PHRASES = {
         back from our lesson, back from a schooling session, back from hunting, back from training,
         back from work, back from lunging, back from being ridden, back from exercise, in from a ride,
         in from our hack, in from our ride, in from hacking, in from riding, in from the arena,
-        just in from a hack, just back from our lesson, just off a hack, just off the lunge
+        just in from a hack, just back from our lesson, just off a hack, just off the lunge,
+        |done|finished |riding|lunging|schooling|hacking|jumping,
+        got done |riding|lunging|schooling|hacking|jumping, just got off, just rode, just hopped off
     """,
     "had": """
         had, did, finished, has had, have had, just did, done, did some, did a, gave, has done,
@@ -1972,8 +1990,10 @@ PHRASES = {
         the tack shop, saddlery, arriving, posted to, on order, on back order, back order, in stock,
         out of stock, sold out, returned it to, refund, refunded, exchange it, voucher, discount,
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
-        insurance claim
-""",
+        insurance claim,
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
+        would be great if, it would be great if, if you |could|would, if you |could|would please
+    """,
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
@@ -2370,7 +2390,8 @@ PHRASES = {
         is be, am being, caught out and is, got caught out and is, is appearing, appearing, appear,
         sounds, sounding, sounded,
         i found her, i found him, i find her, i find him, i found them,
-        so is, so was, so are, so were, and so is, and so was, and so are, and so were
+        so is, so was, so are, so were, and so is, and so was, and so are, and so were,
+        came out of it, come out of it, came back from it, came out of that, came off it
     """,
     "link": """
         along,
@@ -2795,7 +2816,8 @@ PHRASES = {
         how come you picked, how come you say, why you say, why you give, why you choose,
         why do you say, why have you given, why are you saying, why such, why the change, why change,
         why use, why go for, why did you pick, why did you choose, why did you say, why did you go for,
-        whyd
+        whyd,
+        y is, y are, y does, y s
     """,
     "ask today": """
         wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
