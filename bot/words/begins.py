@@ -1,7 +1,7 @@
 """What begins behind a pause or an "and": a thought of its own, or more of the one before."""
 
 from collections.abc import Sequence
-from itertools import takewhile
+from itertools import dropwhile, takewhile
 
 from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
@@ -33,7 +33,9 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
 def dresses(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, put a piece on or take it off."""
     said = list(takewhile(lambda i: not i.mark, rest))
-    return any(i.piece is not None for i in said) and any(i.has("on", "off", "put on", "took off") for i in said)
+    return any(i.piece is not None for i in said) and any(
+        i.has("on", "off", "put on", "took off", "wears") for i in said
+    )
 
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
@@ -49,5 +51,6 @@ def begins_to_ask(rest: Sequence[Item]) -> bool:
 
 def only_a_name(rest: Sequence[Item]) -> bool:
     """Whether nothing but a horse is left to say."""
-    words = [i for i in rest if not i.mark]
+    small = ("polite", "article", "any adjective")  # "he's trembling, poor Jack"
+    words = list(dropwhile(lambda i: i.has(*small) and not i.horses, (i for i in rest if not i.mark)))
     return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])

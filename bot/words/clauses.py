@@ -50,9 +50,7 @@ class Clause:
         return _supposed(self.items) or any(
             not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
-            and not (
-                i.has("habit") and i.has("had") and any(j.has("work", "done") for j in self.items[k:])
-            )  # "did two lessons", "did Pip like it said"
+            and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
             and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
@@ -124,6 +122,12 @@ def _told_before(items: Sequence[Item]) -> int:
     """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
     said = next((k for k, i in enumerate(items) if predicate(i)), len(items))
     return said + 1 if any(is_subject(i) for i in items[:said]) else len(items)
+
+
+def _did_something(behind: Sequence[Item]) -> bool:
+    """As in "did two lessons", "did Pip like it said", "did Pip and Ned"; not "did Pip sweat"."""
+    horses = any(i.horses for i in behind) and all(i.horses or only_small(i) for i in behind)
+    return horses or any(i.has("work", "done") for i in behind)
 
 
 def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:

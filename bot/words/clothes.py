@@ -143,10 +143,11 @@ def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:
 
 
 def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:
-    """The horse right before a piece, or where one moves it: "took Juniper's neck off", "neck off Murph"."""
+    """The horse right before a piece, or where somebody moved or missed it: "took Juniper's neck off"."""
     before = items[at - 1] if at else None
     moved = end < len(items) and items[end].has("on", "off")
-    if moved and before is not None and before.text == "'s" and at > 1:
+    looked_for = at > 2 and items[at - 3].has("state found", "state missing")  # "found Jack's neck"
+    if (moved or looked_for) and before is not None and before.text == "'s" and at > 1:
         return items[at - 2]
     if moved and end + 1 < len(items) and items[end + 1].horse:
         return items[end + 1]

@@ -70,7 +70,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return None
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
-    if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
+    speaks = item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER
+    if speaks and _complete(current) and not current.has("clipped"):  # "Pip's clipped, I gave him a trace"
         return ""  # "Molly has only her sheet now i took off the heavy"
     if item.has("strap") and not current.pieces and _complete(current) and tells_of_a_piece(sentence[at:]):
         return ""  # "Pip and Ned done leg strap snapped off the blue turnout"

@@ -179,7 +179,8 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
     if at is None or not all(
-        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and") or i.text == "'s" for i in items[:at]
+        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "please") or i.text == "'s"
+        for i in items[:at]
     ):
         return None
     horse = _horse(items, telling)

@@ -11,7 +11,7 @@ from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
-ROUND = frozenset(("done", "all done", "except"))
+ROUND = frozenset(("done", "all done", "except", "had"))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
@@ -22,7 +22,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     items = clause.items
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
-    if not (whole or clause.has("done")) or clause.has("nearly", "stopped"):
+    if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
         return False
     if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
         return False
@@ -76,6 +76,14 @@ def _all_but_missing(telling: Telling) -> tuple[str, ...]:
         return ()
     left = {name for i in before.items for name in i.horses}
     return tuple(name for name in telling.names if name not in left) if left else ()
+
+
+def _did_them(items: Sequence[Item]) -> bool:
+    """As in "I did Willow and Hazel": a round's list, and no word of what; "I did Otto" may be anything."""
+    words = [i for i in items if not (i.mark or i.has("polite", "time"))]
+    several = sum(bool(i.horses) for i in words) > 1
+    did = several and words[0].has("subject") and words[1].has("had") and words[1].has("habit")
+    return did and all(i.horses or i.has("and", "too", "article") for i in words[2:])
 
 
 def _all_but_these(items: Sequence[Item]) -> bool:
@@ -194,7 +202,8 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
-    again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
+    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") for i in items)
+    again = again and small  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
     if not (said or again):

@@ -40,6 +40,17 @@ from tests.words.test_turns_of_speech import said, told
         # a piece taken off, and how it is; a piece for each of two
         ("oak", "I take off the sheet to Clem, is very wet", [("Clementine", ()), ("clem-sheet", "wet")]),
         ("oak", "I put to Otto his heavy and to Fig her heavy", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "tuckers liner stinks its in the wash, hes just in his sheet", [
+            ("tucker-liner", "washing"), ("Tucker", ("tucker-sheet",)),
+        ]),
+        ("oak", "Clem was cold so I gave her her liner", [
+            ("Clementine", "cold"), ("Clementine", ("clem-liner", "clem-sheet")),
+        ]),
+        ("oak", "found Sunday's neck", [("sunday-neck", "in service")]),
+        # who was done, who was clipped how, and whose name comes last
+        ("oak", "I did Fig, Otto and also Tucker", [(("Fig", "Otto", "Tucker"),)]),
+        ("oak", "Otto bib clipped, Fig hunter, both fine", [("Otto", "bib"), ("Fig", "hunter")]),
+        ("oak", "he's trembling, poor Otto", [("Otto", "shivering")]),
         # work behind, and a wish in many words
         ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
         ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),
@@ -66,6 +77,9 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "it's freezing out there",
         "can you tell me why you left Otto with Nora",
         "did Fig like it, Nora said so",
+        "gave Otto's heavy a brush",
+        "I did Otto's feet",
+        "did Fig sweat",
         "should we keep Otto bare this winter?",
         "Otto was kept bare last year and lived out bare all winter",
         "if you could put the plaid sheet on Otto",

@@ -374,7 +374,9 @@ PHRASES = {
         not reet, not reyt, not hersen, not hissen,
         do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
         lies down many times, lie down many times, lay down a lot,
-        not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay
+        not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay,
+        lying down and groaning, down and groaning, groaning and rolling, lying flat out, thrashing about,
+        rolling in pain, rolling about in pain
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -388,7 +390,8 @@ PHRASES = {
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
         cold as charity,
-        |cold|chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it, cold outside
+        |cold|chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it, cold outside,
+        |was|is|are|were|bit froze, froze |stiff|through, froze half to death
     """,
     "everyday good": """
         good, all good, looking good, great, lovely, looking great, looking lovely, brilliant, fab,
@@ -724,7 +727,9 @@ PHRASES = {
         home again from the |cleaners|laundry|menders|repairers|wash,
         back from the |cleaner|cleaners|launderette|laundrette|laundry|mender|menders|repair,
         back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing,
-        back from the mender ready to go, ready to go, ready to roll, ready to go on, ready to go back on
+        back from the mender ready to go, ready to go, ready to roll, ready to go on, ready to go back on,
+        back from |proofing|reproofing|cleaning|laundering,
+        back from ||the |proofers|reproofers|cleaners|launderers|proofer
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap,
@@ -913,7 +918,8 @@ PHRASES = {
         swaddled, cocooned, tucked, layered on, done him up, done her up, did him up, did her up,
         done them up, buckled him in, buckled her in, buckled him up, buckled her up,
         done the straps up on, done up the straps on, we have put, i have put,
-        i am put, i am put on, am put on
+        i am put, i am put on, am put on,
+        gave, given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
         i take off, i take her, i take his,
@@ -1060,7 +1066,9 @@ PHRASES = {
         everything came off, the lot off, took the lot off, taken the lot off, took the whole lot off,
         whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off,
         out of |rugs|blankets, out of his blankets, out of her blankets, free of |rugs|blankets,
-        without ||any |clothes|layers|coverings
+        without ||any |clothes|layers|coverings,
+        ||to go without ||a |rug|blanket, ||to go without |rugs|blankets|clothes|layers,
+        going without ||a |rug|blanket|rugs|blankets
     """,
     "nothing": """
         both layers, all layers, all the layers, all her layers, all his layers, every layer,
@@ -1533,7 +1541,8 @@ PHRASES = {
         have done some, had a bit of, did a bit of, done a bit of, did a quick, did a long,
         did a short, had a quick, had a short, had a long, had some, had a good, gave him a,
         gave her a, done some, just had, has just had, have just had, just finished, i do,
-        just been for a, been for a
+        just been for a, been for a,
+        given, |i|we give, |i|we gave, |i|we have given
     """,
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -2614,7 +2623,8 @@ PHRASES = {
         at present, at this point, at this stage, at this time, the weekend round, the next round,
         for the next round, for the weekend round, since nobody else was here,
         since no one else was here, as nobody else was here, because nobody else was here,
-        as no one else was here
+        as no one else was here,
+        2nite, 2night, 2day
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
@@ -2768,7 +2778,10 @@ PHRASES = {
         might i enquire, might i inquire, may i enquire, may i inquire, could you kindly tell me, would you kindly
         tell me, kindly tell me, troops, boss, chief, or nah, or no then, folk,
         |looked|peeped|checked|glanced|nipped|peered in |on|at, had a |look|peek|peep in |on|at,
-        |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at
+        |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at,
+        |would|could|might |somebody|someone|anyone|anybody be so kind as to, be so kind as to, be good enough to,
+        |would|could you be so kind as to, |would|could you be good enough to,
+        would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3466,7 +3479,8 @@ PHRASES = {
         be in, be wearing, to be in, to be wearing, to go in, to have on, intended, due, shall, ought,
         ought to, ought to be, ought to wear, ought to be in, ought to be wearing, must, has to,
         have to, has to wear, have to wear, on the list, on list, list, plan, planned, recommended,
-        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's
+        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's,
+        2nite, 2night, 2day
     """,
     "ask ready": """
         when will, ready, when is, when does, when can, how long until, dry by, how long till,
@@ -3517,7 +3531,8 @@ PHRASES = {
         rest of the week, the rest of the week, rest of the day, midweek, early next week,
         end of the week, the weekend round, weekend round, the next round, next round,
         the morning round, the evening round, tonight's round, tomorrow's round, the coming night,
-        at the weekend, this weekend
+        at the weekend, this weekend,
+        2nite, 2night
     """,
     "a horse": """
         horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses,
