@@ -25,6 +25,7 @@ subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about
 signs, states, wear, routine, questions, choices    one sort of saying each
+it         what was done to "it"
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so

@@ -107,6 +107,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "and"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if item.has("and") and current.items and current.items[0].has("it") and following.has("subject"):
+        return "and"  # "it's on the rack and he's in the tartan"
     if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):

@@ -139,10 +139,21 @@ def _pronoun(items: Sequence[Item]) -> bool:
     return any(i.has("she") and (not i.has("article") or (n is not None and n.has("is"))) for i, n in follows)
 
 
+def _in_company(clause: Clause, moved: int) -> bool:
+    """As in "(Chief was lunged,) then turned out with Ranger": with whom, behind the verb; who is left out."""
+    items = clause.items
+    beside = items[moved + 1 : moved + 3]
+    company = len(beside) == 2 and beside[0].has("and") and beside[0].has("has") and bool(beside[1].horses)
+    return company and not any(i.horses or i.has("she", "everyone") for i in items[:moved])
+
+
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     moved = next((k for k, i in enumerate(clause.items) if i.has(*TOLD_MOVES, *WHERE_TO)), 0)
     near = list_near(clause.items, moved)
     horses = [i for k, i in enumerate(clause.items) if i in near and not owns_the_stall(clause.items, k)]
+    if _in_company(clause, moved):
+        before = telling.heard.horses if telling.heard is not None else ()
+        return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
         left = {name for i in horses for name in i.horses}

@@ -201,7 +201,8 @@ def _this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
     horse = _horse(items, telling)
     if horse is None or len(pieces) != 2 or not any(i.has("or") for i in items[pieces[0] : pieces[1]]):
         return None
-    return Asked("today", horse=horse) if _plainly(items, "or", "ask tonight", "ask wearing") else None
+    small = ("or", "ask tonight", "ask wearing", "wears", "put on", "plan")
+    return Asked("today", horse=horse) if _plainly(items, *small) else None
 
 
 def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:

@@ -149,6 +149,13 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     _clauses(cut(sentence), telling)
 
 
+def _asks_to_undo(sentence: Sequence[Item]) -> bool:
+    """As in "oops, sent that to the wrong group, undo": the word itself behind a pause, and before it no report."""
+    last = [i for i in sentence if not i.has("polite", "please") or i.has("undo")][-2:]
+    told = any(i.horses or i.piece is not None or predicate(i) for i in sentence)
+    return len(last) == 2 and last[0].mark and last[1].has("undo") and last[1].has("undo verb") and not told
+
+
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:
     """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
     words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
@@ -161,6 +168,8 @@ def _undoes(sentence: Sequence[Item]) -> bool:
         return False
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
+        return True
+    if _asks_to_undo(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:

@@ -228,6 +228,6 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
 def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
-        return item.text in ",:-–—…"
+        return item.text in ",:-–—…="
     between = item.has("very", "a little", "time", "link", "habit") and not item.has(*AFTER_NAME)
     return between and not predicate(item)

@@ -7,6 +7,7 @@ from itertools import pairwise
 from bot.events import Wearing, Wished
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
+from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
@@ -61,7 +62,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
         change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
     if change.empty and telling.spoken is not None and clause.has("it"):
-        _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
+        _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
     if any(piece.either for piece in clause.pieces):
@@ -85,16 +86,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
-        _leave_it(clause.pieces, horses, change, telling)
+        leave_it(clause.pieces, horses, change, telling)
     return bool(horses)
-
-
-def _leave_it(pieces: Sequence[Piece], horses: Sequence[Item], change: Change, telling: Telling) -> None:
-    """What "it" is in what follows: "took the sheet off Pip, it's soaked" is of the sheet; of two pieces it is none."""
-    one = len(pieces) == len(horses) == 1 and horses[0].horse
-    telling.piece = telling.meant(pieces[0], horses[0].horses[0], lend=True).ids if one else ()
-    off = bool(change.remove)
-    telling.came_off, telling.put_on = (telling.piece, ()) if off else ((), telling.piece)
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:
@@ -120,15 +113,6 @@ def _only_names(clause: Clause) -> bool:
     return named_too and all(
         i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
     )
-
-
-def _it(clause: Clause) -> str:
-    """What happened to "it": put on, taken off, or nothing."""
-    if clause.has("took off") or (clause.has("took") and clause.has("off")):
-        return "off"
-    if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
-        return "whole"  # "swapped him into that"
-    return "on" if clause.has("put on") and clause.has("on") else ""
 
 
 def _change(clause: Clause) -> Change:

@@ -51,6 +51,15 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "I did Fig, Otto and also Tucker", [(("Fig", "Otto", "Tucker"),)]),
         ("oak", "Otto bib clipped, Fig hunter, both fine", [("Otto", "bib"), ("Fig", "hunter")]),
         ("oak", "he's trembling, poor Otto", [("Otto", "shivering")]),
+        ("oak", "Otto's sheet came back from the menders and it's on him now", [
+            ("otto-sheet", "in service"), ("Otto", ("otto-sheet",)),
+        ]),
+        ("oak", "Clem's sheet was sopping so it's on the rack and she's in her liner", [
+            ("clem-sheet", "soaked"), ("Clementine", ("clem-liner",)),
+        ]),
+        # with whom one goes out is no news of the other
+        ("oak", "Otto was lunged, then turned out with Fig", [("Otto",), ("Otto", "field")]),
+        ("oak", "oops sent that to the wrong chat, undo", [()]),
         # work behind, and a wish in many words
         ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
         ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),
@@ -78,6 +87,8 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "can you tell me why you left Otto with Nora",
         "did Fig like it, Nora said so",
         "gave Otto's heavy a brush",
+        "forgot the hay again, my mistake",
+        "Otto's sheet fell and it's on the fence now",
         "I did Otto's feet",
         "did Fig sweat",
         "should we keep Otto bare this winter?",

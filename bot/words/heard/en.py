@@ -28,7 +28,8 @@ PHRASES = {
         would not stop sweating, sweats now, is sweats, salt marks, sweat salt, salty sweat marks,
         sweats a lot today, broke out into a sweat, dripping off her, dripping off him, sweatier than,
         sweatier than a, slick with sweat, dripping in sweat, dripping sweat, soaked in sweat,
-        soaked with sweat, has not stopped sweating, all sweat, all in a sweat
+        soaked with sweat, has not stopped sweating, all sweat, all in a sweat,
+        |will|would|can|could not quit sweating
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
@@ -74,7 +75,10 @@ PHRASES = {
         shake from the cold, shake with cold, a quivering wreck, shake all over, shakes all over,
         shake very much, shake so much, shaking so much, shaking hard, shivering hard, is shake,
         has not stopped shivering, has shivers, have not stopped shivering, have shivers, is shivers,
-        little shivers, proper shivers, small shivers
+        little shivers, proper shivers, small shivers,
+        |will|would|can|could not quit |shivering|shaking|trembling,
+        |will|would|can|could not leave off |shivering|shaking, shook all |night|morning|day|over,
+        shook all through, shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
         ears are ice, ears like ice, ears are like ice, ears ice,
@@ -957,7 +961,8 @@ PHRASES = {
         wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
         got himself out of, got herself out of,
         yanked, tugged, hoiked, hoicked,
-        i am take off, am take off, i am remove, i am taking off
+        i am take off, am take off, i am remove, i am taking off,
+        i quit, i have quit, i quited, we quit
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -2001,7 +2006,8 @@ PHRASES = {
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
         insurance claim,
         i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
-        would be great if, it would be great if, if you |could|would, if you |could|would please
+        would be great if, it would be great if, if you |could|would, if you |could|would please,
+        goes back on, go back on, goes on at, will go back on, goes on later
     """,
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
@@ -2781,7 +2787,8 @@ PHRASES = {
         |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at,
         |would|could|might |somebody|someone|anyone|anybody be so kind as to, be so kind as to, be good enough to,
         |would|could you be so kind as to, |would|could you be good enough to,
-        would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly
+        would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly,
+        aight, ight, aite
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3121,7 +3128,10 @@ PHRASES = {
         who have we still got to blanket, who have we still got to change, which ones have i not done,
         which ones have we not done, which ones have i not done yet, which ones have we not done yet,
         who do i need to do still, anyone i have not done, anyone i have not done yet, anyone we have not done,
-        have i not done anyone
+        have i not done anyone,
+        who is still gotta get done, who 's still gotta |get|be done, who still |has|needs to |get|be done,
+        who has to |get|be done, who still |has|needs to be changed, whose left, whose left to do, whose not done,
+        whose not done yet, whose still to do
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
