@@ -12,6 +12,12 @@ def only_everyone(rest: Sequence[Item]) -> bool:
     return len(rest) == 1 and rest[0].has("everyone", "all horses")
 
 
+def only_how(rest: Sequence[Item]) -> bool:
+    """Whether nothing but how one is follows, up to a mark."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(predicate(i) for i in said) and all(predicate(i) or only_small(i) for i in said)
+
+
 def owned_piece_told(rest: Sequence[Item]) -> bool:
     """As in "y el forro de Lucero sigue húmedo": a piece of somebody's, and how it is."""
     words = [i for i in rest[:6] if not i.has("article", "strap", "of") or i.piece is not None]

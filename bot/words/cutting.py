@@ -8,6 +8,7 @@ from bot.words.begins import (
     dresses,
     only_a_name,
     only_everyone,
+    only_how,
     owned_piece_told,
     tells_of_a_piece,
     told_of_a_horse,
@@ -65,7 +66,7 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if is_subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
     if item.mark:
-        return _at_mark(sentence, at, current) if item.text in PAUSES else None
+        return _at_mark(sentence, at, current)
     if PARTING.isdisjoint(item.means):
         return None
     if item.has("bare") and _complete(current) and following.horses:
@@ -105,12 +106,12 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "but" if current.items and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
+    if item.has("and") and current.spoken and current.items[0].has("it") and following.has("subject"):
+        return "and"  # "it's on the rack and he's in the tartan"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
-    if item.has("and") and current.items and current.items[0].has("it") and following.has("subject"):
-        return "and"  # "it's on the rack and he's in the tartan"
-    if item.has("and") and current.has("all done") and current.has("only"):
-        return None  # "all done, only Ty and Storm not"
+    if item.has("and") and _goes_with_it(sentence, at, current):
+        return None
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
@@ -118,6 +119,12 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "Pip bare and fine", "all done, only Ty and Storm not"."""
+    left = current.has("all done") and current.has("only")
+    return left or (current.has("bare") and only_how(sentence[at + 1 :]))
 
 
 def _unheard_thing(item: Item) -> bool:
@@ -181,6 +188,10 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
 
 
 def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    mark = sentence[at].text
+    if mark not in PAUSES:  # "all done 👍 knackered"
+        told = not mark.isascii() and (_complete(current) or current.has("all done"))
+        return "," if told and at + 1 < len(sentence) else None
     if not current.items:
         return None
     return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
@@ -244,6 +255,8 @@ def _placed_or_dressed(current: Thought) -> bool:
     clips = not current.means.isdisjoint(CLIPS)
     if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
+    if current.has("work") and current.has("took", "had"):
+        return True  # "took Pip for a hack he came back hot"
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True

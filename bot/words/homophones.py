@@ -7,7 +7,7 @@ from bot.words.lexicon import Lexicon
 from bot.words.names import Roster
 from bot.words.tokens import Token
 
-SLIPS = frozenset(("an", "its", "to"))
+SLIPS = frozenset(("an", "its", "to", "1"))
 VOWELS = "aeiou"
 THINGS = frozenset(("rug", "strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
 PASSING = frozenset(("very", "a little", "not", "all", "time", "link", "only"))
@@ -26,6 +26,8 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.append(token._replace(text="and"))
         elif token.text == "its" and _says_how_it_is(tokens, texts, at + 1, lexicon):
             found.extend((token._replace(text="it"), token._replace(text="is")))
+        elif token.text == "1" and _one_of_them(texts[:at][-1:], lexicon):
+            found.append(token._replace(text="one", kind="word"))
         elif token.text == "to" and _same_of_it(tokens, texts, at, roster):
             found.append(token._replace(text="too"))
         else:
@@ -42,6 +44,12 @@ def _joins(behind: Sequence[str], lexicon: Lexicon, roster: Roster) -> bool:
         return True
     means = lexicon.phrases.longest((word,), 0)[0]
     return not means.isdisjoint(NO_ARTICLE_BEFORE) or (word[0] == "h" and says_how(means))
+
+
+def _one_of_them(before: Sequence[str], lexicon: Lexicon) -> bool:
+    """As in "the blue 1", "the other 1"."""
+    means = lexicon.phrases.longest(tuple(before), 0)[0] if before else frozenset[str]()
+    return not means.isdisjoint(("colour", "any adjective"))
 
 
 def _same_of_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster: Roster) -> bool:

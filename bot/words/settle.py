@@ -98,10 +98,12 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
 
 
 def _of_a_stranger(items: Sequence[Item], at: int) -> bool:
-    """As in "le pépé de Vidal": somebody's who is not of the barn."""
+    """As in "le pépé de Vidal", "ember of the fire": somebody's, or of a thing, that is not of the barn."""
     if at + 2 >= len(items) or not items[at + 1].has("of") or items[at + 1].has("article"):
         return False
     whose = items[at + 2]
+    if items[at + 1].text == "of" and whose.has("article") and wordlike(items[at]) and not items[at].raw[:1].isupper():
+        return True
     return whose.raw[:1].isupper() and not (whose.horses or whose.means or whose.person)
 
 

@@ -34,8 +34,8 @@ def slip_of_name(
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
     owner = roster.spelled.get(token.text[:-1])
-    if owner is None:
-        return None
+    if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
+        return None  # "nettles are out": of many
     apart = everyday(token.text[:-1]) and not told_behind(texts, at + 1, lexicon)
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"

@@ -147,6 +147,6 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif _begins_another(reading, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
-    elif not soft(item) and not item.has("brought in", "turned out", "brought"):
+    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare"):
         reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"

@@ -209,7 +209,14 @@ def _strips(items: Sequence[Item]) -> bool:
         then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
         if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
             return True
+        if item.has("stripped") and then is not None and then.has("she") and _no_more(items[k + 2 :]):
+            return True  # "sweating in the heavy, stripped him off"
     return False
+
+
+def _no_more(behind: Sequence[Item]) -> bool:
+    """Nothing but small words; "stripped his box" has a thing."""
+    return all(i.mark or i.has("off", "time", "polite", "stripped", "bare") for i in behind)
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

@@ -19,6 +19,7 @@ from tests.words.test_ways_of_saying import told
         ("tucker's drookit an his liner's soaked", [("Tucker", "wet"), ("tucker-liner", "soaked")]),
         ("tucker's no sweaty ony mair", [("Tucker", "comfortable")]),
         ("Fig is cold, Tucker to", [("Fig", "cold"), ("Tucker", "cold")]),
+        ("took the sheet off tucker n put the green 1 on him", [("Tucker", ("tucker-250",))]),
         ("whit's a'body wearin the nicht?", [("today",)]),
     ],
 )

@@ -60,6 +60,10 @@ from tests.words.test_turns_of_speech import said, told
         # with whom one goes out is no news of the other
         ("oak", "Otto was lunged, then turned out with Fig", [("Otto",), ("Otto", "field")]),
         ("oak", "oops sent that to the wrong chat, undo", [()]),
+        ("oak", "Otto sweating cobs in his heavy, stripped him off", [("Otto", "sweating"), ("Otto", ())]),
+        ("oak", "Otto bare in his box and fine", [("Otto", ()), ("Otto", "comfortable", "stall")]),
+        ("oak", "took Otto for a hack round the block he came back boiling", [("Otto", "hot", "after work")]),
+        ("oak", "all of em done \N{THUMBS UP SIGN} knackered", [("all",)]),
         # work behind, and a wish in many words
         ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
         ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),
@@ -87,6 +91,11 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "can you tell me why you left Otto with Nora",
         "did Fig like it, Nora said so",
         "gave Otto's heavy a brush",
+        "those plaid sheets at the store are torn already",
+        "tuckers are out in the shops",
+        "wet willow is slippery",
+        "Otto's mum's sheet music is missing",
+        "stripped his bed, soaked",
         "forgot the hay again, my mistake",
         "Otto's sheet fell and it's on the fence now",
         "I did Otto's feet",

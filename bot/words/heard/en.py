@@ -966,8 +966,8 @@ PHRASES = {
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
-        unblanketed, deblanketed, de blanketed, stripped her off, stripped him off, stripped naked,
-        stripped to nothing, stripped bare, stripped her down, stripped him down, stripped right off,
+        unblanketed, deblanketed, de blanketed, stripped naked,
+        stripped to nothing, stripped bare, stripped right off,
         stripped right down, undressed fully, stripped completely, stripped totally,
         stripped of everything, stripped of all his rugs, stripped of all her rugs,
         stripped out of everything
@@ -1073,7 +1073,8 @@ PHRASES = {
         out of |rugs|blankets, out of his blankets, out of her blankets, free of |rugs|blankets,
         without ||any |clothes|layers|coverings,
         ||to go without ||a |rug|blanket, ||to go without |rugs|blankets|clothes|layers,
-        going without ||a |rug|blanket|rugs|blankets
+        going without ||a |rug|blanket|rugs|blankets,
+        |no|not |have|has |rug|blanket|rugs|blankets|clothes, without |her|his |rug|rugs|blanket|blankets
     """,
     "nothing": """
         both layers, all layers, all the layers, all her layers, all his layers, every layer,
@@ -1539,7 +1540,8 @@ PHRASES = {
         in from our hack, in from our ride, in from hacking, in from riding, in from the arena,
         just in from a hack, just back from our lesson, just off a hack, just off the lunge,
         |done|finished |riding|lunging|schooling|hacking|jumping,
-        got done |riding|lunging|schooling|hacking|jumping, just got off, just rode, just hopped off
+        got done |riding|lunging|schooling|hacking|jumping, just got off, just rode, just hopped off,
+        |made|make |a|the|her|his lesson
     """,
     "had": """
         had, did, finished, has had, have had, just did, done, did some, did a, gave, has done,
@@ -1547,7 +1549,8 @@ PHRASES = {
         did a short, had a quick, had a short, had a long, had some, had a good, gave him a,
         gave her a, done some, just had, has just had, have just had, just finished, i do,
         just been for a, been for a,
-        given, |i|we give, |i|we gave, |i|we have given
+        given, |i|we give, |i|we gave, |i|we have given,
+        went for a, went out for a, went on a, went out on a, gone for a, out for a
     """,
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -2514,7 +2517,9 @@ PHRASES = {
         out of the wind, out of the rain, under the hedge, behind the hedge, in the shelter,
         under the shelter, in the run in, in the lean to, with her mates, with her friends,
         with his friends, poor girl, poor lad, all over again, good style, good and proper,
-        real good like
+        real good like,
+        round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
+        |up|down the lane
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -2957,7 +2962,10 @@ PHRASES = {
         what is for today, what to wear, what to wear tonight, what to rug, what all needs to go on,
         what is the plan, what are the plans, post the plan again, plan again, tell me the list again,
         list again, post the list again, send the list again, can i see the list, can i see the plan,
-        could i see the list
+        could i see the list,
+        what |everyone|everybody is |in|wearing, what |everyone's|everybody's |in|wearing,
+        what |everyone|everybody should be |in|wearing, what |everyone|everybody should wear,
+        what they are all |in|wearing, what they should all be |in|wearing
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
