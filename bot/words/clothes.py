@@ -63,7 +63,7 @@ def _of_nobody_here(whose: Item) -> bool:
 
 def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) -> bool:
     """Whether many are told of where the barn has one such."""
-    told = next((i for i in behind if i.mark or i.has("is")), None)
+    told = next((i for i in behind if i.mark or i.has("is", "strap")), None)
     many = piece.several and not piece.ids and told is not None and told.text in ("are", "were")
     return many and len(roster.fitting(piece)) == 1
 

@@ -23,7 +23,8 @@ def done_to_it(clause: Clause) -> str:
         return "off"
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
-    if clause.items[0].has("it") and any(_is_on_one(clause.items[k : k + 3]) for k in (1, 2)):
+    told = [i for i in clause.items if i.has("it", "is", "on") or not i.has("link", "time", "polite")]
+    if told and told[0].has("it") and _is_on_one(told[1:4]):
         return "on"  # "(her sheet came back) and it's on her now"
     return "on" if clause.has("put on") and clause.has("on") else ""
 

@@ -239,9 +239,13 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 
 def _not_to_be(items: Sequence[Item]) -> bool:
-    """As in "needn't be kept bare": the wish taken back."""
+    """As in "needn't be kept bare", "no longer has to be kept bare": the wish taken back."""
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
-    return any(i.has("not") for i in items[max(0, at - 2) : at])
+    before = at
+    while before and items[before - 1].has("is", "plan") and not items[before - 1].has("not"):
+        before -= 1
+    near = [*items[max(0, at - 2) : at], *items[max(0, before - 1) : before]]
+    return any(i.has("not") and not i.has("not any more") for i in near)
 
 
 def _work_word(item: Item) -> bool:

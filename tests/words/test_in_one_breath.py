@@ -64,6 +64,10 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto bare in his box and fine", [("Otto", ()), ("Otto", "comfortable", "stall")]),
         ("oak", "took Otto for a hack round the block he came back boiling", [("Otto", "hot", "after work")]),
         ("oak", "all of em done \N{THUMBS UP SIGN} knackered", [("all",)]),
+        ("oak", "Clem's sheet is dry so it's back on her", [("clem-sheet", "dry"), ("Clementine", ("clem-sheet",))]),
+        ("oak", "I put off the sheet of Clem", [("Clementine", ())]),
+        ("oak", "Otto dont need no rug no more keep him bare", [("Otto", True)]),
+        ("oak", "Otto no longer has to be kept bare", [("Otto", False)]),
         # work behind, and a wish in many words
         ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
         ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),

@@ -793,7 +793,8 @@ PHRASES = {
         has given up the ghost, packed in, packed up, has packed in, bit the dust, died, died a death,
         lost, missing a, somebody broke, someone broke, he broke, she broke, he break, she break,
         broke on, broke off, broke in two, broke in half, broke again, he snapped, she snapped, break,
-        breaks, is break, breaked, brake
+        breaks, is break, breaked, brake,
+        no |work|works|close|closes
     """,
     "kind sheet": """
         sheet, sheets, rain sheet, rainsheet, turnout sheet, rain rug, rain sheets, raincoat, no fill,
@@ -962,7 +963,8 @@ PHRASES = {
         got himself out of, got herself out of,
         yanked, tugged, hoiked, hoicked,
         i am take off, am take off, i am remove, i am taking off,
-        i quit, i have quit, i quited, we quit
+        i quit, i have quit, i quited, we quit,
+        put off, i put off, have put off
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1171,11 +1173,13 @@ PHRASES = {
     "inwards": """
         in, inside, indoors, back in, in now, in early, indoors now, inside now, back inside,
         back indoors, back in now, back in again, in again, in already, in at last, in safe,
-        in safely, in safe and sound, in fer, stopping in
+        in safely, in safe and sound, in fer, stopping in,
+        rest |in|inside
     """,
     "outwards": """
         out, outside, outdoors, back out, out now, oot, outta, back out now, back out again,
-        out again now, out already, out to grass, stopping out, right out
+        out again now, out already, out to grass, stopping out, right out,
+        rest |out|outside
     """,
     "brought": """
         had to bring, had to take, had to move, had to fetch, had to get,
@@ -1321,7 +1325,10 @@ PHRASES = {
         do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
         never put |rugs|blankets|anything on, never put |a|any |rug|rugs|blanket|blankets on,
         |never|not|never want|wants|want |rugs|blankets on, does not want |a|any |rug|rugs|blanket|blankets on,
-        does not want |rugs|blankets|anything on, no |rugs|blankets ever |on|for, no |rugs|blankets at all |on|for
+        does not want |rugs|blankets|anything on, no |rugs|blankets ever |on|for, no |rugs|blankets at all |on|for,
+        |do|does not |need|wear|use no |rug|rugs|blanket|blankets,
+        |do|does not |need|want no |rug|rugs|blanket|blankets no more,
+        |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
@@ -1648,7 +1655,8 @@ PHRASES = {
         the rest of the bunch, rest of the horses, rest of the barn, rest of the gang,
         rest of the yard, rest of the herd, all of the others, all of the rest, every one else,
         everyone else bar, all else, others all, the others all, the other lot, t'others, t others,
-        th others, everyone other than, all the remaining, all the remaining horses
+        th others, everyone other than, all the remaining, all the remaining horses,
+        rest |in|out|inside|outside
     """,
     "all horses": """
         all horses, all the horses, every horse, all of the horses, the
@@ -1783,7 +1791,8 @@ PHRASES = {
         tonight's round is done, we are all done, we are all done here, we are all finished,
         we are all finished here, they are all done, they are all finished, they are all rugged,
         they are all sorted, they are all changed, they are all blanketed, they are all dressed,
-        they are all rugged up, and they are all done, all of us done, all are finished
+        they are all rugged up, and they are all done, all of us done, all are finished,
+        all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
@@ -2793,7 +2802,8 @@ PHRASES = {
         |would|could|might |somebody|someone|anyone|anybody be so kind as to, be so kind as to, be good enough to,
         |would|could you be so kind as to, |would|could you be good enough to,
         would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly,
-        aight, ight, aite
+        aight, ight, aite,
+        took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3139,7 +3149,8 @@ PHRASES = {
         have i not done anyone,
         who is still gotta get done, who 's still gotta |get|be done, who still |has|needs to |get|be done,
         who has to |get|be done, who still |has|needs to be changed, whose left, whose left to do, whose not done,
-        whose not done yet, whose still to do
+        whose not done yet, whose still to do,
+        who is not ready, who is not ready yet, who is not finish
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
@@ -3397,7 +3408,8 @@ PHRASES = {
         when is rain due,
         what are they calling for, what are they predicting, what are they forecasting,
         what is it supposed to get down to, what is it meant to get down to, what is it getting down to,
-        what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for
+        what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for,
+        how is weather, how is weather this night, how is the weather this night, how will be the weather tonight
     """,
     "ask forecast marked": """
         rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow,
