@@ -177,7 +177,7 @@ def _about_piece(reading: Reading, at: int) -> bool:
     telling = reading.telling
     if reading.clause.has("she", "body"):
         return False
-    came_off = telling.piece == telling.came_off and reading.clause.items[0].has("is")  # "…off Pip, is very wet"
+    came_off = telling.piece == telling.came_off and reading.clause.items[0].text == "is"  # "…off Pip, is very wet"
     return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece" or came_off)
 
 
