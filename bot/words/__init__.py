@@ -2,6 +2,7 @@
 
 tokens     a message cut into words, case and accents set aside
 heard/     the tables: what is heard in each language
+spelling, homophones   words as a dictionary has them, from words as thumbs type them
 lexicon    those tables made quick to look up
 wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
@@ -18,6 +19,7 @@ which      the garment that comes to
 asides     what only tells which horse is meant
 clauses, cutting   one thought each
 begins     what a pause or an "and" begins
+him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling    what a message has said so far
@@ -25,6 +27,7 @@ whose      whom a sign without a name is about
 pronouns   which of several horses "he" is
 removed    why a piece came off
 signs, states, wear, routine, questions, choices    one sort of saying each
+it         what was done to "it"
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so

@@ -17,9 +17,10 @@ def by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> bool:
 
 
 def going_on_name(word: str, roster: Roster) -> frozenset[str]:
-    """The words behind this one with which it begins a name."""
+    """The words behind this one with which it begins a name, its apostrophe lost or not: "gold liners soaked"."""
     tables = (roster.horses, roster.people, roster.pieces)
-    return frozenset(phrase[1] for table in tables for phrase, _ in table.get(word, ()) if len(phrase) > 1)
+    behind = [phrase[1] for table in tables for phrase, _ in table.get(word, ()) if len(phrase) > 1]
+    return frozenset((*behind, *(f"{second}s" for second in behind)))
 
 
 def _may_own(word: str, roster: Roster) -> bool:

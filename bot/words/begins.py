@@ -1,7 +1,7 @@
 """What begins behind a pause or an "and": a thought of its own, or more of the one before."""
 
 from collections.abc import Sequence
-from itertools import takewhile
+from itertools import dropwhile, takewhile
 
 from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
@@ -10,6 +10,12 @@ from bot.words.items import WETNESS, Item, predicate
 def only_everyone(rest: Sequence[Item]) -> bool:
     """As in "listo, todos": a word for all, and no more."""
     return len(rest) == 1 and rest[0].has("everyone", "all horses")
+
+
+def only_how(rest: Sequence[Item]) -> bool:
+    """Whether nothing but how one is follows, up to a mark."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(predicate(i) for i in said) and all(predicate(i) or only_small(i) for i in said)
 
 
 def owned_piece_told(rest: Sequence[Item]) -> bool:
@@ -30,6 +36,14 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
 
 
+def dresses(rest: Sequence[Item]) -> bool:
+    """Whether the next words, up to a mark, put a piece on or take it off."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    return any(i.piece is not None for i in said) and any(
+        i.has("on", "off", "put on", "took off", "wears") for i in said
+    )
+
+
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
     """Whether a horse and how it is follow at once."""
     words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
@@ -43,5 +57,6 @@ def begins_to_ask(rest: Sequence[Item]) -> bool:
 
 def only_a_name(rest: Sequence[Item]) -> bool:
     """Whether nothing but a horse is left to say."""
-    words = [i for i in rest if not i.mark]
+    small = ("polite", "article", "any adjective")  # "he's trembling, poor Jack"
+    words = list(dropwhile(lambda i: i.has(*small) and not i.horses, (i for i in rest if not i.mark)))
     return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])

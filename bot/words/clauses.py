@@ -50,12 +50,11 @@ class Clause:
         return _supposed(self.items) or any(
             not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
-            and not (
-                i.has("habit") and i.has("had") and any(j.has("work") for j in self.items[k:])
-            )  # "did two lessons"
+            and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
             and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
+            and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
             and not (
                 i.has("yesterday") and k > told and self.items[k - 1].has("of")
             )  # "wet from the rain of yesterday"
@@ -133,6 +132,18 @@ def _moved_before(items: Sequence[Item]) -> int:
     verb = next((k for k, i in enumerate(items) if i.has("put on", "took off", "swapped")), len(items))
     moved = next((k for k in range(verb + 1, len(items)) if items[k].piece is not None), len(items))
     return moved if any(i.horses for i in items) else len(items)
+
+
+def _did_something(behind: Sequence[Item]) -> bool:
+    """As in "did two lessons", "did Pip like it said", "did Pip and Ned"; not "did Pip sweat"."""
+    horses = any(i.horses for i in behind) and all(i.horses or only_small(i) for i in behind)
+    return horses or any(i.has("work", "done") for i in behind)
+
+
+def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:
+    """Whether a horse, or "he", stands before this place with nothing but "is" between."""
+    before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
+    return bool(before) and len(before) < at and bool(before[-1].horses or before[-1].has("she"))
 
 
 def _danger_told(items: Sequence[Item]) -> int:

@@ -30,8 +30,12 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece = _described(items, at, end, roster)
         if piece is None:
             continue
-        if len(found) > 1 and found[-1].text == "'s" and not (found[-2].horses or found[-2].means):
+        if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
             continue  # "Ruth's blanket", or that of a horse that is not here
+        if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
+            found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
+            heard = end
+            continue
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
             continue  # "my sheet": bed linen, for all the barn knows
@@ -51,6 +55,17 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return [*found, *items[heard:]]
+
+
+def _of_nobody_here(whose: Item) -> bool:
+    return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
+
+
+def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) -> bool:
+    """Whether many are told of where the barn has one such."""
+    told = next((i for i in behind if i.mark or i.has("is", "strap")), None)
+    many = piece.several and not piece.ids and told is not None and told.text in ("are", "were")
+    return many and len(roster.fitting(piece)) == 1
 
 
 def _member(item: Item, roster: Roster) -> bool:
@@ -151,11 +166,14 @@ def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:
 
 
 def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:
-    """The horse right before a piece, or where one moves it: "took Juniper's neck off", "neck off Murph"."""
+    """The horse right before a piece, or where somebody moved or missed it: "took Juniper's neck off"."""
     before = items[at - 1] if at else None
     moved = end < len(items) and items[end].has("on", "off")
-    if moved and before is not None and before.text == "'s" and at > 1:
+    looked_for = at > 2 and items[at - 3].has("state found", "state missing")  # "found Jack's neck"
+    if (moved or looked_for) and before is not None and before.text == "'s" and at > 1:
         return items[at - 2]
+    if moved and before is not None and before.text == ":" and at > 1:
+        return items[at - 2]  # "Jack: neck on"
     if moved and end + 1 < len(items) and items[end + 1].horse:
         return items[end + 1]
     return before

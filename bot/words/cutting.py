@@ -5,8 +5,10 @@ from itertools import dropwhile
 
 from bot.words.begins import (
     begins_to_ask,
+    dresses,
     only_a_name,
     only_everyone,
+    only_how,
     owned_piece_told,
     tells_of_a_piece,
     told_of_a_horse,
@@ -22,13 +24,14 @@ ENOUGH = (
 )  # fmt: skip
 PARTING = frozenset((
     "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
-    "but", "too", "and",
+    "but", "too", "and", "it", "strap",
 ))  # fmt: skip
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
     "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
     "i mean", "rug again", "do not rug",
 ))  # fmt: skip
+HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 FROM_WORK = 3  # words of "from the lesson"
@@ -63,26 +66,32 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if is_subject(item):
         return "" if _complete(current) and _starts_anew(sentence, at, current) else None
     if item.mark:
-        return _at_mark(sentence, at, current) if item.text in PAUSES else None
+        return _at_mark(sentence, at, current)
     if PARTING.isdisjoint(item.means):
         return None
     if item.has("bare") and _complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
-    if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
+    speaks = item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER
+    if speaks and _complete(current) and not current.has("clipped"):  # "Pip's clipped, I gave him a trace"
         return ""  # "Molly has only her sheet now i took off the heavy", "Mate tiritando le puse la azul"
+    if item.has("strap") and not current.pieces and _complete(current) and tells_of_a_piece(sentence[at:]):
+        return ""  # "Pip and Ned done leg strap snapped off the blue turnout"
     if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
         return ""  # "put the sheet on Pip shes fine"
+    if item.has("it") and following.has("is") and _complete(current) and _placed_or_dressed(current):
+        return None if current.items[-1].has(*HOLDING) else ""  # "took the sheet off Pip it's soaked"
     if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return None  # "Lou tremble plus"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if _complete(current) and (current.told or _paused(sentence, at)) else None
-    if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
+    behind_pause = not current.items and at > 0  # ", as he was cold"
+    if item.has("reason") and (behind_pause or _complete(current)) and _somebody(following):
         return "but"  # "put her sheet on as it was spitting"
     if item.has("when") and (_complete(current) or _dresses(current)):
         return "when"
@@ -97,6 +106,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "but" if current.items and not adds else None
     if item.has("too") and item.text.startswith("and ") and _complete(current):
         return "and"
+    if item.has("and") and current.spoken and current.items[0].has("it") and following.has("subject"):
+        return "and"  # "it's on the rack and he's in the tartan"
     if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if item.has("and") and current.pieces and following.has("it") and following.has("put on", "took off"):
@@ -105,6 +116,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
+    if item.has("and") and _goes_with_it(sentence, at, current):
+        return None
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
@@ -112,6 +125,12 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("and") and not item.has("has", "wears"):
         return "and" if _complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "Pip bare and fine", "all done, only Ty and Storm not"."""
+    left = current.has("all done") and current.has("only")
+    return left or (current.has("bare") and only_how(sentence[at + 1 :]))
 
 
 def _unheard_thing(item: Item) -> bool:
@@ -175,6 +194,10 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
 
 
 def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    mark = sentence[at].text
+    if mark not in PAUSES:  # "all done 👍 knackered"
+        told = not mark.isascii() and (_complete(current) or current.has("all done"))
+        return "," if told and at + 1 < len(sentence) else None
     if not current.items:
         return None
     return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
@@ -198,6 +221,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     rest = sentence[at + 1 :]
     if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if not subjects and says and current.items[0].has("it") and dresses(rest):
+        return ","  # "it's wet, tartan rug on him instead"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     if not subjects and any(i.kinds("sign") for i in current.items) and only_a_name(rest):
@@ -241,6 +266,8 @@ def _placed_or_dressed(current: Thought) -> bool:
     clips = not current.means.isdisjoint(CLIPS)
     if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
+    if current.has("work") and current.has("took", "had"):
+        return True  # "took Pip for a hack he came back hot"
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True

@@ -18,6 +18,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
     if verb is not None and verb.has("took off") and _out_of_elsewhere(before):
         verb = None
+    if verb is not None and verb.has("had") and not _given_to_one(before, verb):
+        verb = None  # "gave her sheet a good rolling"
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     goes_on = following is not None and following.has("on") and not following.has("off")
@@ -43,6 +45,12 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _given_to_one(before: Sequence[Item], verb: Item) -> bool:
+    """As in "gave Moss his liner", "gave him the sheet": who got it stands right behind the verb."""
+    at = max(k for k, i in enumerate(before) if i is verb)
+    return any(i.horses or i.has("she") for i in before[at + 1 : at + 2])
 
 
 def _only_this_left(before: Sequence[Item]) -> bool:
@@ -133,7 +141,7 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
         return ""
     rest = items[at + 2 :]
     horse = (
-        any(i.horses for i in rest)
+        any(i.horses or (i.has("she") and not i.has("subject")) for i in rest)
         or any(i.horses or (i.piece and i.piece.owners) for i in items[:at])
         or bool((items[at].piece or Piece("")).owners)
     )

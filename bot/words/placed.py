@@ -46,12 +46,24 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
     moved = any(i.has(*TOLD_MOVES) and not i.has("body") for i in clause.items)
-    if not moved and not clause.has("inwards", "outwards"):
+    if not (moved or _goes_somewhere(items)):
         telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _goes_somewhere(items: Sequence[Item]) -> bool:
+    """A word of going in or out; "in" before a place only says where: "Storm is in his stall"."""
+    goes = [k for k, i in enumerate(items) if i.has("inwards", "outwards")]
+    return not all(items[k].has("in") and _place_behind(items, k) for k in goes)
+
+
+def _place_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether a stall or a field follows, past its article."""
+    behind = next((i for i in items[at + 1 : at + 3] if not i.has("article", "her")), None)
+    return behind is not None and behind.has("place stall", "place field")
 
 
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
@@ -127,10 +139,21 @@ def _pronoun(items: Sequence[Item]) -> bool:
     return any(i.has("she") and (not i.has("article") or (n is not None and n.has("is"))) for i, n in follows)
 
 
+def _in_company(clause: Clause, moved: int) -> bool:
+    """As in "(Chief was lunged,) then turned out with Ranger": with whom, behind the verb; who is left out."""
+    items = clause.items
+    beside = items[moved + 1 : moved + 3]
+    company = len(beside) == 2 and beside[0].has("and") and beside[0].has("has") and bool(beside[1].horses)
+    return company and not any(i.horses or i.has("she", "everyone") for i in items[:moved])
+
+
 def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
     moved = next((k for k, i in enumerate(clause.items) if i.has(*TOLD_MOVES, *WHERE_TO)), 0)
     near = list_near(clause.items, moved)
     horses = [i for k, i in enumerate(clause.items) if i in near and not owns_the_stall(clause.items, k)]
+    if _in_company(clause, moved):
+        before = telling.heard.horses if telling.heard is not None else ()
+        return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
         left = {name for i in horses for name in i.horses}

@@ -52,6 +52,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
+    if first.has("had") and any(i.has("done") for i in sentence[1:]):
+        return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
         or words[1].has("she", "it", "i", "article", "her", "everyone")
@@ -123,10 +125,11 @@ def _plainly(items: Sequence[Item], *meanings: str) -> bool:
 
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
-    opening = ("polite", "and", "article", "link")  # "y la canela por qué anda sin la verde"
-    first = next((i for i in items if i.has("ask why") or not (i.horses or i.has(*opening))), None)
-    if first is None or not first.has("ask why"):
+    opening = ("polite", "plan", "i", "question", "please", "and", "article", "link")
+    at = next((k for k, i in enumerate(items) if i.has("ask why") or not (i.horses or i.has(*opening))), len(items))
+    if at == len(items) or not items[at].has("ask why"):
         return None
+    items = [i for i in items[:at] if i.horses] + list(items[at:])  # "y Canela por qué …", "might I ask why Pip …"
     horse = _horse(items, telling)
     about = telling.reply.horses
     if horse is None and len(about) == 1:
@@ -172,13 +175,18 @@ def _degrees(two: Sequence[Item]) -> bool:
     return len(two) == 2 and two[0].has("link") and two[1].number is not None
 
 
+def _it_is(two: Sequence[Item]) -> bool:
+    """As in "(why the heavy for Ned) it's so mild"."""
+    return len(two) == 2 and two[0].has("it") and two[1].has("is")
+
+
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
     """As in "why the heavy for Ned when it's so mild": the question, without what makes one ask it."""
     for k, item in enumerate(items):
         asked = any(i.horses or (i.piece and i.piece.owners) for i in items[:k])
         if (
             asked
-            and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]))
+            and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]) or _it_is(items[k : k + 2]))
             and any(i.piece or i.has("bare", "nothing") for i in items[:k])
         ):
             return items[:k]
@@ -188,7 +196,8 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
     if at is None or not all(
-        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and") or i.text == "'s" for i in items[:at]
+        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "please") or i.text == "'s"
+        for i in items[:at]
     ):
         return None
     horse = _horse(items, telling)
@@ -209,7 +218,8 @@ def _this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
     horse = _horse(items, telling)
     if horse is None or len(pieces) != 2 or not any(i.has("or") for i in items[pieces[0] : pieces[1]]):
         return None
-    return Asked("today", horse=horse) if _plainly(items, "or", "ask tonight", "ask wearing") else None
+    small = ("or", "ask tonight", "ask wearing", "wears", "put on", "plan")
+    return Asked("today", horse=horse) if _plainly(items, *small) else None
 
 
 def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -284,11 +294,12 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of which, what may be wet, and how wet: "quelles couvertes sont encore en train de sécher"."""
-    if len(items) < 2 or not _asking(items[0]) or any(i.horses or (i.piece and i.piece.owners) for i in items):
+    opens = len(items) > 1 and (_asking(items[0]) or (items[0].has("ask today") and items[1].has("is")))
+    if not opens or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = any(i.has("drying", *WETNESS) for i in rest)
-    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has") else None
+    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
 
 
 def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:

@@ -8,12 +8,13 @@ from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
 from bot.words.choices import answered, corrected
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
+from bot.words.him_too import listed_again
 from bot.words.items import Item, places, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
@@ -45,6 +46,7 @@ from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 UNDOING = frozenset(("undo", "undo verb"))
+TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan")  # "oops, erase my last"
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -98,7 +100,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = mended(told_by_owner(find(settled, names, mine)))
+    items = listed_again(mended(told_by_owner(find(settled, names, mine))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -135,6 +137,8 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         telling.say(Undo())
         return
     if asks(sentence, marked=marked):
+        if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
+            return
         if not read_question(sentence, telling):
             if not marked and sentence[0].has("ask state", "ask ready"):
                 _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
@@ -145,11 +149,27 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     _clauses(cut(sentence), telling)
 
 
+def _asks_to_undo(sentence: Sequence[Item]) -> bool:
+    """As in "oops, sent that to the wrong group, undo": the word itself behind a pause, and before it no report."""
+    last = [i for i in sentence if not i.has("polite", "please") or i.has("undo")][-2:]
+    told = any(i.horses or i.piece is not None or predicate(i) for i in sentence)
+    return len(last) == 2 and last[0].mark and last[1].has("undo") and last[1].has("undo verb") and not told
+
+
+def _asked_to_keep(sentence: Sequence[Item]) -> bool:
+    """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
+    words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
+    opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
+    return opens and any(i.has("keep", "do not rug") for i in words[2:4]) and any(i.has("please") for i in words)
+
+
 def _undoes(sentence: Sequence[Item]) -> bool:
     if not places(sentence, UNDOING):
         return False
     words = [i for i in sentence if not i.mark]
-    if any(i.has("undo") for i in words) and all(i.has("undo", "polite", "no", "it", "link", "plan") for i in words):
+    if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
+        return True
+    if _asks_to_undo(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
@@ -197,9 +217,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
         telling.but_one = following is not None and _but_one(following)
-        if clause.joined in ("when", "if") or (
-            clause.items and clause.items[0].has("when", "if") and not clause.has("was")
-        ):
+        if clause.joined in ("when", "if") or _supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
         if read_wish(clause, telling):
@@ -241,6 +259,13 @@ def _but_one(clause: Clause) -> bool:
     if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
         return True
     return clause.items[0].has("except") and clause.told
+
+
+def _supposes(clause: Clause) -> bool:
+    """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
+    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
+        return False
+    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
 
 
 def _only_until(clause: Clause) -> bool:

@@ -11,7 +11,7 @@ from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
-ROUND = frozenset(("done", "all done", "except"))
+ROUND = frozenset(("done", "all done", "except", "had"))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
@@ -22,7 +22,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     items = clause.items
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
-    if not (whole or clause.has("done")) or clause.has("nearly", "stopped"):
+    if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
         return False
     if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
         return False
@@ -76,6 +76,14 @@ def _all_but_missing(telling: Telling) -> tuple[str, ...]:
         return ()
     left = {name for i in before.items for name in i.horses}
     return tuple(name for name in telling.names if name not in left) if left else ()
+
+
+def _did_them(items: Sequence[Item]) -> bool:
+    """As in "I did Willow and Hazel": a round's list, and no word of what; "I did Otto" may be anything."""
+    words = [i for i in items if not (i.mark or i.has("polite", "time"))]
+    several = sum(bool(i.horses) for i in words) > 1
+    did = several and words[0].has("subject") and words[1].has("had") and words[1].has("habit")
+    return did and all(i.horses or i.has("and", "too", "article") for i in words[2:])
 
 
 def _all_but_these(items: Sequence[Item]) -> bool:
@@ -178,6 +186,7 @@ def _round_word(item: Item) -> bool:
         or soft(item)
         or item.has(
             "done",
+            "had",
             "all done",
             "everyone",
             "except",
@@ -201,7 +210,8 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
-    again = again and all(i.horses or i.kinds("style") or soft(i) for i in items)  # "…, Vanina en intégrale"
+    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") for i in items)
+    again = again and small  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
     if not (said or again):
@@ -226,7 +236,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
-    if for_now or clause.has("if", "guess", "idiom", "long ago"):
+    over = clause.has("was") and not clause.has("please", "do not rug", "rug again")  # "was kept bare all winter"
+    if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
     horses = list_near(items, told) or telling.meant_by(clause)
@@ -236,9 +247,13 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 
 def _not_to_be(items: Sequence[Item]) -> bool:
-    """As in "needn't be kept bare": the wish taken back."""
+    """As in "needn't be kept bare", "no longer has to be kept bare": the wish taken back."""
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
-    return any(i.has("not") for i in items[max(0, at - 2) : at])
+    before = at
+    while before and items[before - 1].has("is", "plan") and not items[before - 1].has("not"):
+        before -= 1
+    near = [*items[max(0, at - 2) : at], *items[max(0, before - 1) : before]]
+    return any(i.has("not") and not i.has("not any more") for i in near)
 
 
 def _work_word(item: Item) -> bool:

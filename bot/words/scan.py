@@ -5,6 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 from bot.words.alone import by_itself, going_on_name
+from bot.words.homophones import as_meant
 from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
@@ -41,7 +42,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    tokens = spelled(tokens, lexicon, roster)
+    tokens = as_meant(spelled(tokens, lexicon, roster), lexicon, roster)
     texts = tuple([token.text for token in tokens])
     shouted = sum([t.raw.isupper() for t in tokens if len(t.raw) > 1]) * 2 > len(tokens)
     if len(roster.by_itself[lexicon.language]) > SAID:  # only what is said often is worth its room

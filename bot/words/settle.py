@@ -98,10 +98,12 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
 
 
 def _of_a_stranger(items: Sequence[Item], at: int) -> bool:
-    """As in "le pépé de Vidal": somebody's who is not of the barn."""
+    """As in "le pépé de Vidal", "ember of the fire": somebody's, or of a thing, that is not of the barn."""
     if at + 2 >= len(items) or not items[at + 1].has("of") or items[at + 1].has("article"):
         return False
     whose = items[at + 2]
+    if items[at + 1].text == "of" and whose.has("article") and wordlike(items[at]) and not items[at].raw[:1].isupper():
+        return True
     return whose.raw[:1].isupper() and not (whose.horses or whose.means or whose.person)
 
 
@@ -211,6 +213,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
             or clothing(before)
         ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
+    if before.has("too") and before.has("is"):
+        return True  # "so is dolly"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 
@@ -226,6 +230,6 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
 def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
-        return item.text in ",:-–—…"
+        return item.text in ",:-–—…="
     between = item.has("very", "a little", "time", "link", "habit") and not item.has(*AFTER_NAME)
     return between and not predicate(item)

@@ -184,7 +184,8 @@ def _about_piece(reading: Reading, at: int) -> bool:
         return True
     if reading.clause.has("she", "body"):
         return False
-    return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece")
+    came_off = telling.piece == telling.came_off and reading.clause.items[0].text == "is"  # "…off Pip, is very wet"
+    return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece" or came_off)
 
 
 def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> None:
@@ -246,18 +247,28 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
+    if _of_people(reading, pieces):
+        return
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
+    weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)
         tell_piece(telling, spoken, state, named(spoken.owners))
-    elif not pieces and (not reading.latest or it):
+    elif not pieces and not weather and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     for piece in pieces:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:
+    """As in "my mum washed her good sheets": hers who did it, where no horse is spoken of."""
+    if reading.clause.horses or reading.telling.who or not any(p.their and not p.owners for p in pieces):
+        return False
+    return any((i.has("i") and not i.has("subject", "my")) or i.person for i in reading.items)
 
 
 def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:

@@ -5,6 +5,9 @@ from bot.words.lexicon import Lexicon, everyday
 from bot.words.names import Roster, Words, budget, distance, name_at
 from bot.words.tokens import Token
 
+BETWEEN = (",", "and", "&", "/", ";", "\n")
+STOPS = (".", "!", "?")
+TURN = 8  # words of a name and how its horse is, at most
 PASSING = frozenset(("very", "a little", "all", "both", "stopped", "not", "time"))
 
 
@@ -17,15 +20,22 @@ def slip_of_name(
         horse, length = longer
         said = " ".join(texts[at : at + length])
         return Item(said, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital), length
+    called = _long_nickname(texts, at, lexicon, roster) if token.text in roster.pieces else None
+    if called is not None:
+        ids, length = called
+        return Item(" ".join(texts[at : at + length]), token.raw, pieces=ids), length
     if not token.text.endswith("s"):
         return None
+    if told_in_turn(texts, at, lexicon, roster):  # "storms fine, biscuits fine"
+        told_of = (roster.spelled[token.text[:-1]],)
+        return Item(token.text, token.raw, horses=told_of, exact=False, known=False, capital=token.capital), 1
     nick = roster.nicknamed(token.text[:-1]) if not roster.nicknamed(token.text) else ()
     behind = lexicon.phrases.longest(texts, at + 1)[0]
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
     owner = roster.spelled.get(token.text[:-1])
-    if owner is None:
-        return None
+    if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
+        return None  # "nettles are out": of many
     apart = everyday(token.text[:-1]) and not told_behind(texts, at + 1, lexicon)
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
@@ -35,6 +45,48 @@ def slip_of_name(
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
 
 
+def _long_nickname(texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[tuple[str, ...], int] | None:
+    """A piece that lost its apostrophe: "gold liners soaked" of one called gold liner."""
+    for phrase, ids in roster.pieces[texts[at]]:
+        said = texts[at : at + len(phrase)]
+        if len(phrase) > 1 and len(said) == len(phrase) and said[-1] != phrase[-1] and _one_s_more(said, phrase):
+            return (ids, len(phrase)) if says_how(lexicon.phrases.longest(texts, at + len(phrase))[0]) else None
+    return None
+
+
+def _one_s_more(said: Words, phrase: Words) -> bool:
+    return (*said[:-1], said[-1].removesuffix("s")) == phrase
+
+
+def told_in_turn(texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> bool:
+    """Whether names are told of one by one here, each without its apostrophe: "storms fine, sundays chilly"."""
+    end = _turn(texts, at, lexicon, roster) if texts[at].endswith("s") and texts[at][:-1] in roster.spelled else 0
+    if not end:
+        return False
+    after = end + 1 if end < len(texts) and texts[end] in BETWEEN else end
+    if after < len(texts) and _turn(texts, after, lexicon, roster):
+        return True
+    starts = range(max(0, at - TURN), at)
+    return any(at - 1 <= _turn(texts, k, lexicon, roster) <= at for k in starts) and texts[at - 1] not in STOPS
+
+
+def _turn(texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> int:
+    """Behind a name and how its horse is, small words passed over; 0 where there is no such thing."""
+    whole = texts[at] in roster.spelled
+    if not whole and texts[at].removesuffix("s") not in roster.spelled:
+        return 0
+    passing = PASSING | {"is"} if whole else PASSING
+    at += 1
+    while at < len(texts):
+        means, said = lexicon.phrases.longest(texts, at)
+        if says_how(means):
+            return at + said
+        if means.isdisjoint(passing) or "of" in means:
+            return 0
+        at += said
+    return 0
+
+
 def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether what follows is said of no weather: that something shivers, sweats, is cold behind the elbow."""
     means, said = lexicon.phrases.longest(texts, at)
@@ -42,7 +94,9 @@ def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
         return "place stall" in lexicon.phrases.longest(texts, at + said + 1)[0]  # "rangers in his stall"
     if "very" in means and not says_how(means):
         means, said = lexicon.phrases.longest(texts, at + said)  # "captains all sweaty"
-    return bool(means & {"sign shivering", "sign sweating", "bare"}) or (said > 1 and "sign cold" in means)
+    if said > 1 and says_how(means):
+        return any(m.startswith("sign ") for m in means)  # "storms rubbed raw", "thistles off his feed"
+    return bool(means & {"sign shivering", "sign sweating", "sign rubbed", "bare"})
 
 
 def told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
@@ -94,7 +148,7 @@ def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
         return None
     for phrase, horse in roster.longer:
         said = texts[at : at + len(phrase)]
-        if len(said) == len(phrase) and (*said[:-1], said[-1].removesuffix("s")) == phrase:
+        if len(said) == len(phrase) and _one_s_more(said, phrase):
             return horse, len(phrase)  # "big reds sheet"
         alike = [a for a, b in zip(said, phrase) if a == b]
         if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:

@@ -133,8 +133,9 @@ def meet_other_word(reading: Reading, at: int) -> None:
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:
-        if at + 1 < len(items) and items[at + 1].has("said", "guess"):
-            return
+        behind = items[at + 1] if at + 1 < len(items) else item
+        if behind.has("said", "guess") or (reading.latest == "piece" and item.has("subject") and behind.kinds("state")):
+            return  # "the zebra sheet I put in the wash"
         reading.latest = "other" if reading.latest in ("", "other") else reading.latest
         reading.gap += ALIEN
     elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
@@ -149,6 +150,6 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif _begins_another(reading, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
-    elif not soft(item) and not item.has("brought in", "turned out", "brought"):
+    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare"):
         reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"

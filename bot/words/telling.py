@@ -39,6 +39,8 @@ class Telling:
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
     piece: tuple[str, ...] = ()
+    came_off: tuple[str, ...] = ()  # the piece taken off last, where it is the piece spoken of last
+    put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added

@@ -109,6 +109,6 @@ def _words(raw: str) -> tuple[tuple[str, str], ...]:
     word, *rest = parts
     if rest == ["t"] and word.endswith("n"):
         return (*opened, (NEGATED.get(word, word[:-1]), raw), ("not", raw))
-    if len(rest) == 1 and rest[0] in SUFFIX:
-        return (*opened, (word, written[0]), (SUFFIX[rest[0]], "'" + written[1]))
+    if rest and rest[-1] in SUFFIX:  # "Pip's", "a'body's"
+        return (*opened, ("".join(parts[:-1]), "'".join(written[:-1])), (SUFFIX[rest[-1]], "'" + written[-1]))
     return (*opened, ("".join(parts), "'".join(written)))

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
@@ -29,10 +29,12 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
         return True  # "ma doudoune en plume"
     asked = at > 1 and items[at - 2].has("question", "ask why")  # "what is star in"
-    if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has", "said") and not asked:
+    if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has", "said", "too") and not asked:
         return True  # "it is dusty"; but "is Dusty in"
     if predicate(before) and at > 1 and items[at - 2].horses:
         return False  # "Luna bien Sol frío"
+    if _attribute(items, at):
+        return True  # "wet moss is slippery"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
     if adjectival and (before.has("but") or not sort_of) and _says(items[at + 1 : at + REACH]):
         return False  # "so Dusty is sweaty", "el capitán está tiritando"
@@ -41,6 +43,13 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.text == "of" and at > 1 and clothing(items[at - 2]):
         return False  # "the plaid of ginger"
     return adjectival or before.text in ("of", "every")
+
+
+def _attribute(items: Sequence[Item], at: int) -> bool:
+    """As in "wet moss is", "the cold ember was": how it is stands before it, and the verb behind."""
+    behind = items[at + 1] if at + 1 < len(items) else NOTHING
+    opens = at == 1 or (at > 1 and (items[at - 2].mark or items[at - 2].has("article", "and")))
+    return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is")
 
 
 def _taken_off(items: Sequence[Item], at: int) -> bool:

@@ -7,6 +7,7 @@ from itertools import pairwise
 from bot.events import Wearing, Wished
 from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
+from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
@@ -62,7 +63,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
         change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
     if change.empty and telling.spoken is not None and clause.has("it"):
-        _place(change, _it(clause), telling.spoken, denied=clause.has("not"))
+        _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
     if any(piece.either for piece in clause.pieces):
@@ -86,6 +87,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
+        leave_it(clause.pieces, horses, change, telling)
     return bool(horses)
 
 
@@ -109,17 +111,9 @@ def _nothing_on(clause: Clause) -> bool:
 
 def _only_names(clause: Clause) -> bool:
     named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
-    return named_too and all(i.horses or i.piece or i.has("and", "of", "article") or i.mark for i in clause.items)
-
-
-def _it(clause: Clause) -> str:
-    """What happened to "it": put on, taken off, or nothing."""
-    if clause.has("took off") or (clause.has("took") and clause.has("off")):
-        return "off"
-    if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
-        return "whole"  # "swapped him into that"
-    in_one = any(i.has("it") and i.has("put on") for i in clause.items)  # "se la puse a Canela"
-    return "on" if in_one or (clause.has("put on") and clause.has("on")) else ""
+    return named_too and all(
+        i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
+    )
 
 
 def _change(clause: Clause) -> Change:
@@ -217,7 +211,14 @@ def _strips(items: Sequence[Item]) -> bool:
         then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
         if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
             return True
+        if item.has("stripped") and then is not None and then.has("she") and _no_more(items[k + 2 :]):
+            return True  # "sweating in the heavy, stripped him off"
     return False
+
+
+def _no_more(behind: Sequence[Item]) -> bool:
+    """Nothing but small words; "stripped his box" has a thing."""
+    return all(i.mark or i.has("off", "time", "polite", "stripped", "bare") for i in behind)
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

@@ -16,6 +16,8 @@ def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
         return False
     if not item.has("mass", "weekday") and (_felt_on_it(rest) or _in_its_clothes(rest)):
         return False
+    if any(one.has("her") and (part.has("body") or part.kinds("sign")) for one, part in pairwise(rest)):
+        return False  # "sunday is freezing her ears are ice"
     if well(rest) and not item.has("weekday"):
         return False
     if item.has("weekday") and _soaked(rest):

@@ -68,7 +68,7 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()  # "everyone's sweating at the beach"
     if telling.crowded and items[at].has("sign unwell") and not clause.has("she"):
         return ()  # "can't make it tomorrow, been sick all night"
-    if (clause.has("it") or (items[at].has(*WETNESS) and telling.last == "piece")) and not clause.has("she", "body"):
+    if (clause.has("it") or _of_a_piece(items[at], clause, telling)) and not clause.has("she", "body"):
         return ()
     if not telling.begun and everyday and len(telling.who) > 1:
         return ()
@@ -88,6 +88,16 @@ def _greeting(items: Sequence[Item], at: int) -> bool:
 
 def _of_the_sky(before: Sequence[Item]) -> bool:
     return any(i.has("weather", "bare weather", "mass") and not predicate(i) for i in before)
+
+
+def _of_a_piece(item: Item, clause: Clause, telling: Telling) -> bool:
+    """Whether how wet something is, is told of the piece spoken of last."""
+    return item.has(*WETNESS) and (telling.last == "piece" or _found_it(clause) or _found_it(telling.heard))
+
+
+def _found_it(clause: Clause | None) -> bool:
+    """As in "(Gus had his sheet off,) found it in the mud, soaked"."""
+    return clause is not None and clause.has("state found") and not (clause.horses or clause.pieces)
 
 
 def _of_the_herd(clause: Clause | None) -> bool:

@@ -28,7 +28,8 @@ PHRASES = {
         would not stop sweating, sweats now, is sweats, salt marks, sweat salt, salty sweat marks,
         sweats a lot today, broke out into a sweat, dripping off her, dripping off him, sweatier than,
         sweatier than a, slick with sweat, dripping in sweat, dripping sweat, soaked in sweat,
-        soaked with sweat, has not stopped sweating, all sweat, all in a sweat
+        soaked with sweat, has not stopped sweating, all sweat, all in a sweat,
+        |will|would|can|could not quit sweating
     """,
     "sign hot": """
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
@@ -74,7 +75,10 @@ PHRASES = {
         shake from the cold, shake with cold, a quivering wreck, shake all over, shakes all over,
         shake very much, shake so much, shaking so much, shaking hard, shivering hard, is shake,
         has not stopped shivering, has shivers, have not stopped shivering, have shivers, is shivers,
-        little shivers, proper shivers, small shivers
+        little shivers, proper shivers, small shivers,
+        |will|would|can|could not quit |shivering|shaking|trembling,
+        |will|would|can|could not leave off |shivering|shaking, shook all |night|morning|day|over,
+        shook all through, shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
         ears are ice, ears like ice, ears are like ice, ears ice,
@@ -186,7 +190,9 @@ PHRASES = {
         raw at the withers, skinned from the rug, scabby from the rug, scabs from the rug,
         scab from the rug, pinching him, pinching at the shoulder, digging in to his, digging in to her,
         digging into his withers, digging into her withers, digging into his shoulder,
-        digging into her shoulder, cutting into his, cutting into her
+        digging into her shoulder, cutting into his, cutting into her,
+        |wound|wounds|sore|sores from ||the |rug|blanket, |wound|wounds from |his|her |rug|blanket, hair is away,
+        hair is gone, hair is rubbed
     """,
     "sign unwell": """
         choked on her feed, choked on his feed, choking on her feed, choking on his feed,
@@ -368,7 +374,13 @@ PHRASES = {
         only picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
         only picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
         picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
-        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea
+        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
+        not reet, not reyt, not hersen, not hissen,
+        do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
+        lies down many times, lie down many times, lay down a lot,
+        not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay,
+        lying down and groaning, down and groaning, groaning and rolling, lying flat out, thrashing about,
+        rolling in pain, rolling about in pain
     """,
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
@@ -381,7 +393,9 @@ PHRASES = {
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
-        cold as charity
+        cold as charity,
+        |cold|chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it, cold outside,
+        |was|is|are|were|bit froze, froze |stiff|through, froze half to death
     """,
     "everyday good": """
         good, all good, looking good, great, lovely, looking great, looking lovely, brilliant, fab,
@@ -593,7 +607,9 @@ PHRASES = {
         sent to be mended, sent to be repaired, sent to the menders, sent off for repair,
         sent off for repairs, sent off to be mended, taken to the menders, taken to be mended,
         taken for repair, to the menders, to the rug menders, a huge hole, a huge rip, ripped to shreds,
-        put a hole in, seam gone, nasty rip, nasty tear
+        put a hole in, seam gone, nasty rip, nasty tear,
+        needs |stitching|sewing|patching, needs a |stitch|patch|sew, needs stitching up, needs sewing up,
+        needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
@@ -714,7 +730,10 @@ PHRASES = {
         back home from the |cleaners|laundry|menders|repairers|wash,
         home again from the |cleaners|laundry|menders|repairers|wash,
         back from the |cleaner|cleaners|launderette|laundrette|laundry|mender|menders|repair,
-        back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing
+        back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing,
+        back from the mender ready to go, ready to go, ready to roll, ready to go on, ready to go back on,
+        back from |proofing|reproofing|cleaning|laundering,
+        back from ||the |proofers|reproofers|cleaners|launderers|proofer
     """,
     "strap": """
         strap, straps, leg strap, leg straps, surcingle, surcingles, buckle, buckles, belly strap,
@@ -774,7 +793,8 @@ PHRASES = {
         has given up the ghost, packed in, packed up, has packed in, bit the dust, died, died a death,
         lost, missing a, somebody broke, someone broke, he broke, she broke, he break, she break,
         broke on, broke off, broke in two, broke in half, broke again, he snapped, she snapped, break,
-        breaks, is break, breaked, brake
+        breaks, is break, breaked, brake,
+        no |work|works|close|closes
     """,
     "kind sheet": """
         sheet, sheets, rain sheet, rainsheet, turnout sheet, rain rug, rain sheets, raincoat, no fill,
@@ -902,7 +922,9 @@ PHRASES = {
         blanketed with, blanketed her in, blanketed him in, covered with, topped with, topped off with,
         swaddled, cocooned, tucked, layered on, done him up, done her up, did him up, did her up,
         done them up, buckled him in, buckled her in, buckled him up, buckled her up,
-        done the straps up on, done up the straps on, we have put, i have put
+        done the straps up on, done up the straps on, we have put, i have put,
+        i am put, i am put on, am put on,
+        gave, given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
         i take off, i take her, i take his,
@@ -938,12 +960,16 @@ PHRASES = {
         we just pulled off, we just pulled out, we just whipped off, we just removed,
         we just stripped off, we just peeled off, we just whipped out, got out of, gotten out of,
         wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
-        got himself out of, got herself out of
+        got himself out of, got herself out of,
+        yanked, tugged, hoiked, hoicked,
+        i am take off, am take off, i am remove, i am taking off,
+        i quit, i have quit, i quited, we quit,
+        put off, i put off, have put off
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
-        unblanketed, deblanketed, de blanketed, stripped her off, stripped him off, stripped naked,
-        stripped to nothing, stripped bare, stripped her down, stripped him down, stripped right off,
+        unblanketed, deblanketed, de blanketed, stripped naked,
+        stripped to nothing, stripped bare, stripped right off,
         stripped right down, undressed fully, stripped completely, stripped totally,
         stripped of everything, stripped of all his rugs, stripped of all her rugs,
         stripped out of everything
@@ -981,7 +1007,8 @@ PHRASES = {
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, re rugged in,
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
-        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in
+        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in,
+        wear now, now wear, is with, now is with, is now with
     """,
     "in": """
         in, into, intae, within
@@ -1044,7 +1071,12 @@ PHRASES = {
         as god made her, as god intended, in the all together, in the altogether, altogether,
         everything off, took everything off, take everything off, taken everything off,
         everything came off, the lot off, took the lot off, taken the lot off, took the whole lot off,
-        whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off
+        whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off,
+        out of |rugs|blankets, out of his blankets, out of her blankets, free of |rugs|blankets,
+        without ||any |clothes|layers|coverings,
+        ||to go without ||a |rug|blanket, ||to go without |rugs|blankets|clothes|layers,
+        going without ||a |rug|blanket|rugs|blankets,
+        |no|not |have|has |rug|blanket|rugs|blankets|clothes, without |her|his |rug|rugs|blanket|blankets
     """,
     "nothing": """
         both layers, all layers, all the layers, all her layers, all his layers, every layer,
@@ -1108,7 +1140,8 @@ PHRASES = {
         t stable, up to the barn, up to the stable, up to the stables, down to the barn,
         down to the stable, down to the stables, back to the barn, back to the stable,
         back to the stables, over to the barn, up to the yard, back to the yard, down to the yard,
-        up the barn, up the yard, into the barn, into the stable, into the stall, into the box
+        up the barn, up the yard, into the barn, into the stable, into the stall, into the box,
+        boxes, loose boxes, barns
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
@@ -1140,11 +1173,13 @@ PHRASES = {
     "inwards": """
         in, inside, indoors, back in, in now, in early, indoors now, inside now, back inside,
         back indoors, back in now, back in again, in again, in already, in at last, in safe,
-        in safely, in safe and sound, in fer, stopping in
+        in safely, in safe and sound, in fer, stopping in,
+        rest |in|inside
     """,
     "outwards": """
         out, outside, outdoors, back out, out now, oot, outta, back out now, back out again,
-        out again now, out already, out to grass, stopping out, right out
+        out again now, out already, out to grass, stopping out, right out,
+        rest |out|outside
     """,
     "brought": """
         had to bring, had to take, had to move, had to fetch, had to get,
@@ -1169,7 +1204,8 @@ PHRASES = {
         threw, managed to take, decided to take, after taking, already took, am taking, i am taking,
         ended up taking, gone and took, have took, just put, managed to put, i am putting,
         we are putting, went and put, went and took, went ahead and put, went ahead and took,
-        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up
+        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up,
+        i am bring, i am move
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
@@ -1221,10 +1257,14 @@ PHRASES = {
     """,
     "keep": """
         keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
-        prefers, stick to, to be kept, to be left, to  remain
+        prefers, stick to, to be kept, to be left, to  remain,
+        |could|can|may|might be |kept|left
     """,
     "please": """
-        please, from now on
+        please, from now on,
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
+        would be great if, it would be great if, |if|when you |could|would, if you |could|would please,
+        until further notice
     """,
     "do not rug": """
         do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
@@ -1280,7 +1320,15 @@ PHRASES = {
         not supposed to be put in a rug, is to wear nothing, to wear nothing from now on,
         is to have nothing on, is to be without rugs, is to be rug free, is to be naked,
         is to stay naked, is to stay unrugged, is to go naked, goes naked from now on,
-        goes bare from now on, stays naked from now on
+        goes bare from now on, stays naked from now on,
+        do not |want|put no |rugs|rug|blankets|blanket|clothes |on|for, do not want |nowt|nothing|anything on,
+        do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
+        never put |rugs|blankets|anything on, never put |a|any |rug|rugs|blanket|blankets on,
+        |never|not|never want|wants|want |rugs|blankets on, does not want |a|any |rug|rugs|blanket|blankets on,
+        does not want |rugs|blankets|anything on, no |rugs|blankets ever |on|for, no |rugs|blankets at all |on|for,
+        |do|does not |need|wear|use no |rug|rugs|blanket|blankets,
+        |do|does not |need|want no |rug|rugs|blanket|blankets no more,
+        |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
@@ -1497,14 +1545,19 @@ PHRASES = {
         back from our lesson, back from a schooling session, back from hunting, back from training,
         back from work, back from lunging, back from being ridden, back from exercise, in from a ride,
         in from our hack, in from our ride, in from hacking, in from riding, in from the arena,
-        just in from a hack, just back from our lesson, just off a hack, just off the lunge
+        just in from a hack, just back from our lesson, just off a hack, just off the lunge,
+        |done|finished |riding|lunging|schooling|hacking|jumping,
+        got done |riding|lunging|schooling|hacking|jumping, just got off, just rode, just hopped off,
+        |made|make |a|the|her|his lesson
     """,
     "had": """
         had, did, finished, has had, have had, just did, done, did some, did a, gave, has done,
         have done some, had a bit of, did a bit of, done a bit of, did a quick, did a long,
         did a short, had a quick, had a short, had a long, had some, had a good, gave him a,
         gave her a, done some, just had, has just had, have just had, just finished, i do,
-        just been for a, been for a
+        just been for a, been for a,
+        given, |i|we give, |i|we gave, |i|we have given,
+        went for a, went out for a, went on a, went out on a, gone for a, out for a
     """,
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -1571,7 +1624,11 @@ PHRASES = {
         in what the list says, in what it says on the list, in what it says, in whatever the list says,
         in the listed rugs, in listed rugs, wearing what the list says, wearing what it says,
         in their listed rugs, in their rugs for the night, in their night things,
-        in their night clothes, all tucked up as listed, is is ready
+        in their night clothes, all tucked up as listed, is is ready,
+        like it said, as it said, as it says, like you said, as you said, as told, as instructed, like the bot said,
+        as the bot said, like the bot says, as the bot says, like the plan said, like the plan says, as the plan
+        says, as the plan said, per the bot, like it says, as was posted, as posted, like the post said, like the
+        post says, as the post says, as the post said, by the list, per instructions
     """,
     "everyone": """
         everybodys, everyones,
@@ -1598,7 +1655,8 @@ PHRASES = {
         the rest of the bunch, rest of the horses, rest of the barn, rest of the gang,
         rest of the yard, rest of the herd, all of the others, all of the rest, every one else,
         everyone else bar, all else, others all, the others all, the other lot, t'others, t others,
-        th others, everyone other than, all the remaining, all the remaining horses
+        th others, everyone other than, all the remaining, all the remaining horses,
+        rest |in|out|inside|outside
     """,
     "all horses": """
         all horses, all the horses, every horse, all of the horses, the
@@ -1733,7 +1791,8 @@ PHRASES = {
         tonight's round is done, we are all done, we are all done here, we are all finished,
         we are all finished here, they are all done, they are all finished, they are all rugged,
         they are all sorted, they are all changed, they are all blanketed, they are all dressed,
-        they are all rugged up, and they are all done, all of us done, all are finished
+        they are all rugged up, and they are all done, all of us done, all are finished,
+        all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
@@ -1906,7 +1965,7 @@ PHRASES = {
         in spite of, even with, even in, til, untill, whilst, once it, once she,
         once he, once they, once the, as soon as, every time, any time,
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
-        considering, seeing as, as i was, as she was, as he was, as we were
+        considering, seeing as, as i was, as we were
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
@@ -1957,8 +2016,11 @@ PHRASES = {
         the tack shop, saddlery, arriving, posted to, on order, on back order, back order, in stock,
         out of stock, sold out, returned it to, refund, refunded, exchange it, voucher, discount,
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
-        insurance claim
-""",
+        insurance claim,
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
+        would be great if, it would be great if, if you |could|would, if you |could|would please,
+        goes back on, go back on, goes on at, will go back on, goes on later
+    """,
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
@@ -2284,7 +2346,8 @@ PHRASES = {
         lost my |glove|gloves|keys|mind|phone|rag|stirrups|voice,
         by the |boots|bridle|girth|halter|headcollar|saddle, by |her|his |boots|girth|headcollar|saddle,
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
-        strap on |his|her |boot|bridle|halter|headcollar|muzzle
+        strap on |his|her |boot|bridle|halter|headcollar|muzzle,
+        |chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it
     """,
     "i": """
         can not make it, will not make it, can not come in, will not be in, can not do it,
@@ -2305,7 +2368,8 @@ PHRASES = {
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
         bank manager, insurance, owner, owners, the owner, my feet, my fingers, my hand, my hands,
-        my nose, my toes
+        my nose, my toes,
+        lads, gaffer, the gaffer, boss man
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,
@@ -2327,7 +2391,11 @@ PHRASES = {
     "but": """
         but, so, because, cause, however, whereas, while, and then, then, though, cus
     """,
-    "too": "too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same",
+    "too": """
+        too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same,
+        so was, and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the
+        very same, likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
+    """,
     "helper": "",
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
@@ -2347,7 +2415,10 @@ PHRASES = {
         standing at the gate, stood in the corner, standing in the corner, stood in the shelter,
         standing in the shelter, waiting at the gate, out there, lying there, feelin a bit, is been,
         is be, am being, caught out and is, got caught out and is, is appearing, appearing, appear,
-        sounds, sounding, sounded
+        sounds, sounding, sounded,
+        i found her, i found him, i find her, i find him, i found them,
+        so is, so was, so are, so were, and so is, and so was, and so are, and so were,
+        came out of it, come out of it, came back from it, came out of that, came off it
     """,
     "link": """
         along,
@@ -2455,7 +2526,9 @@ PHRASES = {
         out of the wind, out of the rain, under the hedge, behind the hedge, in the shelter,
         under the shelter, in the run in, in the lean to, with her mates, with her friends,
         with his friends, poor girl, poor lad, all over again, good style, good and proper,
-        real good like
+        real good like,
+        round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
+        |up|down the lane
     """,
     "time": """
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -2570,7 +2643,8 @@ PHRASES = {
         at present, at this point, at this stage, at this time, the weekend round, the next round,
         for the next round, for the weekend round, since nobody else was here,
         since no one else was here, as nobody else was here, because nobody else was here,
-        as no one else was here
+        as no one else was here,
+        2nite, 2night, 2day
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
@@ -2718,7 +2792,18 @@ PHRASES = {
         clocking off, off shift, going to bed, heading out now, heading in for tea, heading in now,
         heading back, heading back now, see you in the morning, see yall tomorrow, see you tomorrow,
         see ye, see ye tomorrow, back at four, back later, back at 4, back soon, back in a bit, or not,
-        or what
+        or what,
+        i have taken the liberty of, i took the liberty of, i am taking the liberty of, taken the liberty of, i have
+        gone ahead and, i went ahead and, i took it upon myself to, i have taken it upon myself to, might i ask,
+        might i enquire, might i inquire, may i enquire, may i inquire, could you kindly tell me, would you kindly
+        tell me, kindly tell me, troops, boss, chief, or nah, or no then, folk,
+        |looked|peeped|checked|glanced|nipped|peered in |on|at, had a |look|peek|peep in |on|at,
+        |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at,
+        |would|could|might |somebody|someone|anyone|anybody be so kind as to, be so kind as to, be good enough to,
+        |would|could you be so kind as to, |would|could you be good enough to,
+        would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly,
+        aight, ight, aite,
+        took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -2766,7 +2851,8 @@ PHRASES = {
         how come you picked, how come you say, why you say, why you give, why you choose,
         why do you say, why have you given, why are you saying, why such, why the change, why change,
         why use, why go for, why did you pick, why did you choose, why did you say, why did you go for,
-        whyd
+        whyd,
+        y is, y are, y does, y s
     """,
     "ask today": """
         wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
@@ -2886,7 +2972,10 @@ PHRASES = {
         what is for today, what to wear, what to wear tonight, what to rug, what all needs to go on,
         what is the plan, what are the plans, post the plan again, plan again, tell me the list again,
         list again, post the list again, send the list again, can i see the list, can i see the plan,
-        could i see the list
+        could i see the list,
+        what |everyone|everybody is |in|wearing, what |everyone's|everybody's |in|wearing,
+        what |everyone|everybody should be |in|wearing, what |everyone|everybody should wear,
+        what they are all |in|wearing, what they should all be |in|wearing
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
@@ -3057,7 +3146,11 @@ PHRASES = {
         who have we still got to blanket, who have we still got to change, which ones have i not done,
         which ones have we not done, which ones have i not done yet, which ones have we not done yet,
         who do i need to do still, anyone i have not done, anyone i have not done yet, anyone we have not done,
-        have i not done anyone
+        have i not done anyone,
+        who is still gotta get done, who 's still gotta |get|be done, who still |has|needs to |get|be done,
+        who has to |get|be done, who still |has|needs to be changed, whose left, whose left to do, whose not done,
+        whose not done yet, whose still to do,
+        who is not ready, who is not ready yet, who is not finish
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
@@ -3315,7 +3408,8 @@ PHRASES = {
         when is rain due,
         what are they calling for, what are they predicting, what are they forecasting,
         what is it supposed to get down to, what is it meant to get down to, what is it getting down to,
-        what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for
+        what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for,
+        how is weather, how is weather this night, how is the weather this night, how will be the weather tonight
     """,
     "ask forecast marked": """
         rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow,
@@ -3381,7 +3475,15 @@ PHRASES = {
         i do not understand how this works, i do not get how this works, no idea how to use this,
         no idea how this works, not sure how to use this, not sure how this works,
         not sure what to write, not sure what to say to you, i am new how does this work,
-        new here how does this work, i am new how do i use this
+        new here how does this work, i am new how do i use this,
+        what |you|haybell |can|could do ||for ||us|me, what ||this|the bot |can|could do ||for ||us|me,
+        what it is that |you|haybell |can|could do ||for ||us|me,
+        what it is that ||this|the bot |can|could do ||for ||us|me, what |can|could |you|haybell do for |us|me,
+        what |can|could ||this|the bot do for |us|me, what |you|haybell |understand|know|knows,
+        what ||this|the bot |understand|understands|know|knows, how |you|haybell works,
+        how ||this|the bot |work|works, what |i|we can |say|write|ask|tell ||to ||you,
+        what |i|we can |say|write|ask|tell ||to ||this|the bot,
+        what is it ||that |you|haybell can do ||for ||us|me
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
@@ -3393,7 +3495,9 @@ PHRASES = {
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
         stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
         so wrapped up, so many layers, so many rugs, so many blankets,
-        so bundled up, so bundled, so layered up, all bundled up
+        so bundled up, so bundled, so layered up, all bundled up,
+        clobber, togs, so much clobber, so much gear, so much kit, so much stuff, so much on, so heavily rugged,
+        such a heavy rug, bundled up, all that gear, all that clobber, so well wrapped
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
@@ -3405,7 +3509,8 @@ PHRASES = {
         be in, be wearing, to be in, to be wearing, to go in, to have on, intended, due, shall, ought,
         ought to, ought to be, ought to wear, ought to be in, ought to be wearing, must, has to,
         have to, has to wear, have to wear, on the list, on list, list, plan, planned, recommended,
-        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's
+        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's,
+        2nite, 2night, 2day
     """,
     "ask ready": """
         when will, ready, when is, when does, when can, how long until, dry by, how long till,
@@ -3456,7 +3561,8 @@ PHRASES = {
         rest of the week, the rest of the week, rest of the day, midweek, early next week,
         end of the week, the weekend round, weekend round, the next round, next round,
         the morning round, the evening round, tonight's round, tomorrow's round, the coming night,
-        at the weekend, this weekend
+        at the weekend, this weekend,
+        2nite, 2night
     """,
     "a horse": """
         horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses,
@@ -3505,11 +3611,14 @@ PHRASES = {
     """,
     "girth": "",
     "either way": """
-        pulled, pulling, yanked, dragged
+        pulled, pulling, yanked, dragged,
+        tugged, hoiked, hoicked
     """,
     "felt": """
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
-        stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under
+        stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,
+        |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |beneath|underneath|down,
+        |slipped|slid|ran|pushed|got|poked |a|my hand under
     """,
     "my horses": """
         my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine

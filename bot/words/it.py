@@ -1,0 +1,37 @@
+"""What "it" is behind a piece that somebody moved, and what was done to it."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import Clause
+from bot.words.items import Item
+from bot.words.outfits import Change
+from bot.words.piece import Piece
+from bot.words.telling import Telling
+
+
+def leave_it(pieces: Sequence[Piece], horses: Sequence[Item], change: Change, telling: Telling) -> None:
+    """What "it" is in what follows: "took the sheet off Pip, it's soaked" is of the sheet; of two pieces it is none."""
+    one = len(pieces) == len(horses) == 1 and horses[0].horse
+    telling.piece = telling.meant(pieces[0], horses[0].horses[0], lend=True).ids if one else ()
+    off = bool(change.remove)
+    telling.came_off, telling.put_on = (telling.piece, ()) if off else ((), telling.piece)
+
+
+def done_to_it(clause: Clause) -> str:
+    """What happened to "it": put on, taken off, or nothing."""
+    if clause.has("took off") or (clause.has("took") and clause.has("off")):
+        return "off"
+    if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
+        return "whole"  # "swapped him into that"
+    told = [i for i in clause.items if i.has("it", "is", "on") or not i.has("link", "time", "polite")]
+    if told and told[0].has("it") and _is_on_one(told[1:4]):
+        return "on"  # "(her sheet came back) and it's on her now"
+    in_one = any(i.has("it") and i.has("put on") for i in clause.items)  # "se la puse a Canela"
+    return "on" if in_one or (clause.has("put on") and clause.has("on")) else ""
+
+
+def _is_on_one(three: Sequence[Item]) -> bool:
+    """As in "is on him", "is on Pip"."""
+    return (
+        len(three) == 3 and three[0].has("is") and three[1].has("on") and bool(three[2].horses or three[2].has("she"))
+    )

@@ -1,0 +1,61 @@
+"""Words as thumbs and dialects write them mean what they would in a dictionary's spelling."""
+
+import pytest
+
+from bot.barn import Barn
+from bot.state import State
+from bot.words import read
+from tests.words.test_ways_of_saying import told
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("Tucker's dry an warm underneath", [("Tucker", "comfortable")]),
+        ("tucker's sweaty an otto's the same", [("Tucker", "sweating"), ("Otto", "sweating")]),
+        ("Fig in an he's shivering", [("Fig",), ("Fig", "shivering")]),
+        ("took the sheet off Clem its soakin", [("Clementine", ()), ("clem-sheet", "soaked")]),
+        ("checked Otto's heavy, its still wet", [("otto-heavy", "wet")]),
+        ("tucker's drookit an his liner's soaked", [("Tucker", "wet"), ("tucker-liner", "soaked")]),
+        ("tucker's no sweaty ony mair", [("Tucker", "comfortable")]),
+        ("Fig is cold, Tucker to", [("Fig", "cold"), ("Tucker", "cold")]),
+        ("took the sheet off tucker n put the green 1 on him", [("Tucker", ("tucker-250",))]),
+        ("whit's a'body wearin the nicht?", [("today",)]),
+    ],
+)
+def test_what_sounds_alike_is_read_as_it_was_meant(
+    text: str, expected: list[tuple[object, ...]], oak: Barn, oak_now: State
+) -> None:
+    """What "an" and "its" stand for, and words as Scots say them."""
+    assert told(read(text, oak.people[0], oak, oak_now)) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "an otter ran past, its wet nose shining",
+        "that new rug has lost its cold weather fill",
+        "the dog wants its dry bed",
+        "an old sheet would do",
+    ],
+)
+def test_an_article_and_a_thing_of_its_own_stay_what_they_are(text: str, oak: Barn, oak_now: State) -> None:
+    """Nothing is told of any horse."""
+    assert read(text, oak.people[0], oak, oak_now).chatter
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("took the sheet off Clem, it's soaked", [("Clementine", ()), ("clem-sheet", "soaked")]),
+        ("sheet off Clem it's torn", [("Clementine", ()), ("clem-sheet", "torn")]),
+        ("put the sheet on Clem, it's wet", [("Clementine", ("clem-sheet",))]),  # the weather, perhaps
+        ("Tucker's liner is torn. put the sheet on Clem, it's ripped", [
+            ("tucker-liner", "torn"), ("Clementine", ("clem-sheet",)), ("clem-sheet", "torn"),
+        ]),
+        ("sheets off Clem and Fig, it's soaked", [("Clementine", ()), ("Fig", ("fig-stable",))]),
+    ],
+)  # fmt: skip
+def test_it_is_the_piece_just_moved(text: str, expected: list[tuple[object, ...]], oak: Barn, oak_now: State) -> None:
+    """Never a piece spoken of before, and no horse."""
+    assert told(read(text, oak.people[0], oak, oak_now)) == expected

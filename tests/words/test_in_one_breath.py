@@ -1,0 +1,115 @@
+"""Several thoughts in one breath: each goes to its own horse and piece, and what leads up to them is no report."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # where a horse stands is where its sign was seen, no news of having been moved
+        ("oak", "Otto is in his stall and he is shivering", [("Otto", "shivering", "stall")]),
+        ("oak", "looked in on Otto in the box, he felt cold behind the elbow", [("Otto", "cold", "stall")]),
+        ("oak", "Otto is in and he is shivering", [("Otto", "stall"), ("Otto", "shivering")]),
+        # he and another
+        ("oak", "lunged Otto then turned him and Fig out", [("Otto",), ("Otto", "field"), ("Fig", "field")]),
+        ("encina", "monté a Trueno y luego lo saqué a él y a Canela al prado", [
+            ("Trueno",), ("Trueno", "field"), ("Canela", "field"),
+        ]),
+        # the same of another
+        ("oak", "Otto was sweating this morning, and so was Fig", [("Otto", "sweating"), ("Fig", "sweating")]),
+        ("oak", "otto is cold & so is willow", [("Otto", "cold"), ("Willow", "cold")]),
+        # names in turn that lost their apostrophes
+        ("oak", "willows fine, sundays a bit chilly", [("Willow", "comfortable"), ("Sunday", "cold")]),
+        ("oak", "willows fine and otto is sweaty", [("Willow", "comfortable"), ("Otto", "sweating")]),
+        ("oak", "plaid sheets soaked", [("otto-sheet", "soaked")]),
+        # a strap behind who is done
+        ("oak", "Fig and Otto done, plaid sheet's ok", [(("Fig", "Otto"),)]),
+        ("oak", "fig and otto done leg strap snapped off the plaid sheet", [
+            (("Fig", "Otto"),), ("otto-sheet", "strap broken"),
+        ]),
+        ("oak", "did Fig and Otto like it said", [(("Fig", "Otto"),)]),
+        # a piece first, then what was done with it
+        ("oak", "the plaid sheet I put in the wash", [("otto-sheet", "washing")]),
+        # what is over tells what was found
+        ("oak", "When I slipped a hand under Otto's layers I found him damp with sweat", [("Otto", "sweating")]),
+        ("oak", "Otto is cold out there", [("Otto", "cold")]),
+        ("oak", "I put the sheet on Otto, as he was cold", [("Otto", ("otto-sheet",)), ("Otto", "cold")]),
+        ("oak", "sunday is freezing, her ears are ice cubes", [("Sunday", "cold")]),
+        # a piece taken off, and how it is; a piece for each of two
+        ("oak", "I take off the sheet to Clem, is very wet", [("Clementine", ()), ("clem-sheet", "wet")]),
+        ("oak", "I put to Otto his heavy and to Fig her heavy", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "tuckers liner stinks its in the wash, hes just in his sheet", [
+            ("tucker-liner", "washing"), ("Tucker", ("tucker-sheet",)),
+        ]),
+        ("oak", "Clem was cold so I gave her her liner", [
+            ("Clementine", "cold"), ("Clementine", ("clem-liner", "clem-sheet")),
+        ]),
+        ("oak", "found Sunday's neck", [("sunday-neck", "in service")]),
+        # who was done, who was clipped how, and whose name comes last
+        ("oak", "I did Fig, Otto and also Tucker", [(("Fig", "Otto", "Tucker"),)]),
+        ("oak", "Otto bib clipped, Fig hunter, both fine", [("Otto", "bib"), ("Fig", "hunter")]),
+        ("oak", "he's trembling, poor Otto", [("Otto", "shivering")]),
+        ("oak", "Otto's sheet came back from the menders and it's on him now", [
+            ("otto-sheet", "in service"), ("Otto", ("otto-sheet",)),
+        ]),
+        ("oak", "Clem's sheet was sopping so it's on the rack and she's in her liner", [
+            ("clem-sheet", "soaked"), ("Clementine", ("clem-liner",)),
+        ]),
+        # with whom one goes out is no news of the other
+        ("oak", "Otto was lunged, then turned out with Fig", [("Otto",), ("Otto", "field")]),
+        ("oak", "oops sent that to the wrong chat, undo", [()]),
+        ("oak", "Otto sweating cobs in his heavy, stripped him off", [("Otto", "sweating"), ("Otto", ())]),
+        ("oak", "Otto bare in his box and fine", [("Otto", ()), ("Otto", "comfortable", "stall")]),
+        ("oak", "took Otto for a hack round the block he came back boiling", [("Otto", "hot", "after work")]),
+        ("oak", "all of em done \N{THUMBS UP SIGN} knackered", [("all",)]),
+        ("oak", "Clem's sheet is dry so it's back on her", [("clem-sheet", "dry"), ("Clementine", ("clem-sheet",))]),
+        ("oak", "I put off the sheet of Clem", [("Clementine", ())]),
+        ("oak", "Otto dont need no rug no more keep him bare", [("Otto", True)]),
+        ("oak", "Otto no longer has to be kept bare", [("Otto", False)]),
+        # work behind, and a wish in many words
+        ("oak", "just got done riding Otto hes sweaty", [("Otto", "sweating", "after work")]),
+        ("oak", "could y'all leave Otto naked from now on", [("Otto", True)]),
+        ("oak", "I should be grateful if Otto could be kept without any rugs", [("Otto", True)]),
+        # manners before a question
+        ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
+        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
+        ("oak", "what blankets is still drying, please?", [("drying",)]),
+    ],
+)  # fmt: skip
+def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my mum washed her good sheets with my breeches",
+        "gave him and Otto a carrot",
+        "willows fine trees",
+        "sundays are cold, winters are wet",
+        "when I felt under her rug last year she was always cold",
+        "it's freezing out there",
+        "can you tell me why you left Otto with Nora",
+        "did Fig like it, Nora said so",
+        "gave Otto's heavy a brush",
+        "those plaid sheets at the store are torn already",
+        "tuckers are out in the shops",
+        "wet willow is slippery",
+        "Otto's mum's sheet music is missing",
+        "stripped his bed, soaked",
+        "forgot the hay again, my mistake",
+        "Otto's sheet fell and it's on the fence now",
+        "I did Otto's feet",
+        "did Fig sweat",
+        "should we keep Otto bare this winter?",
+        "Otto was kept bare last year and lived out bare all winter",
+        "if you could put the plaid sheet on Otto",
+        "Otto had his sheet off over his head, found it in the mud, soaked",
+    ],
+)
+def test_what_only_runs_alike_is_left_alone(text: str) -> None:
+    """People's linen, trees, days, the weather, questions to people."""
+    assert said(text, "oak").chatter
