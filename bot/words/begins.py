@@ -1,10 +1,11 @@
 """What begins behind a pause or an "and": a thought of its own, or more of the one before."""
 
 from collections.abc import Sequence
-from itertools import takewhile
+from itertools import dropwhile, takewhile
 
 from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.piece import Piece
 
 
 def only_everyone(rest: Sequence[Item]) -> bool:
@@ -36,6 +37,29 @@ def told_of_a_horse(rest: Sequence[Item]) -> bool:
     return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
 
 
+def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:
+    """As in "(sa couverture est trempée), à Réglisse": whose it is comes last."""
+    return bool(rest) and rest[0].has("of") and only_a_name(rest[1:]) and any(p.their for p in pieces)
+
+
+def as_the_one_before(rest: Sequence[Item]) -> bool:
+    """As in ", et Caramel pareil": a horse, that it is the same, and no more."""
+    words = [i for i in rest if not i.has("and", "article") or i.horses]
+    return len(words) == 2 and bool(words[0].horses) and words[1].has("too")
+
+
+def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Moka dehors elle a froid", "Caramel, au pré, il a froid": where it was seen, not put."""
+    words = [i for i in before if not (i.mark or i.has("and", "but", "article", "in", "her", "polite")) or _place(i)]
+    stands = len(words) == 2 and bool(words[0].horses) and _place(words[1])
+    pronoun = bool(rest) and rest[0].has("she") and rest[0].has("subject")
+    return stands and pronoun and any(predicate(i) for i in rest[1:4])
+
+
+def _place(item: Item) -> bool:
+    return item.has("place stall", "place field") and not item.has("turned out", "brought in")
+
+
 def begins_to_ask(rest: Sequence[Item]) -> bool:
     """As in ", can somebody ring the vet": what comes is put to people."""
     return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
@@ -43,5 +67,5 @@ def begins_to_ask(rest: Sequence[Item]) -> bool:
 
 def only_a_name(rest: Sequence[Item]) -> bool:
     """Whether nothing but a horse is left to say."""
-    words = [i for i in rest if not i.mark]
+    words = list(dropwhile(lambda i: i.has("article") and not i.horses, (i for i in rest if not i.mark)))
     return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])

@@ -1,28 +1,28 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
-from itertools import dropwhile
 
+from bot.words.around import stands_among_stalls
 from bot.words.begins import (
+    as_the_one_before,
     begins_to_ask,
     only_a_name,
     only_everyone,
     owned_piece_told,
+    owner_at_last,
+    seen_there,
     tells_of_a_piece,
     told_of_a_horse,
 )
-from bot.words.clauses import CLIPS, Clause, Thought, gathered, is_subject, soft
+from bot.words.clauses import Clause, Thought, is_subject, soft
 from bot.words.items import Item, predicate
+from bot.words.whole import complete, dresses
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
-ENOUGH = (
-    "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
-    "clipped",
-)  # fmt: skip
 PARTING = frozenset((
-    "bare", "took off", "put on", "afterwards", "question", "subject", "not behind", "except", "if", "reason", "when",
-    "but", "too", "and",
+    "bare", "took off", "put on", "brought in", "turned out", "afterwards", "question", "subject", "not behind",
+    "except", "if", "reason", "when", "but", "too", "and",
 ))  # fmt: skip
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
@@ -30,9 +30,9 @@ LEADING_ON = frozenset((
     "i mean", "rug again", "do not rug",
 ))  # fmt: skip
 NOTHING = Item("", "")
+DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on")
 FROM_WORK = 3  # words of "from the lesson"
-ALIKE = 3  # words of a horse that is as the one before
 
 
 def cut(sentence: Sequence[Item]) -> list[Clause]:
@@ -61,30 +61,33 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     """How a new clause begins at this item; None where none does."""
     item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
-        return "" if _complete(current) and _starts_anew(sentence, at, current) else None
+        anew = complete(current) and _starts_anew(sentence, at, current)
+        return "" if anew or (stands_among_stalls(current.items) and _place(current.items[-1])) else None
     if item.mark:
         return _at_mark(sentence, at, current) if item.text in PAUSES else None
     if PARTING.isdisjoint(item.means):
         return None
-    if item.has("bare") and _complete(current) and following.horses:
+    if item.has("bare") and complete(current) and following.horses:
         return ""  # "left Dolly in the purple blanket nothing on Duke"
-    if item.has("took off", "put on") and item.text.partition(" ")[0] in SPEAKER and _complete(current):
-        return ""  # "Molly has only her sheet now i took off the heavy"
-    if item.has("afterwards") and _ends_with_a_sign(current.items) and current.of_something:
+    if item.has(*DONE_BY_SPEAKER) and item.text.partition(" ")[0] in SPEAKER and complete(current):
+        return ""  # "Molly has only her sheet now i took off the heavy", "tout est fait j'ai rentré Filou"
+    if item.has("afterwards") and (
+        (_ends_with_a_sign(current.items) and current.of_something) or current.has("all done")
+    ):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
-    if item.has("question") and _complete(current) and begins_to_ask(sentence[at:]):
+    if item.has("question") and complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
-    if item.has("subject") and _complete(current) and _somebody_does(sentence, at):
-        return ""  # "put the sheet on Pip shes fine"
+    if item.has("subject") and complete(current) and _somebody_does(sentence, at):
+        return None if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
     if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return None  # "Lou tremble plus"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else None
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
-        return "if" if _complete(current) and (current.told or _paused(sentence, at)) else None
-    if item.has("reason") and _complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
+        return "if" if complete(current) and (current.told or _paused(sentence, at)) else None
+    if item.has("reason") and complete(current) and sentence[at + 1 : at + 2] and _somebody(sentence[at + 1]):
         return "but"  # "put her sheet on as it was spitting"
-    if item.has("when") and (_complete(current) or _dresses(current)):
+    if item.has("when") and (complete(current) or dresses(current)):
         return "when"
     if item.has("but") and item.has("link") and current.items and current.items[-1].has("guess"):
         return None  # "creía que Tormenta estaba sudada"
@@ -95,19 +98,24 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current.items and not adds else None
-    if item.has("too") and item.text.startswith("and ") and _complete(current):
+    if item.has("too") and item.text.startswith("and ") and complete(current):
         return "and"
-    if item.has("and") and _something_done(current) and (following.has("put on", "took off") or following.horses):
+    begins = following.has("put on", "took off") or following.horses
+    if item.has("and") and not item.has("has", "wears") and _something_done(current) and begins:
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if item.has("and") and current.has("all done") and current.has("only"):
         return None  # "all done, only Ty and Storm not"
     if item.has("and") and current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
-    if item.has("and") and _dresses(current) and owned_piece_told(sentence[at + 1 :]):
+    if item.has("and") and dresses(current) and owned_piece_told(sentence[at + 1 :]):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
     if item.has("and") and not item.has("has", "wears"):
-        return "and" if _complete(current) and not _goes_on(sentence, at) else None
+        return "and" if complete(current) and not _goes_on(sentence, at) else None
     return None
+
+
+def _place(item: Item) -> bool:
+    return item.has("place stall", "place field")
 
 
 def _unheard_thing(item: Item) -> bool:
@@ -165,6 +173,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
+    if before.has("all done") and sentence[at].has("i"):
+        return True  # "tout le monde est fait je remonte"
     before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
     told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
@@ -184,60 +194,29 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "sans sa 250, juste le couvre-cou"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
-    if _dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
+    if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if seen_there(current.items, sentence[at + 1 :]):
+        return None  # "Caramel, au pré, il a froid"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     subjects = current.of_something
     says = current.told or current.has("done", "bare", "worked")
     rest = sentence[at + 1 :]
-    if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest)):
+    if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
-    if not subjects and any(i.kinds("sign") for i in current.items) and only_a_name(rest):
-        return None  # "no longer shivering, Pip"
+    signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")
+    if not subjects and says and signed and only_a_name(rest):
+        return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
+    if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
+        return None  # "sa couverture est trempée, à Réglisse"
     if not subjects and not says:
         return None if current.items[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and sentence[at + 1].has(*MOVES, "done")
-    return "," if moved or (_complete(current) and not _goes_on(sentence, at)) else None
-
-
-def _dresses(current: Thought) -> bool:
-    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "on", "off")
-
-
-def _complete(current: Thought) -> bool:
-    if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
-        current = gathered(dropwhile(lambda i: i.has("polite"), current.items))
-    pieces = current.pieces
-    horse = (
-        bool(current.horses)
-        or current.has("she", "everyone", "all horses")
-        or any(p.owners or p.their or p.ids for p in pieces)
-    )
-    if (horse or pieces) and (current.told or current.has("done", "all done", "broken")):
-        return True
-    return horse and _placed_or_dressed(current)
-
-
-def _placed_or_dressed(current: Thought) -> bool:
-    """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
-    items = current.items
-    if items[-1].has("too") and len(items) <= ALIKE:
-        return True  # "clover same, biscuit cold"
-    if items[-1].has("own") and current.has("in", "wears"):
-        return True  # "Clemmie in hers"
-    clips = not current.means.isdisjoint(CLIPS)
-    if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
-        return True
-    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
-    if last.has("inwards", "outwards"):
-        return True
-    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
-        return True
-    return bool(current.pieces) and current.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off")
+    return "," if moved or (complete(current) and not _goes_on(sentence, at)) else None
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:
@@ -287,7 +266,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
     ends = (
         following is None
         or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more")
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over")
         or (following.has("toward") and not following.has("is"))
     )
     if rest[0].horses and before.horses:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import islice, pairwise
+from itertools import dropwhile, islice, pairwise
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -19,6 +19,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
+REACH = 8  # words up to one that makes a question wherever it stands
 OPENERS = 4  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
@@ -31,12 +32,17 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     words = list(islice(said, OPENERS))
     if marked or not words:
         return marked
+    if any(i.has("asked") for i in islice(sentence, REACH)):
+        return True
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
     if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
+    named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
+    if len(named) > 1 and named[0].horses and named[1].has("ask state") and " " in named[1].text:
+        return True  # "pis mon Biscuit, y va comment"
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
@@ -102,7 +108,7 @@ def _asking(first: Item) -> bool:
 
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:
     """Nothing but small words, names, pieces and these."""
-    small = ("question", "i", "first", "second", "third")  # "in two layers"
+    small = ("question", "asked", "i", "first", "second", "third")  # "in two layers"
     return all(
         soft(i) or i.horses or i.piece or i.person or i.kinds("weight") or i.has(*small, *meanings) for i in items
     )
@@ -171,7 +177,8 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
     if at is None or not all(
-        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and") or i.text == "'s" for i in items[:at]
+        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "my") or i.text == "'s"
+        for i in items[:at]
     ):
         return None
     horse = _horse(items, telling)
@@ -278,7 +285,9 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None
     if not any(i.has("sky") for i in items) or not any(i.has("ahead") for i in items):
         return None
-    small = ("sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "plan", "what", "it")
+    small = (
+        "sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "asked", "plan", "what", "it",
+    )  # fmt: skip
     told = [i for i in items if not (soft(i) or i.has(*small, "polite", "first", "second"))]
     of_oneself = any(i.text in ("i", "me", "im", "je", "j'", "yo") for i in items)  # "am I going to be cold tonight?"
     return None if told or of_oneself else Asked("forecast")

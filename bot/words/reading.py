@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
-from bot.words.around import seen_where, stands_in_stall
+from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause
@@ -27,6 +27,7 @@ from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
+from bot.words.sounding_alike import as_meant
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
@@ -93,7 +94,8 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    scanned = without_greeting(by_owner_or_kind(scan(tokens, lexicon(language), names), mine, telling.barn))
+    written = as_meant(scan(tokens, lexicon(language), names))
+    scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)
     if topic is not None:
@@ -194,6 +196,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
+    among_stalls = False  # "je suis aux box"
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
         telling.but_one = following is not None and _but_one(following)
@@ -228,6 +231,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
+        elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
+            telling.seen_from(told, "stall")
+        among_stalls = among_stalls or stands_among_stalls(clause.items)
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):

@@ -1,7 +1,7 @@
 """The day's round in a few words: done, clipped, worked, and the wish for bare."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import cast
 
 from bot.events import Clipped, Done, Style, Wished, Worked
@@ -13,6 +13,7 @@ from bot.words.telling import Telling
 
 ROUND = frozenset(("done", "all done", "except"))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
+REACH = 4  # words between "not" and what is wished no more
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
 
@@ -228,9 +229,10 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 
 def _not_to_be(items: Sequence[Item]) -> bool:
-    """As in "needn't be kept bare": the wish taken back."""
+    """As in "needn't be kept bare", "je ne tiens plus à ce qu'elle reste nue": the wish taken back."""
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
-    return any(i.has("not") for i in items[max(0, at - 2) : at])
+    before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
+    return items[at].has("not") or any(i.has("not") for i in before)
 
 
 def _work_word(item: Item) -> bool:

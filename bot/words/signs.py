@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
+from bot.words.agreement import of_what_came_off
 from bot.words.around import (
     crowded,
     excepted,
@@ -113,8 +114,8 @@ def _both_of_hers(before: Sequence[Item]) -> bool:
 def _denied_behind(items: Sequence[Item], at: int) -> bool:
     """As in "Lou tremble plus", "sudor no tiene"; not "tremble plus que Max", "a froid pas Lune"."""
     behind = items[at + 1 : at + 3]
-    if not behind or not behind[0].has("not behind", "not"):
-        return False
+    if not behind or not behind[0].has("not behind", "not") or items[at].text.split()[-1] in DENYING:
+        return False  # "file pas pantoute" denies itself
     if not behind[0].has("not behind") and not all(i.has("is", "has") for i in items[at + 2 :]):
         return False
     return len(behind) < 2 or not (behind[1].has("what", "of") or only_that_one_left(items, at + 2))
@@ -123,6 +124,8 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
+    if _taken_up_at_last(items, at):
+        return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
     if at + 1 < len(items) and not _only_listed(items[at + 1 :]):
@@ -139,6 +142,12 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
+
+
+def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
+    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
 
 
 def _only_listed(behind: Sequence[Item]) -> bool:
@@ -158,7 +167,9 @@ def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if item.has(*WETNESS) and _about_piece(reading, at):
+    if item.has(*WETNESS) and of_what_came_off(reading.clause, reading.telling.heard) and reading.telling.spoken:
+        _state(reading, at, [reading.telling.spoken])
+    elif item.has(*WETNESS) and _about_piece(reading, at):
         _state(reading, at, reading.pieces)
     elif item.kinds("state"):
         it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))

@@ -91,6 +91,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
     rest = list(items[at + 1 :])
+    if rest and rest[0].has("she") and rest[0].has("subject"):
+        rest = rest[1:]  # "la brune elle a froid"
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
     animal = bool(rest) and rest[0].has("sign shivering", "sign sweating")  # no weather does

@@ -71,6 +71,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if change.strips and telling.events and isinstance(telling.events[-1], Wished):
         return False  # "keep Ted bare from now on, no rugs"
     horses = _wearers(clause, change, telling)
+    if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
+        change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
     if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
         change.remove or len(horses) > 1 or clause.has("and")
     ):
@@ -86,6 +88,12 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
     return bool(horses)
+
+
+def _dressed(horses: Sequence[Item], telling: Telling) -> bool:
+    """Whether the message has told what one of these wears."""
+    told = {e.horse for e in telling.events if isinstance(e, Wearing)}
+    return any(not told.isdisjoint(i.horses) for i in horses)
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:

@@ -983,6 +983,7 @@ PHRASES = {
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in
     """,
+    "keeps": "",
     "in": """
         in, into, intae, within
     """,
@@ -3422,6 +3423,7 @@ PHRASES = {
         can we use, is it ok to use, is it okay to use, ok to use yet, usable yet, fit to use yet,
         fit to go on yet
     """,
+    "asked": "",
     "sky": """
         from the rain, from rain,
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,

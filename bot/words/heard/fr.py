@@ -82,6 +82,8 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
+        oreilles congelés, oreilles glacée, oreilles gelée,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -510,6 +512,10 @@ PHRASES = {
         saucé||e|s par la pluie
     """,
     "soaked": """
+        dégoutte, dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben
+        raide, dégouttant||e|s,
+        fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes, trempé||e|s
+        jusqu'à la peau, mouillé||e|s jusqu'à la peau,
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
         trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es, soaked,
         trempé de part en part, trempé à l'intérieur, complètement trempé||e,
@@ -531,6 +537,8 @@ PHRASES = {
         trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
     """,
     "state washing": """
+        dans laveuse, à laveuse, partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans
+        laveuse, rendu dans laveuse, rendue dans la laveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -863,6 +871,8 @@ PHRASES = {
         est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture
     """,
     "strap": """
+        strap de bedaine, sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de
+        devant, strap du poitrail, strap de poitrail, strap de derrière, strap de queue,
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
         sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
@@ -944,6 +954,7 @@ PHRASES = {
         couvertures d'écurie, couvertures d'intérieur, rug de box, couette|s
     """,
     "kind cooler": """
+        polar, polars, polar de rechange,
         polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire, cooler,
         émouchine séchante, fleece, polair, polères, couv polaire, couv séchante, couverte polaire,
         couvertes polaires, couvertures polaires, couverture en polaire, chemise en polaire, plaid polaire,
@@ -959,7 +970,7 @@ PHRASES = {
         couverte, couvertes, duvet, duvets,
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
         blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse,
-        des couvertes, leur couverte, ma couverte, cette couverte, couverte à
+        des couvertes, leur couverte, ma couverte, cette couverte
 """,
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
@@ -1103,6 +1114,11 @@ PHRASES = {
         tout beau en, toute belle en, toute belle dans, tout beau dans, tout beau avec, toute belle avec,
         muni||e de, muni||e d', est en mode, laissé juste, laissé seulement, laissé que, laissé uniquement,
         laissé avec juste, laissé avec, laissé en, gardé que, avec rien que
+    """,
+    "keeps": """
+        garde, gardent, a gardé, ont gardé, gardé||e|s|es, laissé||e|s|es, ai laissé, j'ai laissé, on a laissé,
+        lui ai laissé, je lui ai laissé, on lui a laissé, lui a laissé, je lui laisse, on lui laisse, lui laisse,
+        reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
     "on": "sur le dos, sur, dessus",
@@ -1433,6 +1449,10 @@ PHRASES = {
         venons de mettre dehors, venons de ressortir
     """,
     "keep": """
+        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
+        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
+        peine que, plus la peine qu',
+        à ce qu'il reste, à ce qu'elle reste, à ce que,
         laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle reste,
         merci de laisser, laissons, je souhaite, je voudrais, faut laisser, doit être, que, s'il vous plaît,
         je préférerais, je préférerai, préfère que, préfère qu', préfères que, je préfère que, je préfère qu',
@@ -1499,6 +1519,21 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        vous pouvez y mettre des couvertes, vous pouvez y mettre sa couverte, vous pouvez y remettre des
+        couvertes, vous pouvez y remettre sa couverte, vous pouvez y mettre une couverte, vous pouvez y remettre
+        une couverte, vous pouvez y mettre des couvertures, vous pouvez y mettre sa couverture, vous pouvez y
+        remettre sa couverture, vous pouvez y mettre une couverture, vous pouvez y remettre une couverture, vous
+        pouvez lui mettre des couvertures, vous pouvez lui mettre des couvertes, tu peux y mettre des couvertes,
+        tu peux y remettre sa couverte, on peut y mettre des couvertes, on peut y remettre sa couverte, on peut
+        y remettre une couverte, vous pouvez y mettre une couv, vous pouvez lui mettre une couv, vous pouvez lui
+        remettre des couvertures, vous pouvez lui remettre des couvertes, on peut y remettre une couverture, on
+        peut y remettre sa couverture,
+        vous pouvez recommencer à l|e|a couvrir, tu peux recommencer à l|e|a couvrir, on peut recommencer à
+        l|e|a couvrir, vous pouvez recommencer à couvrir, tu peux recommencer à couvrir, on peut recommencer à
+        couvrir, vous pouvez recommencer à lui mettre une couverture, on peut recommencer à lui mettre une
+        couverture, vous pouvez recommencer à lui mettre sa couverture, on peut recommencer à lui mettre sa
+        couverture, vous pouvez recommencer les couvertures pour, on reprend les couvertures pour, on se remet à
+        l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir,
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
         vous pouvez recouvrir, peut reporter une couverture, peut porter une couverture,
@@ -1697,6 +1732,7 @@ PHRASES = {
         rênes longues
     """,
     "done": """
+        ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
         j'ai fini avec, terminé avec, done, c'est fait pour, c'est ok pour, couvert||e|s|es, a été fait||e,
@@ -2244,6 +2280,9 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
+        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
+        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
+        peine que, plus la peine qu',
         pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute
@@ -2268,6 +2307,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        ben raide, pas pour rire, comme c'est pas permis,
         jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
@@ -2613,7 +2653,10 @@ PHRASES = {
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e
     """,
-    "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre",
+    "article": """
+        c'te, c't,
+        le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre
+    """,
     "of": "de, du, d', des, pour, à, au, aux",
     "and": """
         et, &, +, plus, avec, puis, puis aussi, ainsi que, ainsi qu', et aussi, et puis aussi, et en plus,
@@ -2637,6 +2680,7 @@ PHRASES = {
     """,
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
+        vient d'être, viennent d'être, est tu, sont tu, a tu, ont tu,
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
         est toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore,
@@ -2671,6 +2715,13 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        du haut, du bas, du fond, du bout, du milieu, d'en haut, d'en bas, d'en face, d'à côté,
+        selon le plan, suivant le plan, d'après le plan, comme le plan, comme sur le plan, comme dans le plan,
+        comme au plan, comme dit le plan, comme le dit le plan, comme t'as dit, comme tu as dit, comme vous avez
+        dit, comme t'avais dit, comme tu avais dit, comme tu l'as dit, comme t'as demandé, comme indiqué, comme
+        marqué, comme écrit, comme le bot a dit, comme dit le bot, comme sur la liste, comme la liste, selon la
+        liste, conformément au plan, conforme au plan, comme au programme, selon le programme, comme ça disait,
+        comme c'est écrit, comme c'est marqué,
         à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
@@ -2812,6 +2863,8 @@ PHRASES = {
         on a fait le tour de tout le monde, on a fait le tour de la gang
     """,
     "time": """
+        c'te nuit, c'te matin, c't'après midi, c'te semaine,
+        à présent, à l'heure actuelle,
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2861,6 +2914,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        robot, le robot, petit robot, mon robot,
         haybell,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -3571,6 +3625,8 @@ PHRASES = {
         un peu d'aide haybell, help
     """,
     "ask wearing": """
+        comme un oignon, comme des oignons, comme un eskimo, comme un esquimau, comme un cosmonaute, comme un
+        bibendum, emmitouflé, emmitouflée, bardé, bardée, emmailloté, emmaillotée,
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
@@ -3593,6 +3649,7 @@ PHRASES = {
         tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos
     """,
     "ask tonight": """
+        c'te nuit, c't'après midi,
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
         mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après midi,
         dois je mettre, doit on mettre, pour la nuit, lui met on, pour ce soir, pour cette nuit, pour demain,
@@ -3615,6 +3672,11 @@ PHRASES = {
         va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
         va être sèche dans combien de temps, va être sèche bientôt
     """,
+    "asked": """
+        est tu, sont tu, a tu, ont tu, va tu, vont tu, annonce tu, annoncent tu, fait tu, reste tu, restent tu, met tu,
+        sèche tu, c'est tu, porte tu, faut tu, y a tu, il y a tu, peut tu, doit tu, pleut tu, gèle tu, neige tu,
+        vente tu, mouille tu
+    """,
     "sky": """
         de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
@@ -3625,6 +3687,7 @@ PHRASES = {
         souffler, mouiller, venter, cailler, caille, millimètres, précipitations
     """,
     "ahead": """
+        c'te nuit, c't'après midi,
         ce soir, cette nuit, demain, plus tard, tout à l'heure, cet après midi, ce week end, le week end,
         la semaine prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui,
         les prochains jours, cette aprem, cet aprem, demain après midi, la nuit prochaine,
@@ -3658,6 +3721,8 @@ PHRASES = {
         merci d'oublier
     """,
     "what was said": """
+        ce que je viens décrire, ce que je viens dire, ce que j'ai mi, ce que j'ai di, ce que j'ai ecri, ce que
+        j'écris, ce que j'écrivais, ce que je disais, ce que je racontais,
         ce que j'ai dit, ce que je viens de dire, ce que j'ai mis, ce que je viens de mettre, ce que j'ai écrit,
         ce que je viens d'écrire, ce que j'ai envoyé, ce que je viens d'envoyer, mon dernier message,
         le dernier message, mon message, mon message d'avant, le message d'avant, le dernier, mon dernier,

@@ -1,0 +1,81 @@
+"""French as thumbs and voices send it: pronouns of things, "é" for et, Québec's "y", the name told last."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # a pronoun takes up the piece that was named first
+        ("Perle a froid. La chemise bleue, elle, est trempée", [
+            ("Perle", "cold"), ("caramel-impermeable", "soaked"),
+        ]),
+        ("l'imper d'Ulysse, il est sec", [("ulysse-impermeable", "dry")]),
+        # what came off was wet, as its pronoun or its participle agrees
+        ("viré l'imper d'Ulysse il dégoulinait", [("Ulysse", ()), ("ulysse-impermeable", "soaked")]),
+        ("j'ai enlevé la 250 de Perle, elle était trempée", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("ôté la 250 à Perle, était mouillée", [("Perle", ()), ("perle-outdoor", "wet")]),
+        ("j'ai enlevé la 250 de Perle, elle est trempée dessous", [("Perle", ()), ("Perle", "wet")]),
+        ("j'ai enlevé l'imper d'Ulysse, elle est trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        # whose it is, or who, comes last
+        ("J'y ai enlevé sa 250, à la Perle, elle est toute nue à présent", [("Perle", ())]),
+        ("sa polaire est trempée, à Filou", [("filou-polaire", "soaked")]),
+        ("elle tremble, la Perle", [("Perle", "shivering")]),
+        ("il est trempé, le Filou", [("Filou", "wet")]),
+        # "et" and "est" sound alike
+        ("perle é ulysse mouillés jusko os", [("Perle", "wet"), ("Ulysse", "wet")]),
+        ("Perle est Ulysse sont trempés", [("Perle", "wet"), ("Ulysse", "wet")]),
+        ("ulysse et en sueur", [("Ulysse", "sweating")]),
+        # Québec says "il", "aussi" and "est-ce que" otherwise
+        ("Filou y met quoi à soir", [("Filou", "today")]),
+        ("ulysse y tremble", [("Ulysse", "shivering")]),
+        ("Perle a chaud pis Ulysse avec", [("Perle", "hot"), ("Ulysse", "hot")]),
+        ("la chemise bleue est-tu sèche", [("caramel-impermeable", "drying")]),
+        ("y annonce-tu ben frette c'te nuit", [("forecast",)]),
+        ("Perle file pas pantoute", [("Perle", "unwell")]),
+        # a piece left on stays beside what was put on or taken off
+        ("couvre-cou ajouté à Perle, elle garde sa 250", [("Perle", ("perle-outdoor", "perle-couvre-cou"))]),
+        ("Étoile : enlevé l'imper, laissé la grosse", [("Étoile", ("etoile-grosse",))]),
+        # where a horse was seen is no news of having been put there
+        ("Ulysse dehors il a froid", [("Ulysse", "cold")]),
+        ("Ulysse, au pré, il a froid", [("Ulysse", "cold")]),
+        ("Ulysse est au pré, il a froid", [("Ulysse", "field"), ("Ulysse", "cold")]),
+        ("je suis aux box, Perle transpire et Ulysse il crève de chaud", [
+            ("Perle", "sweating", "stall"), ("Ulysse", "hot", "stall"),
+        ]),
+        ("Perle sort du cours des ados ruisselante de sueur", [("Perle", "sweating", "after work")]),
+        # what somebody does next is a thought of its own
+        ("tout le monde est fait je remonte boire un truc chaud", [("all",)]),
+        ("j'ai rentré Filou j'ai sorti Ulysse", [("Filou", "stall"), ("Ulysse", "field")]),
+        ("je suis aux box avec Perle, Ulysse au pré a froid", [("Ulysse", "cold")]),
+        ("Ulysse il a froid, ses oreilles glacés, et Caramel pareil", [("Ulysse", "cold"), ("Caramel", "cold")]),
+        # a wish taken back
+        ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
+        ("je ne veux plus que Perle reste nue", [("Perle", False)]),
+    ],
+)  # fmt: skip
+def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, "chenaie")) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "la polaire, j'y tiens",
+        "vous pouvez y mettre les seaux",
+        "y a du froid qui arrive",
+        "on y va avec Perle",
+        "Neige et froid annoncés pour demain",
+        "Perle est Ulysse ?",
+        "elle est trempée, Yann l'a vue",
+        "elle est tombée, la Perle que j'avais",
+        "je suis au box avec le véto",
+        "laisse la grosse sur le fil",
+    ],
+)
+def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
+    """The words that report elsewhere report nothing here."""
+    assert said(text, "chenaie").chatter
