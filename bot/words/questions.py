@@ -19,7 +19,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 )
 
 
-REACH = 8  # words up to one that makes a question wherever it stands
+ENDING = 2  # words that may make a question of what they end
 OPENERS = 4  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
@@ -32,8 +32,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     words = list(islice(said, OPENERS))
     if marked or not words:
         return marked
-    if any(i.has("asked") for i in islice(sentence, REACH)):
-        return True
+    if any(i.has("asked") for i in sentence[-ENDING:]):
+        return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
@@ -253,7 +253,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     if " " not in phrase.text:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
-    small = ("polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help")
+    small = ("polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help", "drying")
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

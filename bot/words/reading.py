@@ -156,10 +156,11 @@ def _undoes(sentence: Sequence[Item]) -> bool:
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
         return False
-    verb, then = words[first : first + 2]
+    verb, *behind = words[first:]
+    then = next((i for i in behind if not i.has("polite")), behind[0])  # "oublie ça bot, j'ai confondu"
     if (
         verb.has("undo")
-        and then.has("i", "subject", "was")
+        and then.has("i", "subject", "was", "undo")
         and not any(i.piece or predicate(i) for i in words[first + 1 :])
     ):
         return True  # "annule, j'ai confondu Vanille et Vanina"

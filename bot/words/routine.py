@@ -103,7 +103,7 @@ def without_excuse(clause: Clause) -> Clause:
         return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
     behind = [i for i in items[last + 1 :] if not i.mark][:1]
-    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan")
+    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan", "polite")
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
     return gathered(items[: last + 1]).clause(clause.joined)

@@ -219,6 +219,11 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
     if len(rest) < 2:
         return False
+    while len(rest) > 2 and rest[0].has("only", "time") and rest[1].has("her"):
+        rest = rest[1:]  # "caramel juste son imper"
+    without = rest[0].has("without") and not rest[0].has("off") and clothing(rest[1])  # "neige a plus sa sous couv"
+    if without:
+        return True
     hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
     return hers or (rest[0].has("she") and rest[0].has("subject") and bool(rest[1].kinds("sign")))
 

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
-from bot.words.agreement import of_what_came_off
+from bot.words.agreement import any_rug, came_off, of_the_piece
 from bot.words.around import (
     crowded,
     excepted,
@@ -167,7 +167,7 @@ def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if item.has(*WETNESS) and of_what_came_off(reading.clause, reading.telling.heard) and reading.telling.spoken:
+    if item.has(*WETNESS) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
         _state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
         _state(reading, at, reading.pieces)
@@ -255,6 +255,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
+    if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
+        pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
     for piece in pieces:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)

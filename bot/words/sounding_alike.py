@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.items import WETNESS, Item, places, says_how
+from bot.words.weatherlike import clothing
 
 AND_OR_IS = frozenset(("and", "is"))
 SPELLED_SHORT = ("e", "é", "è")  # both words, to whoever writes them so
@@ -31,6 +32,9 @@ def _joins(items: Sequence[Item], at: int) -> bool:
     short = items[at].raw.casefold() in SPELLED_SHORT
     if items[at - 1].horses and items[at + 1].horses:
         return short or several
+    worn = items[at - 1].number is not None or clothing(items[at - 1])
+    if short and worn and any(map(clothing, items[at + 1 : at + 3])):
+        return True  # "sa 150 é l'imper"
     return short and several and items[at + 1].has("article", "her")  # "la verte é la grise sont mouillées"
 
 

@@ -5,17 +5,12 @@ from collections.abc import Iterator, Sequence
 
 from bot.words.lexicon import Lexicon
 from bot.words.names import Roster
+from bot.words.spoken_french import as_written
 from bot.words.tokens import Token
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
-# beside these "y" is a place, or "to her": "j'y ai mis", "on y va", "il y a"
-THERE_BEHIND = frozenset((
-    "j'", "je", "on", "il", "elle", "ils", "elles", "nous", "vous", "tu", "ca", "n'", "ne", "s'", "m'", "t'", "l'",
-    "d'", "lui", "pouvez", "peux", "peut", "peuvent", "va", "vas", "vais", "vont", "allez", "allons", "faut", "pour",
-    "a", "de", "sans", "tout", "qui", "moi", "toi",
-))  # fmt: skip
-THERE_BEFORE = frozenset(("a", "en", "compris", "avait", "aura", "aurait", "ait", "ai", "as", "as-tu"))
+AND = ("e", "n")  # "sa 150 é limper"
 LEAST = 5  # letters of a word whose ending is mended
 
 
@@ -23,14 +18,13 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
     french = lexicon.language == "fr"
+    tokens = as_written(tokens, roster.named) if french else tokens
     for at, token in enumerate(tokens):
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
             token = token._replace(text=token.text[:-1])
-        if french and token.text in ("y", "avec") and (meant := _as_quebec_says(tokens, at, roster)):
-            token = token._replace(text=meant)
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
-        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT:
+        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
         else:
             found.extend(_written_out(token, lexicon, roster))
@@ -46,16 +40,6 @@ def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool
     return helped or (
         before[-1].text == "a" and len(before) > 1 and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
     )
-
-
-def _as_quebec_says(tokens: Sequence[Token], at: int, roster: Roster) -> str:
-    """As in "Mika y met quoi", "pis Sirop avec": "il" and "aussi"; "" where the word is the dictionary's."""
-    before, behind = (tokens[at - 1].text if at else ""), (tokens[at + 1] if at + 1 < len(tokens) else None)
-    if tokens[at].text == "avec":
-        return "aussi" if before in roster.named and (behind is None or behind.kind == "mark") else ""
-    if behind is None or behind.kind != "word" or before in THERE_BEHIND or behind.text in THERE_BEFORE:
-        return ""
-    return "" if behind.text.endswith(("er", "ir", "mettre")) else "il"  # "vous pouvez y mettre"
 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:

@@ -1,6 +1,7 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
@@ -88,6 +89,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         and not (clause.horses or clause.pieces)
     )
     strap = strap or (hers and telling.spoken is not None)
+    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
     if not clause.has("broken") and _torn_near_it(clause.items):
@@ -97,6 +99,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
     pieces = list(clause.pieces)
+    if its and telling.spoken is not None and not (pieces or clause.horses):
+        pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
     if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):

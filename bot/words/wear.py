@@ -12,6 +12,7 @@ from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
+from bot.words.wearers import of_another_horse, wearers
 
 SAYS = (
     "put on",
@@ -38,7 +39,7 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces):
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or _put_it_on(clause.items)):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
@@ -47,6 +48,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
     change = _change(clause)
+    if telling.spoken is not None and clause.horses and _put_it_on(clause.items):
+        change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if (
         change.empty
         and telling.dressed
@@ -70,10 +73,10 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if change.strips and telling.events and isinstance(telling.events[-1], Wished):
         return False  # "keep Ted bare from now on, no rugs"
-    horses = _wearers(clause, change, telling)
+    horses = wearers(clause, change, telling)
     if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
         change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
-    if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
+    if any(of_another_horse(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
@@ -126,6 +129,14 @@ def _it(clause: Clause) -> str:
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
     return "on" if clause.has("put on") and clause.has("on") else ""
+
+
+def _put_it_on(items: Sequence[Item]) -> bool:
+    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper"."""
+    return any(
+        one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
+        for one, verb, to in zip(items, items[1:], items[2:], strict=False)
+    )
 
 
 def _change(clause: Clause) -> Change:
@@ -275,40 +286,3 @@ def _told_up_to(items: Sequence[Item]) -> int:
         return last if told and not something_of_hers(after) else 0
     reason = bool(after) and (after[0].mark or after[0].has("but", "i", "subject", "when", "if", "time"))
     return last if reason else 0
-
-
-def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
-    horses = clause.horses
-    if horses and clause.has("except") and clause.has("everyone", "all horses"):
-        left = {name for i in horses for name in i.horses}
-        return named([name for name in telling.names if name not in left])
-    if horses:
-        return [*horses, *_listed_owners(clause.items)]
-    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
-    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
-    if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
-        owners = telling.owners_of(pieces)
-    if owners:
-        return named(owners)
-    if clause.has("all horses", "everyone"):
-        told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
-        return named(telling.names) if told else ()  # "horses with coats on and I have none"
-    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on", "instead of")
-    moves = moves or (
-        clause.has("over") and len(pieces) > 1 and telling.dressed != ""
-    )  # "… and the black over the liner"
-    moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
-    return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
-
-
-def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:
-    """As in "Polly and Frosty rugs off": the last of the list stands with its piece."""
-    for k, item in enumerate(items):
-        if k > 1 and item.piece is not None and items[k - 1].has("and") and items[k - 2].horses:
-            return named(item.piece.owners)
-    return ()
-
-
-def _of_another(piece: Piece, horses: Sequence[Item]) -> bool:
-    """As in "Gus is wearing Star's sheet"."""
-    return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)

@@ -46,4 +46,6 @@ def _placed_or_dressed(current: Thought) -> bool:
         return True
     if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
         return True
-    return bool(current.pieces) and current.has("put on", "took off", "took", "swapped", "wears", "in", "on", "off")
+    return bool(current.pieces) and current.has(
+        "put on", "took off", "took", "swapped", "wears", "in", "on", "off", "only"
+    )

@@ -19,6 +19,16 @@ from tests.words.test_turns_of_speech import said, told
         ("ôté la 250 à Perle, était mouillée", [("Perle", ()), ("perle-outdoor", "wet")]),
         ("j'ai enlevé la 250 de Perle, elle est trempée dessous", [("Perle", ()), ("Perle", "wet")]),
         ("j'ai enlevé l'imper d'Ulysse, elle est trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        ("La 250 de Perle, je l'ai mise à sécher, elle est à tordre.", [("perle-outdoor", "soaked")]),
+        ("ôté la 250 à Perle, est toute détrempée la couverte", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("la chemise bleue a un accroc pis sa sangle est pétée", [
+            ("caramel-impermeable", "torn"), ("caramel-impermeable", "strap broken"),
+        ]),
+        # to whom the verb says it goes on
+        ("Ulysse dégouline de sueur, je lui ai mis la polaire de Filou", [
+            ("Ulysse", "sweating"), ("Ulysse", ("filou-polaire",)),
+        ]),
+        ("la réserve 150 est sèche, je l'ai mise à Perle", [("reserve-150", "dry"), ("Perle", ("reserve-150",))]),
         # whose it is, or who, comes last
         ("J'y ai enlevé sa 250, à la Perle, elle est toute nue à présent", [("Perle", ())]),
         ("sa polaire est trempée, à Filou", [("filou-polaire", "soaked")]),
@@ -35,6 +45,14 @@ from tests.words.test_turns_of_speech import said, told
         ("la chemise bleue est-tu sèche", [("caramel-impermeable", "drying")]),
         ("y annonce-tu ben frette c'te nuit", [("forecast",)]),
         ("Perle file pas pantoute", [("Perle", "unwell")]),
+        ("Perle a plus d'poil à l'épaule", [("Perle", "rubbed")]),
+        ("j'viens d'lâcher Ulysse pis Caramel dans l'clos", [("Ulysse", "field"), ("Caramel", "field")]),
+        ("Ulysse y'est ben", [("Ulysse", "comfortable")]),
+        ("mis la réserve 150 su Ulysse", [("Ulysse", ("reserve-150",))]),
+        ("l'imper d'Ulysse il est sec ou pas", [("ulysse-impermeable", "drying")]),
+        ("caramel juste son imper, noisette son liner é l'outdoor", [
+            ("Caramel", ("caramel-impermeable",)), ("Noisette", ("noisette-liner", "noisette-outdoor")),
+        ]),
         # a piece left on stays beside what was put on or taken off
         ("couvre-cou ajouté à Perle, elle garde sa 250", [("Perle", ("perle-outdoor", "perle-couvre-cou"))]),
         ("Étoile : enlevé l'imper, laissé la grosse", [("Étoile", ("etoile-grosse",))]),
@@ -67,6 +85,10 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "la polaire, j'y tiens",
         "vous pouvez y mettre les seaux",
         "y a du froid qui arrive",
+        "Perle a-tu froid là",
+        "Perle transpire ou pas",
+        "j'ai su la nouvelle par Yann",
+        "c'est ben correct de même",
         "on y va avec Perle",
         "Neige et froid annoncés pour demain",
         "Perle est Ulysse ?",

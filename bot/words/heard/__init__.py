@@ -168,7 +168,7 @@ MEANINGS = {
     "ask wearing": "what a horse has on",
     "ask tonight": "with it, what a horse has on is the plan",
     "ask ready": "when a piece is dry",
-    "asked": "makes a question wherever it stands: 'la mauve est-tu sèche'",
+    "asked": "makes a question of what it ends: 'elle est sèche ou pas'",
     "sky": "what weather does, for a question about it",
     "a horse": "some horse of the barn, by its kind or colour",
     "ahead": "a time to come, for a question about the weather",

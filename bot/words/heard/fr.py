@@ -2,7 +2,7 @@
 
 PHRASES = {
     "sign sweating": """
-        transpire, transpirent, transpirait, transpirant|e|s, transpiration, en sueur, en sueurs, sueur, sue,
+        transpire, transpirent, transpirait, transpirant||e|s, transpiration, en sueur, en sueurs, sueur, sue,
         suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
         couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
         dégoulinant|e de sueur, traces de sueur, sweaty, sweating, a transpiré, a sué, suait,
@@ -125,6 +125,7 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
+        secs et chauds, sèches et chaudes, secs et bien chauds,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
         bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
@@ -512,6 +513,8 @@ PHRASES = {
         saucé||e|s par la pluie
     """,
     "soaked": """
+        prend l'eau partout, prend l'eau comme une passoire,
+        trempe en lavette, trempé||e en lavette,
         dégoutte, dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben
         raide, dégouttant||e|s,
         fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes, trempé||e|s
@@ -564,6 +567,7 @@ PHRASES = {
         pour la machine, pour le pressing, pour la laverie, pour passage en machine
     """,
     "state torn": """
+        un trou gros d'même, un trou gros de même,
         déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
         fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
         décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e, un gros trou,
@@ -946,6 +950,7 @@ PHRASES = {
         sous couvrante, doublures, doublure amovible, doudoune de dessous, sous couvertur
     """,
     "kind stable": """
+        jaquette|s, jaquette de box, jaquette de stalle,
         couverte de stalle, couvertes de stalle, couverture de stalle, doublure de stalle,
         couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
         couverture box, stable rug, couv de box, couv box, couvs de box, couv d'écurie, couverte de box,
@@ -1090,6 +1095,7 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
+        il y a que, y a que, il y a plus que, y a plus que, il n'y a plus que, il n'y a que, il reste que,
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
@@ -1261,6 +1267,7 @@ PHRASES = {
         tondu||e|s|es tout entier, tondu||e|s|es toute entière
     """,
     "place stall": """
+        en d'dans,
         box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs,
         rentré||e|s|es au box, écuries, intérieur, stabulation, boxe, stalles, étable, à l'étable, en dedans,
         sous le hangar, hangar, à couvert, stabu, grange, à la grange, dans la grange, aux boxes, aux box,
@@ -1383,7 +1390,10 @@ PHRASES = {
         en bas dans le petit pré du ruisseau, en bas dans le petit pré du bois,
         en bas dans le petit pré du chêne, au grand pré, au petit pré
     """,
-    "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur",
+    "inwards": """
+        en d'dans, d'dans,
+        dedans, rentré||e|s|es, en dedans, à l'intérieur
+    """,
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
         je viens de remettre, on vient de remettre, viens de remettre,
@@ -1789,6 +1799,8 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de
     """,
     "all done": """
+        toute est faite, toute est fait, toutes est faites, toute est fini, toute est finie, toute fait, toute
+        faite, toute la gang est faite, toute la gang est correcte, toute la gang est habillée,
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -2071,6 +2083,7 @@ PHRASES = {
         ma ronde est |finie|faite|terminée|bouclée
     """,
     "undo": """
+        je me suis trompé||e de joual, trompé||e de joual,
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
         c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon message, ignorez,
         retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval, annule tout ça, erreur,
@@ -2307,6 +2320,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        en lavette,
         ben raide, pas pour rire, comme c'est pas permis,
         jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
@@ -2680,7 +2694,7 @@ PHRASES = {
     """,
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
-        vient d'être, viennent d'être, est tu, sont tu, a tu, ont tu,
+        vient d'être, viennent d'être,
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
         est toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore,
@@ -2715,6 +2729,8 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        après l'avoir séché||e, après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e,
+        après l'avoir brossé||e, une fois séché||e, après l'avoir bien séché||e,
         du haut, du bas, du fond, du bout, du milieu, d'en haut, d'en bas, d'en face, d'à côté,
         selon le plan, suivant le plan, d'après le plan, comme le plan, comme sur le plan, comme dans le plan,
         comme au plan, comme dit le plan, comme le dit le plan, comme t'as dit, comme tu as dit, comme vous avez
@@ -3599,6 +3615,8 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        qu'est ce tu sais faire, qu'est ce tu peux faire, qu'est ce t'es capable de faire, tu es capable de
+        quoi, t'es capable de quoi, à quoi ça sert ce bot,
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
@@ -3672,11 +3690,7 @@ PHRASES = {
         va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
         va être sèche dans combien de temps, va être sèche bientôt
     """,
-    "asked": """
-        est tu, sont tu, a tu, ont tu, va tu, vont tu, annonce tu, annoncent tu, fait tu, reste tu, restent tu, met tu,
-        sèche tu, c'est tu, porte tu, faut tu, y a tu, il y a tu, peut tu, doit tu, pleut tu, gèle tu, neige tu,
-        vente tu, mouille tu
-    """,
+    "asked": "ou pas, ou non, ou quoi, oui ou non, ou pas encore, ou toujours pas, ou pas du tout",
     "sky": """
         de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
@@ -3698,6 +3712,7 @@ PHRASES = {
         pour cette nuit, pour ce soir, pour demain, à soir, à matin, demain midi, tantôt, ce midi
     """,
     "a horse": """
+        joual, le joual, picouille,
         cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux, étalon,
         shetland, mule, mulet, baudet, palomino, appaloosa, percheron, frison, comtois, fjord, connemara,
         une des juments, un des ânes, cheval bai, bourrin, canasson, un cheval,
@@ -3786,7 +3801,11 @@ PHRASES = {
     """,
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
-    "drying": "en train de sécher, à sécher, au séchage, sèchent, en séchage",
+    "drying": """
+        sur la corde, sur la corde à linge, sur le fil, sur le fil à linge, au séchoir, dans le séchoir, à la
+        sellerie, dans la sellerie, à la chaufferie, à la buanderie, sur les barres, au radiateur,
+        en train de sécher, à sécher, au séchage, sèchent, en séchage
+    """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
