@@ -7,6 +7,8 @@ from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+LIST = 8  # words of a list of horses and how they are
+
 
 def only_everyone(rest: Sequence[Item]) -> bool:
     """As in "listo, todos": a word for all, and no more."""
@@ -32,9 +34,18 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
 
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
-    """Whether a horse and how it is follow at once."""
-    words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
-    return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
+    """Whether a horse, or a list of them, and how it is follow at once."""
+    small = ("article", "is", "very", "a little")
+    words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
+    how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
+    return how > 0 and predicate(words[how])
+
+
+def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Max: the 300, Pip: naked": a horse, a mark and a piece, and then another horse and a mark."""
+    row = len(before) > 1 and bool(before[0].horses) and before[1].mark
+    pieces = all(i.piece is not None or i.mark or i.has("and", "article", "her") for i in before[1:])
+    return row and pieces and len(rest) > 1 and bool(rest[0].horses) and rest[1].mark
 
 
 def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:

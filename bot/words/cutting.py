@@ -6,6 +6,7 @@ from bot.words.around import stands_among_stalls
 from bot.words.begins import (
     as_the_one_before,
     begins_to_ask,
+    goes_on_table,
     only_a_name,
     only_everyone,
     owned_piece_told,
@@ -196,6 +197,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "listo, todos"
     if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if goes_on_table(current.items, sentence[at + 1 :]):
+        return ","
     if seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
@@ -268,6 +271,7 @@ def _goes_on(sentence: Sequence[Item], at: int) -> bool:
         or following.mark
         or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over")
         or (following.has("toward") and not following.has("is"))
+        or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))

@@ -151,6 +151,10 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "sky",
         "when",
         "toward",
+        "brought",
+        "keeps",
+        "helper",
+        "only",
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
@@ -260,6 +264,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
     for meaning, about in WHOLE:
+        items = _up_to_the_place(items) if about == "drying" else items
         found = [k for k, i in enumerate(items) if i.has(meaning)]
         if not found:
             continue
@@ -270,10 +275,18 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     return None
 
 
+def _up_to_the_place(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "quelles couvertures sèchent dans la chambre": where they hang is left aside."""
+    wet = next((k for k, i in enumerate(items) if i.has("drying", "ask drying", *WETNESS)), len(items))
+    place = next((k for k in range(wet + 1, len(items)) if items[k].has("in", "on")), len(items))
+    return items[:place]
+
+
 def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of which, what may be wet, and how wet: "quelles couvertes sont encore en train de sécher"."""
     if len(items) < 2 or not _asking(items[0]) or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
+    items = _up_to_the_place(items)
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = any(i.has("drying", *WETNESS) for i in rest)
     return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has") else None

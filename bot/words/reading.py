@@ -30,7 +30,12 @@ from bot.words.signs import read_signs
 from bot.words.sounding_alike import as_meant
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
-from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
+from bot.words.their_horse import (
+    both_called_so,
+    by_owner_or_kind,
+    with_their_horses,
+    without_herds_of_a_place,
+)
 from bot.words.thread import (
     danger_of_hers,
     of_a_thing,
@@ -94,7 +99,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = as_meant(scan(tokens, lexicon(language), names))
+    written = without_herds_of_a_place(as_meant(scan(tokens, lexicon(language), names)))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)
@@ -156,6 +161,8 @@ def _undoes(sentence: Sequence[Item]) -> bool:
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
         return False
+    if _annulled_at_last(sentence):
+        return True
     verb, *behind = words[first:]
     then = next((i for i in behind if not i.has("polite")), behind[0])  # "oublie ça bot, j'ai confondu"
     if (
@@ -167,6 +174,13 @@ def _undoes(sentence: Sequence[Item]) -> bool:
     return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )
+
+
+def _annulled_at_last(sentence: Sequence[Item]) -> bool:
+    """As in "non c'était pas Moka, annule": a word that takes back, said last, and nothing that is a report."""
+    at = next((k for k in range(len(sentence) - 1, -1, -1) if not sentence[k].has("polite")), 0)
+    last = sentence[at].has("undo") and at > 0 and sentence[at - 1].mark
+    return last and not any(i.piece is not None or predicate(i) for i in sentence)
 
 
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:

@@ -161,9 +161,11 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
+    if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
+        return True  # "Orage doit rester nu"
     if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(rest[:3]):
+    if _told_of_it(rest[:4]):
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
@@ -225,7 +227,14 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     if without:
         return True
     hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
-    return hers or (rest[0].has("she") and rest[0].has("subject") and bool(rest[1].kinds("sign")))
+    if rest[0].has("she") and rest[1].has("subject") and len(rest) > 2:
+        rest = rest[1:]  # "filou lui il va bien"
+    if not (rest[0].has("she") and rest[0].has("subject")):
+        return hers
+    if predicate(rest[1]):
+        return True
+    stands = rest[1].has("is", "was") and predicate(rest[-1])  # "orage elle est trempée"
+    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears") or stands
 
 
 def _passing(item: Item) -> bool:

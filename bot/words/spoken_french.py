@@ -11,7 +11,7 @@ END = Token("", "", 0, 0, "mark")
 # beside these "y" is a place, or "to her": "j'y ai mis", "on y va", "il y a"
 THERE_BEHIND = frozenset((
     "j'", "je", "on", "il", "elle", "ils", "elles", "nous", "vous", "tu", "ca", "n'", "ne", "s'", "m'", "t'", "l'",
-    "d'", "lui", "pouvez", "peux", "peut", "peuvent", "va", "vas", "vais", "vont", "allez", "allons", "faut", "pour",
+    "d'", "pouvez", "peux", "peut", "peuvent", "va", "vas", "vais", "vont", "allez", "allons", "faut", "pour",
     "a", "de", "sans", "tout", "qui", "moi", "toi",
 ))  # fmt: skip
 THERE_BEFORE = frozenset(("a", "en", "compris", "avait", "aura", "aurait", "ait", "ai", "as"))

@@ -69,6 +69,8 @@ def _says(rest: Sequence[Item]) -> bool:
     """Whether a verb follows, and then how something is: what stands before it is no adjective."""
     if len(rest) < 2 or not rest[0].has("is", "was") or rest[0].has("article"):
         return False
+    if rest[1].has("toward") and not rest[1].has("hour", "article"):
+        return False  # "la réglisse c'est pour la toux"
     return sure_sign(rest[1:]) or well(rest[1:])
 
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.clauses import Clause
 from bot.words.items import Item
+from bot.words.listed import list_near
 from bot.words.outfits import Change
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
@@ -17,6 +18,9 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if horses and clause.has("except") and clause.has("everyone", "all horses"):
         left = {name for i in horses for name in i.horses}
         return named([name for name in telling.names if name not in left])
+    if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
+        bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
+        return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
     if _to_her(clause.items) and len(telling.who) == 1 and telling.begun:

@@ -69,6 +69,23 @@ from tests.words.test_turns_of_speech import said, told
         ("j'ai rentré Filou j'ai sorti Ulysse", [("Filou", "stall"), ("Ulysse", "field")]),
         ("je suis aux box avec Perle, Ulysse au pré a froid", [("Ulysse", "cold")]),
         ("Ulysse il a froid, ses oreilles glacés, et Caramel pareil", [("Ulysse", "cold"), ("Caramel", "cold")]),
+        ("étoile : la grosse, perle : la 250, ulysse : tout nu", [
+            ("Étoile", ("etoile-grosse",)), ("Perle", ("perle-outdoor",)), ("Ulysse", ()),
+        ]),
+        ("checke ben, perle pis ulysse ont frette", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("fini avec Filou et Tempête selon la liste", [(("Filou", "Tempête"),)]),
+        ("Contrôlé tous les chevaux du pré : tous bien, sauf Filou un peu frais derrière les oreilles", [
+            ("Filou", "cold"),
+        ]),
+        ("Perle frissonnait tantôt, là ça s'est calmé", [("Perle", "comfortable")]),
+        ("filou lui y va super bien, ulysse lui il est brûlant sous sa couv", [
+            ("Filou", "comfortable"), ("Ulysse", "hot"),
+        ]),
+        ("caramel y reste dehors à soir", [("Caramel", "field")]),
+        ("tempête doit rester nue jusqu'à nouvel ordre", [("Tempête", True)]),
+        ("non c'était pas Perle, annule", [()]),
+        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
+        ("quelles couvertures sèchent dans la chambre", [("drying",)]),
         # a wish taken back
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
         ("je ne veux plus que Perle reste nue", [("Perle", False)]),
@@ -96,6 +113,9 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "elle est tombée, la Perle que j'avais",
         "je suis au box avec le véto",
         "laisse la grosse sur le fil",
+        "le caramel c'est pour la toux ?",
+        "la tempête elle est passée",
+        "tous les chevaux du voisin toussent",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

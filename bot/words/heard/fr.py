@@ -232,6 +232,8 @@ PHRASES = {
         a perdu tous ses poils
     """,
     "sign unwell": """
+        se roule et se relève, se roulent et se relèvent, se roule sans arrêt, se roule sans arrêter, se roule
+        et se regarde les flancs, se roule et gratte,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -1625,6 +1627,10 @@ PHRASES = {
         tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
     """,
     "worked": """
+        fait trotter, fait galoper, fait sauter, fait marcher, ride avec, petite ride avec, belle ride avec,
+        grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle, est passé||e à
+        l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière, passé||e au
+        marcheur, est passé||e au marcheur, a fait du marcheur,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
@@ -1723,6 +1729,7 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
+        ride, rides, marcheur,
         au pas, au trot, au galop, aux trois allures,
         reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
@@ -2301,6 +2308,8 @@ PHRASES = {
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute
     """,
     "stopped": """
+        ça s'est calmé, s'est calmé||e, ça s'est passé, ça a passé, ça lui est passé, c'est retombé, ça s'est
+        arrangé, ça s'est tassé,
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
         s'est arrêtée de, ont cessé de, c'est fini, c'est passé, c'est terminé, ça lui a passé, arrêtent de,
         s'arrête de, s'arrêtent de, cessent de, fini de, a enfin fini de, a enfin arrêté de, a enfin cessé de,
@@ -2466,6 +2475,7 @@ PHRASES = {
         l année dernière, l hiver dernier
     """,
     "weather": """
+        brume, brumes,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,
@@ -2663,6 +2673,7 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": """
+        j'y ai ôté, j'y ai enlevé, j'y ai viré, j'y ai retiré,
         ça, cela, ce, c', ceci, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e
@@ -2930,6 +2941,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        checke ben, checkez ben, checke ça, checkez ça,
         robot, le robot, petit robot, mon robot,
         haybell,
         dis voir, dis moi voir, dites voir, dites moi voir,
@@ -3014,6 +3026,11 @@ PHRASES = {
         tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi
     """,
     "ask today": """
+        c'est quoi qu'on leur met, c'est quoi qu'on met, c'est quoi qu'ils portent, c'est quoi qu'y portent,
+        donne moi le plan, donne le plan, donnez moi le plan, envoie le plan, envoie moi le plan, balance le
+        plan, redonne moi le plan, tu peux me donner le plan, tu peux redonner le plan, montre moi le plan, je
+        veux le plan, je voudrais le plan, il me faut le plan, donne moi le programme, c'est quoi le programme
+        couvertures,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
@@ -3194,6 +3211,7 @@ PHRASES = {
         c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi
     """,
     "ask left": """
+        qui reste a fer, qui reste à fer, il reste qui à fer,
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3552,6 +3570,7 @@ PHRASES = {
         ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
+        il mouille, ça mouille, il vente,
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
         il va geler cette nuit, il va y avoir du vent, ça va geler, ça va geler cette nuit, il pleut cette nuit,
         il gèle cette nuit, il pleuvra, il gèlera, il va pleuvoir ce soir, il va pleuvoir demain,
@@ -3692,6 +3711,8 @@ PHRASES = {
     """,
     "asked": "ou pas, ou non, ou quoi, oui ou non, ou pas encore, ou toujours pas, ou pas du tout",
     "sky": """
+        brume,
+        mouille, vente, mouillera,
         de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
         neigera, gel, geler, gèle, gèlera, givre, glace, vent, rafales, tempête, orage, froid, chaud, degrés,

@@ -124,7 +124,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "ysont": "ils sont", "yva": "il va", "yfont": "ils font", "ymet": "il met", "yreste": "il reste",
         "dun": "d'un", "dune": "d'une", "juska": "jusqu'à", "jusko": "jusqu'aux", "jusqo": "jusqu'aux",
         "jusqau": "jusqu'au", "jusquau": "jusqu'au", "jusquaux": "jusqu'aux", "juske": "jusque", "ste": "cette",
-        "stt": "cet", "fodré": "faudrait", "dlo": "de l'eau", "dleau": "de l'eau",
+        "yora": "il y aura", "nui": "nuit", "cho": "chaud", "froi": "froid", "fret": "frette",
+        "stt": "cet", "ave": "avait", "fodré": "faudrait", "dlo": "de l'eau", "dleau": "de l'eau",
     },
 }  # fmt: skip
 
