@@ -225,7 +225,8 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
         others = [i for i in run if not i.pieces]
         plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
-        return Piece(said, frozenset(kinds), fill, _bag(run, roster), ids=fitting or ids)
+        sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
+        return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
     spare = any(i.has("spare") for i in run)
     called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)

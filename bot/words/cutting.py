@@ -63,7 +63,8 @@ def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     item, following = sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
     if is_subject(item):
         anew = complete(current) and _starts_anew(sentence, at, current)
-        return "" if anew or (stands_among_stalls(current.items) and _place(current.items[-1])) else None
+        speaker = current.has("place stall") and _place(current.items[-1]) and stands_among_stalls(current.items)
+        return "" if anew or speaker else None
     if item.mark:
         return _at_mark(sentence, at, current) if item.text in PAUSES else None
     if PARTING.isdisjoint(item.means):

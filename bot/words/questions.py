@@ -186,7 +186,9 @@ def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     ):
         return None
     horse = _horse(items, telling)
-    rest = [i for k, i in enumerate(items) if k != at]
+    named = next((k for k, i in enumerate(items) if i.horses), len(items))
+    since = next((k for k in range(named + 1, len(items)) if items[k].has("after")), len(items))
+    rest = [i for k, i in enumerate(items[:since]) if k != at]  # "how is Otto after his colic"
     if not _plainly(rest) or any(predicate(i) and not i.has("everyday comfortable") for i in rest):
         return None
     if any(i.piece for i in items):

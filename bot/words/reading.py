@@ -20,7 +20,7 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
-from bot.words.placed import read_place
+from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of
@@ -248,7 +248,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.seen_from(told, "after work")
         elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
-        among_stalls = among_stalls or stands_among_stalls(clause.items)
+        among_stalls = among_stalls or (clause.has("place stall") and stands_among_stalls(clause.items))
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
@@ -299,3 +299,5 @@ def _facts(clause: Clause, telling: Telling) -> None:
             same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)
+    elif dressed:
+        moved_in_its_clothes(clause, telling)

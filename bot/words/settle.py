@@ -163,7 +163,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
-    if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
+    felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
+    if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
     if _told_of_it(rest[:4]):
         return True

@@ -243,8 +243,9 @@ NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unw
 def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
-    if state is None or (reading.denied and item.has(*WETNESS) and _told_already(reading, pieces)):
-        return  # "mouillé, pas humide, mouillé"
+    unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
+    if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
+        return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
     if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
         return

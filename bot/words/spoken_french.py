@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator, Sequence
 
 from bot.words.tokens import Token
 
-FULL = {"d'": "de", "j'": "je", "qu'": "que", "n'": "ne", "s'": "se", "m'": "me", "t'": "te", "c'": "ce"}
+FULL = {"d'": "de", "j'": "je", "qu'": "que", "n'": "ne", "s'": "se", "m'": "me", "t'": "te", "c'": "ce", "l'": "le"}
 VOWELS = "aeiouyh"
 STOPS = ".!?;\n"
 END = Token("", "", 0, 0, "mark")
@@ -20,6 +20,9 @@ COUNTING = frozenset(("un", "le", "les", "des", "chaque", "pas", "de", "mon", "s
 OURS = frozenset(("la", "le", "l'", "les", "sa", "son", "ses", "une", "un"))
 WELL_BEHIND = frozenset(("est", "sont", "va", "vont", "yest", "ye", "ysont"))
 WELL_BEFORE = frozenset(("et", "pis", "puis", "mais", "dans", "sous", "au", "avec"))
+SEVERAL = frozenset(("ils", "elles", "tous", "toutes", "oreilles", "chevaux", "deux"))
+JOINING = frozenset(("et", "e", "pis", "puis", "n"))
+HOW = frozenset(("en", "tout", "tous", "toutes", "bien", "tres", "trop", "dehors", "dedans", "au", "secs"))
 ASKING = frozenset(("est", "sont", "a", "ont", "va", "vont", "annonce", "annoncent", "reste"))
 
 
@@ -47,6 +50,8 @@ def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]
             yield token
         else:
             said = _said(token.text, before.text, behind, named)
+            if said == "son" and _are(tokens, at, named):
+                said = "sont"
             yield token if said == token.text else token._replace(text=said)
     if asked:
         yield _question_mark(tokens[-1])
@@ -79,6 +84,15 @@ def _said(word: str, before: str, behind: Token, named: Collection[str]) -> str:
     if word == "ben":  # "Joe y'est ben"; not "est ben frette"
         return "bien" if before in WELL_BEHIND and (not follows or follows in WELL_BEFORE) else word
     return word
+
+
+def _are(tokens: Sequence[Token], at: int, named: Collection[str]) -> bool:
+    """As in "ils son trempés", "Perle et Ulysse son rentré": "sont", behind several and before a participle."""
+    before, joined = tokens[max(0, at - 2) : at], tokens[max(0, at - 2) : at - 1]
+    listed = bool(joined) and joined[0].text in JOINING and before[-1].text in named
+    behind = tokens[at + 1] if at + 1 < len(tokens) else END
+    how = behind.raw.endswith(("é", "és", "ée", "ées")) or behind.text in HOW
+    return how and bool(before) and (before[-1].text in SEVERAL or listed)
 
 
 def _he(before: str, follows: str) -> bool:

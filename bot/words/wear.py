@@ -12,7 +12,7 @@ from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
-from bot.words.wearers import of_another_horse, wearers
+from bot.words.wearers import of_another_horse, to_her, wearers
 
 SAYS = (
     "put on",
@@ -187,6 +187,9 @@ def _in_nothing(items: Sequence[Item]) -> bool:
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
     mode = mode_of(items, at)
+    under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
+    if mode == "whole" and under and any(predicate(i) for i in items[at:]):
+        return ""  # "sous sa doudoune Brume elle transpire"
     if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
         return ""  # "sweaty under her rug", "Perle a la verte toute trempée"
     worn = bool(piece.owners) or any(i.horses for i in items)
@@ -269,12 +272,22 @@ def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
 
 def _only_that(clause: Clause) -> bool:
     """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
-    told = _told_up_to(clause.items)
+    told = _told_up_to(clause.items) or (
+        _up_to_the_purpose(clause.items) if clause.horses or to_her(clause.items) else 0
+    )
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
         if not (plainly or (k == 0 and not i.means)):
             return any(before.has("instead of") for before in clause.items[:k])
     return True
+
+
+def _up_to_the_purpose(items: Sequence[Item]) -> int:
+    """The place of the piece before what it was put on for: "je lui ai mis sa polaire pour sécher"."""
+    last = max((k for k, i in enumerate(items) if i.piece is not None), default=0)
+    after = items[last + 1 : last + 3]
+    purpose = len(after) > 1 and after[0].has("toward") and not after[0].has("article", "hour", "is")
+    return last if purpose and after[1].text.endswith(("er", "ir", "re")) else 0
 
 
 def _told_up_to(items: Sequence[Item]) -> int:

@@ -23,7 +23,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
-    if _to_her(clause.items) and len(telling.who) == 1 and telling.begun:
+    if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
@@ -42,7 +42,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
 
 
-def _to_her(items: Sequence[Item]) -> bool:
+def to_her(items: Sequence[Item]) -> bool:
     """Whether the verb says to whom: "je lui ai mis", "le he puesto", "put … on him"."""
     verb = next((k for k, i in enumerate(items) if i.has("put on", "took off")), None)
     if verb is None:

@@ -86,6 +86,21 @@ from tests.words.test_turns_of_speech import said, told
         ("non c'était pas Perle, annule", [()]),
         ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
         ("quelles couvertures sèchent dans la chambre", [("drying",)]),
+        # more that is told beside what is worn
+        ("j'ai sorti Perle au pré avec sa 250 et son couvre-cou", [
+            ("Perle", ("perle-outdoor", "perle-couvre-cou")), ("Perle", "field"),
+        ]),
+        ("Perle transpire, je lui ai mis la polaire de Filou pour sécher", [
+            ("Perle", "sweating"), ("Perle", ("filou-polaire",)),
+        ]),
+        ("Caramel : sa 200 mise, l'autre est mouillée", [("Caramel", ("caramel-200",))]),
+        ("l'imper d'Ulysse est mouillé encore, pas sec", [("ulysse-impermeable", "wet")]),
+        ("Perle porte rien que son couvre-cou", [("Perle", ("perle-couvre-cou",))]),
+        ("la chemise bleue et celle d'Ulysse sont trempées", [
+            ("caramel-impermeable", "soaked"), ("ulysse-impermeable", "soaked"),
+        ]),
+        ("perle é ulysse son rentré", [("Perle", "stall"), ("Ulysse", "stall")]),
+        ("comment va Perle depuis sa colique ?", [("Perle", "state")]),
         # a wish taken back
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
         ("je ne veux plus que Perle reste nue", [("Perle", False)]),
@@ -114,6 +129,7 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "je suis au box avec le véto",
         "laisse la grosse sur le fil",
         "le caramel c'est pour la toux ?",
+        "j'ai porté l'imper d'Ulysse chez ma mère",
         "la tempête elle est passée",
         "tous les chevaux du voisin toussent",
     ],

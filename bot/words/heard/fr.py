@@ -441,6 +441,8 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        pète le feu, a la pêche, a la forme, pète la forme, a la frite, va du feu de dieu,
+        va ben correct,
         tiède|s,
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
@@ -1018,6 +1020,42 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": """
+        j'ai dû mettre, j'ai dû remettre, j'ai dû rajouter, j'ai dû lui mettre, j'ai dû lui remettre, j'ai dû
+        lui rajouter, j'ai dû leur mettre, j'ai dû leur remettre, j'ai dû leur rajouter, j'ai du mettre, j'ai du
+        remettre, j'ai du rajouter, j'ai du lui mettre, j'ai du lui remettre, j'ai du lui rajouter, j'ai du leur
+        mettre, j'ai du leur remettre, j'ai du leur rajouter, j'ai pu mettre, j'ai pu remettre, j'ai pu
+        rajouter, j'ai pu lui mettre, j'ai pu lui remettre, j'ai pu lui rajouter, j'ai pu leur mettre, j'ai pu
+        leur remettre, j'ai pu leur rajouter, j'ai fini par mettre, j'ai fini par remettre, j'ai fini par
+        rajouter, j'ai fini par lui mettre, j'ai fini par lui remettre, j'ai fini par lui rajouter, j'ai fini
+        par leur mettre, j'ai fini par leur remettre, j'ai fini par leur rajouter, j'ai préféré mettre, j'ai
+        préféré remettre, j'ai préféré rajouter, j'ai préféré lui mettre, j'ai préféré lui remettre, j'ai
+        préféré lui rajouter, j'ai préféré leur mettre, j'ai préféré leur remettre, j'ai préféré leur rajouter,
+        j'ai réussi à mettre, j'ai réussi à remettre, j'ai réussi à rajouter, j'ai réussi à lui mettre, j'ai
+        réussi à lui remettre, j'ai réussi à lui rajouter, j'ai réussi à leur mettre, j'ai réussi à leur
+        remettre, j'ai réussi à leur rajouter, on a dû mettre, on a dû remettre, on a dû rajouter, on a dû lui
+        mettre, on a dû lui remettre, on a dû lui rajouter, on a dû leur mettre, on a dû leur remettre, on a dû
+        leur rajouter, on a du mettre, on a du remettre, on a du rajouter, on a du lui mettre, on a du lui
+        remettre, on a du lui rajouter, on a du leur mettre, on a du leur remettre, on a du leur rajouter, on a
+        pu mettre, on a pu remettre, on a pu rajouter, on a pu lui mettre, on a pu lui remettre, on a pu lui
+        rajouter, on a pu leur mettre, on a pu leur remettre, on a pu leur rajouter, on a fini par mettre, on a
+        fini par remettre, on a fini par rajouter, on a fini par lui mettre, on a fini par lui remettre, on a
+        fini par lui rajouter, on a fini par leur mettre, on a fini par leur remettre, on a fini par leur
+        rajouter, on a préféré mettre, on a préféré remettre, on a préféré rajouter, on a préféré lui mettre, on
+        a préféré lui remettre, on a préféré lui rajouter, on a préféré leur mettre, on a préféré leur remettre,
+        on a préféré leur rajouter, on a réussi à mettre, on a réussi à remettre, on a réussi à rajouter, on a
+        réussi à lui mettre, on a réussi à lui remettre, on a réussi à lui rajouter, on a réussi à leur mettre,
+        on a réussi à leur remettre, on a réussi à leur rajouter, ai dû mettre, ai dû remettre, ai dû rajouter,
+        ai dû lui mettre, ai dû lui remettre, ai dû lui rajouter, ai dû leur mettre, ai dû leur remettre, ai dû
+        leur rajouter, ai du mettre, ai du remettre, ai du rajouter, ai du lui mettre, ai du lui remettre, ai du
+        lui rajouter, ai du leur mettre, ai du leur remettre, ai du leur rajouter, ai pu mettre, ai pu remettre,
+        ai pu rajouter, ai pu lui mettre, ai pu lui remettre, ai pu lui rajouter, ai pu leur mettre, ai pu leur
+        remettre, ai pu leur rajouter, ai fini par mettre, ai fini par remettre, ai fini par rajouter, ai fini
+        par lui mettre, ai fini par lui remettre, ai fini par lui rajouter, ai fini par leur mettre, ai fini par
+        leur remettre, ai fini par leur rajouter, ai préféré mettre, ai préféré remettre, ai préféré rajouter,
+        ai préféré lui mettre, ai préféré lui remettre, ai préféré lui rajouter, ai préféré leur mettre, ai
+        préféré leur remettre, ai préféré leur rajouter, ai réussi à mettre, ai réussi à remettre, ai réussi à
+        rajouter, ai réussi à lui mettre, ai réussi à lui remettre, ai réussi à lui rajouter, ai réussi à leur
+        mettre, ai réussi à leur remettre, ai réussi à leur rajouter,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1054,6 +1092,50 @@ PHRASES = {
         on a emmitouflé, ai emmitouflé, abrié||e|s|es
     """,
     "took off": """
+        j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
+        j'ai dû lui ôter, j'ai dû lui virer, j'ai dû leur enlever, j'ai dû leur retirer, j'ai dû leur ôter, j'ai
+        dû leur virer, j'ai du enlever, j'ai du retirer, j'ai du ôter, j'ai du virer, j'ai du lui enlever, j'ai
+        du lui retirer, j'ai du lui ôter, j'ai du lui virer, j'ai du leur enlever, j'ai du leur retirer, j'ai du
+        leur ôter, j'ai du leur virer, j'ai pu enlever, j'ai pu retirer, j'ai pu ôter, j'ai pu virer, j'ai pu
+        lui enlever, j'ai pu lui retirer, j'ai pu lui ôter, j'ai pu lui virer, j'ai pu leur enlever, j'ai pu
+        leur retirer, j'ai pu leur ôter, j'ai pu leur virer, j'ai fini par enlever, j'ai fini par retirer, j'ai
+        fini par ôter, j'ai fini par virer, j'ai fini par lui enlever, j'ai fini par lui retirer, j'ai fini par
+        lui ôter, j'ai fini par lui virer, j'ai fini par leur enlever, j'ai fini par leur retirer, j'ai fini par
+        leur ôter, j'ai fini par leur virer, j'ai préféré enlever, j'ai préféré retirer, j'ai préféré ôter, j'ai
+        préféré virer, j'ai préféré lui enlever, j'ai préféré lui retirer, j'ai préféré lui ôter, j'ai préféré
+        lui virer, j'ai préféré leur enlever, j'ai préféré leur retirer, j'ai préféré leur ôter, j'ai préféré
+        leur virer, j'ai réussi à enlever, j'ai réussi à retirer, j'ai réussi à ôter, j'ai réussi à virer, j'ai
+        réussi à lui enlever, j'ai réussi à lui retirer, j'ai réussi à lui ôter, j'ai réussi à lui virer, j'ai
+        réussi à leur enlever, j'ai réussi à leur retirer, j'ai réussi à leur ôter, j'ai réussi à leur virer, on
+        a dû enlever, on a dû retirer, on a dû ôter, on a dû virer, on a dû lui enlever, on a dû lui retirer, on
+        a dû lui ôter, on a dû lui virer, on a dû leur enlever, on a dû leur retirer, on a dû leur ôter, on a dû
+        leur virer, on a du enlever, on a du retirer, on a du ôter, on a du virer, on a du lui enlever, on a du
+        lui retirer, on a du lui ôter, on a du lui virer, on a du leur enlever, on a du leur retirer, on a du
+        leur ôter, on a du leur virer, on a pu enlever, on a pu retirer, on a pu ôter, on a pu virer, on a pu
+        lui enlever, on a pu lui retirer, on a pu lui ôter, on a pu lui virer, on a pu leur enlever, on a pu
+        leur retirer, on a pu leur ôter, on a pu leur virer, on a fini par enlever, on a fini par retirer, on a
+        fini par ôter, on a fini par virer, on a fini par lui enlever, on a fini par lui retirer, on a fini par
+        lui ôter, on a fini par lui virer, on a fini par leur enlever, on a fini par leur retirer, on a fini par
+        leur ôter, on a fini par leur virer, on a préféré enlever, on a préféré retirer, on a préféré ôter, on a
+        préféré virer, on a préféré lui enlever, on a préféré lui retirer, on a préféré lui ôter, on a préféré
+        lui virer, on a préféré leur enlever, on a préféré leur retirer, on a préféré leur ôter, on a préféré
+        leur virer, on a réussi à enlever, on a réussi à retirer, on a réussi à ôter, on a réussi à virer, on a
+        réussi à lui enlever, on a réussi à lui retirer, on a réussi à lui ôter, on a réussi à lui virer, on a
+        réussi à leur enlever, on a réussi à leur retirer, on a réussi à leur ôter, on a réussi à leur virer, ai
+        dû enlever, ai dû retirer, ai dû ôter, ai dû virer, ai dû lui enlever, ai dû lui retirer, ai dû lui
+        ôter, ai dû lui virer, ai dû leur enlever, ai dû leur retirer, ai dû leur ôter, ai dû leur virer, ai du
+        enlever, ai du retirer, ai du ôter, ai du virer, ai du lui enlever, ai du lui retirer, ai du lui ôter,
+        ai du lui virer, ai du leur enlever, ai du leur retirer, ai du leur ôter, ai du leur virer, ai pu
+        enlever, ai pu retirer, ai pu ôter, ai pu virer, ai pu lui enlever, ai pu lui retirer, ai pu lui ôter,
+        ai pu lui virer, ai pu leur enlever, ai pu leur retirer, ai pu leur ôter, ai pu leur virer, ai fini par
+        enlever, ai fini par retirer, ai fini par ôter, ai fini par virer, ai fini par lui enlever, ai fini par
+        lui retirer, ai fini par lui ôter, ai fini par lui virer, ai fini par leur enlever, ai fini par leur
+        retirer, ai fini par leur ôter, ai fini par leur virer, ai préféré enlever, ai préféré retirer, ai
+        préféré ôter, ai préféré virer, ai préféré lui enlever, ai préféré lui retirer, ai préféré lui ôter, ai
+        préféré lui virer, ai préféré leur enlever, ai préféré leur retirer, ai préféré leur ôter, ai préféré
+        leur virer, ai réussi à enlever, ai réussi à retirer, ai réussi à ôter, ai réussi à virer, ai réussi à
+        lui enlever, ai réussi à lui retirer, ai réussi à lui ôter, ai réussi à lui virer, ai réussi à leur
+        enlever, ai réussi à leur retirer, ai réussi à leur ôter, ai réussi à leur virer,
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
@@ -1097,6 +1179,8 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
+        porte rien que, ne porte rien que, a rien que, n'a rien que, ne garde que, garde que, garde plus que, ne
+        garde plus que, il garde que, elle garde que, il ne garde que, elle ne garde que,
         il y a que, y a que, il y a plus que, y a plus que, il n'y a plus que, il n'y a que, il reste que,
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
@@ -1398,6 +1482,7 @@ PHRASES = {
     """,
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
+        envoyé||e|s|es,
         je viens de remettre, on vient de remettre, viens de remettre,
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
@@ -1627,6 +1712,10 @@ PHRASES = {
         tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
     """,
     "worked": """
+        fait un tour avec, fait un tour en forêt avec, fait un tour dans le bois avec, faire un tour avec, faire
+        un tour en forêt avec, faire un tour dans le bois avec, faire une balade avec, faire une ride avec,
+        allé||e faire un tour avec, parti||e faire un tour avec, été faire un tour avec, été faire un tour dans
+        le bois avec, été faire un tour en forêt avec, été en balade avec, été trotter avec,
         fait trotter, fait galoper, fait sauter, fait marcher, ride avec, petite ride avec, belle ride avec,
         grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle, est passé||e à
         l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière, passé||e au
@@ -1798,6 +1887,7 @@ PHRASES = {
         l'intégralité des, toutes ses, tous ses, ses deux, les trois, les 2, les 3
     """,
     "except": """
+        a par, à par,
         sauf, à part, hormis, excepté, moins, à l'exception de, mis à part, à l'exception d', à l'exception du,
         exception faite de, sof, il reste que, il reste plus que, il reste plus qu', reste plus que,
         reste plus qu', il ne reste plus que, il ne reste plus qu', il ne reste que, il ne reste qu',
@@ -1806,6 +1896,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de
     """,
     "all done": """
+        tout le monde est correct, tout le monde est correct pis habillé, tout le monde est habillé pis correct,
         toute est faite, toute est fait, toutes est faites, toute est fini, toute est finie, toute fait, toute
         faite, toute la gang est faite, toute la gang est correcte, toute la gang est habillée,
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
@@ -2635,6 +2726,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": """
+        l'autre,
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -2679,6 +2771,7 @@ PHRASES = {
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e
     """,
     "article": """
+        l'autre,
         c'te, c't,
         le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre
     """,
@@ -2740,6 +2833,7 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        d'en arrière, d'en avant,
         après l'avoir séché||e, après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e,
         après l'avoir brossé||e, une fois séché||e, après l'avoir bien séché||e,
         du haut, du bas, du fond, du bout, du milieu, d'en haut, d'en bas, d'en face, d'à côté,
@@ -3018,6 +3112,9 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de",
     "ask why": """
+        pour quoi, c'est pourquoi que, pourquoi donc que,
+        qu'est ce qui vous a pris de, qu'est ce qui t'a pris de, quelle idée de, c'est quoi l'idée de, c'est
+        quoi cette idée de, à quoi ça sert de, pourquoi c'est que, pourquoi c'est qu',
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,
         pourquoi est ce que, pourquoi est ce qu', comment ça se fait que, comment ça se fait qu',
@@ -3211,6 +3308,8 @@ PHRASES = {
         c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi
     """,
     "ask left": """
+        qui reste à habiller, qu'est ce qui reste à habiller, qui reste à couvrir, qu'est ce qui reste à
+        couvrir, qui est ce qui reste à habiller, qui qui reste à faire, c'est qui qui reste à faire,
         qui reste a fer, qui reste à fer, il reste qui à fer,
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
