@@ -266,13 +266,13 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
     for meaning, about in WHOLE:
-        items = _up_to_the_place(items) if about == "drying" else items
-        found = [k for k, i in enumerate(items) if i.has(meaning)]
+        asked = _up_to_the_place(items) if about == "drying" else items
+        found = [k for k, i in enumerate(asked) if i.has(meaning)]
         if not found:
             continue
-        at = max(found, key=lambda k: len(items[k].text))
-        rest = [i for k, i in enumerate(items) if k != at]
-        if _is_the_question(items[at], rest, about):
+        at = max(found, key=lambda k: len(asked[k].text))
+        rest = [i for k, i in enumerate(asked) if k != at]
+        if _is_the_question(asked[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None
 

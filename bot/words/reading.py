@@ -189,7 +189,7 @@ def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
     if len(clauses) < 2 or asks(clauses[0].items, marked=False):
         return
     last = [i for i in clauses[-1].items if not i.mark]
-    of_itself = len(last) > 2 and not any(
+    of_itself = (len(last) > 2 or last[0].has("afterwards")) and not any(
         i.horses or (predicate(i) and not i.has("everyday comfortable")) for i in last
     )
     if of_itself or asks(last, marked=False):

@@ -232,7 +232,9 @@ def _not_to_be(items: Sequence[Item]) -> bool:
     """As in "needn't be kept bare", "je ne tiens plus à ce qu'elle reste nue": the wish taken back."""
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
     before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
-    return items[at].has("not") or any(i.has("not") for i in before)
+    bare = next((k for k, i in enumerate(items) if i.has("bare")), at)
+    denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
+    return items[at].has("not") or denied or any(i.has("not") for i in before)
 
 
 def _work_word(item: Item) -> bool:

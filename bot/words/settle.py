@@ -234,7 +234,8 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
         return hers
     if predicate(rest[1]):
         return True
-    stands = rest[1].has("is", "was") and predicate(rest[-1])  # "orage elle est trempée"
+    said = any(predicate(i) or i.has("wears") for i in rest[2:4])
+    stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
     return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears") or stands
 
 

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 
-from bot.words.lexicon import Lexicon
+from bot.words.lexicon import Lexicon, first_names
 from bot.words.names import Roster
 from bot.words.spoken_french import as_written
 from bot.words.tokens import Token
@@ -59,7 +59,7 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     if len(word) < LEAST - 1:
         return word
     whole = (word[: -len(end)] + full for end, full in lexicon.endings if len(word) >= LEAST and word.endswith(end))
-    alike = _sounding_alike(word, lexicon) if lexicon.sounds else ()
+    alike = _sounding_alike(word, lexicon) if lexicon.sounds and word not in first_names() else ()
     meant = next((other for other in (*whole, *alike) if other in lexicon.everyday), word)
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 

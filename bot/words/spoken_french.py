@@ -23,7 +23,10 @@ WELL_BEFORE = frozenset(("et", "pis", "puis", "mais", "dans", "sous", "au", "ave
 SEVERAL = frozenset(("ils", "elles", "tous", "toutes", "oreilles", "chevaux", "deux"))
 JOINING = frozenset(("et", "e", "pis", "puis", "n"))
 HOW = frozenset(("en", "tout", "tous", "toutes", "bien", "tres", "trop", "dehors", "dedans", "au", "secs"))
-ASKING = frozenset(("est", "sont", "a", "ont", "va", "vont", "annonce", "annoncent", "reste"))
+ASKING = frozenset((
+    "est", "sont", "a", "ont", "va", "vont", "annonce", "annoncent", "reste", "porte", "met", "mange", "dort", "seche",
+))  # fmt: skip
+SHE_DOES = frozenset(("reste", "soit", "aille", "mange", "porte", "ait", "tremble", "dorme", "sorte"))
 
 
 def in_full(word: str, behind: str) -> str:
@@ -49,7 +52,8 @@ def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]
         if token.text in named and token.text not in FULL:
             yield token
         else:
-            said = _said(token.text, before.text, behind, named)
+            tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
+            said = token.text if tied else _said(token.text, before.text, behind, named)
             if said == "son" and _are(tokens, at, named):
                 said = "sont"
             yield token if said == token.text else token._replace(text=said)
@@ -73,6 +77,8 @@ def _said(word: str, before: str, behind: Token, named: Collection[str]) -> str:
         return in_full(word, follows) if follows else word
     if word == "y":
         return "il" if _he(before, follows) else word
+    if word == "a":  # "j'aimerais qu'a reste nue"; not "qu'a fait Perle"
+        return "elle" if before == "qu'" and follows in SHE_DOES else word
     if word == "avec":  # "Perle a chaud pis Ulysse avec"
         return "aussi" if before in named and behind.kind == "mark" else word
     if word == "su":  # "mis la bleue su Ti-Loup"

@@ -80,7 +80,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
-    if clause.has("all horses", "everyone") and not clause.horses:
+    if clause.has("all horses", "everyone") and (clause.has("except") or not clause.horses):
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]

@@ -26,6 +26,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
+    if _of_somebody(clause.items) and any(piece.their for piece in pieces):
+        return ()  # "Anne a mis sa doudoune rose"
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
     if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)
@@ -40,6 +42,12 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     )  # "… and the black over the liner"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
+
+
+def _of_somebody(items: Sequence[Item]) -> bool:
+    """Whether a person opens the clause, of the barn or not: what is theirs is no horse's."""
+    first = next((i for i in items if not i.mark), None)
+    return first is not None and (first.person or not (first.means or first.piece or first.horses))
 
 
 def to_her(items: Sequence[Item]) -> bool:

@@ -101,7 +101,14 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("perle é ulysse son rentré", [("Perle", "stall"), ("Ulysse", "stall")]),
         ("comment va Perle depuis sa colique ?", [("Perle", "state")]),
+        ("Ulysse est tout en sueur pis y tremble un peu, quelqu'un peut venir ?", [
+            ("Ulysse", "sweating"), ("Ulysse", "shivering"),
+        ]),
+        ("caramel yé correct mais perle a frette", [("Caramel", "comfortable"), ("Perle", "cold")]),
+        ("c'est beau pour Perle pis Ulysse", [(("Perle", "Ulysse"),)]),
+        ("perle est r'tournée au clos", [("Perle", "field")]),
         # a wish taken back
+        ("Perle, j'aimerais mieux qu'a reste pas toute nue", [("Perle", False)]),
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
         ("je ne veux plus que Perle reste nue", [("Perle", False)]),
     ],
@@ -129,6 +136,12 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "je suis au box avec le véto",
         "laisse la grosse sur le fil",
         "le caramel c'est pour la toux ?",
+        "Perle porte tu encore son couvre-cou",
+        "j'ai mis les couvertures à tout le monde sauf Perle",  # which, nobody says
+        "James a froid aux mains",
+        "Anne a mis sa chemise bleue",
+        "tu te rappelles quand Caramel avait déchiré ses deux couvertures",
+        "merci à Yann d'avoir séché la polaire",
         "j'ai porté l'imper d'Ulysse chez ma mère",
         "la tempête elle est passée",
         "tous les chevaux du voisin toussent",

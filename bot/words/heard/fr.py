@@ -782,6 +782,8 @@ PHRASES = {
         ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
     """,
     "state in service": """
+        sort de la sécheuse, sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du
+        lavage,
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
         de retour du lavage, comme neuf, comme neuve, réutilisable, en service, rapiécé||e,
         revenu de réparation, revenue de réparation, raccommodé||e, à nouveau utilisable, de nouveau en service,
@@ -1482,6 +1484,7 @@ PHRASES = {
     """,
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
+        retourné||e|s|es, est retourné||e,
         envoyé||e|s|es,
         je viens de remettre, on vient de remettre, viens de remettre,
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
@@ -1838,6 +1841,7 @@ PHRASES = {
         rênes longues
     """,
     "done": """
+        c'est beau pour, c'est correct pour,
         ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
@@ -2511,6 +2515,7 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
+        j'ai rêvé qu', g rv, j'ai rv,
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
         chaque hiver, rarement, comme un, comme une, plus que, connu pour, a tendance, ont tendance, rêvé,
@@ -2548,6 +2553,9 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez, je me rappelle, je me souviens,
+        on se rappelle, on se souvient, te souviens tu, t'en souviens tu, vous rappelez vous, vous souvenez
+        vous, ça me rappelle quand, ça me rappelle la fois,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
@@ -2593,6 +2601,7 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
+        annoncent, ils annoncent,
         je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
         je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
         vérifié, vérifiée,
@@ -2833,6 +2842,8 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        d'avoir séché, de l'avoir séché||e, d'avoir bien séché, pour avoir séché,
+        au juste,
         d'en arrière, d'en avant,
         après l'avoir séché||e, après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e,
         après l'avoir brossé||e, une fois séché||e, après l'avoir bien séché||e,
@@ -2984,6 +2995,7 @@ PHRASES = {
         on a fait le tour de tout le monde, on a fait le tour de la gang
     """,
     "time": """
+        en ce moment même,
         c'te nuit, c'te matin, c't'après midi, c'te semaine,
         à présent, à l'heure actuelle,
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
@@ -3458,6 +3470,8 @@ PHRASES = {
         y me reste qui à faire, y nous reste qui, y nous reste qui à faire
     """,
     "ask drying": """
+        dis moi ce qui sèche, dites moi ce qui sèche, dis moi ce qui est en train de sécher, ce qui est mouillé,
+        dis moi ce qui est mouillé, ce qui est encore mouillé, dis moi ce qui est encore mouillé,
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3733,6 +3747,9 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        ça fait quoi ce bot, ça fait quoi ce bot là, il fait quoi ce bot, il fait quoi le bot, ça sert à quoi ce
+        bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot il fait quoi, le bot il fait quoi, ça fait quoi le
+        bot,
         qu'est ce tu sais faire, qu'est ce tu peux faire, qu'est ce t'es capable de faire, tu es capable de
         quoi, t'es capable de quoi, à quoi ça sert ce bot,
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
