@@ -45,7 +45,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return True  # "pis mon Biscuit, y va comment"
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
+    what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
+    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
         return True  # "Soleil porte quoi"
     reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
     if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):

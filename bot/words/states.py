@@ -13,6 +13,7 @@ from bot.words.telling import Telling, named
 
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
+AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
 
@@ -24,6 +25,8 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
         some = any(piece.some for piece in clause.pieces)
         return None if denied or some else "in service"
     states = [s for s in item.kinds("state") if s != "found"]
+    if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
+        return None if denied else "in service"
     if states:
         return None if denied else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)

@@ -107,6 +107,10 @@ from tests.words.test_turns_of_speech import said, told
         ("caramel yé correct mais perle a frette", [("Caramel", "comfortable"), ("Perle", "cold")]),
         ("c'est beau pour Perle pis Ulysse", [(("Perle", "Ulysse"),)]),
         ("perle est r'tournée au clos", [("Perle", "field")]),
+        ("récupéré la 250 de Perle chez le réparateur", [("perle-outdoor", "in service")]),
+        ("porté la 250 de Perle chez le réparateur", [("perle-outdoor", "torn")]),
+        ("Caramel a les oreilles froides mais le corps il est chaud", [("Caramel", "cold")]),
+        ("Ulysse a quoi sur le dos", [("Ulysse", "state")]),
         # a wish taken back
         ("Perle, j'aimerais mieux qu'a reste pas toute nue", [("Perle", False)]),
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),

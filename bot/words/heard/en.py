@@ -983,6 +983,7 @@ PHRASES = {
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in
     """,
+    "fetched": "",
     "keeps": "",
     "in": """
         in, into, intae, within

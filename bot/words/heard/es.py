@@ -1054,6 +1054,7 @@ PHRASES = {
         no lleva otra cosa que, nada más lleva, va nomás con, anda nomás con, está nomás con, le dejo,
         le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado
     """,
+    "fetched": "",
     "keeps": "",
     "in": "en",
     "on": "puest|o|a|os|as, encima",

@@ -38,6 +38,7 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur
     """,
     "sign hot": """
+        a eu un coup de chaud, a pris un coup de chaud, a fait un coup de chaud, ont eu un coup de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -125,6 +126,8 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
+        corps chaud, le corps est chaud, corps bien chaud, le corps est bien chaud, corps tout chaud, le corps
+        il est chaud, le corps il est bien chaud, le reste du corps est chaud, mais le corps est chaud,
         secs et chauds, sèches et chaudes, secs et bien chauds,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
@@ -186,6 +189,8 @@ PHRASES = {
         sec bien chaud, chaud et bien sec, chaude et bien sèche
     """,
     "sign rubbed": """
+        le garrot qui saigne, garrot qui saigne, garrot saigne, saigne au garrot, garrot en sang, épaule en
+        sang, saigne à l'épaule,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
         à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -1209,6 +1214,10 @@ PHRASES = {
         muni||e de, muni||e d', est en mode, laissé juste, laissé seulement, laissé que, laissé uniquement,
         laissé avec juste, laissé avec, laissé en, gardé que, avec rien que
     """,
+    "fetched": """
+        récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
+        été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
+    """,
     "keeps": """
         garde, gardent, a gardé, ont gardé, gardé||e|s|es, laissé||e|s|es, ai laissé, j'ai laissé, on a laissé,
         lui ai laissé, je lui ai laissé, on lui a laissé, lui a laissé, je lui laisse, on lui laisse, lui laisse,
@@ -1238,6 +1247,7 @@ PHRASES = {
         par en dessus, superposé||e|s, en double, en même temps que
     """,
     "bare": """
+        enlevé tout à, viré tout à, retiré tout à, ôté tout à,
         je lui ai tout enlevé, lui ai tout enlevé, on lui a tout enlevé, je lui ai tout retiré, je lui ai tout viré,
         j'y ai tout enlevé, j'y ai tout viré, lui ai tout retiré, je leur ai tout enlevé,
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
@@ -1715,6 +1725,7 @@ PHRASES = {
         tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
     """,
     "worked": """
+        travail à la longe, travail en longe, travail à pied, travail aux longues rênes, travail fini,
         fait un tour avec, fait un tour en forêt avec, fait un tour dans le bois avec, faire un tour avec, faire
         un tour en forêt avec, faire un tour dans le bois avec, faire une balade avec, faire une ride avec,
         allé||e faire un tour avec, parti||e faire un tour avec, été faire un tour avec, été faire un tour dans
@@ -2424,6 +2435,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        raide,
         en lavette,
         ben raide, pas pour rire, comme c'est pas permis,
         jusqu'à la po, jusqu'à la pô,
@@ -3320,6 +3332,9 @@ PHRASES = {
         c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi
     """,
     "ask left": """
+        qui a pas encore eu sa couv, qui n'a pas encore eu sa couv, qui a pas eu sa couv, qui n'a pas eu sa
+        couverture, qui n'a pas encore eu sa couverture, qui a pas encore de couv, à qui il manque sa couv, qui
+        attend encore sa couverture,
         qui reste à habiller, qu'est ce qui reste à habiller, qui reste à couvrir, qu'est ce qui reste à
         couvrir, qui est ce qui reste à habiller, qui qui reste à faire, c'est qui qui reste à faire,
         qui reste a fer, qui reste à fer, il reste qui à fer,
@@ -3778,6 +3793,8 @@ PHRASES = {
         un peu d'aide haybell, help
     """,
     "ask wearing": """
+        propose, proposes, proposez, conseilles, conseillez, recommandes, recommandez, prévois, prévoyez,
+        suggères, suggérez, préconises, préconisez, tu proposes, vous proposez, tu conseilles, vous conseillez,
         comme un oignon, comme des oignons, comme un eskimo, comme un esquimau, comme un cosmonaute, comme un
         bibendum, emmitouflé, emmitouflée, bardé, bardée, emmailloté, emmaillotée,
         si chargé, si chargée,

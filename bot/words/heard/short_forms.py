@@ -125,7 +125,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "dun": "d'un", "dune": "d'une", "juska": "jusqu'à", "jusko": "jusqu'aux", "jusqo": "jusqu'aux",
         "jusqau": "jusqu'au", "jusquau": "jusqu'au", "jusquaux": "jusqu'aux", "juske": "jusque", "ste": "cette",
         "yora": "il y aura", "nui": "nuit", "cho": "chaud", "froi": "froid", "fret": "frette",
-        "fe": "fait", "pourkwa": "pourquoi",
+        "fe": "fait", "acose": "à cause", "u": "eu", "pourkwa": "pourquoi",
         "temp": "temps", "stt": "cet", "ave": "avait", "fodré": "faudrait", "dlo": "de l'eau", "dleau": "de l'eau",
     },
 }  # fmt: skip
