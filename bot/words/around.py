@@ -112,6 +112,15 @@ def stands_in_stall(items: Sequence[Item]) -> bool:
     )
 
 
+def stands_among_stalls(items: Sequence[Item]) -> bool:
+    """As in "je suis aux box": where the speaker stands, of no horse; "à l'écurie" may be anywhere on the farm."""
+    at = next((k for k, i in enumerate(items) if i.has("place stall")), 0)
+    speaks = any(i.has("i") and (i.has("helper") or then.has("is", "helper")) for i, then in pairwise(items[: at + 1]))
+    if not speaks or any(i.horses or i.piece is not None or i.has("not", "plan", "if") for i in items):
+        return False
+    return items[at].text.startswith("au") or any(i.has("in") for i in items[max(0, at - 2) : at])
+
+
 def something_of_hers(after: Sequence[Item], *, owns: bool = False) -> bool:
     """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse.
 

@@ -5,6 +5,9 @@ from itertools import dropwhile, takewhile
 
 from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.piece import Piece
+
+LIST = 8  # words of a list of horses and how they are
 
 
 def only_everyone(rest: Sequence[Item]) -> bool:
@@ -36,7 +39,7 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
 
 
-def dresses(rest: Sequence[Item]) -> bool:
+def puts_on_or_off(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, put a piece on or take it off."""
     said = list(takewhile(lambda i: not i.mark, rest))
     return any(i.piece is not None for i in said) and any(
@@ -45,9 +48,41 @@ def dresses(rest: Sequence[Item]) -> bool:
 
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
-    """Whether a horse and how it is follow at once."""
-    words = [i for i in rest[:4] if not (i.has("article", "is", "very", "a little") and not predicate(i))]
-    return len(words) > 1 and bool(words[0].horses) and predicate(words[1])
+    """Whether a horse, or a list of them, and how it is follow at once."""
+    small = ("article", "is", "very", "a little")
+    words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
+    how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
+    return how > 0 and predicate(words[how])
+
+
+def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Max: the 300, Pip: naked": a horse, a mark and a piece, and then another horse and a mark."""
+    row = len(before) > 1 and bool(before[0].horses) and before[1].mark
+    pieces = all(i.piece is not None or i.mark or i.has("and", "article", "her") for i in before[1:])
+    return row and pieces and len(rest) > 1 and bool(rest[0].horses) and rest[1].mark
+
+
+def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:
+    """As in "(sa couverture est trempée), à Réglisse": whose it is comes last."""
+    return bool(rest) and rest[0].has("of") and only_a_name(rest[1:]) and any(p.their for p in pieces)
+
+
+def as_the_one_before(rest: Sequence[Item]) -> bool:
+    """As in ", et Caramel pareil": a horse, that it is the same, and no more."""
+    words = [i for i in rest if not i.has("and", "article") or i.horses]
+    return len(words) == 2 and bool(words[0].horses) and words[1].has("too")
+
+
+def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Moka dehors elle a froid", "Caramel, au pré, il a froid": where it was seen, not put."""
+    words = [i for i in before if not (i.mark or i.has("and", "but", "article", "in", "her", "polite")) or _place(i)]
+    stands = len(words) == 2 and bool(words[0].horses) and _place(words[1])
+    pronoun = bool(rest) and rest[0].has("she") and rest[0].has("subject")
+    return stands and pronoun and any(predicate(i) for i in rest[1:4])
+
+
+def _place(item: Item) -> bool:
+    return item.has("place stall", "place field") and not item.has("turned out", "brought in")
 
 
 def begins_to_ask(rest: Sequence[Item]) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from functools import cache
 
+from bot.words.agreement import gender_of
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
@@ -39,6 +40,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
             continue  # "my sheet": bed linen, for all the barn knows
+        piece = replace(piece, gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
         del found[len(found) - taken :]
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
@@ -249,7 +251,8 @@ def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Pie
         others = [i for i in run if not i.pieces]
         plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
-        return Piece(said, frozenset(kinds), fill, _bag(run, roster), ids=fitting or ids)
+        sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
+        return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
     spare = any(i.has("spare") for i in run)
     called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)

@@ -4,11 +4,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module, resources
-from itertools import chain
+from itertools import chain, zip_longest
 
 from bot.words.heard import LANGUAGES
 from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS, SOUNDS
 from bot.words.phrases import Phrases
+from bot.words.spoken_french import in_full
 from bot.words.tokens import PLAIN_PHRASE, plain, words
 from bot.words.wordlist import WordList
 
@@ -128,6 +129,8 @@ def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
         spoken = phrase.split(" ") if PLAIN_PHRASE(phrase) else words(phrase)
         if not shorts.isdisjoint(spoken):
             spoken = [whole for word in spoken for whole in short_forms.get(word, (word,))]
+        if "'" in phrase:  # as `spoken_french` writes what people say
+            spoken = [in_full(word, then) for word, then in zip_longest(spoken, spoken[1:], fillvalue="a")]
         if spoken:
             said.append(" ".join(spoken))
     return said

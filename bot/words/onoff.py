@@ -15,7 +15,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
         return "off"
-    verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears")), None)
+    verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears", "keeps")), None)
     if verb is not None and verb.has("took off") and _out_of_elsewhere(before):
         verb = None
     if verb is not None and verb.has("had") and not _given_to_one(before, verb):
@@ -35,7 +35,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "off"
     if verb is None and len(after) == 1 and after[0].text == "out":
         return "off"  # "Rosie's liner out"
-    if verb is not None and verb.has("wears"):
+    if verb is not None and verb.has("wears", "keeps"):
         return "whole"
     if verb is not None:
         only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"

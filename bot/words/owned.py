@@ -51,6 +51,8 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     """Whose it is, from "of Maple" or "that Maple had on" behind it."""
     if piece.owners or at >= len(items):
         return piece, at
+    if piece.their and items[at].text == "," and (whose := _named_at_last(items, at + 1)):
+        return replace(piece, owners=items[whose].horses, their=False), whose + 1
     if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
         return replace(piece, their=True), at + 1
     worn = _worn_by(items, at)
@@ -79,6 +81,17 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         if not joined:
             break
     return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+
+
+def _named_at_last(items: Sequence[Item], at: int) -> int:
+    """Where the horse stands in "(enlevé sa couverture), à la Réglisse, …": told between two marks whose; else 0."""
+    if at >= len(items) or not items[at].has("of"):
+        return 0
+    place = at + 1
+    if place < len(items) and items[place].has("article") and not items[place].horses:
+        place += 1
+    named = place < len(items) and items[place].horse
+    return place if named and (place + 1 >= len(items) or items[place + 1].mark) else 0
 
 
 def _worn_by(items: Sequence[Item], at: int) -> int | None:

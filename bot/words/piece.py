@@ -15,7 +15,8 @@ class Piece:
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
     every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
-    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name.
+    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name. gender: of
+    the words that told it, "" where they have none.
     """
 
     said: str
@@ -32,6 +33,7 @@ class Piece:
     spare: bool = False
     rug: bool = False
     called: frozenset[str] = frozenset()
+    gender: str = ""
 
     def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
         """Whether the description is true of a garment."""

@@ -66,6 +66,14 @@ def _place_behind(items: Sequence[Item], at: int) -> bool:
     return behind is not None and behind.has("place stall", "place field")
 
 
+def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
+    """As in "j'ai sorti Brume au pré avec sa doudoune": where the horse went is told beside what it wears."""
+    moved = clause.has("turned out", "brought in") and clause.has("place stall", "place field")
+    where = _where(clause.items) if moved and not clause.has("not", "took off", "took", "put on", "swapped") else None
+    if where is not None:
+        telling.each(list(clause.horses), lambda name: Placed(name, where))
+
+
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
     """As in "metí a Lucena en el box que estaba el prado helado": what was done, without why."""
     place = next((k for k, i in enumerate(items) if i.has("place stall", "place field")), len(items))

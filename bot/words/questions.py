@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import islice, pairwise
+from itertools import dropwhile, islice, pairwise
 
 from bot.events import About, Asked
 from bot.words.clauses import soft
@@ -23,6 +23,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 SAID_WITH: dict[About, tuple[str, ...]] = {
     "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
 }  # fmt: skip
+ENDING = 2  # words that may make a question of what they end
 OPENERS = 5  # words that tell a question
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
@@ -35,15 +36,21 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     words = list(islice(said, OPENERS))
     if marked or not words:
         return marked
+    if any(i.has("asked") for i in sentence[-ENDING:]):
+        return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
     if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
+    named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
+    if len(named) > 1 and named[0].horses and named[1].has("ask state") and " " in named[1].text:
+        return True  # "pis mon Biscuit, y va comment"
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and third.has("what"))):
+    what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
+    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
         return True  # "Soleil porte quoi"
     if _of_her_what(words, sentence):
         return True
@@ -118,7 +125,7 @@ def _asking(first: Item) -> bool:
 
 def _plainly(items: Sequence[Item], *meanings: str) -> bool:
     """Nothing but small words, names, pieces and these."""
-    small = ("question", "i", "first", "second", "third")  # "in two layers"
+    small = ("question", "asked", "i", "first", "second", "third")  # "in two layers"
     return all(
         soft(i) or i.horses or i.piece or i.person or i.kinds("weight") or i.has(*small, *meanings) for i in items
     )
@@ -165,6 +172,10 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         "when",
         "toward",
         "brings weather",  # "por qué lleva tanto": much, also of rain
+        "brought",
+        "keeps",
+        "helper",
+        "only",
     ):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
@@ -196,12 +207,14 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
     if at is None or not all(
-        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "please") or i.text == "'s"
+        i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "my", "please") or i.text == "'s"
         for i in items[:at]
     ):
         return None
     horse = _horse(items, telling)
-    rest = [i for k, i in enumerate(items) if k != at]
+    named = next((k for k, i in enumerate(items) if i.horses), len(items))
+    since = next((k for k in range(named + 1, len(items)) if items[k].has("after")), len(items))
+    rest = [i for k, i in enumerate(items[:since]) if k != at]  # "how is Otto after his colic"
     if not _plainly(rest) or any(predicate(i) and not i.has("everyday comfortable") for i in rest):
         return None
     if any(i.piece for i in items):
@@ -282,14 +295,22 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
     for meaning, about in WHOLE:
-        found = [k for k, i in enumerate(items) if i.has(meaning)]
+        asked = _up_to_the_place(items) if about == "drying" else items
+        found = [k for k, i in enumerate(asked) if i.has(meaning)]
         if not found:
             continue
-        at = max(found, key=lambda k: len(items[k].text))
-        rest = [i for k, i in enumerate(items) if k != at]
-        if _is_the_question(items[at], rest, about):
+        at = max(found, key=lambda k: len(asked[k].text))
+        rest = [i for k, i in enumerate(asked) if k != at]
+        if _is_the_question(asked[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None
+
+
+def _up_to_the_place(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "quelles couvertures sèchent dans la chambre": where they hang is left aside."""
+    wet = next((k for k, i in enumerate(items) if i.has("drying", "ask drying", *WETNESS)), len(items))
+    place = next((k for k in range(wet + 1, len(items)) if items[k].has("in", "on")), len(items))
+    return items[:place]
 
 
 def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -297,6 +318,7 @@ def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = len(items) > 1 and (_asking(items[0]) or (items[0].has("ask today") and items[1].has("is")))
     if not opens or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
+    items = _up_to_the_place(items)
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = any(i.has("drying", *WETNESS) for i in rest)
     return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
@@ -308,7 +330,9 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None
     if not any(i.has("sky") for i in items) or not any(i.has("ahead") for i in items):
         return None
-    small = ("sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "plan", "what", "it")
+    small = (
+        "sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "asked", "plan", "what", "it",
+    )  # fmt: skip
     told = [i for i in items if not (soft(i) or i.has(*small, "polite", "first", "second"))]
     of_oneself = any(i.text in ("i", "me", "im", "je", "j'", "yo") for i in items)  # "am I going to be cold tonight?"
     return None if told or of_oneself else Asked("forecast")

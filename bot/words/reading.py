@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
-from bot.words.around import seen_where, stands_in_stall
+from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
@@ -15,22 +15,28 @@ from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
-from bot.words.items import Item, places, predicate
+from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
-from bot.words.placed import read_place
+from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import asks, read_question
 from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
+from bot.words.sounding_alike import as_meant
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
-from bot.words.their_horse import both_called_so, by_owner_or_kind, with_their_horses
+from bot.words.their_horse import (
+    both_called_so,
+    by_owner_or_kind,
+    with_their_horses,
+    without_herds_of_a_place,
+)
 from bot.words.thread import (
     danger_of_hers,
     of_a_thing,
@@ -42,11 +48,10 @@ from bot.words.thread import (
 )
 from bot.words.tokens import Token
 from bot.words.topics import beyond
+from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
-UNDOING = frozenset(("undo", "undo verb"))
-TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan")  # "oops, erase my last"
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -95,7 +100,8 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    scanned = without_greeting(by_owner_or_kind(scan(tokens, lexicon(language), names), mine, telling.barn))
+    written = without_herds_of_a_place(as_meant(scan(tokens, lexicon(language), names)))
+    scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)
     if topic is not None:
@@ -133,7 +139,7 @@ def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
 
 def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence: a question, a correction, or its clauses one by one."""
-    if _undoes(sentence):
+    if undoes(sentence):
         telling.say(Undo())
         return
     if asks(sentence, marked=marked):
@@ -149,41 +155,11 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     _clauses(cut(sentence), telling)
 
 
-def _asks_to_undo(sentence: Sequence[Item]) -> bool:
-    """As in "oops, sent that to the wrong group, undo": the word itself behind a pause, and before it no report."""
-    last = [i for i in sentence if not i.has("polite", "please") or i.has("undo")][-2:]
-    told = any(i.horses or i.piece is not None or predicate(i) for i in sentence)
-    return len(last) == 2 and last[0].mark and last[1].has("undo") and last[1].has("undo verb") and not told
-
-
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:
     """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
     words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
     opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
     return opens and any(i.has("keep", "do not rug") for i in words[2:4]) and any(i.has("please") for i in words)
-
-
-def _undoes(sentence: Sequence[Item]) -> bool:
-    if not places(sentence, UNDOING):
-        return False
-    words = [i for i in sentence if not i.mark]
-    if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
-        return True
-    if _asks_to_undo(sentence):
-        return True
-    first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
-    if len(words) < first + 2:
-        return False
-    verb, then = words[first : first + 2]
-    if (
-        verb.has("undo")
-        and then.has("i", "subject", "was")
-        and not any(i.piece or predicate(i) for i in words[first + 1 :])
-    ):
-        return True  # "annule, j'ai confondu Vanille et Vanina"
-    return (verb.has("undo verb", "undo") and then.has("what was said")) or (
-        verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
-    )
 
 
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
@@ -192,7 +168,7 @@ def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
     if len(clauses) < 2 or asks(clauses[0].items, marked=False):
         return
     last = [i for i in clauses[-1].items if not i.mark]
-    of_itself = len(last) > 2 and not any(
+    of_itself = (len(last) > 2 or last[0].has("afterwards")) and not any(
         i.horses or (predicate(i) and not i.has("everyday comfortable")) for i in last
     )
     if of_itself or asks(last, marked=False):
@@ -214,6 +190,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
+    among_stalls = False  # "je suis aux box"
     from_work = False  # "back from the lesson with Maple, she sweated"
     for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
         telling.but_one = following is not None and _but_one(following)
@@ -246,6 +223,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
+        elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
+            telling.seen_from(told, "stall")
+        among_stalls = among_stalls or (clause.has("place stall") and stands_among_stalls(clause.items))
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
@@ -303,3 +283,5 @@ def _facts(clause: Clause, telling: Telling) -> None:
             same(clause, telling)
     elif clause.has("worked"):
         read_work(clause, telling)
+    elif dressed:
+        moved_in_its_clothes(clause, telling)

@@ -1,7 +1,7 @@
 """The day's round in a few words: done, clipped, worked, and the wish for bare."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import cast
 
 from bot.events import Clipped, Done, Style, Wished, Worked
@@ -13,6 +13,7 @@ from bot.words.telling import Telling
 
 ROUND = frozenset(("done", "all done", "except", "had"))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
+REACH = 4  # words between "not" and what is wished no more
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
 
@@ -110,7 +111,7 @@ def without_excuse(clause: Clause) -> Clause:
         return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
     behind = [i for i in items[last + 1 :] if not i.mark][:1]
-    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan")
+    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan", "polite")
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
     return gathered(items[: last + 1]).clause(clause.joined)
@@ -247,13 +248,12 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 
 def _not_to_be(items: Sequence[Item]) -> bool:
-    """As in "needn't be kept bare", "no longer has to be kept bare": the wish taken back."""
+    """As in "needn't be kept bare", "je ne tiens plus à ce qu'elle reste nue": the wish taken back."""
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
-    before = at
-    while before and items[before - 1].has("is", "plan") and not items[before - 1].has("not"):
-        before -= 1
-    near = [*items[max(0, at - 2) : at], *items[max(0, before - 1) : before]]
-    return any(i.has("not") and not i.has("not any more") for i in near)
+    before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
+    bare = next((k for k, i in enumerate(items) if i.has("bare")), at)
+    denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
+    return items[at].has("not") or denied or any(i.has("not") and not i.has("not any more") for i in before)
 
 
 def _work_word(item: Item) -> bool:

@@ -109,6 +109,10 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
     if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):
         means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
+    if said > 1 and token.raw.endswith("é") and "keep" in means:
+        means, said = lexicon.phrases.longest((token.text,), 0)  # "laissé la doublure" asks nobody to leave it on
+    if said == 1 and token.raw.endswith("é") and "wears" in means:
+        means -= {"wears"}  # "porté chez la couturière" is not worn
     means = _accent_heeded(means, tokens, at, said, lexicon)
     begins = token.text in roster.begun
     horses, named = name_at(texts, at, roster.horses) if begins else NOBODY

@@ -163,9 +163,12 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
-    if len(rest) > 1 and rest[0].has("body") and any(predicate(i) for i in rest[1:3]):
+    if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
+        return True  # "Orage doit rester nu"
+    felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
+    if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(rest[:3]) or told_of_its_body(rest):
+    if _told_of_it(rest[:4]) or told_of_its_body(rest):
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
@@ -223,8 +226,21 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
     if len(rest) < 2:
         return False
+    while len(rest) > 2 and rest[0].has("only", "time") and rest[1].has("her"):
+        rest = rest[1:]  # "caramel juste son imper"
+    without = rest[0].has("without") and not rest[0].has("off") and clothing(rest[1])  # "neige a plus sa sous couv"
+    if without:
+        return True
     hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
-    return hers or (rest[0].has("she") and rest[0].has("subject") and bool(rest[1].kinds("sign")))
+    if rest[0].has("she") and rest[1].has("subject") and len(rest) > 2:
+        rest = rest[1:]  # "filou lui il va bien"
+    if not (rest[0].has("she") and rest[0].has("subject")):
+        return hers
+    if predicate(rest[1]):
+        return True
+    said = any(predicate(i) or i.has("wears") for i in rest[2:4])
+    stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
+    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears") or stands
 
 
 def _passing(item: Item) -> bool:

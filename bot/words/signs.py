@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
+from bot.words.agreement import any_rug, came_off, of_the_piece
 from bot.words.around import (
     crowded,
     excepted,
@@ -118,8 +119,8 @@ def _both_of_hers(before: Sequence[Item]) -> bool:
 def _denied_behind(items: Sequence[Item], at: int) -> bool:
     """As in "Lou tremble plus", "sudor no tiene"; not "tremble plus que Max", "a froid pas Lune"."""
     behind = items[at + 1 : at + 3]
-    if not behind or not behind[0].has("not behind", "not"):
-        return False
+    if not behind or not behind[0].has("not behind", "not") or items[at].text.split()[-1] in DENYING:
+        return False  # "file pas pantoute" denies itself
     if not behind[0].has("not behind") and not all(i.has("is", "has") for i in items[at + 2 :]):
         return False
     return len(behind) < 2 or not (behind[1].has("what", "of") or only_that_one_left(items, at + 2))
@@ -128,6 +129,8 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
+    if _taken_up_at_last(items, at):
+        return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
     if at + 1 < len(items) and not _only_listed(items[at + 1 :]):
@@ -144,6 +147,12 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
+
+
+def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
+    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
 
 
 def _only_listed(behind: Sequence[Item]) -> bool:
@@ -163,7 +172,9 @@ def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if item.has(*WETNESS) and _about_piece(reading, at):
+    if item.has(*WETNESS) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
+        _state(reading, at, [reading.telling.spoken])
+    elif item.has(*WETNESS) and _about_piece(reading, at):
         _state(reading, at, reading.pieces)
     elif item.kinds("state"):
         it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))
@@ -240,8 +251,9 @@ NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unw
 def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
-    if state is None or (reading.denied and item.has(*WETNESS) and _told_already(reading, pieces)):
-        return  # "mouillé, pas humide, mouillé"
+    unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
+    if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
+        return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
     if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
         return
@@ -258,6 +270,8 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     elif not pieces and not weather and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
+    if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
+        pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
     for piece in pieces:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)

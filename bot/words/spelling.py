@@ -4,12 +4,14 @@ import re
 from collections.abc import Iterator, Sequence
 
 from bot.words.items import says_how
-from bot.words.lexicon import Lexicon
+from bot.words.lexicon import Lexicon, first_names
 from bot.words.names import Roster
+from bot.words.spoken_french import as_written
 from bot.words.tokens import Token
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
+AND = ("e", "n")  # "sa 150 é limper"
 LEAST = 5  # letters of a word whose ending is mended
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
@@ -18,6 +20,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
     french, spanish = lexicon.language == "fr", lexicon.language == "es"
+    tokens = as_written(tokens, roster.named) if french else tokens
     for at, token in enumerate(tokens):
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
             token = token._replace(text=token.text[:-1])
@@ -25,7 +28,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             token = token._replace(text=token.text + "da")
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
-        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT:
+        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
         else:
             found.extend(_written_out(token, lexicon, roster))
@@ -72,7 +75,7 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     if len(word) < LEAST - 1:
         return word
     whole = (word[: -len(end)] + full for end, full in lexicon.endings if len(word) >= LEAST and word.endswith(end))
-    alike = _sounding_alike(word, lexicon) if lexicon.sounds else ()
+    alike = _sounding_alike(word, lexicon) if lexicon.sounds and word not in first_names() else ()
     meant = next((other for other in (*whole, *alike) if other in lexicon.everyday), word)
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 

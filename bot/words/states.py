@@ -1,6 +1,7 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
@@ -12,6 +13,7 @@ from bot.words.telling import Telling, named
 
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
+AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
 
@@ -23,6 +25,8 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
         some = any(piece.some for piece in clause.pieces)
         return None if denied or some else "in service"
     states = [s for s in item.kinds("state") if s != "found"]
+    if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
+        return None if denied else "in service"
     if states:
         return None if denied else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
@@ -88,6 +92,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         and not (clause.horses or clause.pieces)
     )
     strap = strap or (hers and telling.spoken is not None)
+    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
         return False
     if not clause.has("broken") and _torn_near_it(clause.items):
@@ -97,6 +102,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
     pieces = list(clause.pieces)
+    if its and telling.spoken is not None and not (pieces or clause.horses):
+        pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
     if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):

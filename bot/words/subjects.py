@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
+from bot.words.agreement import takes_up
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -121,6 +122,14 @@ def _meet_mark(reading: Reading, item: Item) -> None:
         reading.denied = reading.spent = False
 
 
+def _whose_work(items: Sequence[Item], at: int) -> bool:
+    """As in "sorti du cours des ados ruisselant de sueur": whose lesson it was."""
+    of = at - 1
+    while of > 0 and items[of].has("article", "her") and not items[of].has("of"):
+        of -= 1
+    return of > 0 and items[of].has("of") and items[of - 1].has("work", "worked")
+
+
 def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     items = reading.items
@@ -134,10 +143,14 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:
         behind = items[at + 1] if at + 1 < len(items) else item
-        if behind.has("said", "guess") or (reading.latest == "piece" and item.has("subject") and behind.kinds("state")):
+        if behind.has("said", "guess") or _whose_work(items, at):
+            return
+        if reading.latest == "piece" and item.has("subject") and behind.kinds("state"):
             return  # "the zebra sheet I put in the wash"
         reading.latest = "other" if reading.latest in ("", "other") else reading.latest
         reading.gap += ALIEN
+    elif item.has("she") and reading.latest == "piece" and takes_up(items, at):
+        pass  # "la verte, elle, est sèche"
     elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)

@@ -78,6 +78,8 @@ def _says(rest: Sequence[Item]) -> bool:
     """Whether a verb follows, and then how something is: what stands before it is no adjective."""
     if len(rest) < 2 or not rest[0].has("is", "was") or (rest[0].has("article") and rest[0].text != "esta"):
         return False  # "el capitán este verano"; but "esta" is "está" as thumbs write it
+    if rest[1].has("toward") and not rest[1].has("hour", "article"):
+        return False  # "la réglisse c'est pour la toux"
     return sure_sign(rest[1:]) or well(rest[1:])
 
 
@@ -100,6 +102,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
     rest = list(items[at + 1 :])
+    if rest and rest[0].has("she") and rest[0].has("subject"):
+        rest = rest[1:]  # "la brune elle a froid"
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
     animal = bool(rest) and rest[0].has("sign shivering", "sign sweating")  # no weather does

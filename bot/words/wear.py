@@ -13,6 +13,7 @@ from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
+from bot.words.wearers import of_another_horse, to_her, wearers
 
 SAYS = (
     "put on",
@@ -40,7 +41,7 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces):
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or _put_it_on(clause.items)):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt"):
         return False
@@ -49,6 +50,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
     change = _change(clause)
+    if telling.spoken is not None and clause.horses and _put_it_on(clause.items):
+        change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if (
         change.empty
         and telling.dressed
@@ -72,12 +75,14 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if change.strips and telling.events and isinstance(telling.events[-1], Wished):
         return False  # "keep Ted bare from now on, no rugs"
-    horses = _wearers(clause, change, telling)
-    if any(_of_another(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
+    horses = wearers(clause, change, telling)
+    if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
+        change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
+    if any(of_another_horse(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
-    if clause.has("all horses", "everyone") and not clause.horses:
+    if clause.has("all horses", "everyone") and (clause.has("except") or not clause.horses):
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
@@ -89,6 +94,12 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
         leave_it(clause.pieces, horses, change, telling)
     return bool(horses)
+
+
+def _dressed(horses: Sequence[Item], telling: Telling) -> bool:
+    """Whether the message has told what one of these wears."""
+    told = {e.horse for e in telling.events if isinstance(e, Wearing)}
+    return any(not told.isdisjoint(i.horses) for i in horses)
 
 
 def _is_a_wish_or_place(clause: Clause) -> bool:
@@ -113,6 +124,14 @@ def _only_names(clause: Clause) -> bool:
     named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
     return named_too and all(
         i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
+    )
+
+
+def _put_it_on(items: Sequence[Item]) -> bool:
+    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper"."""
+    return any(
+        one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
+        for one, verb, to in zip(items, items[1:], items[2:], strict=False)
     )
 
 
@@ -165,6 +184,9 @@ def _in_nothing(items: Sequence[Item]) -> bool:
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
     mode = mode_of(items, at)
+    under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
+    if mode == "whole" and under and any(predicate(i) for i in items[at:]):
+        return ""  # "sous sa doudoune Brume elle transpire"
     if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
         return ""  # "sweaty under her rug", "Perle a la verte toute trempée"
     worn = bool(piece.owners) or any(i.horses for i in items)
@@ -254,12 +276,22 @@ def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
 
 def _only_that(clause: Clause) -> bool:
     """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
-    told = _told_up_to(clause.items)
+    told = _told_up_to(clause.items) or (
+        _up_to_the_purpose(clause.items) if clause.horses or to_her(clause.items) else 0
+    )
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
         if not (plainly or (k == 0 and not i.means)):
             return any(before.has("instead of") for before in clause.items[:k])
     return True
+
+
+def _up_to_the_purpose(items: Sequence[Item]) -> int:
+    """The place of the piece before what it was put on for: "je lui ai mis sa polaire pour sécher"."""
+    last = max((k for k, i in enumerate(items) if i.piece is not None), default=0)
+    after = items[last + 1 : last + 3]
+    purpose = len(after) > 1 and after[0].has("toward") and not after[0].has("article", "hour", "is")
+    return last if purpose and after[1].text.endswith(("er", "ir", "re")) else 0
 
 
 def _told_up_to(items: Sequence[Item]) -> int:
@@ -271,40 +303,3 @@ def _told_up_to(items: Sequence[Item]) -> int:
         return last if told and not something_of_hers(after) else 0
     reason = bool(after) and (after[0].mark or after[0].has(*REASONS))
     return last if reason else 0
-
-
-def _wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
-    horses = clause.horses
-    if horses and clause.has("except") and clause.has("everyone", "all horses"):
-        left = {name for i in horses for name in i.horses}
-        return named([name for name in telling.names if name not in left])
-    if horses:
-        return [*horses, *_listed_owners(clause.items)]
-    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
-    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
-    if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
-        owners = telling.owners_of(pieces)
-    if owners:
-        return named(owners)
-    if clause.has("all horses", "everyone"):
-        told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
-        return named(telling.names) if told else ()  # "horses with coats on and I have none"
-    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on", "instead of")
-    moves = moves or (
-        clause.has("over") and len(pieces) > 1 and telling.dressed != ""
-    )  # "… and the black over the liner"
-    moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
-    return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
-
-
-def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:
-    """As in "Polly and Frosty rugs off": the last of the list stands with its piece."""
-    for k, item in enumerate(items):
-        if k > 1 and item.piece is not None and items[k - 1].has("and") and items[k - 2].horses:
-            return named(item.piece.owners)
-    return ()
-
-
-def _of_another(piece: Piece, horses: Sequence[Item]) -> bool:
-    """As in "Gus is wearing Star's sheet"."""
-    return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)

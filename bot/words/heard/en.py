@@ -1010,6 +1010,8 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in,
         wear now, now wear, is with, now is with, is now with
     """,
+    "fetched": "",
+    "keeps": "",
     "in": """
         in, into, intae, within
     """,
@@ -3527,6 +3529,7 @@ PHRASES = {
         can we use, is it ok to use, is it okay to use, ok to use yet, usable yet, fit to use yet,
         fit to go on yet
     """,
+    "asked": "",
     "sky": """
         from the rain, from rain,
         weather, forecast, temperature, temperatures, temp, temps, rain, raining, rainy, snow, snowing, frost,

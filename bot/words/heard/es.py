@@ -1179,6 +1179,8 @@ PHRASES = {
         no lleva otra cosa que, nada más lleva, va nomás con, anda nomás con, está nomás con, le dejo,
         le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado
     """,
+    "fetched": "",
+    "keeps": "",
     "in": "en",
     "on": "puest|o|a|os|as, encima",
     "off": "fuera la, fuera el, sin",
@@ -3475,6 +3477,7 @@ PHRASES = {
         cuánto le falta, cuánto falta, le falta mucho, falta mucho, para secarse, por secarse,
         secarse
     """,
+    "asked": "",
     "sky": """
         vaya rasca, menuda rasca, qué rasca, vaya frío, menudo frío,
         de la lluvia, de lluvia, por la lluvia,

@@ -2,7 +2,7 @@
 
 PHRASES = {
     "sign sweating": """
-        transpire, transpirent, transpirait, transpirant|e|s, transpiration, en sueur, en sueurs, sueur, sue,
+        transpire, transpirent, transpirait, transpirant||e|s, transpiration, en sueur, en sueurs, sueur, sue,
         suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
         couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
         dégoulinant|e de sueur, traces de sueur, sweaty, sweating, a transpiré, a sué, suait,
@@ -38,6 +38,7 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur
     """,
     "sign hot": """
+        a eu un coup de chaud, a pris un coup de chaud, a fait un coup de chaud, ont eu un coup de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -82,6 +83,8 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
+        oreilles congelés, oreilles glacée, oreilles gelée,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -123,6 +126,9 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
     """,
     "sign comfortable": """
+        corps chaud, le corps est chaud, corps bien chaud, le corps est bien chaud, corps tout chaud, le corps
+        il est chaud, le corps il est bien chaud, le reste du corps est chaud, mais le corps est chaud,
+        secs et chauds, sèches et chaudes, secs et bien chauds,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
         bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
@@ -183,6 +189,8 @@ PHRASES = {
         sec bien chaud, chaud et bien sec, chaude et bien sèche
     """,
     "sign rubbed": """
+        le garrot qui saigne, garrot qui saigne, garrot saigne, saigne au garrot, garrot en sang, épaule en
+        sang, saigne à l'épaule,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
         à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -229,6 +237,8 @@ PHRASES = {
         a perdu tous ses poils
     """,
     "sign unwell": """
+        se roule et se relève, se roulent et se relèvent, se roule sans arrêt, se roule sans arrêter, se roule
+        et se regarde les flancs, se roule et gratte,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -436,6 +446,8 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        pète le feu, a la pêche, a la forme, pète la forme, a la frite, va du feu de dieu,
+        va ben correct,
         tiède|s,
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
@@ -510,6 +522,12 @@ PHRASES = {
         saucé||e|s par la pluie
     """,
     "soaked": """
+        prend l'eau partout, prend l'eau comme une passoire,
+        trempe en lavette, trempé||e en lavette,
+        dégoutte, dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben
+        raide, dégouttant||e|s,
+        fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes, trempé||e|s
+        jusqu'à la peau, mouillé||e|s jusqu'à la peau,
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
         trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es, soaked,
         trempé de part en part, trempé à l'intérieur, complètement trempé||e,
@@ -531,6 +549,8 @@ PHRASES = {
         trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
     """,
     "state washing": """
+        dans laveuse, à laveuse, partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans
+        laveuse, rendu dans laveuse, rendue dans la laveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -556,6 +576,7 @@ PHRASES = {
         pour la machine, pour le pressing, pour la laverie, pour passage en machine
     """,
     "state torn": """
+        un trou gros d'même, un trou gros de même,
         déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
         fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
         décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e, un gros trou,
@@ -766,6 +787,8 @@ PHRASES = {
         ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
     """,
     "state in service": """
+        sort de la sécheuse, sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du
+        lavage,
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
         de retour du lavage, comme neuf, comme neuve, réutilisable, en service, rapiécé||e,
         revenu de réparation, revenue de réparation, raccommodé||e, à nouveau utilisable, de nouveau en service,
@@ -863,6 +886,8 @@ PHRASES = {
         est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture
     """,
     "strap": """
+        strap de bedaine, sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de
+        devant, strap du poitrail, strap de poitrail, strap de derrière, strap de queue,
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
         sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
@@ -936,6 +961,7 @@ PHRASES = {
         sous couvrante, doublures, doublure amovible, doudoune de dessous, sous couvertur
     """,
     "kind stable": """
+        jaquette|s, jaquette de box, jaquette de stalle,
         couverte de stalle, couvertes de stalle, couverture de stalle, doublure de stalle,
         couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
         couverture box, stable rug, couv de box, couv box, couvs de box, couv d'écurie, couverte de box,
@@ -944,6 +970,7 @@ PHRASES = {
         couvertures d'écurie, couvertures d'intérieur, rug de box, couette|s
     """,
     "kind cooler": """
+        polar, polars, polar de rechange,
         polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire, cooler,
         émouchine séchante, fleece, polair, polères, couv polaire, couv séchante, couverte polaire,
         couvertes polaires, couvertures polaires, couverture en polaire, chemise en polaire, plaid polaire,
@@ -959,7 +986,7 @@ PHRASES = {
         couverte, couvertes, duvet, duvets,
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
         blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse,
-        des couvertes, leur couverte, ma couverte, cette couverte, couverte à
+        des couvertes, leur couverte, ma couverte, cette couverte
 """,
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
@@ -1000,6 +1027,42 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": """
+        j'ai dû mettre, j'ai dû remettre, j'ai dû rajouter, j'ai dû lui mettre, j'ai dû lui remettre, j'ai dû
+        lui rajouter, j'ai dû leur mettre, j'ai dû leur remettre, j'ai dû leur rajouter, j'ai du mettre, j'ai du
+        remettre, j'ai du rajouter, j'ai du lui mettre, j'ai du lui remettre, j'ai du lui rajouter, j'ai du leur
+        mettre, j'ai du leur remettre, j'ai du leur rajouter, j'ai pu mettre, j'ai pu remettre, j'ai pu
+        rajouter, j'ai pu lui mettre, j'ai pu lui remettre, j'ai pu lui rajouter, j'ai pu leur mettre, j'ai pu
+        leur remettre, j'ai pu leur rajouter, j'ai fini par mettre, j'ai fini par remettre, j'ai fini par
+        rajouter, j'ai fini par lui mettre, j'ai fini par lui remettre, j'ai fini par lui rajouter, j'ai fini
+        par leur mettre, j'ai fini par leur remettre, j'ai fini par leur rajouter, j'ai préféré mettre, j'ai
+        préféré remettre, j'ai préféré rajouter, j'ai préféré lui mettre, j'ai préféré lui remettre, j'ai
+        préféré lui rajouter, j'ai préféré leur mettre, j'ai préféré leur remettre, j'ai préféré leur rajouter,
+        j'ai réussi à mettre, j'ai réussi à remettre, j'ai réussi à rajouter, j'ai réussi à lui mettre, j'ai
+        réussi à lui remettre, j'ai réussi à lui rajouter, j'ai réussi à leur mettre, j'ai réussi à leur
+        remettre, j'ai réussi à leur rajouter, on a dû mettre, on a dû remettre, on a dû rajouter, on a dû lui
+        mettre, on a dû lui remettre, on a dû lui rajouter, on a dû leur mettre, on a dû leur remettre, on a dû
+        leur rajouter, on a du mettre, on a du remettre, on a du rajouter, on a du lui mettre, on a du lui
+        remettre, on a du lui rajouter, on a du leur mettre, on a du leur remettre, on a du leur rajouter, on a
+        pu mettre, on a pu remettre, on a pu rajouter, on a pu lui mettre, on a pu lui remettre, on a pu lui
+        rajouter, on a pu leur mettre, on a pu leur remettre, on a pu leur rajouter, on a fini par mettre, on a
+        fini par remettre, on a fini par rajouter, on a fini par lui mettre, on a fini par lui remettre, on a
+        fini par lui rajouter, on a fini par leur mettre, on a fini par leur remettre, on a fini par leur
+        rajouter, on a préféré mettre, on a préféré remettre, on a préféré rajouter, on a préféré lui mettre, on
+        a préféré lui remettre, on a préféré lui rajouter, on a préféré leur mettre, on a préféré leur remettre,
+        on a préféré leur rajouter, on a réussi à mettre, on a réussi à remettre, on a réussi à rajouter, on a
+        réussi à lui mettre, on a réussi à lui remettre, on a réussi à lui rajouter, on a réussi à leur mettre,
+        on a réussi à leur remettre, on a réussi à leur rajouter, ai dû mettre, ai dû remettre, ai dû rajouter,
+        ai dû lui mettre, ai dû lui remettre, ai dû lui rajouter, ai dû leur mettre, ai dû leur remettre, ai dû
+        leur rajouter, ai du mettre, ai du remettre, ai du rajouter, ai du lui mettre, ai du lui remettre, ai du
+        lui rajouter, ai du leur mettre, ai du leur remettre, ai du leur rajouter, ai pu mettre, ai pu remettre,
+        ai pu rajouter, ai pu lui mettre, ai pu lui remettre, ai pu lui rajouter, ai pu leur mettre, ai pu leur
+        remettre, ai pu leur rajouter, ai fini par mettre, ai fini par remettre, ai fini par rajouter, ai fini
+        par lui mettre, ai fini par lui remettre, ai fini par lui rajouter, ai fini par leur mettre, ai fini par
+        leur remettre, ai fini par leur rajouter, ai préféré mettre, ai préféré remettre, ai préféré rajouter,
+        ai préféré lui mettre, ai préféré lui remettre, ai préféré lui rajouter, ai préféré leur mettre, ai
+        préféré leur remettre, ai préféré leur rajouter, ai réussi à mettre, ai réussi à remettre, ai réussi à
+        rajouter, ai réussi à lui mettre, ai réussi à lui remettre, ai réussi à lui rajouter, ai réussi à leur
+        mettre, ai réussi à leur remettre, ai réussi à leur rajouter,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1036,6 +1099,50 @@ PHRASES = {
         on a emmitouflé, ai emmitouflé, abrié||e|s|es
     """,
     "took off": """
+        j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
+        j'ai dû lui ôter, j'ai dû lui virer, j'ai dû leur enlever, j'ai dû leur retirer, j'ai dû leur ôter, j'ai
+        dû leur virer, j'ai du enlever, j'ai du retirer, j'ai du ôter, j'ai du virer, j'ai du lui enlever, j'ai
+        du lui retirer, j'ai du lui ôter, j'ai du lui virer, j'ai du leur enlever, j'ai du leur retirer, j'ai du
+        leur ôter, j'ai du leur virer, j'ai pu enlever, j'ai pu retirer, j'ai pu ôter, j'ai pu virer, j'ai pu
+        lui enlever, j'ai pu lui retirer, j'ai pu lui ôter, j'ai pu lui virer, j'ai pu leur enlever, j'ai pu
+        leur retirer, j'ai pu leur ôter, j'ai pu leur virer, j'ai fini par enlever, j'ai fini par retirer, j'ai
+        fini par ôter, j'ai fini par virer, j'ai fini par lui enlever, j'ai fini par lui retirer, j'ai fini par
+        lui ôter, j'ai fini par lui virer, j'ai fini par leur enlever, j'ai fini par leur retirer, j'ai fini par
+        leur ôter, j'ai fini par leur virer, j'ai préféré enlever, j'ai préféré retirer, j'ai préféré ôter, j'ai
+        préféré virer, j'ai préféré lui enlever, j'ai préféré lui retirer, j'ai préféré lui ôter, j'ai préféré
+        lui virer, j'ai préféré leur enlever, j'ai préféré leur retirer, j'ai préféré leur ôter, j'ai préféré
+        leur virer, j'ai réussi à enlever, j'ai réussi à retirer, j'ai réussi à ôter, j'ai réussi à virer, j'ai
+        réussi à lui enlever, j'ai réussi à lui retirer, j'ai réussi à lui ôter, j'ai réussi à lui virer, j'ai
+        réussi à leur enlever, j'ai réussi à leur retirer, j'ai réussi à leur ôter, j'ai réussi à leur virer, on
+        a dû enlever, on a dû retirer, on a dû ôter, on a dû virer, on a dû lui enlever, on a dû lui retirer, on
+        a dû lui ôter, on a dû lui virer, on a dû leur enlever, on a dû leur retirer, on a dû leur ôter, on a dû
+        leur virer, on a du enlever, on a du retirer, on a du ôter, on a du virer, on a du lui enlever, on a du
+        lui retirer, on a du lui ôter, on a du lui virer, on a du leur enlever, on a du leur retirer, on a du
+        leur ôter, on a du leur virer, on a pu enlever, on a pu retirer, on a pu ôter, on a pu virer, on a pu
+        lui enlever, on a pu lui retirer, on a pu lui ôter, on a pu lui virer, on a pu leur enlever, on a pu
+        leur retirer, on a pu leur ôter, on a pu leur virer, on a fini par enlever, on a fini par retirer, on a
+        fini par ôter, on a fini par virer, on a fini par lui enlever, on a fini par lui retirer, on a fini par
+        lui ôter, on a fini par lui virer, on a fini par leur enlever, on a fini par leur retirer, on a fini par
+        leur ôter, on a fini par leur virer, on a préféré enlever, on a préféré retirer, on a préféré ôter, on a
+        préféré virer, on a préféré lui enlever, on a préféré lui retirer, on a préféré lui ôter, on a préféré
+        lui virer, on a préféré leur enlever, on a préféré leur retirer, on a préféré leur ôter, on a préféré
+        leur virer, on a réussi à enlever, on a réussi à retirer, on a réussi à ôter, on a réussi à virer, on a
+        réussi à lui enlever, on a réussi à lui retirer, on a réussi à lui ôter, on a réussi à lui virer, on a
+        réussi à leur enlever, on a réussi à leur retirer, on a réussi à leur ôter, on a réussi à leur virer, ai
+        dû enlever, ai dû retirer, ai dû ôter, ai dû virer, ai dû lui enlever, ai dû lui retirer, ai dû lui
+        ôter, ai dû lui virer, ai dû leur enlever, ai dû leur retirer, ai dû leur ôter, ai dû leur virer, ai du
+        enlever, ai du retirer, ai du ôter, ai du virer, ai du lui enlever, ai du lui retirer, ai du lui ôter,
+        ai du lui virer, ai du leur enlever, ai du leur retirer, ai du leur ôter, ai du leur virer, ai pu
+        enlever, ai pu retirer, ai pu ôter, ai pu virer, ai pu lui enlever, ai pu lui retirer, ai pu lui ôter,
+        ai pu lui virer, ai pu leur enlever, ai pu leur retirer, ai pu leur ôter, ai pu leur virer, ai fini par
+        enlever, ai fini par retirer, ai fini par ôter, ai fini par virer, ai fini par lui enlever, ai fini par
+        lui retirer, ai fini par lui ôter, ai fini par lui virer, ai fini par leur enlever, ai fini par leur
+        retirer, ai fini par leur ôter, ai fini par leur virer, ai préféré enlever, ai préféré retirer, ai
+        préféré ôter, ai préféré virer, ai préféré lui enlever, ai préféré lui retirer, ai préféré lui ôter, ai
+        préféré lui virer, ai préféré leur enlever, ai préféré leur retirer, ai préféré leur ôter, ai préféré
+        leur virer, ai réussi à enlever, ai réussi à retirer, ai réussi à ôter, ai réussi à virer, ai réussi à
+        lui enlever, ai réussi à lui retirer, ai réussi à lui ôter, ai réussi à lui virer, ai réussi à leur
+        enlever, ai réussi à leur retirer, ai réussi à leur ôter, ai réussi à leur virer,
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
@@ -1079,6 +1186,9 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
+        porte rien que, ne porte rien que, a rien que, n'a rien que, ne garde que, garde que, garde plus que, ne
+        garde plus que, il garde que, elle garde que, il ne garde que, elle ne garde que,
+        il y a que, y a que, il y a plus que, y a plus que, il n'y a plus que, il n'y a que, il reste que,
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
@@ -1104,6 +1214,15 @@ PHRASES = {
         muni||e de, muni||e d', est en mode, laissé juste, laissé seulement, laissé que, laissé uniquement,
         laissé avec juste, laissé avec, laissé en, gardé que, avec rien que
     """,
+    "fetched": """
+        récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
+        été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
+    """,
+    "keeps": """
+        garde, gardent, a gardé, ont gardé, gardé||e|s|es, laissé||e|s|es, ai laissé, j'ai laissé, on a laissé,
+        lui ai laissé, je lui ai laissé, on lui a laissé, lui a laissé, je lui laisse, on lui laisse, lui laisse,
+        reste en, reste avec, reste sous, conserve
+    """,
     "in": "en, dans",
     "on": "sur le dos, sur, dessus",
     "off": "sans",
@@ -1128,6 +1247,7 @@ PHRASES = {
         par en dessus, superposé||e|s, en double, en même temps que
     """,
     "bare": """
+        enlevé tout à, viré tout à, retiré tout à, ôté tout à,
         je lui ai tout enlevé, lui ai tout enlevé, on lui a tout enlevé, je lui ai tout retiré, je lui ai tout viré,
         j'y ai tout enlevé, j'y ai tout viré, lui ai tout retiré, je leur ai tout enlevé,
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
@@ -1245,6 +1365,7 @@ PHRASES = {
         tondu||e|s|es tout entier, tondu||e|s|es toute entière
     """,
     "place stall": """
+        en d'dans,
         box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs,
         rentré||e|s|es au box, écuries, intérieur, stabulation, boxe, stalles, étable, à l'étable, en dedans,
         sous le hangar, hangar, à couvert, stabu, grange, à la grange, dans la grange, aux boxes, aux box,
@@ -1367,9 +1488,14 @@ PHRASES = {
         en bas dans le petit pré du ruisseau, en bas dans le petit pré du bois,
         en bas dans le petit pré du chêne, au grand pré, au petit pré
     """,
-    "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur",
+    "inwards": """
+        en d'dans, d'dans,
+        dedans, rentré||e|s|es, en dedans, à l'intérieur
+    """,
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
+        retourné||e|s|es, est retourné||e,
+        envoyé||e|s|es,
         je viens de remettre, on vient de remettre, viens de remettre,
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
@@ -1433,6 +1559,10 @@ PHRASES = {
         venons de mettre dehors, venons de ressortir
     """,
     "keep": """
+        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
+        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
+        peine que, plus la peine qu',
+        à ce qu'il reste, à ce qu'elle reste, à ce que,
         laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle reste,
         merci de laisser, laissons, je souhaite, je voudrais, faut laisser, doit être, que, s'il vous plaît,
         je préférerais, je préférerai, préfère que, préfère qu', préfères que, je préfère que, je préfère qu',
@@ -1499,6 +1629,21 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        vous pouvez y mettre des couvertes, vous pouvez y mettre sa couverte, vous pouvez y remettre des
+        couvertes, vous pouvez y remettre sa couverte, vous pouvez y mettre une couverte, vous pouvez y remettre
+        une couverte, vous pouvez y mettre des couvertures, vous pouvez y mettre sa couverture, vous pouvez y
+        remettre sa couverture, vous pouvez y mettre une couverture, vous pouvez y remettre une couverture, vous
+        pouvez lui mettre des couvertures, vous pouvez lui mettre des couvertes, tu peux y mettre des couvertes,
+        tu peux y remettre sa couverte, on peut y mettre des couvertes, on peut y remettre sa couverte, on peut
+        y remettre une couverte, vous pouvez y mettre une couv, vous pouvez lui mettre une couv, vous pouvez lui
+        remettre des couvertures, vous pouvez lui remettre des couvertes, on peut y remettre une couverture, on
+        peut y remettre sa couverture,
+        vous pouvez recommencer à l|e|a couvrir, tu peux recommencer à l|e|a couvrir, on peut recommencer à
+        l|e|a couvrir, vous pouvez recommencer à couvrir, tu peux recommencer à couvrir, on peut recommencer à
+        couvrir, vous pouvez recommencer à lui mettre une couverture, on peut recommencer à lui mettre une
+        couverture, vous pouvez recommencer à lui mettre sa couverture, on peut recommencer à lui mettre sa
+        couverture, vous pouvez recommencer les couvertures pour, on reprend les couvertures pour, on se remet à
+        l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir,
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
         vous pouvez recouvrir, peut reporter une couverture, peut porter une couverture,
@@ -1580,6 +1725,15 @@ PHRASES = {
         tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
     """,
     "worked": """
+        travail à la longe, travail en longe, travail à pied, travail aux longues rênes, travail fini,
+        fait un tour avec, fait un tour en forêt avec, fait un tour dans le bois avec, faire un tour avec, faire
+        un tour en forêt avec, faire un tour dans le bois avec, faire une balade avec, faire une ride avec,
+        allé||e faire un tour avec, parti||e faire un tour avec, été faire un tour avec, été faire un tour dans
+        le bois avec, été faire un tour en forêt avec, été en balade avec, été trotter avec,
+        fait trotter, fait galoper, fait sauter, fait marcher, ride avec, petite ride avec, belle ride avec,
+        grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle, est passé||e à
+        l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière, passé||e au
+        marcheur, est passé||e au marcheur, a fait du marcheur,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
@@ -1678,6 +1832,7 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
+        ride, rides, marcheur,
         au pas, au trot, au galop, aux trois allures,
         reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
@@ -1697,6 +1852,8 @@ PHRASES = {
         rênes longues
     """,
     "done": """
+        c'est beau pour, c'est correct pour,
+        ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
         j'ai fini avec, terminé avec, done, c'est fait pour, c'est ok pour, couvert||e|s|es, a été fait||e,
@@ -1745,6 +1902,7 @@ PHRASES = {
         l'intégralité des, toutes ses, tous ses, ses deux, les trois, les 2, les 3
     """,
     "except": """
+        a par, à par,
         sauf, à part, hormis, excepté, moins, à l'exception de, mis à part, à l'exception d', à l'exception du,
         exception faite de, sof, il reste que, il reste plus que, il reste plus qu', reste plus que,
         reste plus qu', il ne reste plus que, il ne reste plus qu', il ne reste que, il ne reste qu',
@@ -1753,6 +1911,9 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de
     """,
     "all done": """
+        tout le monde est correct, tout le monde est correct pis habillé, tout le monde est habillé pis correct,
+        toute est faite, toute est fait, toutes est faites, toute est fini, toute est finie, toute fait, toute
+        faite, toute la gang est faite, toute la gang est correcte, toute la gang est habillée,
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -2035,6 +2196,7 @@ PHRASES = {
         ma ronde est |finie|faite|terminée|bouclée
     """,
     "undo": """
+        je me suis trompé||e de joual, trompé||e de joual,
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
         c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon message, ignorez,
         retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval, annule tout ça, erreur,
@@ -2244,11 +2406,16 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
+        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
+        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
+        peine que, plus la peine qu',
         pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute
     """,
     "stopped": """
+        ça s'est calmé, s'est calmé||e, ça s'est passé, ça a passé, ça lui est passé, c'est retombé, ça s'est
+        arrangé, ça s'est tassé,
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
         s'est arrêtée de, ont cessé de, c'est fini, c'est passé, c'est terminé, ça lui a passé, arrêtent de,
         s'arrête de, s'arrêtent de, cessent de, fini de, a enfin fini de, a enfin arrêté de, a enfin cessé de,
@@ -2268,6 +2435,9 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
+        raide,
+        en lavette,
+        ben raide, pas pour rire, comme c'est pas permis,
         jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
@@ -2357,6 +2527,7 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
+        j'ai rêvé qu', g rv, j'ai rv,
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
         chaque hiver, rarement, comme un, comme une, plus que, connu pour, a tendance, ont tendance, rêvé,
@@ -2394,6 +2565,9 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez, je me rappelle, je me souviens,
+        on se rappelle, on se souvient, te souviens tu, t'en souviens tu, vous rappelez vous, vous souvenez
+        vous, ça me rappelle quand, ça me rappelle la fois,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
@@ -2412,6 +2586,7 @@ PHRASES = {
         l année dernière, l hiver dernier
     """,
     "weather": """
+        brume, brumes,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,
@@ -2438,6 +2613,7 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
+        annoncent, ils annoncent,
         je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
         je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
         vérifié, vérifiée,
@@ -2571,6 +2747,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": """
+        l'autre,
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -2609,11 +2786,16 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": """
+        j'y ai ôté, j'y ai enlevé, j'y ai viré, j'y ai retiré,
         ça, cela, ce, c', ceci, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e
     """,
-    "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre",
+    "article": """
+        l'autre,
+        c'te, c't,
+        le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre
+    """,
     "of": "de, du, d', des, pour, à, au, aux",
     "and": """
         et, &, +, plus, avec, puis, puis aussi, ainsi que, ainsi qu', et aussi, et puis aussi, et en plus,
@@ -2637,6 +2819,7 @@ PHRASES = {
     """,
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
+        vient d'être, viennent d'être,
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
         est toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore,
@@ -2671,6 +2854,18 @@ PHRASES = {
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
     """,
     "link": """
+        d'avoir séché, de l'avoir séché||e, d'avoir bien séché, pour avoir séché,
+        au juste,
+        d'en arrière, d'en avant,
+        après l'avoir séché||e, après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e,
+        après l'avoir brossé||e, une fois séché||e, après l'avoir bien séché||e,
+        du haut, du bas, du fond, du bout, du milieu, d'en haut, d'en bas, d'en face, d'à côté,
+        selon le plan, suivant le plan, d'après le plan, comme le plan, comme sur le plan, comme dans le plan,
+        comme au plan, comme dit le plan, comme le dit le plan, comme t'as dit, comme tu as dit, comme vous avez
+        dit, comme t'avais dit, comme tu avais dit, comme tu l'as dit, comme t'as demandé, comme indiqué, comme
+        marqué, comme écrit, comme le bot a dit, comme dit le bot, comme sur la liste, comme la liste, selon la
+        liste, conformément au plan, conforme au plan, comme au programme, selon le programme, comme ça disait,
+        comme c'est écrit, comme c'est marqué,
         à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
@@ -2812,6 +3007,9 @@ PHRASES = {
         on a fait le tour de tout le monde, on a fait le tour de la gang
     """,
     "time": """
+        en ce moment même,
+        c'te nuit, c'te matin, c't'après midi, c'te semaine,
+        à présent, à l'heure actuelle,
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -2861,6 +3059,8 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        checke ben, checkez ben, checke ça, checkez ça,
+        robot, le robot, petit robot, mon robot,
         haybell,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -2936,6 +3136,9 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de",
     "ask why": """
+        pour quoi, c'est pourquoi que, pourquoi donc que,
+        qu'est ce qui vous a pris de, qu'est ce qui t'a pris de, quelle idée de, c'est quoi l'idée de, c'est
+        quoi cette idée de, à quoi ça sert de, pourquoi c'est que, pourquoi c'est qu',
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,
         pourquoi est ce que, pourquoi est ce qu', comment ça se fait que, comment ça se fait qu',
@@ -2944,6 +3147,11 @@ PHRASES = {
         tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi
     """,
     "ask today": """
+        c'est quoi qu'on leur met, c'est quoi qu'on met, c'est quoi qu'ils portent, c'est quoi qu'y portent,
+        donne moi le plan, donne le plan, donnez moi le plan, envoie le plan, envoie moi le plan, balance le
+        plan, redonne moi le plan, tu peux me donner le plan, tu peux redonner le plan, montre moi le plan, je
+        veux le plan, je voudrais le plan, il me faut le plan, donne moi le programme, c'est quoi le programme
+        couvertures,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
@@ -3124,6 +3332,12 @@ PHRASES = {
         c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi
     """,
     "ask left": """
+        qui a pas encore eu sa couv, qui n'a pas encore eu sa couv, qui a pas eu sa couv, qui n'a pas eu sa
+        couverture, qui n'a pas encore eu sa couverture, qui a pas encore de couv, à qui il manque sa couv, qui
+        attend encore sa couverture,
+        qui reste à habiller, qu'est ce qui reste à habiller, qui reste à couvrir, qu'est ce qui reste à
+        couvrir, qui est ce qui reste à habiller, qui qui reste à faire, c'est qui qui reste à faire,
+        qui reste a fer, qui reste à fer, il reste qui à fer,
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3271,6 +3485,8 @@ PHRASES = {
         y me reste qui à faire, y nous reste qui, y nous reste qui à faire
     """,
     "ask drying": """
+        dis moi ce qui sèche, dites moi ce qui sèche, dis moi ce qui est en train de sécher, ce qui est mouillé,
+        dis moi ce qui est mouillé, ce qui est encore mouillé, dis moi ce qui est encore mouillé,
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3482,6 +3698,7 @@ PHRASES = {
         ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
+        il mouille, ça mouille, il vente,
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
         il va geler cette nuit, il va y avoir du vent, ça va geler, ça va geler cette nuit, il pleut cette nuit,
         il gèle cette nuit, il pleuvra, il gèlera, il va pleuvoir ce soir, il va pleuvoir demain,
@@ -3545,6 +3762,11 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir
     """,
     "ask help": """
+        ça fait quoi ce bot, ça fait quoi ce bot là, il fait quoi ce bot, il fait quoi le bot, ça sert à quoi ce
+        bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot il fait quoi, le bot il fait quoi, ça fait quoi le
+        bot,
+        qu'est ce tu sais faire, qu'est ce tu peux faire, qu'est ce t'es capable de faire, tu es capable de
+        quoi, t'es capable de quoi, à quoi ça sert ce bot,
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
@@ -3571,6 +3793,10 @@ PHRASES = {
         un peu d'aide haybell, help
     """,
     "ask wearing": """
+        propose, proposes, proposez, conseilles, conseillez, recommandes, recommandez, prévois, prévoyez,
+        suggères, suggérez, préconises, préconisez, tu proposes, vous proposez, tu conseilles, vous conseillez,
+        comme un oignon, comme des oignons, comme un eskimo, comme un esquimau, comme un cosmonaute, comme un
+        bibendum, emmitouflé, emmitouflée, bardé, bardée, emmailloté, emmaillotée,
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
@@ -3593,6 +3819,7 @@ PHRASES = {
         tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos
     """,
     "ask tonight": """
+        c'te nuit, c't'après midi,
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
         mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après midi,
         dois je mettre, doit on mettre, pour la nuit, lui met on, pour ce soir, pour cette nuit, pour demain,
@@ -3615,7 +3842,10 @@ PHRASES = {
         va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
         va être sèche dans combien de temps, va être sèche bientôt
     """,
+    "asked": "ou pas, ou non, ou quoi, oui ou non, ou pas encore, ou toujours pas, ou pas du tout",
     "sky": """
+        brume,
+        mouille, vente, mouillera,
         de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
         neigera, gel, geler, gèle, gèlera, givre, glace, vent, rafales, tempête, orage, froid, chaud, degrés,
@@ -3625,6 +3855,7 @@ PHRASES = {
         souffler, mouiller, venter, cailler, caille, millimètres, précipitations
     """,
     "ahead": """
+        c'te nuit, c't'après midi,
         ce soir, cette nuit, demain, plus tard, tout à l'heure, cet après midi, ce week end, le week end,
         la semaine prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui,
         les prochains jours, cette aprem, cet aprem, demain après midi, la nuit prochaine,
@@ -3635,6 +3866,7 @@ PHRASES = {
         pour cette nuit, pour ce soir, pour demain, à soir, à matin, demain midi, tantôt, ce midi
     """,
     "a horse": """
+        joual, le joual, picouille,
         cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux, étalon,
         shetland, mule, mulet, baudet, palomino, appaloosa, percheron, frison, comtois, fjord, connemara,
         une des juments, un des ânes, cheval bai, bourrin, canasson, un cheval,
@@ -3658,6 +3890,8 @@ PHRASES = {
         merci d'oublier
     """,
     "what was said": """
+        ce que je viens décrire, ce que je viens dire, ce que j'ai mi, ce que j'ai di, ce que j'ai ecri, ce que
+        j'écris, ce que j'écrivais, ce que je disais, ce que je racontais,
         ce que j'ai dit, ce que je viens de dire, ce que j'ai mis, ce que je viens de mettre, ce que j'ai écrit,
         ce que je viens d'écrire, ce que j'ai envoyé, ce que je viens d'envoyer, mon dernier message,
         le dernier message, mon message, mon message d'avant, le message d'avant, le dernier, mon dernier,
@@ -3721,7 +3955,11 @@ PHRASES = {
     """,
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
-    "drying": "en train de sécher, à sécher, au séchage, sèchent, en séchage",
+    "drying": """
+        sur la corde, sur la corde à linge, sur le fil, sur le fil à linge, au séchoir, dans le séchoir, à la
+        sellerie, dans la sellerie, à la chaufferie, à la buanderie, sur les barres, au radiateur,
+        en train de sécher, à sécher, au séchage, sèchent, en séchage
+    """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s

@@ -140,6 +140,14 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "jtranspire": "je transpire", "jsue": "je sue", "jcaille": "je caille", "e": "est", "ms": "mais",
         "dins": "dans", "din": "dans", "dla": "de la", "dles": "de les", "chfais": "je fais", "cb": "combien",
         "cmb": "combien", "kombien": "combien", "o": "au", "lheure": "l'heure", "touta": "tout à",
+        "sul": "sur le", "sua": "sur la", "sules": "sur les", "yetait": "il était",
+        "yetaient": "ils étaient", "yont": "ils ont",
+        "ysont": "ils sont", "yva": "il va", "yfont": "ils font", "ymet": "il met", "yreste": "il reste",
+        "dun": "d'un", "dune": "d'une", "juska": "jusqu'à", "jusko": "jusqu'aux", "jusqo": "jusqu'aux",
+        "jusqau": "jusqu'au", "jusquau": "jusqu'au", "jusquaux": "jusqu'aux", "juske": "jusque", "ste": "cette",
+        "yora": "il y aura", "nui": "nuit", "cho": "chaud", "froi": "froid", "fret": "frette",
+        "fe": "fait", "acose": "à cause", "u": "eu", "pourkwa": "pourquoi",
+        "temp": "temps", "stt": "cet", "ave": "avait", "fodré": "faudrait", "dlo": "de l'eau", "dleau": "de l'eau",
     },
 }  # fmt: skip
 
@@ -166,7 +174,7 @@ ENDINGS: dict[str, tuple[tuple[str, str], ...]] = {
     ("aito", "ado"),
     ("aita", "ada"),
 ),
-    "fr": (),
+    "fr": (("oi", "oid"), ("oi", "oit"), ("or", "ors"), ("our", "ours"), ("an", "ant"), ("en", "ent")),
 }  # fmt: skip
 
 # letters that sound alike: written for, meant; "" is the start of a word ("elada" for helada)
@@ -177,5 +185,10 @@ SOUNDS: dict[str, tuple[tuple[str, str], ...]] = {
     ("ll", "y"), ("j", "g"), ("g", "j"), ("k", "qu"), ("k", "c"), ("np", "mp"), ("nb", "mb"), ("nv", "mb"),
     ("mv", "mb"), ("w", "hu"), ("w", "gu"), ("gu", "hu"), ("x", "ch"),
 ),
-    "fr": (),
+    "fr": (
+    ("k", "c"), ("k", "qu"), ("o", "au"), ("o", "eau"), ("an", "en"), ("en", "an"), ("in", "ain"), ("in", "ein"),
+    ("e", "ai"), ("ai", "e"), ("s", "ss"), ("ss", "s"), ("s", "c"), ("s", "z"), ("z", "s"), ("f", "ph"), ("y", "ill"),
+    ("i", "y"), ("j", "g"), ("g", "j"), ("n", "nn"), ("l", "ll"), ("t", "tt"), ("r", "rr"), ("m", "mm"), ("p", "pp"),
+    ("f", "ff"), ("nn", "n"), ("ll", "l"), ("tt", "t"), ("rr", "r"), ("mm", "m"), ("", "h"), ("r", "re"),
+),
 }  # fmt: skip

@@ -1,0 +1,61 @@
+"""Whether a pronoun takes a piece up again: "la verte, elle, est sèche", "viré l'imper de Filou, il dégoulinait"."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import Clause, soft
+from bot.words.heard.genders import GENDERS
+from bot.words.items import WETNESS, Item, predicate
+from bot.words.piece import Piece
+from bot.words.telling import Telling
+
+SMALL = ("article", "and", "but", "polite", "link", "time")
+UNDER = ("under", "body", "after", "work", "in")  # what tells of the horse below the rug
+BELOW = "dessous"
+
+
+def gender_of(said: str, before: Item | None) -> str:
+    """A piece's gender: its noun's, else that of the word before it; "" where neither tells ("son 200")."""
+    nouns = (GENDERS[word] for word in said.casefold().split() if word in GENDERS)
+    return next(nouns, GENDERS.get(before.text, "") if before is not None else "")
+
+
+def takes_up(items: Sequence[Item], at: int) -> bool:
+    """Whether the pronoun at this place is of the piece that opens the clause: nothing was said of the piece yet."""
+    piece = next((i.piece for i in reversed(items[:at]) if i.piece is not None), None)
+    nothing_told = all(i.mark or i.piece is not None or i.has(*SMALL) for i in items[:at])
+    return piece is not None and _agrees(items[at], piece) and nothing_told
+
+
+def of_the_piece(clause: Clause, telling: Telling) -> bool:
+    """As in "enlevé la 150 de Filao, elle était trempée": the piece spoken of last was wet, not the horse.
+
+    What is said of the horse is said of below the rug: "elle est trempée dessous".
+    """
+    if telling.spoken is None or not (telling.last == "piece" or came_off(telling.heard)):
+        return False
+    words = [i for i in clause.items if not i.mark]
+    wet = next((i for i in words if i.has(*WETNESS)), None)
+    if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
+        return False
+    of_it = GENDERS.get(words[0].text) if words[0].has("she") else _participle(wet) if words[0].has("was") else None
+    return of_it is not None and of_it == telling.spoken.gender
+
+
+def any_rug(piece: Piece) -> bool:
+    """A rug of which nothing more is said: the one spoken of, where one was."""
+    told = piece.words or piece.ids or piece.owners or piece.fill or piece.their or piece.spare
+    return piece.rug and not (told or piece.several or piece.some)
+
+
+def came_off(clause: Clause | None) -> bool:
+    """Whether a clause told of one piece, and that it came off."""
+    return clause is not None and len(clause.pieces) == 1 and clause.has("took off", "took", "swapped")
+
+
+def _participle(item: Item) -> str:
+    """The gender that a participle shows: "(enlevé la couverte à Biscuit), était détrempée"."""
+    return "feminine" if item.raw.endswith(("ée", "ées")) else "masculine" if item.raw.endswith(("é", "és")) else ""
+
+
+def _agrees(pronoun: Item, piece: Piece) -> bool:
+    return pronoun.text in GENDERS and piece.gender in ("", GENDERS[pronoun.text])

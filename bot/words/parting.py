@@ -1,0 +1,217 @@
+"""Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
+
+from collections.abc import Sequence
+
+from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
+from bot.words.clauses import Thought, is_subject, soft
+from bot.words.items import Item, predicate
+from bot.words.whole import complete, dresses, placed_or_dressed
+
+MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
+PARTING = frozenset((
+    "bare", "took off", "put on", "brought in", "turned out", "afterwards", "question", "subject", "not behind",
+    "except", "if", "reason", "when", "but", "too", "and", "it", "strap",
+))  # fmt: skip
+HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
+NOTHING = Item("", "")
+DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
+SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
+FROM_WORK = 3  # words of "from the lesson"
+STAYS = "stays"  # the word begins nothing, whatever else it may mean
+
+
+def parts(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """How a new clause begins at this word; None where none does."""
+    if PARTING.isdisjoint(sentence[at].means):
+        return None
+    for rule in (_by_a_deed, _by_somebody, _by_a_link, _by_and):
+        found = rule(sentence, at, current)
+        if found is not None:
+            return None if found == STAYS else found
+    return None
+
+
+def _here(sentence: Sequence[Item], at: int) -> tuple[Item, Item]:
+    """The word here and the one behind it."""
+    return sentence[at], sentence[at + 1] if at + 1 < len(sentence) else NOTHING
+
+
+def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """What was done next: a piece put on or off, a strap broken, something afterwards."""
+    item, following = _here(sentence, at)
+    if item.has("bare") and complete(current) and following.horses:
+        return ""  # "left Dolly in the purple blanket nothing on Duke"
+    speaks = item.has(*DONE_BY_SPEAKER) and item.text.partition(" ")[0] in SPEAKER
+    if speaks and complete(current) and not current.has("clipped"):  # "Pip's clipped, I gave him a trace"
+        return ""  # "Molly has only her sheet now i took off the heavy", "tout est fait j'ai rentré Filou"
+    if item.has("strap") and not current.pieces and complete(current) and tells_of_a_piece(sentence[at:]):
+        return ""  # "Pip and Ned done leg strap snapped off the blue turnout"
+    if item.has("afterwards") and (
+        (_ends_with_a_sign(current.items) and current.of_something) or current.has("all done")
+    ):
+        return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
+    return None
+
+
+def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """A question put to people, or somebody who does something: "he", "I", "it"."""
+    item, following = _here(sentence, at)
+    if item.has("question") and complete(current) and begins_to_ask(sentence[at:]):
+        return ","  # "Storm is dripping with sweat can someone check on him"
+    if item.has("subject") and complete(current) and _somebody_does(sentence, at):
+        return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
+    if item.has("it") and following.has("is") and complete(current) and placed_or_dressed(current):
+        return STAYS if current.items[-1].has(*HOLDING) else ""  # "took the sheet off Pip it's soaked"
+    if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
+        return STAYS  # "Lou tremble plus"
+    return None
+
+
+def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """As in "…, but", "except", "if", "as", "when"."""
+    item, following = _here(sentence, at)
+    if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
+        return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else STAYS
+    if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
+        return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
+    behind_pause = not current.items and at > 0  # ", as he was cold"
+    if item.has("reason") and (behind_pause or complete(current)) and _somebody(following):
+        return "but"  # "put her sheet on as it was spitting"
+    if item.has("when") and (complete(current) or dresses(current)):
+        return "when"
+    if item.has("but") and item.has("link") and current.items and current.items[-1].has("guess"):
+        return STAYS  # "creía que Tormenta estaba sudada"
+    if item.has("but") and item.has("link") and current.items and _unheard_thing(current.items[-1]):
+        return STAYS  # "cerrar el grifo que se congela"
+    if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
+        return STAYS  # "Prince par contre est trempé"
+    if item.has("but") and not item.has("and"):
+        adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
+        return "but" if current.items and not adds else STAYS
+    return None
+
+
+def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """As in "… and" with another thought behind it."""
+    item, following = _here(sentence, at)
+    if item.has("too") and item.text.startswith("and ") and complete(current):
+        return "and"
+    if not item.has("and"):
+        return None
+    if current.spoken and current.items[0].has("it") and following.has("subject"):
+        return "and"  # "it's on the rack and he's in the tartan"
+    begins = following.has("put on", "took off") or following.horses
+    if not item.has("has", "wears") and _something_done(current) and begins:
+        return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if current.pieces and following.has("it") and following.has("put on", "took off"):
+        return "and"  # "traje la manta roja y se la puse a Nube"
+    if current.told and not current.of_something and following.has(*MOVES):
+        return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
+    if _goes_with_it(sentence, at, current):
+        return STAYS  # "all done, only Ty and Storm not"
+    if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
+        return "and"  # "he pasado antes de trabajar y Pelayo está bien"
+    if dresses(current) and owned_piece_told(sentence[at + 1 :]):
+        return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
+    if not item.has("has", "wears"):
+        return "and" if complete(current) and not goes_on(sentence, at) else STAYS
+    return None
+
+
+def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "Pip bare and fine", "all done, only Ty and Storm not"."""
+    left = current.has("all done") and current.has("only")
+    return left or (current.has("bare") and only_how(sentence[at + 1 :]))
+
+
+def _unheard_thing(item: Item) -> bool:
+    return not (item.means or item.mark or item.person or is_subject(item))
+
+
+def _ends_with_a_sign(items: Sequence[Item]) -> bool:
+    said = items[: _work_behind(items)]
+    last = next((i for i in reversed(said) if not i.has("very", "time") or predicate(i)), NOTHING)
+    return predicate(last)
+
+
+def _work_behind(items: Sequence[Item]) -> int:
+    """The place of what it comes from, where that ends the words: "sweaty from the lesson"; else behind the last."""
+    if not items or not items[-1].has("work"):
+        return len(items)
+    last = max(0, len(items) - FROM_WORK)
+    return next((k for k in range(last, len(items)) if items[k].has("after") and not items[k].has("work")), len(items))
+
+
+def _only_horse(current: Thought) -> bool:
+    return bool(current.horses) and all(i.horses or i.has("article", "polite") for i in current.items)
+
+
+def _something_done(current: Thought) -> bool:
+    """What somebody did, of no horse and no piece."""
+    return not current.of_something and current.has("brought", "i", "felt")
+
+
+def _somebody(item: Item) -> bool:
+    return item.has("she", "it", "subject", "i") or bool(item.horses)
+
+
+def _told_of_the_excepted(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "everyone fine but Otto is cold": the others were told of before, what follows is told of this one."""
+    after = next((k for k, i in enumerate(rest) if not (i.horses or i.has("and", "article") or i.text == ",")), 0)
+    while 0 < after < len(rest) and (rest[after].has("is", "she", "relative") or soft(rest[after])):
+        if predicate(rest[after]):
+            break
+        after += 1
+    told = 0 < after < len(rest) and predicate(rest[after])
+    return told and current.told
+
+
+def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
+    """Whether a pronoun begins a thought of its own here: "it is wet he is shaking", not "says he is"."""
+    before, after = sentence[at - 1], sentence[at + 1] if at + 1 < len(sentence) else None
+    if before.has("inwards", "outwards") and any(i.has("brought", "took") for i in sentence[:at]):
+        return sentence[at].has("she")  # "brought Willow in shes soaked"
+    if before.has("when", "if", "what", "question", "and", "but", "said", "not", "of", "in", "on", "after", "over"):
+        return False
+    if before.has("is", "was") and not before.mark:
+        return False  # "how is she"
+    verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
+    if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
+        return True
+    if before.has("all done") and sentence[at].has("i"):
+        return True  # "tout le monde est fait je remonte"
+    before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
+    told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
+    return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
+
+
+def _paused(sentence: Sequence[Item], at: int) -> bool:
+    return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
+
+
+def goes_on(sentence: Sequence[Item], at: int) -> bool:
+    """Whether a list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
+    before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
+    clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
+    if clip and any(i.kinds("style") for i in rest[:4]) and not any(is_subject(i) for i in rest[:4]):
+        return True
+    while rest and (rest[0].has("article", "and", "of", "her", "polite", "over") and not is_subject(rest[0])):
+        rest = rest[1:]
+    if before is None or not rest:
+        return False
+    if rest[0].has("in") and before.piece is not None:
+        into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
+        if into or any(i.has("outwards") for i in sentence[:at]):
+            return True  # "out of his sheet and into the orange one"
+    following = rest[1] if len(rest) > 1 else None
+    ends = (
+        following is None
+        or following.mark
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over")
+        or (following.has("toward") and not following.has("is"))
+        or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
+    )
+    if rest[0].horses and before.horses:
+        return ends and not (following is not None and following.has("is") and not following.has("and"))
+    return bool(rest[0].piece and before.piece and ends)

@@ -1,0 +1,107 @@
+"""French as it is spoken, written as a dictionary has it: "d'poil", "su'a corde", "Mika y met quoi", "est-tu sèche"."""
+
+from collections.abc import Collection, Iterator, Sequence
+
+from bot.words.tokens import Token
+
+FULL = {"d'": "de", "j'": "je", "qu'": "que", "n'": "ne", "s'": "se", "m'": "me", "t'": "te", "c'": "ce", "l'": "le"}
+VOWELS = "aeiouyh"
+STOPS = ".!?;\n"
+END = Token("", "", 0, 0, "mark")
+# beside these "y" is a place, or "to her": "j'y ai mis", "on y va", "il y a"
+THERE_BEHIND = frozenset((
+    "j'", "je", "on", "il", "elle", "ils", "elles", "nous", "vous", "tu", "ca", "n'", "ne", "s'", "m'", "t'", "l'",
+    "d'", "pouvez", "peux", "peut", "peuvent", "va", "vas", "vais", "vont", "allez", "allons", "faut", "pour",
+    "a", "de", "sans", "tout", "qui", "moi", "toi",
+))  # fmt: skip
+THERE_BEFORE = frozenset(("a", "en", "compris", "avait", "aura", "aurait", "ait", "ai", "as"))
+KNOWN_BEHIND = frozenset(("ai", "as", "a", "avais", "avait", "aurait", "avons", "avez", "ont", "eu", "pas", "jamais"))
+COUNTING = frozenset(("un", "le", "les", "des", "chaque", "pas", "de", "mon", "son"))
+OURS = frozenset(("la", "le", "l'", "les", "sa", "son", "ses", "une", "un"))
+WELL_BEHIND = frozenset(("est", "sont", "va", "vont", "yest", "ye", "ysont"))
+WELL_BEFORE = frozenset(("et", "pis", "puis", "mais", "dans", "sous", "au", "avec"))
+SEVERAL = frozenset(("ils", "elles", "tous", "toutes", "oreilles", "chevaux", "deux"))
+JOINING = frozenset(("et", "e", "pis", "puis", "n"))
+HOW = frozenset(("en", "tout", "tous", "toutes", "bien", "tres", "trop", "dehors", "dedans", "au", "secs"))
+ASKING = frozenset((
+    "est", "sont", "a", "ont", "va", "vont", "annonce", "annoncent", "reste", "porte", "met", "mange", "dort", "seche",
+))  # fmt: skip
+SHE_DOES = frozenset(("reste", "soit", "aille", "mange", "porte", "ait", "tremble", "dorme", "sorte"))
+
+
+def in_full(word: str, behind: str) -> str:
+    """A word that lost its vowel before a consonant, as in "d'poil", "j'viens", with its vowel; any other as it is."""
+    return FULL[word] if word in FULL and behind[:1] not in VOWELS else word
+
+
+def as_written(tokens: Sequence[Token], named: Collection[str]) -> list[Token]:
+    """The tokens as they would be written. named: the words of the barn's names, which stay as they are."""
+    return list(_written(tokens, named))
+
+
+def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]:
+    asked = False
+    for at, token in enumerate(tokens):
+        before, behind = (tokens[at - 1] if at else END), (tokens[at + 1] if at + 1 < len(tokens) else END)
+        if token.text == "tu" and _asks(token, before):  # "la mauve est-tu sèche": a question mark, said
+            asked = True
+            continue
+        if asked and token.kind == "mark" and token.text in STOPS:
+            yield _question_mark(token)
+            asked = False
+        if token.text in named and token.text not in FULL:
+            yield token
+        else:
+            tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
+            said = token.text if tied else _said(token.text, before.text, behind, named)
+            if said == "son" and _are(tokens, at, named):
+                said = "sont"
+            yield token if said == token.text else token._replace(text=said)
+    if asked:
+        yield _question_mark(tokens[-1])
+
+
+def _question_mark(near: Token) -> Token:
+    return Token("?", "?", near.start, near.start, "mark")
+
+
+def _asks(token: Token, before: Token) -> bool:
+    """Whether "tu" only asks, behind a verb that is not of "tu": "a-tu", "annonce-tu"; not "as-tu", "peux-tu"."""
+    third = before.kind == "word" and not before.text.endswith(("s", "x", "-"))
+    return (token.tied and third) or before.text in ASKING
+
+
+def _said(word: str, before: str, behind: Token, named: Collection[str]) -> str:
+    follows = behind.text if behind.kind == "word" else ""
+    if word in FULL:
+        return in_full(word, follows) if follows else word
+    if word == "y":
+        return "il" if _he(before, follows) else word
+    if word == "a":  # "j'aimerais qu'a reste nue"; not "qu'a fait Perle"
+        return "elle" if before == "qu'" and follows in SHE_DOES else word
+    if word == "avec":  # "Perle a chaud pis Ulysse avec"
+        return "aussi" if before in named and behind.kind == "mark" else word
+    if word == "su":  # "mis la bleue su Ti-Loup"
+        return "sur" if follows and before not in KNOWN_BEHIND else word
+    if word == "sou":  # "sou sa couv"; "pas un sou"
+        return "sous" if follows and before not in COUNTING else word
+    if word == "mi":  # "mi la rouge a Filou"
+        return "mis" if follows in OURS else word
+    if word == "ben":  # "Joe y'est ben"; not "est ben frette"
+        return "bien" if before in WELL_BEHIND and (not follows or follows in WELL_BEFORE) else word
+    return word
+
+
+def _are(tokens: Sequence[Token], at: int, named: Collection[str]) -> bool:
+    """As in "ils son trempés", "Perle et Ulysse son rentré": "sont", behind several and before a participle."""
+    before, joined = tokens[max(0, at - 2) : at], tokens[max(0, at - 2) : at - 1]
+    listed = bool(joined) and joined[0].text in JOINING and before[-1].text in named
+    behind = tokens[at + 1] if at + 1 < len(tokens) else END
+    how = behind.raw.endswith(("é", "és", "ée", "ées")) or behind.text in HOW
+    return how and bool(before) and (before[-1].text in SEVERAL or listed)
+
+
+def _he(before: str, follows: str) -> bool:
+    """As in "Mika y met quoi", "y se roule"; not "vous pouvez y mettre"."""
+    there = not follows or before in THERE_BEHIND or follows in THERE_BEFORE
+    return not there and not follows.endswith(("er", "ir", "mettre"))

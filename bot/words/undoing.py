@@ -1,0 +1,40 @@
+"""Sentences that take back what was said before: "undo", "oops wrong horse, undo that", "annule, j'ai confondu"."""
+
+from collections.abc import Sequence
+
+from bot.words.items import Item, places, predicate
+
+UNDOING = frozenset(("undo", "undo verb"))
+TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan")  # "oops, erase my last"
+
+
+def undoes(sentence: Sequence[Item]) -> bool:
+    """Whether a sentence takes back what was said before it."""
+    if not places(sentence, UNDOING):
+        return False
+    words = [i for i in sentence if not i.mark]
+    if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
+        return True
+    if _at_last(sentence):
+        return True
+    first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
+    if len(words) < first + 2:
+        return False
+    verb, *behind = words[first:]
+    then = next((i for i in behind if not i.has("polite")), behind[0])  # "oublie ça bot, j'ai confondu"
+    if (
+        verb.has("undo")
+        and then.has("i", "subject", "was", "undo")
+        and not any(i.piece or predicate(i) for i in words[first + 1 :])
+    ):
+        return True  # "annule, j'ai confondu Vanille et Vanina"
+    return (verb.has("undo verb", "undo") and then.has("what was said")) or (
+        verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
+    )
+
+
+def _at_last(sentence: Sequence[Item]) -> bool:
+    """As in "oops, wrong group, undo", "non c'était pas Moka, annule": the verb behind a pause, no report before."""
+    said = [i for i in sentence if not i.has("polite", "please") or i.has("undo")]
+    last = len(said) > 1 and said[-2].mark and said[-1].has("undo") and said[-1].has("undo verb")
+    return last and not any(i.piece is not None or predicate(i) for i in sentence)

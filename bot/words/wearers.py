@@ -1,0 +1,72 @@
+"""Who wears what a clause tells: who is named, who was spoken of, or whose the piece is."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import Clause
+from bot.words.items import Item
+from bot.words.listed import list_near
+from bot.words.outfits import Change
+from bot.words.piece import Piece
+from bot.words.telling import Telling, named
+
+TO_HER = frozenset(("lui", "leur", "le", "les"))
+
+
+def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
+    """The horses whose outfit changes; none where nobody says."""
+    horses = clause.horses
+    if horses and clause.has("except") and clause.has("everyone", "all horses"):
+        left = {name for i in horses for name in i.horses}
+        return named([name for name in telling.names if name not in left])
+    if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
+        bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
+        return list_near(clause.items, bare)  # "Max the 300, Pip naked"
+    if horses:
+        return [*horses, *_listed_owners(clause.items)]
+    if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
+        return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
+    if _of_somebody(clause.items) and any(piece.their for piece in pieces):
+        return ()  # "Anne a mis sa doudoune rose"
+    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
+    if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
+        owners = telling.owners_of(pieces)
+    if owners:
+        return named(owners)
+    if clause.has("all horses", "everyone"):
+        told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
+        return named(telling.names) if told else ()  # "horses with coats on and I have none"
+    moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on", "instead of")
+    moves = moves or (
+        clause.has("over") and len(pieces) > 1 and telling.dressed != ""
+    )  # "… and the black over the liner"
+    moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
+    return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
+
+
+def _of_somebody(items: Sequence[Item]) -> bool:
+    """Whether a person opens the clause, of the barn or not: what is theirs is no horse's."""
+    first = next((i for i in items if not i.mark), None)
+    return first is not None and (first.person or not (first.means or first.piece or first.horses))
+
+
+def to_her(items: Sequence[Item]) -> bool:
+    """Whether the verb says to whom: "je lui ai mis", "le he puesto", "put … on him"."""
+    verb = next((k for k, i in enumerate(items) if i.has("put on", "took off")), None)
+    if verb is None:
+        return False
+    said = (*items[verb].text.split()[:-1], *(i.text for i in items[max(0, verb - 2) : verb]))
+    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in items[-2:])
+
+
+def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "Polly and Frosty rugs off": the last of the list stands with its piece."""
+    for k, item in enumerate(items):
+        if k > 1 and item.piece is not None and items[k - 1].has("and") and items[k - 2].horses:
+            return named(item.piece.owners)
+    return ()
+
+
+def of_another_horse(piece: Piece, horses: Sequence[Item]) -> bool:
+    """As in "Gus is wearing Star's sheet"."""
+    return len(piece.owners) == 1 and not piece.several and not any(piece.owners[0] in i.horses for i in horses)

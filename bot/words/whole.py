@@ -1,0 +1,55 @@
+"""Whether a thought is whole: whose it is, and what of it, has been said; what comes may begin another."""
+
+from itertools import dropwhile
+
+from bot.words.clauses import CLIPS, Thought, gathered
+
+ENOUGH = (
+    "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
+    "clipped",
+)  # fmt: skip
+ALIKE = 3  # words of a horse that is as the one before
+
+
+def dresses(current: Thought) -> bool:
+    """A piece was put on or taken off."""
+    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "on", "off")
+
+
+def complete(current: Thought) -> bool:
+    """A horse or a piece, and how it is, where it is, or what it wears."""
+    if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
+        current = gathered(dropwhile(lambda i: i.has("polite"), current.items))
+    pieces = current.pieces
+    horse = (
+        bool(current.horses)
+        or current.has("she", "everyone", "all horses", "all done")
+        or any(p.owners or p.their or p.ids for p in pieces)
+    )
+    if (horse or pieces) and (current.told or current.has("done", "all done", "broken")):
+        return True
+    return horse and placed_or_dressed(current)
+
+
+def placed_or_dressed(current: Thought) -> bool:
+    """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
+    items = current.items
+    if items[-1].has("too") and len(items) <= ALIKE:
+        return True  # "clover same, biscuit cold"
+    if items[-1].has("own") and current.has("in", "wears"):
+        return True  # "Clemmie in hers"
+    clips = not current.means.isdisjoint(CLIPS)
+    if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
+        return True
+    if current.has("work") and current.has("took", "had"):
+        return True  # "took Pip for a hack he came back hot"
+    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
+    if last.has("inwards", "outwards"):
+        return True
+    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
+        return True
+    if current.has("it") and current.has("put on", "took off"):
+        return True  # "se la puse a Canela, …"
+    return bool(current.pieces) and current.has(
+        "put on", "took off", "took", "swapped", "wears", "in", "on", "off", "only"
+    )

@@ -1,0 +1,156 @@
+"""French as thumbs and voices send it: pronouns of things, "é" for et, Québec's "y", the name told last."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # a pronoun takes up the piece that was named first
+        ("Perle a froid. La chemise bleue, elle, est trempée", [
+            ("Perle", "cold"), ("caramel-impermeable", "soaked"),
+        ]),
+        ("l'imper d'Ulysse, il est sec", [("ulysse-impermeable", "dry")]),
+        # what came off was wet, as its pronoun or its participle agrees
+        ("viré l'imper d'Ulysse il dégoulinait", [("Ulysse", ()), ("ulysse-impermeable", "soaked")]),
+        ("j'ai enlevé la 250 de Perle, elle était trempée", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("ôté la 250 à Perle, était mouillée", [("Perle", ()), ("perle-outdoor", "wet")]),
+        ("j'ai enlevé la 250 de Perle, elle est trempée dessous", [("Perle", ()), ("Perle", "wet")]),
+        ("j'ai enlevé l'imper d'Ulysse, elle est trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        ("La 250 de Perle, je l'ai mise à sécher, elle est à tordre.", [("perle-outdoor", "soaked")]),
+        ("ôté la 250 à Perle, est toute détrempée la couverte", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("la chemise bleue a un accroc pis sa sangle est pétée", [
+            ("caramel-impermeable", "torn"), ("caramel-impermeable", "strap broken"),
+        ]),
+        # to whom the verb says it goes on
+        ("Ulysse dégouline de sueur, je lui ai mis la polaire de Filou", [
+            ("Ulysse", "sweating"), ("Ulysse", ("filou-polaire",)),
+        ]),
+        ("la réserve 150 est sèche, je l'ai mise à Perle", [("reserve-150", "dry"), ("Perle", ("reserve-150",))]),
+        # whose it is, or who, comes last
+        ("J'y ai enlevé sa 250, à la Perle, elle est toute nue à présent", [("Perle", ())]),
+        ("sa polaire est trempée, à Filou", [("filou-polaire", "soaked")]),
+        ("elle tremble, la Perle", [("Perle", "shivering")]),
+        ("il est trempé, le Filou", [("Filou", "wet")]),
+        # "et" and "est" sound alike
+        ("perle é ulysse mouillés jusko os", [("Perle", "wet"), ("Ulysse", "wet")]),
+        ("Perle est Ulysse sont trempés", [("Perle", "wet"), ("Ulysse", "wet")]),
+        ("ulysse et en sueur", [("Ulysse", "sweating")]),
+        # Québec says "il", "aussi" and "est-ce que" otherwise
+        ("Filou y met quoi à soir", [("Filou", "today")]),
+        ("ulysse y tremble", [("Ulysse", "shivering")]),
+        ("Perle a chaud pis Ulysse avec", [("Perle", "hot"), ("Ulysse", "hot")]),
+        ("la chemise bleue est-tu sèche", [("caramel-impermeable", "drying")]),
+        ("y annonce-tu ben frette c'te nuit", [("forecast",)]),
+        ("Perle file pas pantoute", [("Perle", "unwell")]),
+        ("Perle a plus d'poil à l'épaule", [("Perle", "rubbed")]),
+        ("j'viens d'lâcher Ulysse pis Caramel dans l'clos", [("Ulysse", "field"), ("Caramel", "field")]),
+        ("Ulysse y'est ben", [("Ulysse", "comfortable")]),
+        ("mis la réserve 150 su Ulysse", [("Ulysse", ("reserve-150",))]),
+        ("l'imper d'Ulysse il est sec ou pas", [("ulysse-impermeable", "drying")]),
+        ("caramel juste son imper, noisette son liner é l'outdoor", [
+            ("Caramel", ("caramel-impermeable",)), ("Noisette", ("noisette-liner", "noisette-outdoor")),
+        ]),
+        # a piece left on stays beside what was put on or taken off
+        ("couvre-cou ajouté à Perle, elle garde sa 250", [("Perle", ("perle-outdoor", "perle-couvre-cou"))]),
+        ("Étoile : enlevé l'imper, laissé la grosse", [("Étoile", ("etoile-grosse",))]),
+        # where a horse was seen is no news of having been put there
+        ("Ulysse dehors il a froid", [("Ulysse", "cold")]),
+        ("Ulysse, au pré, il a froid", [("Ulysse", "cold")]),
+        ("Ulysse est au pré, il a froid", [("Ulysse", "field"), ("Ulysse", "cold")]),
+        ("je suis aux box, Perle transpire et Ulysse il crève de chaud", [
+            ("Perle", "sweating", "stall"), ("Ulysse", "hot", "stall"),
+        ]),
+        ("Perle sort du cours des ados ruisselante de sueur", [("Perle", "sweating", "after work")]),
+        # what somebody does next is a thought of its own
+        ("tout le monde est fait je remonte boire un truc chaud", [("all",)]),
+        ("j'ai rentré Filou j'ai sorti Ulysse", [("Filou", "stall"), ("Ulysse", "field")]),
+        ("je suis aux box avec Perle, Ulysse au pré a froid", [("Ulysse", "cold")]),
+        ("Ulysse il a froid, ses oreilles glacés, et Caramel pareil", [("Ulysse", "cold"), ("Caramel", "cold")]),
+        ("étoile : la grosse, perle : la 250, ulysse : tout nu", [
+            ("Étoile", ("etoile-grosse",)), ("Perle", ("perle-outdoor",)), ("Ulysse", ()),
+        ]),
+        ("checke ben, perle pis ulysse ont frette", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("fini avec Filou et Tempête selon la liste", [(("Filou", "Tempête"),)]),
+        ("Contrôlé tous les chevaux du pré : tous bien, sauf Filou un peu frais derrière les oreilles", [
+            ("Filou", "cold"),
+        ]),
+        ("Perle frissonnait tantôt, là ça s'est calmé", [("Perle", "comfortable")]),
+        ("filou lui y va super bien, ulysse lui il est brûlant sous sa couv", [
+            ("Filou", "comfortable"), ("Ulysse", "hot"),
+        ]),
+        ("caramel y reste dehors à soir", [("Caramel", "field")]),
+        ("tempête doit rester nue jusqu'à nouvel ordre", [("Tempête", True)]),
+        ("non c'était pas Perle, annule", [()]),
+        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
+        ("quelles couvertures sèchent dans la chambre", [("drying",)]),
+        # more that is told beside what is worn
+        ("j'ai sorti Perle au pré avec sa 250 et son couvre-cou", [
+            ("Perle", ("perle-outdoor", "perle-couvre-cou")), ("Perle", "field"),
+        ]),
+        ("Perle transpire, je lui ai mis la polaire de Filou pour sécher", [
+            ("Perle", "sweating"), ("Perle", ("filou-polaire",)),
+        ]),
+        ("Caramel : sa 200 mise, l'autre est mouillée", [("Caramel", ("caramel-200",))]),
+        ("l'imper d'Ulysse est mouillé encore, pas sec", [("ulysse-impermeable", "wet")]),
+        ("Perle porte rien que son couvre-cou", [("Perle", ("perle-couvre-cou",))]),
+        ("la chemise bleue et celle d'Ulysse sont trempées", [
+            ("caramel-impermeable", "soaked"), ("ulysse-impermeable", "soaked"),
+        ]),
+        ("perle é ulysse son rentré", [("Perle", "stall"), ("Ulysse", "stall")]),
+        ("comment va Perle depuis sa colique ?", [("Perle", "state")]),
+        ("Ulysse est tout en sueur pis y tremble un peu, quelqu'un peut venir ?", [
+            ("Ulysse", "sweating"), ("Ulysse", "shivering"),
+        ]),
+        ("caramel yé correct mais perle a frette", [("Caramel", "comfortable"), ("Perle", "cold")]),
+        ("c'est beau pour Perle pis Ulysse", [(("Perle", "Ulysse"),)]),
+        ("perle est r'tournée au clos", [("Perle", "field")]),
+        ("récupéré la 250 de Perle chez le réparateur", [("perle-outdoor", "in service")]),
+        ("porté la 250 de Perle chez le réparateur", [("perle-outdoor", "torn")]),
+        ("Caramel a les oreilles froides mais le corps il est chaud", [("Caramel", "cold")]),
+        ("Ulysse a quoi sur le dos", [("Ulysse", "state")]),
+        # a wish taken back
+        ("Perle, j'aimerais mieux qu'a reste pas toute nue", [("Perle", False)]),
+        ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
+        ("je ne veux plus que Perle reste nue", [("Perle", False)]),
+    ],
+)  # fmt: skip
+def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, "chenaie")) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "la polaire, j'y tiens",
+        "vous pouvez y mettre les seaux",
+        "y a du froid qui arrive",
+        "Perle a-tu froid là",
+        "Perle transpire ou pas",
+        "j'ai su la nouvelle par Yann",
+        "c'est ben correct de même",
+        "on y va avec Perle",
+        "Neige et froid annoncés pour demain",
+        "Perle est Ulysse ?",
+        "elle est trempée, Yann l'a vue",
+        "elle est tombée, la Perle que j'avais",
+        "je suis au box avec le véto",
+        "laisse la grosse sur le fil",
+        "le caramel c'est pour la toux ?",
+        "Perle porte tu encore son couvre-cou",
+        "j'ai mis les couvertures à tout le monde sauf Perle",  # which, nobody says
+        "James a froid aux mains",
+        "Anne a mis sa chemise bleue",
+        "tu te rappelles quand Caramel avait déchiré ses deux couvertures",
+        "merci à Yann d'avoir séché la polaire",
+        "j'ai porté l'imper d'Ulysse chez ma mère",
+        "la tempête elle est passée",
+        "tous les chevaux du voisin toussent",
+    ],
+)
+def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
+    """The words that report elsewhere report nothing here."""
+    assert said(text, "chenaie").chatter
