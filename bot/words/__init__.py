@@ -2,14 +2,16 @@
 
 tokens     a message cut into words, case and accents set aside
 heard/     the tables: what is heard in each language
-spelling, homophones   words as a dictionary has them, from words as thumbs type them
+spelling, homophones, spoken_french   words as a dictionary has them, from words as thumbs type them
 lexicon    those tables made quick to look up
 wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
+misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
 scan       the longest name or phrase at each place
+et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
@@ -17,7 +19,8 @@ clothes    a piece of clothing as somebody described it
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
-clauses, cutting   one thought each
+clauses, cutting, whole   one thought each
+parting    the words in a sentence that begin another
 begins     what a pause or an "and" begins
 him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
@@ -26,6 +29,7 @@ telling    what a message has said so far
 whose      whom a sign without a name is about
 pronouns   which of several horses "he" is
 removed    why a piece came off
+asking, undoing   what is a question, what takes back
 signs, states, wear, routine, questions, choices    one sort of saying each
 it         what was done to "it"
 outfits    what a horse wears then

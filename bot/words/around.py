@@ -278,3 +278,9 @@ def crowded(items: Sequence[Item]) -> bool:
         if item.person or (not soft(item) and not item.means):
             return True
     return False
+
+
+def taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
+    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])

@@ -7,12 +7,14 @@ from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
+from bot.words.asking import asks
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
+from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
 from bot.words.items import Item, predicate
@@ -22,13 +24,12 @@ from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
-from bot.words.questions import asks, read_question
+from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
-from bot.words.sounding_alike import as_meant
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -100,7 +101,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(as_meant(scan(tokens, lexicon(language), names)))
+    written = without_herds_of_a_place(et_or_est(scan(tokens, lexicon(language), names)))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)

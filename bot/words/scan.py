@@ -9,7 +9,8 @@ from bot.words.homophones import as_meant
 from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
-from bot.words.names import Roster, Words, distance, name_at
+from bot.words.misspelt import trade_word
+from bot.words.names import Roster, Words, name_at
 from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
@@ -280,7 +281,7 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
         horses = horses if apart == 1 else roster.like(word)
         return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item
-    bent = _trade_word(word, lexicon.language, apart - told if horses else 2)  # "montey sweaty": no money
+    bent = trade_word(word, lexicon.language, apart - told if horses else 2)  # "montey sweaty": no money
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         means = lexicon.phrases.longest((bent,), 0)[0]
         meant = replace(item, text=bent, means=means, horses=horses, sure=len(horses) == 1)
@@ -298,27 +299,3 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
 def _of_another_sex(word: str, names: list[str]) -> bool:
     """As in "canelo" where only a Canela stands: no slip of the finger, perhaps a horse that is not here."""
     return any(word[:-1] == name[:-1] and {word[-1], name[-1]} == {"a", "o"} for name in names)
-
-
-def _inflected(word: str, other: str) -> bool:
-    """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
-    if len(word) < len(other):
-        return False
-    return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
-
-
-@lru_cache(maxsize=20_000)
-def _trade_word(word: str, language: str, limit: int) -> str | None:
-    """The word of the tables that this is a slip of; None where it is of none."""
-    if len(word) < 4:
-        return None
-    allowed = min(limit, 1 if len(word) < 10 else 2)
-    lexicon = lexicon_of(language)
-    near = [
-        (apart, other)
-        for length in range(len(word) - allowed, len(word) + allowed + 1)
-        for other in lexicon.trade.get((word[0], length), "").split()
-        if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
-    ]
-    says = lexicon.phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
-    return min(near, key=lambda one: (one[0], not says((one[1],), 0)[1], one[1]))[1] if near and allowed else None

@@ -19,6 +19,7 @@ from bot.words.around import (
     rest_allows,
     setting_of,
     sign_of,
+    taken_up_at_last,
     thing_ahead,
     wearer_ahead,
 )
@@ -129,7 +130,7 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
-    if _taken_up_at_last(items, at):
+    if taken_up_at_last(items, at):
         return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
@@ -147,12 +148,6 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
-
-
-def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
-    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
-    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
-    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
 
 
 def _only_listed(behind: Sequence[Item]) -> bool:

@@ -13,7 +13,7 @@ OPENS = ("polite", "and", "but")
 OFTEN = ("very", "a little", "link")
 
 
-def as_meant(items: Sequence[Item]) -> list[Item]:
+def et_or_est(items: Sequence[Item]) -> list[Item]:
     """The items with each "est" between two horses an "et", and each "et" between a horse and its sign an "est"."""
     found = list(items)
     for at in places(items, AND_OR_IS):

@@ -1,0 +1,82 @@
+"""Whether a sentence is a question: marked as one, or opening like one."""
+
+from collections.abc import Sequence
+from itertools import dropwhile, islice
+
+from bot.events import About
+from bot.words.items import Item, predicate
+
+WHOLE: tuple[tuple[str, About], ...] = (
+    ("ask left", "left"),
+    ("ask drying", "drying"),
+    ("ask forecast", "forecast"),
+    ("ask forecast marked", "forecast"),
+    ("ask today", "today"),
+    ("ask help", "help"),
+)
+ENDING = 2  # words that may make a question of what they end
+OPENERS = 5  # words that tell a question
+NOTHING = Item("", "")
+OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
+
+
+def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
+    """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
+    said = (i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question")))
+    words = list(islice(said, OPENERS))
+    if marked or not words:
+        return marked
+    if any(i.has("asked") for i in sentence[-ENDING:]):
+        return True  # "l'imper de Noisette il est sec ou pas"
+    first = words[0]
+    if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
+        return True
+    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
+        return True  # "when will big red be dry"
+    second, third = (*words[1:3], NOTHING, NOTHING)[:2]
+    named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
+    if len(named) > 1 and named[0].horses and named[1].has("ask state") and " " in named[1].text:
+        return True  # "pis mon Biscuit, y va comment"
+    if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
+        second, third = (*words[2:4], NOTHING, NOTHING)[:2]
+    what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
+    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
+        return True  # "Soleil porte quoi"
+    if of_her_what(words, sentence):
+        return True
+    reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
+    if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):
+        return False  # "que Canela se quede …" asks nothing
+    if not first.has("is", "was", "has", "habit", "plan"):
+        return True
+    if first.has("had") and any(i.has("done") for i in sentence[1:]):
+        return False  # "did Pip and Ned like it said"
+    return len(words) > 1 and bool(
+        words[1].horses
+        or words[1].has("she", "it", "i", "article", "her", "everyone")
+        or words[1].piece
+        or words[1].person
+    )
+
+
+def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:
+    """As in "y canela q lleva hoy", "la mora qué se pone": a horse, what, the verb, and nothing told."""
+    opens = [i for i in words if i.horses or not i.has("and", "article")]
+    if len(opens) < 3 or not (opens[0].horses and opens[1].has("what") and opens[2].has("ask wearing", "ask today")):
+        return False
+    return not any(i.piece or predicate(i) for i in sentence)
+
+
+def _only_links(first: Item) -> bool:
+    """Whether a word that may ask opens no question here: "que Canela se quede …"; but "qui a enlevé la grosse"."""
+    return first.has("but") or (first.has("link") and first.has("what"))
+
+
+def only_asks(item: Item) -> bool:
+    """What, which, who: a word that only asks."""
+    return item.has("what") and not item.has("is", "was", "has", "plan", "habit", "link")
+
+
+def asking(first: Item) -> bool:
+    """The first word asks: "que" at the head of a question, though it links elsewhere."""
+    return first.has("what") and not first.has("is", "was", "has", "plan", "habit")

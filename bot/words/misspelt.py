@@ -1,0 +1,30 @@
+"""Words of the trade with a slip of the finger in them: "swetting", "lnier"."""
+
+from functools import lru_cache
+
+from bot.words.lexicon import lexicon as lexicon_of
+from bot.words.names import distance
+
+
+@lru_cache(maxsize=20_000)
+def trade_word(word: str, language: str, limit: int) -> str | None:
+    """The word of the tables that this is a slip of; None where it is of none."""
+    if len(word) < 4:
+        return None
+    allowed = min(limit, 1 if len(word) < 10 else 2)
+    lexicon = lexicon_of(language)
+    near = [
+        (apart, other)
+        for length in range(len(word) - allowed, len(word) + allowed + 1)
+        for other in lexicon.trade.get((word[0], length), "").split()
+        if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
+    ]
+    says = lexicon.phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
+    return min(near, key=lambda one: (one[0], not says((one[1],), 0)[1], one[1]))[1] if near and allowed else None
+
+
+def _inflected(word: str, other: str) -> bool:
+    """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
+    if len(word) < len(other):
+        return False
+    return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
