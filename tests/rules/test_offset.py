@@ -144,7 +144,7 @@ def test_one_person_alone_never_moves_a_horse_by_more_than_two_degrees(n, sign, 
 def test_a_word_that_nobody_else_has_said_makes_no_horse_surer(sign):
     """The plan goes by it no more after a day and a half, and hedges as if it had not been said."""
     horse = learn([seen(sign, day=90 + k) for k in range(10)], NOW)
-    assert horse.sd_c == pytest.approx(learn([], NOW).sd_c)
+    assert horse.sd_c >= learn([], NOW).sd_c - 1e-6
     both = learn([seen(sign, day=90 + k, who=who) for k in range(10) for who in ("Inés", "Theo")], NOW)
     assert both.sd_c < horse.sd_c
 
