@@ -145,8 +145,8 @@ def test_a_word_that_nobody_else_has_said_makes_no_horse_surer(sign):
     """The plan goes by it no more after a day and a half, and hedges as if it had not been said."""
     horse = learn([seen(sign, day=90 + k) for k in range(10)], NOW)
     assert horse.sd_c >= learn([], NOW).sd_c - 1e-6
-    both = learn([seen(sign, day=90 + k, who=who) for k in range(10) for who in ("Inés", "Theo")], NOW)
-    assert both.sd_c < horse.sd_c
+    three = learn([seen(sign, day=90 + k, who=who) for k in range(10) for who in ("Inés", "Theo", "Ruth")], NOW)
+    assert three.sd_c < horse.sd_c
 
 
 def test_the_same_report_repeated_within_minutes_counts_about_once():
