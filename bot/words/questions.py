@@ -15,6 +15,11 @@ SAID_WITH: dict[About, tuple[str, ...]] = {
     "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
 }  # fmt: skip
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
+BESIDE_WHY = (
+    "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
+    "nothing", "ask tonight", "ask ready", "sky", "when", "toward", "brought", "keeps", "helper", "only", "gram",
+    "brings weather",  # "por qué lleva tanto": much, also of rain
+)  # fmt: skip
 NOTHING = Item("", "")
 
 
@@ -77,32 +82,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         or any(i.has("bare", "nothing", "wears", "ask wearing", "off", "on") for i in rest)
         or len(rest) <= 2
     )
-    if not clothing or not _plainly(
-        rest,
-        "ask wearing",
-        "bare",
-        "wears",
-        "plan",
-        "habit",
-        "off",
-        "put on",
-        "took off",
-        "not",
-        "everyone",
-        "has",
-        "without",
-        "nothing",
-        "ask tonight",
-        "ask ready",
-        "sky",
-        "when",
-        "toward",
-        "brings weather",  # "por qué lleva tanto": much, also of rain
-        "brought",
-        "keeps",
-        "helper",
-        "only",
-    ):
+    if not clothing or not _plainly(rest, *BESIDE_WHY):
         return None
     return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
@@ -203,7 +183,7 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     ):
         return None
     garment = _garment(items, telling, _horse(items, telling))
-    return Asked("drying", garment=garment) if garment else None
+    return Asked("drying", garment=garment)  # of several liners: all that is drying
 
 
 def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:

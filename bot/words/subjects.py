@@ -151,6 +151,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.gap += ALIEN
     elif item.has("she") and reading.latest == "piece" and takes_up(items, at):
         pass  # "la verte, elle, est sèche"
+    elif item.has("drying") and reading.latest == "piece":
+        pass  # "Juniper's liner is on the rack still wet"
     elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)

@@ -3632,7 +3632,11 @@ PHRASES = {
     """,
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
-    "drying": "drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry",
+    "drying": """
+        drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry, in the tack room,
+        hanging in the tack room, hung in the tack room, in the drying room, in the boiler room, on the line,
+        on the washing line, on the radiator, over the radiator, on the rail, over the rail, over the door
+    """,
     "thanks": """
         thanks, thank you, thx, ta, cheers, thanks to, many thanks, hi, hello, morning, evening, hey, sorry,
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas

@@ -3615,7 +3615,10 @@ PHRASES = {
     """,
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
-    "drying": "secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as",
+    "drying": """
+        secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as,
+        en el tendedero, en el guadarnés, en la cuerda, en el tendal, en el radiador, al lado de la estufa
+    """,
     "animal": """
         perr|o|a|os|as, perrit|o|a|os|as, gat|o|a|os|as, gatit|o|a|os|as, gallina|s, oveja|s, cordero|s, cabra|s,
         vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s
