@@ -22,11 +22,11 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    said = (i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question")))
+    said = (i for i in sentence if not (i.mark or ("polite" in i.means and "question" not in i.means)))
     words = list(islice(said, OPENERS))
     if marked or not words:
         return marked
-    if any(i.has("asked") for i in sentence[-ENDING:]):
+    if any("asked" in i.means for i in sentence[-ENDING:]):
         return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
@@ -34,15 +34,14 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
-    named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
-    if len(named) > 1 and named[0].horses and named[1].has("ask state") and " " in named[1].text:
-        return True  # "pis mon Biscuit, y va comment"
+    if any("ask state" in i.means for i in words[1:]) and _how_one_is(words):
+        return True
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
     if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
         return True  # "Soleil porte quoi"
-    if of_her_what(words, sentence):
+    if any("what" in i.means for i in words[1:4]) and of_her_what(words, sentence):
         return True
     reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
     if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):
@@ -57,6 +56,12 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _how_one_is(words: Sequence[Item]) -> bool:
+    """As in "pis mon Biscuit, y va comment"."""
+    named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
+    return len(named) > 1 and bool(named[0].horses) and named[1].has("ask state") and " " in named[1].text
 
 
 def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:

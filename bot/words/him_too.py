@@ -15,7 +15,7 @@ def listed_again(items: Sequence[Item]) -> list[Item]:
         return found
     last: Item | None = None
     for at, item in enumerate(items):
-        if last is not None and item.has("she") and _one_of_list(items, at, last):
+        if last is not None and "she" in item.means and _one_of_list(items, at, last):
             found[at] = replace(last, means=frozenset())
         elif item.horses:
             joined = at > 0 and (items[at - 1].has("and") or items[at - 1].text == ",")

@@ -1,6 +1,6 @@
 """Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
 from bot.words.clauses import Thought, is_subject, soft
@@ -8,10 +8,6 @@ from bot.words.items import Item, predicate
 from bot.words.whole import complete, dresses, placed_or_dressed
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
-PARTING = frozenset((
-    "bare", "took off", "put on", "brought in", "turned out", "afterwards", "question", "subject", "not behind",
-    "except", "if", "reason", "when", "but", "too", "and", "it", "strap",
-))  # fmt: skip
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
@@ -22,12 +18,11 @@ STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 def parts(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this word; None where none does."""
-    if PARTING.isdisjoint(sentence[at].means):
-        return None
-    for rule in (_by_a_deed, _by_somebody, _by_a_link, _by_and):
-        found = rule(sentence, at, current)
-        if found is not None:
-            return None if found == STAYS else found
+    for words, rule in RULES:
+        if not words.isdisjoint(sentence[at].means):
+            found = rule(sentence, at, current)
+            if found is not None:
+                return None if found == STAYS else found
     return None
 
 
@@ -116,6 +111,15 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     if not item.has("has", "wears"):
         return "and" if complete(current) and not goes_on(sentence, at) else STAYS
     return None
+
+
+Rule = Callable[[Sequence[Item], int, Thought], str | None]
+RULES: tuple[tuple[frozenset[str], Rule], ...] = (
+    (frozenset(("bare", "strap", "afterwards", *DONE_BY_SPEAKER)), _by_a_deed),
+    (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
+    (frozenset(("except", "if", "reason", "when", "but")), _by_a_link),
+    (frozenset(("and", "too")), _by_and),
+)
 
 
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
