@@ -81,6 +81,9 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return True  # "la paloma se quitó la manta"
     if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
+    on_its_body = rest[0].has("body") and not clothing(rest[0])
+    if on_its_body and any(predicate(i) and not i.kinds("state") for i in rest[1:3]):
+        return True  # "la nube tiene el lomo mojado"
     if goes and not items[at].has("sky") and rest[0].kinds("everyday"):
         return True  # "la nube anda bien helada": no cloud does
     if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.events import Placed, Where
+from bot.events import Placed, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -67,9 +67,10 @@ def _place_behind(items: Sequence[Item], at: int) -> bool:
 
 
 def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
-    """As in "j'ai sorti Brume au pré avec sa doudoune": where the horse went is told beside what it wears."""
+    """As in "j'ai sorti Brume au pré avec sa doudoune", "solté a Trueno en el potrero con la capa puesta"."""
     moved = clause.has("turned out", "brought in") and clause.has("place stall", "place field")
-    where = _where(clause.items) if moved and not clause.has("not", "took off", "took", "put on", "swapped") else None
+    changed = any(i.has("took off", "took", "put on", "swapped") and not i.has("on") for i in clause.items)
+    where = _where(clause.items) if moved and not changed and not clause.has("not") else None
     if where is not None:
         telling.each(list(clause.horses), lambda name: Placed(name, where))
 
@@ -147,6 +148,13 @@ def _pronoun(items: Sequence[Item]) -> bool:
     return any(i.has("she") and (not i.has("article") or (n is not None and n.has("is"))) for i, n in follows)
 
 
+def _goes_on(clause: Clause, telling: Telling) -> bool:
+    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of."""
+    opens = next((i for i in clause.items if not i.mark and not i.has("and", "time")), clause.items[0])
+    last = telling.events[-1] if telling.events else None
+    return opens.has("is") and isinstance(last, Worked) and [i.horses for i in telling.who] == [(last.horse,)]
+
+
 def _in_company(clause: Clause, moved: int) -> bool:
     """As in "(Chief was lunged,) then turned out with Ranger": with whom, behind the verb; who is left out."""
     items = clause.items
@@ -183,7 +191,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named(telling.names)
     if clause.has("no name") or (clause.has("it") and not clause.has("she")):
         return ()  # "the hose is split, someone left it out in the frost"
-    verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items)
+    verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items) or _goes_on(clause, telling)
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun

@@ -1,0 +1,83 @@
+"""Spanish as it is spoken: in Andalucía, in Mexico, on the phone; each way of saying it is the same report."""
+
+from pathlib import Path
+
+import pytest
+
+from bot.barn import load
+from bot.state import as_filed
+from bot.words import read
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # what a horse has on its body, and how a piece is that it wears
+        ("Canela trae el lomo mojado", [("Canela", "wet")]),
+        ("Canela trae todo el pelo empapado", [("Canela", "wet")]),
+        ("la nube tiene el lomo mojado", [("Nube", "wet")]),
+        ("trueno lleva el cuello sudado", [("Trueno", "sweating")]),
+        ("Moro trae frías las patas", [("Moro", "cold")]),
+        ("Canela lleva el impermeable empapado", [("canela-impermeable", "soaked")]),
+        ("Nube trae la manta roja rota", [("nube-manta", "torn")]),
+        ("Canela lleva el impermeable", [("Canela", ("canela-impermeable",))]),
+        # the same of another; a verb without a subject goes on
+        ("Canela está sudada y Moro igual", [("Canela", "sweating"), ("Moro", "sweating")]),
+        ("Canela no está sudada. Moro igual, gracias", [("Canela", "comfortable"), ("Moro", "comfortable")]),
+        ("monté a Canela una hora, está otra vez afuera en el prado", [("Canela",), ("Canela", "field")]),
+        # where to, and in what
+        ("saqué a Trueno al prado con el impermeable puesto", [
+            ("Trueno", ("trueno-impermeable",)), ("Trueno", "field"),
+        ]),
+        ("saqué al moro y a la paloma al prado", [("Moro", "field"), ("Paloma", "field")]),
+        # what had to be done was done
+        ("tuve que ponerle el polar a Nube", [("Nube", ("nube-polar",))]),
+        ("le tuve que quitar la 100 a Moro", [("Moro", ())]),
+        ("hubo que meter a Lucero", [("Lucero", "stall")]),
+        # the south, and Mexico
+        ("l'he metío er forro a Canela", [("Canela", ("canela-forro",))]),
+        ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
+        ("la manta der moro está rajá", [("moro-100", "torn")]),
+        ("Moro no paraba de sudar", [("Moro", "sweating")]),
+        ("Paloma anda con puro impermeable", [("Paloma", ("paloma-impermeable",))]),
+    ],
+)  # fmt: skip
+def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, "encina")) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "igual Canela está sudada",
+        "igual mañana Moro está sudado",
+        "Canela está igual que siempre de guapa",
+        "tuve que llevar a mi hija al médico, hacía un sol",
+        "al final tuve que poner la lavadora",
+        "no paraba de llover y el sol sin salir",
+        "l'he dicho ar veterinario que venga a ver a Canela mañana",
+        "hace un frío que tiembla hasta el río",
+        "monté a caballo ayer y está otra vez lloviendo",
+    ],
+)
+def test_what_only_sounds_so_is_left_alone(text: str) -> None:
+    """Perhapses, errands, the weather."""
+    assert said(text, "encina").chatter
+
+
+def test_a_day_has_no_ears(tmp_path: Path) -> None:
+    """A horse called as a day is meant where a part of the body is cold; where none is, the day."""
+    (tmp_path / "barn.yaml").write_text(
+        "barn: Los Chopos\ntimezone: Europe/Madrid\nplace: {latitude: 42, longitude: -3}\n"
+        "rounds: [{name: mañana, at: '07:30'}]\npeople: [{name: Ana, role: manager, language: es}]\n"
+        "horses: [{name: Domingo}, {name: Lola}]\n",
+        encoding="utf-8",
+    )
+    here = load(tmp_path / "barn.yaml")
+    heard = [
+        read(text, here.people[0], here, as_filed(here))
+        for text in ("domingo frío de las orejas, lola sudada", "domingo frío de las ancas", "domingo frío y lluvioso")
+    ]
+    assert [told(one) for one in heard] == [[("Domingo", "cold"), ("Lola", "sweating")], [("Domingo", "cold")], []]
