@@ -80,7 +80,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
         if not joined:
             break
-    return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+    return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
 
 
 def _named_at_last(items: Sequence[Item], at: int) -> int:

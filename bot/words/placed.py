@@ -68,11 +68,19 @@ def _place_behind(items: Sequence[Item], at: int) -> bool:
 
 def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
     """As in "j'ai sorti Brume au pré avec sa doudoune", "solté a Trueno en el potrero con la capa puesta"."""
-    moved = clause.has("turned out", "brought in") and clause.has("place stall", "place field")
+    moved = clause.has("turned out", "brought in") or _left_there(clause.items)
+    moved = moved and clause.has("place stall", "place field")
     changed = any(i.has("took off", "took", "put on", "swapped") and not i.has("on") for i in clause.items)
     where = _where(clause.items) if moved and not changed and not clause.has("not") else None
     if where is not None:
         telling.each(list(clause.horses), lambda name: Placed(name, where))
+
+
+def _left_there(items: Sequence[Item]) -> bool:
+    """As in "dejé a Lola en el corral con la manta", "took Otto to the field in his sheet"; no rug of his."""
+    verb = next((k for k, i in enumerate(items) if i.has("brought")), len(items))
+    taken = next((i for i in items[verb + 1 :] if not i.has("article", "toward")), None)
+    return taken is not None and bool(taken.horses)
 
 
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
@@ -151,8 +159,9 @@ def _pronoun(items: Sequence[Item]) -> bool:
 def _goes_on(clause: Clause, telling: Telling) -> bool:
     """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of."""
     opens = next((i for i in clause.items if not i.mark and not i.has("and", "time")), clause.items[0])
-    last = telling.events[-1] if telling.events else None
-    return opens.has("is") and isinstance(last, Worked) and [i.horses for i in telling.who] == [(last.horse,)]
+    who = {name for i in telling.who for name in i.horses}
+    worked = telling.events[-len(who) :] if who else []
+    return opens.has("is") and bool(who) and {e.horse for e in worked if isinstance(e, Worked)} == who
 
 
 def _in_company(clause: Clause, moved: int) -> bool:

@@ -35,6 +35,13 @@ from tests.words.test_turns_of_speech import said, told
         ("tuve que ponerle el polar a Nube", [("Nube", ("nube-polar",))]),
         ("le tuve que quitar la 100 a Moro", [("Moro", ())]),
         ("hubo que meter a Lucero", [("Lucero", "stall")]),
+        ("dejé a Canela en el prado con el impermeable", [("Canela", ("canela-impermeable",)), ("Canela", "field")]),
+        ("Canela y Moro trabajaron, ya están otra vez afuera", [
+            ("Canela",), ("Moro",), ("Canela", "field"), ("Moro", "field"),
+        ]),
+        # lent, as the barn calls it, where the horse has none such of its own
+        ("le puse el forro azul a Trueno", [("Trueno", ("canela-forro",))]),
+        ("Estrella lleva la manta roja", [("Estrella", ("nube-manta",))]),
         # the south, and Mexico
         ("l'he metío er forro a Canela", [("Canela", ("canela-forro",))]),
         ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
@@ -65,6 +72,15 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:
     """Perhapses, errands, the weather."""
     assert said(text, "encina").chatter
+
+
+@pytest.mark.parametrize("text", ["le puse la manta roja a Moro", "le puse el forro azul de Trueno"])
+def test_what_may_be_of_her_own_or_lent_is_asked(text: str) -> None:
+    """Another horse's rug of a kind that this one has as well; a horse's own that is another's."""
+    heard = said(text, "encina")
+    assert not heard.events
+    assert heard.ask
+    assert heard.ask.about == "garment"
 
 
 def test_a_day_has_no_ears(tmp_path: Path) -> None:

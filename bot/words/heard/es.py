@@ -2416,7 +2416,10 @@ PHRASES = {
         se me pasó, se me ha pasado, se nos olvidó, se nos ha olvidado, me olvidé de, me he olvidado de,
         olvidé, he olvidado, no me acordé de, no me he acordado de, no me dio tiempo, no me ha dado tiempo,
         no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de, va a estar,
-        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que
+        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que,
+        |casi|apenas |tuve|tuvimos|hubo que, casi |me|nos toca, casi |me|nos tocó, por poco
+        |tengo|tuve|tenemos|tuvimos que, casi he tenido que, poco faltó para, no |tuve|tuvimos|hubo que, no hizo
+        falta
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
