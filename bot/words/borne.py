@@ -11,6 +11,8 @@ DEGREE = ("very", "a little", "wholly", "everyone")
 BETWEEN = ("article", "her", "very", "a little", "all", "wholly", "everyone", "and", "too", "time")
 NOT_BORNE = ("in", "link", "of", "has")  # "con", "en", "de": words that join
 REACH = 5  # words
+AGREES = {"el": "o", "la": "a", "los": "os", "las": "as"}
+MARK = "."  # no word ends so
 
 
 def borne(items: Sequence[Item]) -> list[Item]:
@@ -18,7 +20,7 @@ def borne(items: Sequence[Item]) -> list[Item]:
     found = list(items)
     for at in places(items, WEARS):
         part = None if items[at].has(*NOT_BORNE) else _part(items, at)
-        if part is None and not items[at].has(*NOT_BORNE) and _piece_told(items[at + 1 : at + 1 + REACH]):
+        if part is None and _piece_told(items[at + 1 : at + 1 + REACH], joined=items[at].has(*NOT_BORNE)):
             found[at] = replace(items[at], means=frozenset({"is"}))
         elif part is not None:
             found[at] = replace(items[at], means=frozenset({"is"}))
@@ -38,11 +40,16 @@ def _part(items: Sequence[Item], verb: int) -> int | None:
     return part if told else None
 
 
-def _piece_told(rest: Sequence[Item]) -> bool:
-    """Whether one piece follows and how it is, and no more: what else the horse wears stays as it was."""
+def _piece_told(rest: Sequence[Item], *, joined: bool) -> bool:
+    """Whether one piece follows and how it is, and no more: what else the horse wears stays as it was.
+
+    joined: by "con", behind which the two must agree: "con la capa mojada", not "con la capa mojado", the horse.
+    """
     told = next((k for k, i in enumerate(rest) if i.has(*WETNESS) or i.kinds("state")), 0)
     piece = rest[:told]
     if not any(clothing(i) for i in piece) or not all(clothing(i) or _describes(i) for i in piece):
+        return False
+    if joined and not rest[told].text.endswith(AGREES.get(rest[0].text.split()[0], MARK)):
         return False
     return all(i.mark or i.has("and", "but", "time") for i in rest[told + 1 : told + 2])
 

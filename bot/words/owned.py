@@ -21,7 +21,7 @@ def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) ->
         if kept[-1].has("all") and not kept[-1].has("article"):
             piece = replace(piece, every=True)
         if kept[-1].has("both"):
-            piece = replace(piece, every=True)
+            piece = replace(piece, every=True, pair=True)
         if kept[-1].has("some"):
             piece = replace(piece, some=True)
         kept.pop()

@@ -10,6 +10,7 @@ from bot.words.piece import Piece
 from bot.words.tokens import words
 
 REMEMBERED = 2_000  # descriptions
+BOTH = 2
 NOUN = 4  # letters of a word that can be what a piece is called
 
 
@@ -28,7 +29,8 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     """
     fitting = roster.fitting(piece)
     if horse is None:
-        return _one(_likelier(piece, fitting, roster), every=piece.every)
+        every = piece.every and not (piece.pair and len(fitting) != BOTH)  # "both liners", of a barn that has four
+        return _one(_likelier(piece, fitting, roster), every=every)
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
     if piece.spare:

@@ -21,6 +21,8 @@ from tests.words.test_turns_of_speech import said, told
         ("Moro trae frías las patas", [("Moro", "cold")]),
         ("Canela lleva el impermeable empapado", [("canela-impermeable", "soaked")]),
         ("Nube trae la manta roja rota", [("nube-manta", "torn")]),
+        ("Canela con el impermeable mojado", [("canela-impermeable", "wet")]),
+        ("Moro con la 100 mojado", [("Moro", ("moro-100",)), ("Moro", "wet")]),
         ("Canela lleva el impermeable", [("Canela", ("canela-impermeable",))]),
         # the same of another; a verb without a subject goes on
         ("Canela está sudada y Moro igual", [("Canela", "sweating"), ("Moro", "sweating")]),
@@ -81,6 +83,15 @@ def test_what_may_be_of_her_own_or_lent_is_asked(text: str) -> None:
     assert not heard.events
     assert heard.ask
     assert heard.ask.about == "garment"
+
+
+def test_both_are_two() -> None:
+    """Of a barn that has three of them, both are two that nobody named: none is said to be wet."""
+    heard = said("los dos impermeables están mojados", "encina")
+    assert not heard.events
+    assert [getattr(event, "garment", "") for event in said("los dos forros están mojados", "encina").events] == [
+        "lucero-forro", "canela-forro",
+    ]  # fmt: skip
 
 
 def test_a_day_has_no_ears(tmp_path: Path) -> None:

@@ -486,7 +486,10 @@ PHRASES = {
         no se |quiere|puede |parar|pararse, no se para, amaneció echad|o|a, echad|o|a y no se quiere
         |parar|levantar, no se quiere mover, no se mueve del |rincón|lugar,
         tosa y tosa, tosa y tose, tosa y tosiendo, tose y tosa, tose y tosiendo, tosiendo y tosa, tosiendo y tose,
-        tosiendo y tosiendo, tose que tose, tosa que tosa
+        tosiendo y tosiendo, tose que tose, tosa que tosa,
+        no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua,
+        no quiso ni el heno, no ha cenado,
+        no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
