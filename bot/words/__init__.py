@@ -33,6 +33,7 @@ removed    why a piece came off
 asking, undoing   what is a question, what takes back
 signs, states, wear, routine, questions, choices    one sort of saying each
 it         what was done to "it"
+shares     what each of several horses gets
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so

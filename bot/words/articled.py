@@ -14,6 +14,16 @@ HANDLED = (
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason", "style full")  # "anda como sudada"
+OPENERS = (
+    "polite",
+    "and",
+    "but",
+    "time",
+    "link",
+    "said",
+    "place stall",
+    "place field",
+)  # "en la cuadra la mora tiembla"
 NEAR = 8  # words
 OF_WHOM = ("le ", "les ", "se le ", "se les ")  # "se le ve la carne viva a la pampa": whose it is comes last
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
@@ -40,7 +50,7 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
             clothing(items[owned]) or items[owned].has("colour", "that rug of") or items[owned].number is not None
         )
     opens = opener is None or opener.mark or opener.number is not None
-    starts = opens or (opener is not None and opener.has("polite", "and", "but", "time", "link", "said"))
+    starts = opens or (opener is not None and opener.has(*OPENERS))
     return starts and _said_of_horses(items, at)
 
 

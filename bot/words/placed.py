@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.events import Placed, Where, Worked
+from bot.events import Placed, Wearing, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -73,7 +73,9 @@ def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
     changed = any(i.has("took off", "took", "put on", "swapped") and not i.has("on") for i in clause.items)
     where = _where(clause.items) if moved and not changed and not clause.has("not") else None
     if where is not None:
-        telling.each(list(clause.horses), lambda name: Placed(name, where))
+        last = telling.events[-1] if telling.events else None
+        worn = named((last.horse,)) if isinstance(last, Wearing) else ()  # "lo solté en el prado con el polar"
+        telling.each(list(clause.horses) or worn, lambda name: Placed(name, where))
 
 
 def _left_there(items: Sequence[Item]) -> bool:

@@ -41,6 +41,13 @@ from tests.words.test_turns_of_speech import said, told
         ("Canela y Moro trabajaron, ya están otra vez afuera", [
             ("Canela",), ("Moro",), ("Canela", "field"), ("Moro", "field"),
         ]),
+        ("monté a Canela y la solté en el prado con el impermeable", [
+            ("Canela",), ("Canela", ("canela-impermeable",)), ("Canela", "field"),
+        ]),
+        # to each its own
+        ("le puse la gorda a Canela y la 100 a Moro", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("a Canela le puse la gorda y a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("a Canela le puse la gorda, a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
         # lent, as the barn calls it, where the horse has none such of its own
         ("le puse el forro azul a Trueno", [("Trueno", ("canela-forro",))]),
         ("Estrella lleva la manta roja", [("Estrella", ("nube-manta",))]),
