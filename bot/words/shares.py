@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.words.items import Item
 from bot.words.outfits import Change
 from bot.words.piece import Piece
+from bot.words.tokens import words
 
 
 def share_of(horse: str, wearers: Collection[str], change: Change) -> Change:
@@ -24,9 +25,18 @@ def _of_the_others(piece: Piece, horse: str, wearers: Collection[str]) -> bool:
 
 
 def another_gets_one(rest: Sequence[Item], before: Sequence[Item]) -> bool:
-    """As in "(a Lola le puse la capa verde) y a Canela la negra": to whom, and a piece of hers."""
-    if len(rest) < 2 or not rest[0].has("toward"):
+    """As in "(a Lola le puse la capa verde) y a Canela la negra", "(Moro lleva la gorda,) Canela la negra"."""
+    to_whom = len(rest) > 1 and rest[0].has("toward")
+    told = rest[1] if to_whom else rest[0] if rest else None
+    piece = told.piece if told is not None else None
+    if told is None or piece is None or len(piece.owners) != 1:
         return False
-    piece = rest[1].piece
     named = {n for i in before for n in (*i.horses, *(i.piece.owners if i.piece is not None else ()))}
-    return piece is not None and len(piece.owners) == 1 and piece.owners[0] not in named
+    return piece.owners[0] not in named and (to_whom or _named_first(told, rest[1:2]))
+
+
+def _named_first(told: Item, behind: Sequence[Item]) -> bool:
+    """A horse and then its piece, and no more: "Canela la negra"; not "Canela's black one", "la negra de Canela"."""
+    ends = all(i.mark or i.has("and") for i in behind)
+    owner = words(told.piece.owners[0]) if told.piece is not None else ()
+    return ends and "'s" not in told.raw and told.text.split()[0] in owner[:1]

@@ -48,6 +48,9 @@ from tests.words.test_turns_of_speech import said, told
         ("le puse la gorda a Canela y la 100 a Moro", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
         ("a Canela le puse la gorda y a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
         ("a Canela le puse la gorda, a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("Moro lleva la 100, Canela la gorda", [("Moro", ("moro-100",)), ("Canela", ("canela-gorda",))]),
+        ("le quité la 100 a Moro y le puse la gorda a Canela", [("Moro", ()), ("Canela", ("canela-gorda",))]),
+        ("Paloma está sudada, le puse la gorda de Canela", [("Paloma", "sweating"), ("Paloma", ("canela-gorda",))]),
         # lent, as the barn calls it, where the horse has none such of its own
         ("le puse el forro azul a Trueno", [("Trueno", ("canela-forro",))]),
         ("Estrella lleva la manta roja", [("Estrella", ("nube-manta",))]),
