@@ -11,6 +11,7 @@ misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
 scan       the longest name or phrase at each place
+borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
@@ -32,6 +33,7 @@ removed    why a piece came off
 asking, undoing   what is a question, what takes back
 signs, states, wear, routine, questions, choices    one sort of saying each
 it         what was done to "it"
+shares     what each of several horses gets
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so

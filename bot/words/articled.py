@@ -14,6 +14,16 @@ HANDLED = (
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason", "style full")  # "anda como sudada"
+OPENERS = (
+    "polite",
+    "and",
+    "but",
+    "time",
+    "link",
+    "said",
+    "place stall",
+    "place field",
+)  # "en la cuadra la mora tiembla"
 NEAR = 8  # words
 OF_WHOM = ("le ", "les ", "se le ", "se les ")  # "se le ve la carne viva a la pampa": whose it is comes last
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
@@ -40,7 +50,7 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
             clothing(items[owned]) or items[owned].has("colour", "that rug of") or items[owned].number is not None
         )
     opens = opener is None or opener.mark or opener.number is not None
-    starts = opens or (opener is not None and opener.has("polite", "and", "but", "time", "link", "said"))
+    starts = opens or (opener is not None and opener.has(*OPENERS))
     return starts and _said_of_horses(items, at)
 
 
@@ -81,6 +91,9 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return True  # "la paloma se quitó la manta"
     if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
+    on_its_body = rest[0].has("body") and not clothing(rest[0])
+    if on_its_body and any(predicate(i) and not i.kinds("state") for i in rest[1:3]):
+        return True  # "la nube tiene el lomo mojado"
     if goes and not items[at].has("sky") and rest[0].kinds("everyday"):
         return True  # "la nube anda bien helada": no cloud does
     if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):

@@ -51,6 +51,7 @@ class Clause:
             not i.horses
             and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
             and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
+            and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
             and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
@@ -144,6 +145,12 @@ def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:
     """Whether a horse, or "he", stands before this place with nothing but "is" between."""
     before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
     return bool(before) and len(before) < at and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _the_same(items: Sequence[Item], at: int) -> bool:
+    """Whether a word that may be "perhaps" or "the same" ends a thought that is else only horses: the same of them."""
+    before = [i for i in items[:at] if not (i.mark or i.has("and", "article", "time", "but"))]
+    return bool(before) and all(i.horses for i in before) and all(i.mark or i.has("polite") for i in items[at + 1 :])
 
 
 def _danger_told(items: Sequence[Item]) -> int:

@@ -18,6 +18,7 @@ from bot.words.begins import (
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import Item, predicate
 from bot.words.parting import MOVES, goes_on, parts
+from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dresses
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
@@ -84,6 +85,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "listo, todos"
     if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if dresses(current) and another_gets_one(sentence[at + 1 :], current.items):
+        return ","  # "a Lola le puse la capa verde, a Canela la negra"
     if goes_on_table(current.items, sentence[at + 1 :]):
         return ","
     if seen_there(current.items, sentence[at + 1 :]):

@@ -79,8 +79,8 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
     for piece in (*change.whole, *change.add):
         lent = len(piece.owners) == 1 and not piece.several
         found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
-        if piece.rug and piece.several and len(found.ids) > 1:
-            return None  # "left everyone's rugs on": which of them, nobody says
+        if piece.rug and piece.several and (len(found.ids) > 1 or len(worn) + 1 < len(telling.wear(horse) or ())):
+            return None  # "left everyone's rugs on", "con sus mantas": which of them, nobody says
         if not found.ids:
             if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))

@@ -21,7 +21,7 @@ def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) ->
         if kept[-1].has("all") and not kept[-1].has("article"):
             piece = replace(piece, every=True)
         if kept[-1].has("both"):
-            piece = replace(piece, every=True)
+            piece = replace(piece, every=True, pair=True)
         if kept[-1].has("some"):
             piece = replace(piece, some=True)
         kept.pop()
@@ -80,7 +80,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
         if not joined:
             break
-    return (replace(piece, owners=tuple(owners)), place) if owners else (piece, at)
+    return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
 
 
 def _named_at_last(items: Sequence[Item], at: int) -> int:

@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
+from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dresses, placed_or_dressed
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
@@ -108,6 +109,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if dresses(current) and owned_piece_told(sentence[at + 1 :]):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
+    if dresses(current) and another_gets_one(sentence[at + 1 :], current.items):
+        return "and"  # "a Lola le puse la capa verde y a Canela la negra"
     if not item.has("has", "wears"):
         return "and" if complete(current) and not goes_on(sentence, at) else STAYS
     return None

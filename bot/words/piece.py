@@ -13,10 +13,10 @@ class Piece:
     """A piece as somebody described it.
 
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
-    ids: garments of the nickname used. owners: whose it was said to be. their: of the horse named before.
-    every: all such pieces. several: more than one, all of a horse's own. some: no particular one. either: of one of
-    the owners, who knows which. rug: only called a rug. called: weight words, which may be in its name. gender: of
-    the words that told it, "" where they have none.
+    ids: garments of the nickname used. owners: whose it was said to be. given: or whom it went to: "a Trueno". their:
+    of the horse named before. every: all such pieces. pair: both of them. several: more than one, all of a horse's own.
+    some: no particular one. either: of one of the owners, who knows which. rug: only called a rug. called: weight
+    words, which may be in its name. gender: of the words that told it, "" where they have none.
     """
 
     said: str
@@ -25,8 +25,10 @@ class Piece:
     words: frozenset[str] = frozenset()
     ids: tuple[str, ...] = ()
     owners: tuple[str, ...] = ()
+    given: bool = False
     their: bool = False
     every: bool = False
+    pair: bool = False
     several: bool = False
     some: bool = False
     either: bool = False

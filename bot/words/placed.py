@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.events import Placed, Where
+from bot.events import Placed, Wearing, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -67,11 +67,22 @@ def _place_behind(items: Sequence[Item], at: int) -> bool:
 
 
 def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
-    """As in "j'ai sorti Brume au pré avec sa doudoune": where the horse went is told beside what it wears."""
-    moved = clause.has("turned out", "brought in") and clause.has("place stall", "place field")
-    where = _where(clause.items) if moved and not clause.has("not", "took off", "took", "put on", "swapped") else None
+    """As in "j'ai sorti Brume au pré avec sa doudoune", "solté a Trueno en el potrero con la capa puesta"."""
+    moved = clause.has("turned out", "brought in") or _left_there(clause.items)
+    moved = moved and clause.has("place stall", "place field")
+    changed = any(i.has("took off", "took", "put on", "swapped") and not i.has("on") for i in clause.items)
+    where = _where(clause.items) if moved and not changed and not clause.has("not") else None
     if where is not None:
-        telling.each(list(clause.horses), lambda name: Placed(name, where))
+        last = telling.events[-1] if telling.events else None
+        worn = named((last.horse,)) if isinstance(last, Wearing) else ()  # "lo solté en el prado con el polar"
+        telling.each(list(clause.horses) or worn, lambda name: Placed(name, where))
+
+
+def _left_there(items: Sequence[Item]) -> bool:
+    """As in "dejé a Lola en el corral con la manta", "took Otto to the field in his sheet"; no rug of his."""
+    verb = next((k for k, i in enumerate(items) if i.has("brought")), len(items))
+    taken = next((i for i in items[verb + 1 :] if not i.has("article", "toward")), None)
+    return taken is not None and bool(taken.horses)
 
 
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
@@ -147,6 +158,14 @@ def _pronoun(items: Sequence[Item]) -> bool:
     return any(i.has("she") and (not i.has("article") or (n is not None and n.has("is"))) for i, n in follows)
 
 
+def _goes_on(clause: Clause, telling: Telling) -> bool:
+    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of."""
+    opens = next((i for i in clause.items if not i.mark and not i.has("and", "time")), clause.items[0])
+    who = {name for i in telling.who for name in i.horses}
+    worked = telling.events[-len(who) :] if who else []
+    return opens.has("is") and bool(who) and {e.horse for e in worked if isinstance(e, Worked)} == who
+
+
 def _in_company(clause: Clause, moved: int) -> bool:
     """As in "(Chief was lunged,) then turned out with Ranger": with whom, behind the verb; who is left out."""
     items = clause.items
@@ -183,7 +202,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named(telling.names)
     if clause.has("no name") or (clause.has("it") and not clause.has("she")):
         return ()  # "the hose is split, someone left it out in the frost"
-    verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items)
+    verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items) or _goes_on(clause, telling)
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun

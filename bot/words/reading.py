@@ -8,6 +8,7 @@ from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
 from bot.words.asking import asks
+from bot.words.borne import borne
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
@@ -101,7 +102,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(et_or_est(scan(tokens, lexicon(language), names)))
+    written = without_herds_of_a_place(et_or_est(borne(scan(tokens, lexicon(language), names))))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)

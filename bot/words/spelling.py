@@ -12,6 +12,7 @@ from bot.words.tokens import Token
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
+HAVE = ("he", "has", "ha", "hemos", "han")
 LEAST = 5  # letters of a word whose ending is mended
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
@@ -26,6 +27,8 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             token = token._replace(text=token.text[:-1])
         if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
             token = token._replace(text=token.text + "da")
+        if spanish and token.text.endswith("io") and _said_without_d(token, found, lexicon):
+            token = token._replace(text=token.text[:-1] + "do")
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
@@ -54,6 +57,12 @@ def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster:
         return True
     told = any(lexicon.phrases.longest((t.text,), 0)[0] & SAID_OF for t in before)
     return says_how(lexicon.phrases.longest((whole,), 0)[0]) and (told or last in roster.spelled)
+
+
+def _said_without_d(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
+    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", nor "frío"."""
+    helped = bool(before) and before[-1].text in HAVE
+    return (token.raw.endswith("ío") or helped) and token.text[:-1] + "do" in lexicon.everyday
 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:

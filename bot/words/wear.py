@@ -12,6 +12,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
 from bot.words.piece import Piece
+from bot.words.shares import share_of
 from bot.words.telling import Telling, named
 from bot.words.wearers import of_another_horse, to_her, wearers
 
@@ -86,9 +87,12 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
+    names = {name for item in horses for name in item.horses}
     for item in horses:
         for one in named(item.horses) if item.sure else (item,):
-            tell_outfit(one, change, telling)
+            share = share_of(one.horses[0], names, change) if item.sure else change
+            if not share.empty:
+                tell_outfit(one, share, telling)
     if horses:
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True

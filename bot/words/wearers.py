@@ -23,9 +23,11 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
+    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
+    if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
+        return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
-    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
@@ -42,6 +44,11 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     )  # "… and the black over the liner"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
+
+
+def _said_twice(items: Sequence[Item]) -> bool:
+    """As in "(le quité el cuello a Lola y) le puse la negra a Canela": "le" is who comes behind, not Lola."""
+    return any(i.has("put on", "took off") and not {"le", "les"}.isdisjoint(i.text.split()) for i in items)
 
 
 def _of_somebody(items: Sequence[Item]) -> bool:

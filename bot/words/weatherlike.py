@@ -20,7 +20,7 @@ def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
         return False  # "sunday is freezing her ears are ice"
     if well(rest) and not item.has("weekday"):
         return False
-    if item.has("weekday") and _soaked(rest):
+    if item.has("weekday") and (_soaked(rest) or _felt_in_a_part(rest)):
         return False
     return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
 
@@ -68,6 +68,15 @@ def _felt_on_it(rest: Sequence[Item]) -> bool:
     at = next((k for k, i in enumerate(rest) if predicate(i) or not soft(i)), len(rest))
     felt = rest[at + 1 : at + 2]
     return bool(felt) and bool(rest[at].kinds("everyday")) and felt[0].has("body") and " " in felt[0].text
+
+
+def _felt_in_a_part(rest: Sequence[Item]) -> bool:
+    """As in "domingo frío de las ancas", "jeudi froid des oreilles": a day has none; not "frío de cara al viento"."""
+    at = next((k for k, i in enumerate(rest) if predicate(i) or not soft(i)), len(rest))
+    part = next((k for k in range(at + 1, min(at + 4, len(rest))) if rest[k].has("body")), None)
+    if part is None or not rest[at].kinds("everyday") or not rest[at + 1].has("of"):
+        return False
+    return not any(i.has("toward") for i in rest[part + 1 : part + 2])
 
 
 def _in_its_clothes(rest: Sequence[Item]) -> bool:

@@ -10,6 +10,7 @@ from bot.words.piece import Piece
 from bot.words.tokens import words
 
 REMEMBERED = 2_000  # descriptions
+BOTH = 2
 NOUN = 4  # letters of a word that can be what a piece is called
 
 
@@ -28,13 +29,14 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     """
     fitting = roster.fitting(piece)
     if horse is None:
-        return _one(_likelier(piece, fitting, roster), every=piece.every)
+        every = piece.every and not (piece.pair and len(fitting) != BOTH)  # "both liners", of a barn that has four
+        return _one(_likelier(piece, fitting, roster), every=every)
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
     if piece.spare:
         own = [g for g in fitting if g in worn] or list(fitting)
-    if not own and piece.ids and not piece.owners:
-        own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
+    if not own and piece.ids and (not piece.owners or (piece.given and len(piece.owners) == 1)):
+        own = _lent(fitting, horse, roster) if lend else []
     own = own or _called(piece, horse, roster)
     if not own and lend:
         own = [g for g in fitting if roster.garments[g].horse is None]
@@ -42,6 +44,15 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
     return _one(_likelier(piece, own, roster), every=piece.every or piece.several)
+
+
+def _lent(fitting: Sequence[str], horse: str, roster: Roster) -> list[str]:
+    """The spares called so; or another horse's, where only that is called so and this one has none of its kind."""
+    spares = [g for g in fitting if roster.garments[g].horse is None]
+    if spares or len(fitting) != 1:
+        return spares
+    kind = roster.garments[fitting[0]].kind
+    return [g for g in fitting if all(roster.garments[own].kind != kind for own in roster.owned.get(horse, ()))]
 
 
 def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[str]:

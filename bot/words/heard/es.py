@@ -41,7 +41,8 @@ PHRASES = {
         sudando como |caballo|puerco|chancho|loco|loca, sudando como un |caballo|puerco|chancho|loco, re
         transpirad|o|a, retranspirad|o|a, transpiradísim|o|a, transpirando a mares, pasad|o|a de sudor,
         pasadit|o|a de sudor, entrapad|o|a de sudor, mojad|o|a del sudor, mojadit|o|a del sudor, empapad|o|a del
-        sudor
+        sudor,
+        |sude|sudando|suda y |sude|sudando|suda, sude que sude, suda que suda, sudando que sudando, sudadero
     """,
     "sign hot": """
         muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a, tiene
@@ -125,7 +126,9 @@ PHRASES = {
         andaba temblando, trae tembladera, trae temblorina, temblorina, con temblorina, le dio la temblorina, le
         agarró la temblorina, se la pasa temblando, zangoloteándose de frío, con tiritones, le dieron tiritones,
         con chuchos, tiene chuchos, le dieron chuchos, con chucho, tiene chucho, chucho de frío, le dio chucho,
-        tiritandito, retemblando
+        tiritandito, retemblando,
+        |tiemble|tiembla|tirite|tirita|temblando y |tiemble|tiembla|tirite|tirita|temblando, tiembla que tiembla,
+        tiemble que tiemble, tirita que tirita
     """,
     "sign cold": """
         cagá de frío, cagao de frío, cagado de frío, cagada de frío, muert|o|a de frío, pelad|o|a de frío, tiene
@@ -345,7 +348,9 @@ PHRASES = {
         |peló|rozó|lastimó la |cruz|paleta|crin, |trae|tiene|con el |hombro|pecho|lomo|cuello
         |lastimado|rozado|raspado, |trae|tiene|con la |cruz|paleta|crin |lastimada|rozada|raspada,
         |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados, |pecho|hombro|lomo|cuello
-        |lastimado|raspado, le |peló|pelaron|pela los hombros
+        |lastimado|raspado, le |peló|pelaron|pela los hombros,
+        |rasque|rasca|rásquese y |rasque|rasca, rasca que rasca, rasque que rasque, se rasca y se rasca,
+        no |para|deja|paraba|dejaba de |rascarse|restregarse|frotarse|rozarse
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
@@ -479,7 +484,12 @@ PHRASES = {
         bien, no lo noto bien, no la noto bien, no lo veo nada fino, no se siente bien, no se siente nada bien,
         no pinta bien, no me gusta cómo anda, no me gusta cómo respira, respira entrecortado, anda resollando,
         no se |quiere|puede |parar|pararse, no se para, amaneció echad|o|a, echad|o|a y no se quiere
-        |parar|levantar, no se quiere mover, no se mueve del |rincón|lugar
+        |parar|levantar, no se quiere mover, no se mueve del |rincón|lugar,
+        tosa y tosa, tosa y tose, tosa y tosiendo, tose y tosa, tose y tosiendo, tosiendo y tosa, tosiendo y tose,
+        tosiendo y tosiendo, tose que tose, tosa que tosa,
+        no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua,
+        no quiso ni el heno, no ha cenado,
+        no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -739,7 +749,8 @@ PHRASES = {
         tiritas, hech|o|a hilachas, hech|o|a bolsa, hech|o|a pelota, se le abrió la costura, se le descosió la
         costura, se le descosió el |cuello|pecho|forro|costado, abiert|o|a por un costado, abiert|o|a de un
         costado, la hizo |garras|tiras|pedazos|jirones, lo hizo |garras|tiras|pedazos|jirones, la rompió toda,
-        la rasgó toda, la desgarró toda, se la comió el caballo, trozad|o|a
+        la rasgó toda, la desgarró toda, se la comió el caballo, trozad|o|a,
+        se trozó, se le trozó, se me rajó, se me rasgó
     """,
     "state missing": """
         falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
@@ -899,7 +910,11 @@ PHRASES = {
         está sin un, se ha quedado sin las, se quedó sin las, tiene rota una, tiene roto un, tiene rota la,
         tiene roto el, tiene suelta una, tiene suelto un, tiene suelta la, tiene suelto el, tiene partida una,
         tiene partida la, tiene partido el, lleva rota una, lleva roto un, lleva rota la, lleva roto el,
-        lleva suelta una, lleva suelta la, va con una suelta
+        lleva suelta una, lleva suelta la, va con una suelta,
+        se |trozó|trozaron, se le |trozó|trozaron, se me |trozó|trozaron, trozó, trozad|o|a|os|as, se ha trozado, se
+        le ha trozado, se |tronó|tronaron, se le |tronó|tronaron, se le |truena|troza, se mochó, se le mochó,
+        mochad|o|a, se desprendieron, se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se
+        le jodió, rajad|o|a|os|as, se rajó, se le rajó
     """,
     "kind sheet": """
         la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
@@ -1085,7 +1100,40 @@ PHRASES = {
         metí, les metimos, le emparejé, le enganché, le calzamos, le prendí, le dejamos puestos, le dejamos
         puestas, le aseguré, le ajusté, ya le eché, ya le metí, ya le mandé, ya les puse, ya les eché, ya se la
         puse, ya se lo puse, ya se la eché, ya quedó con, ya quedaron con, la vestí de, lo cobijé, la cobijé, la
-        cobijamos, lo cobijamos, cobijé con, lo cobijé con, la cobijé con, la emponché, lo emponché
+        cobijamos, lo cobijamos, cobijé con, lo cobijé con, la cobijé con, la emponché, lo emponché,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que |ponérsela|ponérselo|echársela|echárselo, me tocó
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, me tocó
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, me tocó
+        |ponérsela|ponérselo|echársela|echárselo, nos tocó
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, nos tocó
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, nos tocó
+        |ponérsela|ponérselo|echársela|echárselo, le tocó
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, le tocó
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, le tocó
+        |ponérsela|ponérselo|echársela|echárselo, he tenido que
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, he tenido que
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, he tenido que
+        |ponérsela|ponérselo|echársela|echárselo, hemos tenido que
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, hemos tenido
+        que |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, hemos tenido que
+        |ponérsela|ponérselo|echársela|echárselo, ha habido que
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, ha habido que
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, ha habido que
+        |ponérsela|ponérselo|echársela|echárselo, e tenido que
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, e tenido que
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, e tenido que
+        |ponérsela|ponérselo|echársela|echárselo, terminé por
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, terminé por
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, terminé por
+        |ponérsela|ponérselo|echársela|echárselo, acabé por
+        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, acabé por
+        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, acabé por
+        |ponérsela|ponérselo|echársela|echárselo, |le|les |tuve|tuvimos|tuvieron|hubo que
+        |poner|echar|meter|colocar|plantar, |le|les he tenido que |poner|echar|meter|colocar|plantar, |le|les hemos
+        tenido que |poner|echar|meter|colocar|plantar
     """,
     "took off": """
         quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos
@@ -1126,7 +1174,30 @@ PHRASES = {
         se quitó sol|o|a |la|el|las|los, se sacó sol|o|a |la|el|las|los, se arrancó sol|o|a |la|el, se la sacó
         sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el,
         se le salió |la|el, se le cayó |la|el, se le resbaló |la|el, se le voló |la|el, se le corrió y se le
-        salió |la|el
+        salió |la|el,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, |tuve|tuvimos|tuvo|tuvieron|hubo
+        que |quitársela|quitárselo|sacársela|sacárselo, me tocó
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, me tocó
+        |quitársela|quitárselo|sacársela|sacárselo, nos tocó
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, nos tocó
+        |quitársela|quitárselo|sacársela|sacárselo, le tocó
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, le tocó
+        |quitársela|quitárselo|sacársela|sacárselo, he tenido que
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, he tenido que
+        |quitársela|quitárselo|sacársela|sacárselo, hemos tenido que
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, hemos tenido que
+        |quitársela|quitárselo|sacársela|sacárselo, ha habido que
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, ha habido que
+        |quitársela|quitárselo|sacársela|sacárselo, e tenido que
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, e tenido que
+        |quitársela|quitárselo|sacársela|sacárselo, terminé por
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, terminé por
+        |quitársela|quitárselo|sacársela|sacárselo, acabé por
+        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, acabé por
+        |quitársela|quitárselo|sacársela|sacárselo, |le|les |tuve|tuvimos|tuvieron|hubo que
+        |quitar|retirar|arrancar|sacar |la|el, |le|les he tenido que |quitar|retirar|arrancar|sacar |la|el, |le|les
+        hemos tenido que |quitar|retirar|arrancar|sacar |la|el
     """,
     "stripped": """
         desnudé, destapé, he destapado, desabrigué, le quité todo, desnudamos, he desnudado, hemos desnudado,
@@ -1177,7 +1248,12 @@ PHRASES = {
         lo dejé nomás con, la dejé nomás con, le queda solo, solo le queda, solo le he dejado, solo le dejé,
         le dejo nada más, solo lleva ya, únicamente lleva, no lleva más que, no lleva nada más que,
         no lleva otra cosa que, nada más lleva, va nomás con, anda nomás con, está nomás con, le dejo,
-        le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado
+        le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado,
+        con |puro|pura|puros|puras, con el puro, con la pura, con su puro, con su pura,
+        |trae|traen|lleva|llevan|tiene|usa |puro|pura, |trae|lleva|tiene el puro, |trae|lleva|tiene la pura,
+        |va|anda|está|quedó|queda|quedo|ya con |puro|pura, |anda|quedó|quedo|va|está con el puro,
+        |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura, le dejé el puro, le dejé la pura, le dejamos
+        |puro|pura, quedo solo con, quedó nomás con
     """,
     "fetched": "",
     "keeps": "",
@@ -1257,7 +1333,9 @@ PHRASES = {
         le he dejado a pelo, lo dejo a pelo, la dejo a pelo, lo dejo sin nada, la dejo sin nada,
         lo dejo sin manta, la dejo sin manta, ha perdido la manta, perdió la manta, se ha quitado la manta,
         se quitó la manta, se ha quitado la manta sola, se ha quitado la manta solo, se la ha quitado sola,
-        ni una manta encima, ni manta ni nada, ni cobija ni nada
+        ni una manta encima, ni manta ni nada, ni cobija ni nada,
+        bichi, bichis, |anda|está|quedó|va|la dejé|lo dejé|la dejamos|lo dejamos a raíz, pelonch|o|a, en cuerito, a
+        lo pelón, sin nadita, sin nadita encima, sin ropita
     """,
     "nothing": """
         nada, todo, absolutamente nada, nada de nada, ninguna, toda la ropa, todas las mantas, toda su ropa
@@ -1318,8 +1396,8 @@ PHRASES = {
         corte trace, corte inglés, tipo trazo
     """,
     "style blanket": """
-        de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip, un blanket,
-        el blanket, esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
+        de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
+        esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo,
         corte blanket, corte manta
     """,
@@ -1441,7 +1519,32 @@ PHRASES = {
         |entré|guardé|encerramos|entramos al |box|galpón|establo, |lo|la|los|las |mandé|pasé|traje pa adentro,
         |lo|la|los|las |mandé|pasé|traje para adentro, |lo|la|los|las traje al |box|galpón|establo, ya están
         adentro, ya está adentro, ya andan adentro, ya quedó adentro, ya quedaron adentro, ya quedó en su
-        |box|caballeriza|stall, ya quedaron en sus |boxes|caballerizas, guardaditos adentro, entraditos
+        |box|caballeriza|stall, ya quedaron en sus |boxes|caballerizas, guardaditos adentro, entraditos,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que |meter|encerrar|guardar|recoger|resguardar|entrar |a|al,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, me tocó
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, me tocó
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, nos tocó
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, nos tocó
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, le tocó
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, le tocó
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, he tenido que
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, he tenido que
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, hemos tenido que
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, hemos tenido que
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, ha habido que
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, ha habido que
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, e tenido que
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, e tenido que
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, terminé por
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, terminé por
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, acabé por
+        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, acabé por
+        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla,
+        |metí|metimos|encerré|encerramos|guardé|guardamos|entré|entramos|recogí|resguardé|estabulé al, |he|hemos|e
+        |metido|encerrado|guardado|entrado|recogido al, ya |metí|guardé|entré|encerré |a|al, acabo de meter al,
+        acabo de guardar a, acabo de guardar al, acabo de encerrar a, acabo de encerrar al, acabo de entrar a, acabo
+        de entrar al
     """,
     "turned out": """
         saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché al
@@ -1470,7 +1573,27 @@ PHRASES = {
         |lo|la|los|las |largué|largamos|eché afuera, |lo|la|los|las mandé afuera, |lo|la|los|las |mandé|eché al
         |potrero|corral|prado|campo, ya están afuera, ya está afuera, ya andan afuera, ya anda afuera, ya quedó
         afuera, ya quedaron afuera, ya andan en el |potrero|corral|prado|campo, ya anda en el
-        |potrero|corral|prado|campo, ya están en el |potrero|prado, ya está en el |potrero|prado
+        |potrero|corral|prado|campo, ya están en el |potrero|prado, ya está en el |potrero|prado,
+        |tuve|tuvimos|tuvo|tuvieron|hubo que |sacar|soltar|largar |a|al, |tuve|tuvimos|tuvo|tuvieron|hubo que
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, me tocó |sacar|soltar|largar
+        |a|al, me tocó |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, nos tocó
+        |sacar|soltar|largar |a|al, nos tocó
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, le tocó |sacar|soltar|largar
+        |a|al, le tocó |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, he tenido que
+        |sacar|soltar|largar |a|al, he tenido que
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, hemos tenido que
+        |sacar|soltar|largar |a|al, hemos tenido que
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, ha habido que |sacar|soltar|largar
+        |a|al, ha habido que |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, e tenido que
+        |sacar|soltar|largar |a|al, e tenido que
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, terminé por |sacar|soltar|largar
+        |a|al, terminé por |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, acabé por
+        |sacar|soltar|largar |a|al, acabé por
+        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas,
+        |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al, |he|hemos|e|ha|han
+        |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al, acabo de sacar al, acabo de
+        soltar a, acabo de soltar al, acabo de largar a, acabo de largar al, acabamos de sacar al, acabamos de
+        soltar a, acabamos de soltar al
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
@@ -1494,7 +1617,12 @@ PHRASES = {
         de hoy en adelante, de aquí en adelante, a partir de mañana, a partir de ya, en lo sucesivo,
         hasta nuevo aviso, hasta nueva orden, hasta que diga lo contrario, hasta que yo diga, hasta que avise,
         por fa, porfis, porfi, por favorcito, xfa, xfavor, x favor, pf, plis, plisss, pls, si podéis, si pueden,
-        os lo pido, se los pido, os pido, lo pido por favor
+        os lo pido, se los pido, os pido, lo pido por favor,
+        siempre que se pueda, siempre que sea posible, siempre que |puedan|podáis|podamos,
+        siempre que el tiempo lo permita, si es posible, si
+        fuera posible, si se puede, si se pudiera, a ser posible, en lo posible, en la medida de lo posible, dentro
+        de lo posible, de ser posible, mientras se pueda, mientras sea posible, si no es mucha molestia, si no es
+        molestia, salvo fuerza mayor
     """,
     "do not rug": """
         déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta, dejala
@@ -1556,7 +1684,11 @@ PHRASES = {
         |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada, |la|lo quiero sin cobija, |la|lo
         quiero en pelo, |la|lo quiero al natural,
         no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a, nunca más
-        |manta|cobija para
+        |manta|cobija para,
+        |yo|mejor |la|lo|los|las prefiero sin |manta|cobija|capa|nada|mantas|cobijas, |yo|mejor |la|lo|los|las
+        prefiero siempre sin |manta|cobija|capa|nada|mantas|cobijas, |la|lo|los|las |prefiero|quiero siempre sin
+        |manta|cobija|capa|nada|ropa, |la|lo|los|las |preferimos|queremos sin |manta|cobija|capa|nada, |la|lo
+        |prefiero|quiero siempre en pelo
     """,
     "rug again": """
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
@@ -1799,7 +1931,8 @@ PHRASES = {
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
         el equipo al completo, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
-        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos
+        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos,
+        a tos, a toos, tos ellos
     """,
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
@@ -1813,7 +1946,8 @@ PHRASES = {
         todos los bichos, todos los animales, todos los jacos, todas las bestias, todas las yeguas y caballos,
         toda la yeguada, toda la caballada, la cuadra entera, la cuadra al completo, la cuadra completa,
         la caballada, los caballos todos, los animales, los bichos, los jacos, cada caballo, todos los equinos,
-        todos los peludos, los peludos, la tropa, la tropa entera, toda la tropa equina
+        todos los peludos, los peludos, la tropa, la tropa entera, toda la tropa equina,
+        tos los caballos, toos los caballos, tos los bichos
     """,
     "both": """
         los dos, las dos, ambos, ambas, los tres, las tres, los 2, las 2, l@s dos, los dos juntos, ambos dos,
@@ -1937,7 +2071,23 @@ PHRASES = {
         todos, ya los cobijé a todos, ya cambié a todos, ya tapé a todos, ya cobijé a todos, ya les puse a
         todos, ya les puse lo suyo a todos,
         quedan todos |hechos|listos|cambiados|tapados|vestidos, quedan todas |hechas|listas|cambiadas|tapadas,
-        ya quedan todos, quedaron todos hechos
+        ya quedan todos, quedaron todos hechos,
+        la ronda de la |mañana|tarde|noche está |hecha|lista|terminada|acabada|completa|cerrada|ok, la ronda de la
+        |mañana|tarde|noche ya está, la ronda de la |mañana|tarde|noche ya está
+        |hecha|lista|terminada|acabada|completa, la ronda está |terminada|acabada|completa|cerrada, la ronda ya está
+        |terminada|acabada|completa|cerrada, la ronda |quedó|queda |hecha|lista|terminada, la ronda de la
+        |mañana|tarde|noche |quedó|queda |hecha|lista|terminada, ya está |hecha|lista|terminada|acabada la ronda,
+        todos los caballos |como|según dice el plan, todos los caballos |como|según |dice|pone|manda la lista, todos
+        los caballos según el plan, todos los caballos según la lista, todos los caballos arreglados, todos los
+        caballos atendidos, todos los caballos despachados, todos los caballos están
+        |cambiados|vestidos|abrigados|arreglados|atendidos, todos como manda el plan, todos como manda el lista,
+        todos como manda el bot, todos como manda la plan, todos como manda la lista, todos como manda la bot, todos
+        como pone el plan, todos como pone el lista, todos como pone el bot, todos como pone la plan, todos como
+        pone la lista, todos como pone la bot, todos como dice el lista, todos como dice la plan, todos como dice la
+        bot, tos |listos|hechos|cambiados|tapados|vestidos|abrigados|arreglados|apañados|terminados, tos |los|ya
+        |listos|hechos|cambiados|tapados|vestidos, ya están tos, ya están tos |listos|hechos|cambiados|tapados,
+        están tos |listos|hechos|cambiados|tapados, tos los caballos |listos|hechos|cambiados|tapados, toas
+        |listas|hechas|tapadas|cambiadas
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2014,7 +2164,8 @@ PHRASES = {
         la regué, ya la regué, la regamos, la embarré, la cagamos, le erré, le pifié, me mandé una macana, me
         mandé un moco, me mandé una cagada, metí las patas, metí las de andar, la amolé, la volé, me patiné, se
         me chispoteó, me trabé, me hice bolas, me hice bola, me hice un enredo, me enredé, me crucé, me bailé,
-        chin, híjole, qué bruto, qué bruta, qué bestia, qué burro yo, qué menso, qué mensa, qué tonto, qué tonta
+        chin, híjole, qué bruto, qué bruta, qué bestia, qué burro yo, qué menso, qué mensa, qué tonto, qué tonta,
+        nel, nel pastel, nel no, híjole no, chale no, chin no, achis no
     """,
     "i mean": """
         quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad, digo el, digo la,
@@ -2095,7 +2246,9 @@ PHRASES = {
         a muerte, de cojones, que te mueres, que te cagas, demasiado de, visiblemente, claramente, notablemente,
         francamente, realmente muy, de verdad muy, bastante más, más bien, más, jodidamente, puñeteramente,
         tremendo, tremenda, tremendo de, full, bien bien, toda toda, todo todo, requete bien, la mar,
-        un montón de, re re
+        un montón de, re re,
+        un chorro, un montonal, un chingo, un chingo de, un buen, un bonche, un puño, bastantito, bien mucho,
+        hartísimo, un huevo, una burrada, una barbaridad, un pilón
     """,
     "if": """
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto,
@@ -2266,7 +2419,10 @@ PHRASES = {
         se me pasó, se me ha pasado, se nos olvidó, se nos ha olvidado, me olvidé de, me he olvidado de,
         olvidé, he olvidado, no me acordé de, no me he acordado de, no me dio tiempo, no me ha dado tiempo,
         no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de, va a estar,
-        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que
+        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que,
+        |casi|apenas |tuve|tuvimos|hubo que, casi |me|nos toca, casi |me|nos tocó, por poco
+        |tengo|tuve|tenemos|tuvimos que, casi he tenido que, poco faltó para, no |tuve|tuvimos|hubo que, no hizo
+        falta
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
@@ -2664,7 +2820,8 @@ PHRASES = {
     """,
     "article": """
         el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel,
-        aquella, del, otro, otra, de la, de el, de los, de las
+        aquella, del, otro, otra, de la, de el, de los, de las,
+        todo el, toda la, todito el, todita la
     """,
     "of": """
         de, del, para, a, al, de la, de el, de los, de las
@@ -2814,7 +2971,9 @@ PHRASES = {
         el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco,
         tirad|o|a|os|as, tirad|o|a en el |lodo|barro|suelo|piso|potrero|corral|prado, tirad|o|a en la
         |tierra|arena|paja|caballeriza, botad|o|a|os|as, botad|o|a en el |lodo|barro|suelo|piso|potrero|corral,
-        ya comieron, ya cenaron, ya cenó, ya bebieron, ya tomaron agua, ya tomó agua, ya se comieron el heno
+        ya comieron, ya cenaron, ya cenó, ya bebieron, ya tomaron agua, ya tomó agua, ya se comieron el heno,
+        no |para|paran|paraba|paraban|paró|deja|dejan|dejaba|dejaban|dejó de, no ha |parado|dejado de, no han
+        |parado|dejado de, a raíz de
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -2894,7 +3053,9 @@ PHRASES = {
         el agua, q se viene el agua, antes de que llueva, antes de que lloviera, antes que llueva, antes de la
         lluvia, por si llueve, de orita, de ahorita, de hace rato, de hace ratito, de recién, orita, oritita,
         ahoritita mismo, hace ratito nomás, tempranito hoy, en la mañanita, esta mañanita, de mañanita, en la
-        tardecita, anochecito
+        tardecita, anochecito,
+        media horita, tres cuartos de hora, cuarto de hora, hora y pico, una hora y pico, una horita larga, un buen
+        rato, un rato, un ratito, un ratico
     """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
@@ -2985,7 +3146,10 @@ PHRASES = {
         reportando, reportando que, paso a informar, paso a informar que, nomás aviso que, nomás les aviso que,
         nomás aviso, nomás para avisar, nomás para avisar que, nada más reporto que, nada más aviso que, nada
         más para avisar, nada más para avisar que, nada más reporto, solo reporto que, solo les aviso que, pa
-        que sepan, para que estén enterados, para que estén al tanto, quedan avisados
+        que sepan, para que estén enterados, para que estén al tanto, quedan avisados,
+        como |dice|pone|manda|decía|ponía el plan, como pone la lista, como manda la lista, como ponia la lista,
+        como pone el bot, como manda el bot, tal como |dice|pone|manda |el|la |plan|lista, tal cual el plan, de
+        acuerdo al plan, conforme al plan, conforme a la lista
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -3001,7 +3165,8 @@ PHRASES = {
         bajo la crin, bajo la silla, debajo de la silla, zona de la silla, zona de la cincha, zona de la cruz,
         zona del pecho, zona de los riñones, zona del cuello, pelaje, pellejo, cuero, capa de pelo, músculos,
         extremidades, miembros, lado izquierdo, lado derecho, costado, costado izquierdo, costado derecho,
-        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho
+        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho,
+        todo el pelo, toda la piel, todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas
     """,
     "under": """
         abajo, por abajo,
@@ -3419,7 +3584,11 @@ PHRASES = {
         explícanos cómo funcionas, explícame cómo va esto, me explicas cómo funcionas, me explicas cómo va esto,
         me ayudas, me puedes ayudar, puedes ayudarme, ayúdanos, échame una mano, help, socorro bot, ayudame bot,
         no sé cómo va esto, no sé cómo funciona esto, no sé usar esto, no sé usarte, no entiendo cómo va esto,
-        no entiendo cómo funciona, qué idiomas hablas, qué sabes
+        no entiendo cómo funciona, qué idiomas hablas, qué sabes,
+        y vos bot qué sabés hacer, y vos qué sabés hacer, y vos qué hacés, y tú qué sabes hacer, y tú bot qué sabes
+        hacer, bot qué sabes hacer, vos qué sabés hacer, y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe
+        hacer este bot, qué sabe hacer usted, y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué
+        otra cosa sabes hacer, y tú qué haces bot, qué cosas podés hacer
     """,
     "ask wearing": """
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
@@ -3533,7 +3702,8 @@ PHRASES = {
         sola, solita, nada más, y nada más, a secas,
         nomás, nomas,
         solo, solamente, únicamente, nada más, nomás, no más que, solito, solita, exclusivamente, nada más que,
-        tan solo
+        tan solo,
+        puro, pura, puros, puras, puritito, puritita, purito
     """,
     "toward": """
         a, al, para, pa, p'al, pal, pa'l

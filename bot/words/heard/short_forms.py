@@ -58,6 +58,10 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "dixo": "dijo", "sto": "esto", "sty": "estoy", "tpc": "tampoco", "tmpoco": "tampoco", "tds": "todos",
         "nd": "nada", "fds": "finde", "msj": "mensaje", "mnta": "manta", "mntas": "mantas", "grax": "gracias",
         "hoi": "hoy", "oy": "hoy", "i": "y", "aser": "hacer",
+        "er": "el", "ar": "al", "der": "del", "mu": "muy", "dao": "dado", "l'": "le", "s'": "se", "m'": "me",
+        "t'": "te", "d'": "de",
+        "heche": "eché", "heché": "eché", "hechado": "echado", "hechada": "echada", "hechamos": "echamos",
+        "hecharon": "echaron", "hechó": "echó",
     },
     "fr": {
         "j": "j'", "l": "l'",

@@ -1,0 +1,120 @@
+"""Spanish as it is spoken: in Andalucía, in Mexico, on the phone; each way of saying it is the same report."""
+
+from pathlib import Path
+
+import pytest
+
+from bot.barn import load
+from bot.state import as_filed
+from bot.words import read
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        # what a horse has on its body, and how a piece is that it wears
+        ("Canela trae el lomo mojado", [("Canela", "wet")]),
+        ("Canela trae todo el pelo empapado", [("Canela", "wet")]),
+        ("la nube tiene el lomo mojado", [("Nube", "wet")]),
+        ("trueno lleva el cuello sudado", [("Trueno", "sweating")]),
+        ("Moro trae frías las patas", [("Moro", "cold")]),
+        ("Canela lleva el impermeable empapado", [("canela-impermeable", "soaked")]),
+        ("Nube trae la manta roja rota", [("nube-manta", "torn")]),
+        ("Canela con el impermeable mojado", [("canela-impermeable", "wet")]),
+        ("Moro con la 100 mojado", [("Moro", ("moro-100",)), ("Moro", "wet")]),
+        ("Canela lleva el impermeable", [("Canela", ("canela-impermeable",))]),
+        # the same of another; a verb without a subject goes on
+        ("Canela está sudada y Moro igual", [("Canela", "sweating"), ("Moro", "sweating")]),
+        ("Canela no está sudada. Moro igual, gracias", [("Canela", "comfortable"), ("Moro", "comfortable")]),
+        ("monté a Canela una hora, está otra vez afuera en el prado", [("Canela",), ("Canela", "field")]),
+        # where to, and in what
+        ("saqué a Trueno al prado con el impermeable puesto", [
+            ("Trueno", ("trueno-impermeable",)), ("Trueno", "field"),
+        ]),
+        ("saqué al moro y a la paloma al prado", [("Moro", "field"), ("Paloma", "field")]),
+        # what had to be done was done
+        ("tuve que ponerle el polar a Nube", [("Nube", ("nube-polar",))]),
+        ("le tuve que quitar la 100 a Moro", [("Moro", ())]),
+        ("hubo que meter a Lucero", [("Lucero", "stall")]),
+        ("dejé a Canela en el prado con el impermeable", [("Canela", ("canela-impermeable",)), ("Canela", "field")]),
+        ("Canela y Moro trabajaron, ya están otra vez afuera", [
+            ("Canela",), ("Moro",), ("Canela", "field"), ("Moro", "field"),
+        ]),
+        ("monté a Canela y la solté en el prado con el impermeable", [
+            ("Canela",), ("Canela", ("canela-impermeable",)), ("Canela", "field"),
+        ]),
+        # to each its own
+        ("le puse la gorda a Canela y la 100 a Moro", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("a Canela le puse la gorda y a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("a Canela le puse la gorda, a Moro la 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("Moro lleva la 100, Canela la gorda", [("Moro", ("moro-100",)), ("Canela", ("canela-gorda",))]),
+        ("le quité la 100 a Moro y le puse la gorda a Canela", [("Moro", ()), ("Canela", ("canela-gorda",))]),
+        ("Paloma está sudada, le puse la gorda de Canela", [("Paloma", "sweating"), ("Paloma", ("canela-gorda",))]),
+        # lent, as the barn calls it, where the horse has none such of its own
+        ("le puse el forro azul a Trueno", [("Trueno", ("canela-forro",))]),
+        ("Estrella lleva la manta roja", [("Estrella", ("nube-manta",))]),
+        # the south, and Mexico
+        ("l'he metío er forro a Canela", [("Canela", ("canela-forro",))]),
+        ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
+        ("la manta der moro está rajá", [("moro-100", "torn")]),
+        ("Moro no paraba de sudar", [("Moro", "sweating")]),
+        ("Paloma anda con puro impermeable", [("Paloma", ("paloma-impermeable",))]),
+    ],
+)  # fmt: skip
+def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing beside it."""
+    assert told(said(text, "encina")) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "igual Canela está sudada",
+        "igual mañana Moro está sudado",
+        "Canela está igual que siempre de guapa",
+        "tuve que llevar a mi hija al médico, hacía un sol",
+        "al final tuve que poner la lavadora",
+        "no paraba de llover y el sol sin salir",
+        "l'he dicho ar veterinario que venga a ver a Canela mañana",
+        "hace un frío que tiembla hasta el río",
+        "monté a caballo ayer y está otra vez lloviendo",
+    ],
+)
+def test_what_only_sounds_so_is_left_alone(text: str) -> None:
+    """Perhapses, errands, the weather."""
+    assert said(text, "encina").chatter
+
+
+@pytest.mark.parametrize("text", ["le puse la manta roja a Moro", "le puse el forro azul de Trueno"])
+def test_what_may_be_of_her_own_or_lent_is_asked(text: str) -> None:
+    """Another horse's rug of a kind that this one has as well; a horse's own that is another's."""
+    heard = said(text, "encina")
+    assert not heard.events
+    assert heard.ask
+    assert heard.ask.about == "garment"
+
+
+def test_both_are_two() -> None:
+    """Of a barn that has three of them, both are two that nobody named: none is said to be wet."""
+    heard = said("los dos impermeables están mojados", "encina")
+    assert not heard.events
+    assert [getattr(event, "garment", "") for event in said("los dos forros están mojados", "encina").events] == [
+        "lucero-forro", "canela-forro",
+    ]  # fmt: skip
+
+
+def test_a_day_has_no_ears(tmp_path: Path) -> None:
+    """A horse called as a day is meant where a part of the body is cold; where none is, the day."""
+    (tmp_path / "barn.yaml").write_text(
+        "barn: Los Chopos\ntimezone: Europe/Madrid\nplace: {latitude: 42, longitude: -3}\n"
+        "rounds: [{name: mañana, at: '07:30'}]\npeople: [{name: Ana, role: manager, language: es}]\n"
+        "horses: [{name: Domingo}, {name: Lola}]\n",
+        encoding="utf-8",
+    )
+    here = load(tmp_path / "barn.yaml")
+    heard = [
+        read(text, here.people[0], here, as_filed(here))
+        for text in ("domingo frío de las orejas, lola sudada", "domingo frío de las ancas", "domingo frío y lluvioso")
+    ]
+    assert [told(one) for one in heard] == [[("Domingo", "cold"), ("Lola", "sweating")], [("Domingo", "cold")], []]
