@@ -35,6 +35,7 @@ it         what was done to "it"
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
+below      what a hand finds under a piece
 around, onoff    what the words beside a sign or a piece say of it
 overlooked danger that no grammar caught
 reading    all of it, in order

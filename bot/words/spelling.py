@@ -13,6 +13,7 @@ THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three ti
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
 LEAST = 5  # letters of a word whose ending is mended
+DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
 
@@ -36,13 +37,20 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
 
 
 def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
-    """As in "j'ai passer la main", which sounds like "passé"; not "elle va passer"."""
+    """As in "j'ai passer la main", which sounds like "passé", "je me suis permis d'ajouter"; not "elle va passer"."""
     verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
     helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
-    return helped or (
-        before[-1].text == "a" and len(before) > 1 and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+    done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID
+    return (
+        helped
+        or done
+        or (
+            before[-1].text == "a"
+            and len(before) > 1
+            and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+        )
     )
 
 
