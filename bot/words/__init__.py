@@ -19,6 +19,7 @@ clothes    a piece of clothing as somebody described it
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
+but_these  all but these, said as what they are not yet
 clauses, cutting, whole   one thought each
 parting    the words in a sentence that begin another
 begins     what a pause or an "and" begins

@@ -12,6 +12,7 @@ from bot.words.tokens import Token
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
+VOWELS = frozenset("aeiouyh")
 LEAST = 5  # letters of a word whose ending is mended
 DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
@@ -32,7 +33,9 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
         else:
-            found.extend(_written_out(token, lexicon, roster))
+            said = _written_out(token, lexicon, roster)
+            shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
+            found.extend(said[1:] if shared else said)
     return found
 
 
@@ -89,7 +92,9 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
-    """The word with one sound written otherwise: "elada" as helada, "dise" as dice."""
+    """The word with one sound written otherwise: "elada" as helada, "dise" as dice, "smaine" as semaine."""
+    if lexicon.language == "fr" and not set(word[:2]) & VOWELS:
+        yield f"{word[0]}e{word[1:]}"
     for written, meant in lexicon.sounds:
         if not written:
             yield meant + word

@@ -125,7 +125,19 @@ from tests.words.test_turns_of_speech import said, told
         ("j'ai cru bon d'ajouter son couvre-cou à Perle, elle garde sa 250", [
             ("Perle", ("perle-outdoor", "perle-couvre-cou")),
         ]),
+        # all but these, and two horses seen where the sentence begins
+        ("tous changés, seulement Filou et Perle pas encore", [
+            (("Étoile", "Caramel", "Noisette", "Ulysse", "Tempête"),),
+        ]),
+        ("tout le monde est fait sauf Perle pas encore", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("au pré Perle et Ulysse ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
         # as it sounds
+        ("jai rtiré la 250 de Perle", [("Perle", ())]),
+        ("kess kon leur met a tous ce soir", [("today",)]),
+        ("on mé koi ce soir", [("today",)]),
         ("ulysse i se les caille", [("Ulysse", "cold")]),
         ("longé filou pui perle ce mat", [("Filou",), ("Perle",)]),
         ("perle pi ulysse ont tourné 2h au manège", [("Perle",), ("Ulysse",)]),
@@ -155,6 +167,8 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "y a du froid qui arrive",
         "Perle a-tu froid là",
         "Perle transpire ou pas",
+        "tous finis, juste Perle",
+        "la smaine passée Perle grelottait",
         "Yann est-ce que Perle avait froid quand tu l'as rentrée",
         "Yann, Perle transpirait quand tu l'as vue ?",
         "Yann, est-ce qu'Ulysse grelottait ce matin quand vous êtes passés ?",

@@ -3840,7 +3840,8 @@ PHRASES = {
         tellement d'épaisseurs, tellement de couches, tellement de couvertures, tellement de couvertes,
         tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos,
         autant de choses, tant de choses, autant de trucs, tellement de choses, autant de choses sur le dos,
-        tout ça sur le dos
+        tout ça sur le dos,
+        leur met on quoi
     """,
     "ask tonight": """
         c'te nuit, c't'après midi,
