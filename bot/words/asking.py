@@ -23,7 +23,7 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    said = (i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question")))
+    said = (i for i in sentence if not i.mark and not (i.has("polite") and not i.has("question", "ask left")))
     words = _without_whom(list(islice(said, OPENERS)))
     if marked or not words:
         return marked

@@ -1,25 +1,40 @@
-"""All but these, said as what they are not yet: "tous finis, seulement Filou pas encore", "all done, only Ty not"."""
+"""All but these, said as what they are not yet: "tous finis, juste Filou pas encore", "all done, Ty still to do"."""
 
 from collections.abc import Sequence
-from dataclasses import replace
-from itertools import takewhile
 
 from bot.words.items import Item
 
-NOT_YET = ("not", "nearly", "stays")  # "pas encore", "reste"
-SMALL = ("link", "time", "is", "polite")
+EVERY = ("everyone", "all horses", "all done")
+DID = ("all done", "done", "brought in", "turned out")
+NOT_YET = ("not", "nearly", "stays", "ask left", "state missing", "plan")  # "pas encore", "reste à faire", "manque"
+SMALL = ("link", "time", "is", "article", "and", "but", "except", "only", "no", "of", "she")
+TURNS = ("but", "only", "except")  # what may stand between all and these, where no pause does
+EXCEPT = Item("except", "except", frozenset({"except"}))
 
 
 def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
     """The sentence with these left out in one word, as in "all done except Ty"; any other as it is."""
-    at = next((k for k, i in enumerate(sentence[:-1]) if i.has("only", "except") and sentence[k + 1].horses), 0)
-    if not any(i.has("everyone", "all horses", "all done") for i in sentence[:at]):
+    every = next((k for k, i in enumerate(sentence) if i.has(*EVERY)), len(sentence))
+    turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
+    these, behind = sentence[turn:], sentence[turn + 1 :]
+    if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[every:turn]):
         return sentence
-    end = at + 1
-    while end < len(sentence) and (sentence[end].horses or sentence[end].has("and") or sentence[end].text == ","):
-        end += 1
-    behind = list(takewhile(lambda i: not i.mark, sentence[end:]))
-    if not any(i.has(*NOT_YET) for i in behind) or not all(i.has(*NOT_YET, *SMALL) for i in behind):
+    if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these) and all(map(_of_these, these))):
         return sentence
-    left_out = replace(sentence[at], means=frozenset({"except"}))
-    return [*sentence[:at], left_out, *sentence[at + 1 : end], *sentence[end + len(behind) :]]
+    return [*sentence[:turn], EXCEPT, *_names(these)]
+
+
+def _turns(sentence: Sequence[Item], at: int) -> bool:
+    item = sentence[at]
+    return not item.horses and (item.mark or item.has(*TURNS) or (item.has("not") and not item.has("done")))
+
+
+def _of_these(item: Item) -> bool:
+    """A name, or a word of being left; "tous faits, Lune reste au box" tells more."""
+    return bool(item.horses) or item.mark or item.has(*SMALL, *NOT_YET)
+
+
+def _names(these: Sequence[Item]) -> Sequence[Item]:
+    """The names with what joins them."""
+    named = [k for k, i in enumerate(these) if i.horses]
+    return [i for i in these[named[0] : named[-1] + 1] if i.horses or i.text == "," or i.has("and")]

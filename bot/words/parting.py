@@ -126,7 +126,7 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 
 
 def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:
-    """Whether the place that opens is of two horses: the verb is of several. "Au pré Lune et Toundra a froid" is of one."""
+    """Whether the place that opens is of two horses, as the verb is: not in "au pré Lune et Toundra a froid"."""
     opening = (i for i in current.items if not i.has("but", "polite", "in", "article") or i.has(*PLACES))
     first = next(opening, NOTHING)
     if current.told or not (first.has(*PLACES) and current.items[-1].horses and at + 2 < len(sentence)):

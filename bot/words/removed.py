@@ -25,7 +25,8 @@ def came_off_for_it(clause: Clause, telling: Telling, how: Item) -> bool:
     if any(i.horses or i.piece is not None or i.has("she", "body", "i") for i in told):
         return False
     pieces = before.pieces
-    if len(pieces) != 1 or telling.spoken is None or not before.has("took off", "took", "swapped", "off"):
+    moved = ("took off", "took", "swapped", "off", *(("put on",) if taken_up else ()))
+    if len(pieces) != 1 or telling.spoken is None or not before.has(*moved):
         return False
     return not _of_another_sex(pieces[0].said, how.text)
 

@@ -39,6 +39,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         left = {name for i in horses for name in i.horses}
         if horses:
             telling.say(Done(tuple(n for n in telling.names if n not in left)))
+            telling.who, telling.begun, telling.last = tuple(horses), True, "horse"  # "all done but Pip, he's cold"
         return bool(horses)
     if horses:
         sure = [i for i in horses if i.sure]

@@ -132,6 +132,13 @@ from tests.words.test_turns_of_speech import said, told
         ("tout le monde est fait sauf Perle pas encore", [
             (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
         ]),
+        ("tous faits, Perle reste à faire", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("tous faits, Perle a froid", [("all",), ("Perle", "cold")]),
+        ("j'ai remis à Perle sa 250, qui était sèche", [("Perle", ("perle-outdoor",)), ("perle-outdoor", "dry")]),
+        ("pas mis la 250 à Perle, elle a déjà chaud", [("Perle", "hot")]),
+        ("qui reste à faire", [("left",)]),
         ("au pré Perle et Ulysse ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
         ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
         # as it sounds

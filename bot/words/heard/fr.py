@@ -1099,7 +1099,8 @@ PHRASES = {
         ai couvert, j'ai habillé, on a habillé, ai habillé, j'ai recouvert, on a recouvert, ai recouvert,
         j'ai rhabillé, on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé,
         on a emmitouflé, ai emmitouflé, abrié||e|s|es,
-        ai glissé, j'ai glissé, on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté
+        ai glissé, j'ai glissé, on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté,
+        glissé
     """,
     "took off": """
         j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
@@ -3020,7 +3021,8 @@ PHRASES = {
         j'ai eu la bonne idée de, j'ai été obligé||e de, on a été obligés de, j'ai pris sur moi de,
         je me suis permis d', je me suis permise d', me suis permis d', on s'est permis d',
         j'ai pris la liberté d', j'ai pris le temps d', j'ai cru bon d', j'ai jugé bon d',
-        j'ai été obligé||e d', j'ai pris sur moi d'
+        j'ai été obligé||e d', j'ai pris sur moi d',
+        a glissé, ont glissé, avait glissé, par acquit de conscience, au cas où
     """,
     "time": """
         en ce moment même,
