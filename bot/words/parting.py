@@ -2,7 +2,15 @@
 
 from collections.abc import Sequence
 
-from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
+from bot.words.begins import (
+    LIST,
+    begins_to_ask,
+    only_how,
+    owned_piece_told,
+    seen_there,
+    tells_of_a_piece,
+    told_of_a_horse,
+)
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
 from bot.words.whole import complete, dresses, placed_or_dressed
@@ -131,7 +139,7 @@ def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     first = next(opening, NOTHING)
     if current.told or not (first.has(*PLACES) and current.items[-1].horses and at + 2 < len(sentence)):
         return False
-    verb = next((i for i in sentence[at + 2 :] if not (i.horses or i.has("and"))), NOTHING)
+    verb = next((i for i in sentence[at + 2 : at + LIST] if not (i.horses or i.has("and"))), NOTHING)
     return bool(sentence[at + 1].horses) and verb.text.partition(" ")[0] in OF_SEVERAL
 
 

@@ -141,6 +141,8 @@ from tests.words.test_turns_of_speech import said, told
         ("qui reste à faire", [("left",)]),
         ("au pré Perle et Ulysse ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
         ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
+        ("Perle pas bien du tout, elle se couche et se roule dans son box, venez vite", [("Perle", "unwell", "stall")]),
+        ("j'ai glissé le couvre-cou à Perle", [("Perle", ("perle-couvre-cou",))]),
         # as it sounds
         ("jai rtiré la 250 de Perle", [("Perle", ())]),
         ("kess kon leur met a tous ce soir", [("today",)]),
@@ -175,6 +177,7 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "Perle a-tu froid là",
         "Perle transpire ou pas",
         "tous finis, juste Perle",
+        "Ulysse a glissé dans le pré mais rien de grave",
         "la smaine passée Perle grelottait",
         "Yann est-ce que Perle avait froid quand tu l'as rentrée",
         "Yann, Perle transpirait quand tu l'as vue ?",

@@ -1100,7 +1100,7 @@ PHRASES = {
         j'ai rhabillé, on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé,
         on a emmitouflé, ai emmitouflé, abrié||e|s|es,
         ai glissé, j'ai glissé, on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté,
-        glissé
+        glissé la, glissé sa, glissé son, glissé le, glissé les, glissé ses
     """,
     "took off": """
         j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
@@ -2862,7 +2862,8 @@ PHRASES = {
         est devant son foin, est dans le foin, est parti||e, est de retour, vient de, venait de,
         n'arrête pas de, passe son temps à, a passé la nuit à, a passé la journée à, a passé la matinée à,
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
-        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
+        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e,
+        se couche, se recouche, se couche et se roule, se couche et se relève
     """,
     "link": """
         d'avoir séché, de l'avoir séché||e, d'avoir bien séché, pour avoir séché,
@@ -3022,7 +3023,7 @@ PHRASES = {
         je me suis permis d', je me suis permise d', me suis permis d', on s'est permis d',
         j'ai pris la liberté d', j'ai pris le temps d', j'ai cru bon d', j'ai jugé bon d',
         j'ai été obligé||e d', j'ai pris sur moi d',
-        a glissé, ont glissé, avait glissé, par acquit de conscience, au cas où
+        par acquit de conscience, au cas où
     """,
     "time": """
         en ce moment même,
