@@ -20,6 +20,7 @@ clothes    a piece of clothing as somebody described it
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
+but_these  all but these, said as what they are not yet
 clauses, cutting, whole   one thought each
 parting    the words in a sentence that begin another
 begins     what a pause or an "and" begins
@@ -37,6 +38,7 @@ shares     what each of several horses gets
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
+below      what a hand finds under a piece
 around, onoff    what the words beside a sign or a piece say of it
 overlooked danger that no grammar caught
 reading    all of it, in order

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, islice
 
 from bot.events import About
+from bot.words.clauses import Clause
 from bot.words.items import Item, predicate
 
 WHOLE: tuple[tuple[str, About], ...] = (
@@ -15,6 +16,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
     ("ask help", "help"),
 )
 ENDING = 2  # words that may make a question of what they end
+ASKS_POLITELY = frozenset(("question", "ask left"))
 OPENERS = 5  # words that tell a question
 NOTHING = Item("", "")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
@@ -22,8 +24,8 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    said = (i for i in sentence if not (i.mark or ("polite" in i.means and "question" not in i.means)))
-    words = list(islice(said, OPENERS))
+    said = (i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means))))
+    words = _without_whom(list(islice(said, OPENERS)))
     if marked or not words:
         return marked
     if any("asked" in i.means for i in sentence[-ENDING:]):
@@ -62,6 +64,23 @@ def _how_one_is(words: Sequence[Item]) -> bool:
     """As in "pis mon Biscuit, y va comment"."""
     named = list(dropwhile(lambda i: i.has("and", "but", "my", "article") and not i.horses, words))[:2]
     return len(named) > 1 and bool(named[0].horses) and named[1].has("ask state") and " " in named[1].text
+
+
+def _without_whom(words: list[Item]) -> list[Item]:
+    """As in "Kévin est-ce que Lune a froid", "Kevin was Pip sweaty": whom it is put to left out, before what asks."""
+    if len(words) < 3 or not words[0].person:
+        return words
+    verb, then = words[1:3]
+    only_asks_so = verb.has("question") and " " in verb.text and not verb.has("was", "has", "plan", "habit", "link")
+    turned = verb.has("question") and verb.has("is", "was") and not verb.has("has", "link") and bool(then.horses)
+    return words[1:] if only_asks_so or turned else words
+
+
+def seen_when(clause: Clause) -> bool:
+    """As in "(Orage transpirait) quand tu l'as vu ?": when it was seen, told behind what is asked."""
+    words = [i for i in clause.items if not i.mark]
+    of_somebody = bool(words) and (words[0].has("she", "i", "subject") or words[0].person)
+    return clause.joined == "when" and of_somebody
 
 
 def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:

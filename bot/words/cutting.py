@@ -77,8 +77,8 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
-    if left and current.has("done", "all done"):
-        return None  # "all done, except Pip"
+    if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
+        return None  # "all done, except Pip", "tous rentrés, sauf Lune"
     if current.has("without") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
         return None  # "sans sa 250, juste le couvre-cou"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):

@@ -2,7 +2,15 @@
 
 from collections.abc import Callable, Sequence
 
-from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
+from bot.words.begins import (
+    LIST,
+    begins_to_ask,
+    only_how,
+    owned_piece_told,
+    seen_there,
+    tells_of_a_piece,
+    told_of_a_horse,
+)
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
 from bot.words.shares import another_gets_one
@@ -14,6 +22,8 @@ NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 FROM_WORK = 3  # words of "from the lesson"
+PLACES = ("place stall", "place field")
+OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -104,7 +114,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     if current.told and not current.of_something and following.has(*MOVES):
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if _goes_with_it(sentence, at, current):
-        return STAYS  # "all done, only Ty and Storm not"
+        return STAYS
     if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if dresses(current) and owned_piece_told(sentence[at + 1 :]):
@@ -126,9 +136,18 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 
 
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
-    """As in "Pip bare and fine", "all done, only Ty and Storm not"."""
-    left = current.has("all done") and current.has("only")
-    return left or (current.has("bare") and only_how(sentence[at + 1 :]))
+    """As in "Pip bare and fine", "au pré Mirabelle et Toundra ont froid"."""
+    return _both_there(sentence, at, current) or (current.has("bare") and only_how(sentence[at + 1 :]))
+
+
+def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """Whether the place that opens is of two horses, as the verb is: not in "au pré Lune et Toundra a froid"."""
+    opening = (i for i in current.items if not i.has("but", "polite", "in", "article") or i.has(*PLACES))
+    first = next(opening, NOTHING)
+    if current.told or not (first.has(*PLACES) and current.items[-1].horses and at + 2 < len(sentence)):
+        return False
+    verb = next((i for i in sentence[at + 2 : at + LIST] if not (i.horses or i.has("and"))), NOTHING)
+    return bool(sentence[at + 1].horses) and verb.text.partition(" ")[0] in OF_SEVERAL
 
 
 def _unheard_thing(item: Item) -> bool:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import pairwise
+from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
 from bot.words.asking import WHOLE, asking, of_her_what, only_asks
@@ -12,7 +12,8 @@ from bot.words.telling import Telling
 
 # what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
 SAID_WITH: dict[About, tuple[str, ...]] = {
-    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
+    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without", "swapped", "put on"),
+    "forecast": ("ask forecast marked",),
 }  # fmt: skip
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 BESIDE_WHY = (
@@ -223,7 +224,11 @@ def _up_to_the_place(items: Sequence[Item]) -> Sequence[Item]:
 
 def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of which, what may be wet, and how wet: "quelles couvertes sont encore en train de sécher"."""
-    opens = len(items) > 1 and (asking(items[0]) or (items[0].has("ask today") and items[1].has("is")))
+    items = list(
+        dropwhile(lambda i: i.has("polite", "is", "i mean", "and") and not asking(i), items)
+    )  # "c'est quoi qui"
+    verb = next((i for i in items[1:] if not i.has("link", "time") or i.has("is")), NOTHING)
+    opens = len(items) > 1 and (asking(items[0]) or (items[0].has("ask today") and verb.has("is")))
     if not opens or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
     items = _up_to_the_place(items)

@@ -7,8 +7,9 @@ from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
-from bot.words.asking import asks
+from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
+from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
@@ -121,7 +122,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(without_asides(sentence), telling, marked=marked or command)
+        read_sentence(as_excepted(without_asides(sentence)), telling, marked=marked or command)
         if sweat_or_rain(sentence):
             asked_which(sentence, telling)
     telling.about_one(seen_where(items))
@@ -165,9 +166,12 @@ def _asked_to_keep(sentence: Sequence[Item]) -> bool:
 
 
 def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
-    """As in "Maple is shivering, can someone come?": what was said before the question is a report."""
+    """As in "Maple is shivering, can someone come?": what was said before the question is a report.
+
+    Not in "Kévin, est-ce qu'Orage transpirait quand tu l'as vu ?": the last thought is no question of its own.
+    """
     clauses = cut(sentence)
-    if len(clauses) < 2 or asks(clauses[0].items, marked=False):
+    if len(clauses) < 2 or any(asks(clause.items, marked=False) for clause in clauses[:-1]) or seen_when(clauses[-1]):
         return
     last = [i for i in clauses[-1].items if not i.mark]
     of_itself = (len(last) > 2 or last[0].has("afterwards")) and not any(

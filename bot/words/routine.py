@@ -25,7 +25,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
     if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
         return False
-    if clause.has("not") != _all_but_these(items) or (clause.has("not") and not whole):
+    if clause.has("not") or _only_these(items):
         return False
     items = tuple(_listed_behind(_without_left(_without_well(items))))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
@@ -33,12 +33,13 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
         return False  # "Gus's feet are done"
     horses = [i for i in items if i.horses]
-    if clause.has("except", "not") and (
+    if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
     ):
         left = {name for i in horses for name in i.horses}
         if horses:
             telling.say(Done(tuple(n for n in telling.names if n not in left)))
+            telling.who, telling.begun, telling.last = tuple(horses), True, "horse"  # "all done but Pip, he's cold"
         return bool(horses)
     if horses:
         sure = [i for i in horses if i.sure]
@@ -87,10 +88,11 @@ def _did_them(items: Sequence[Item]) -> bool:
     return did and all(i.horses or i.has("and", "too", "article") for i in words[2:])
 
 
-def _all_but_these(items: Sequence[Item]) -> bool:
-    """As in "all done, only Ty and Storm not"."""
+def _only_these(items: Sequence[Item]) -> bool:
+    """As in "all done, only Ty and Storm": whether these are done or left, nobody says."""
     only = next((k for k, i in enumerate(items) if i.has("only")), len(items))
-    return any(i.horses for i in items[only:]) and any(i.has("all done") for i in items[:only])
+    every = any(i.has("all done", "everyone", "all horses") for i in items[:only])
+    return every and any(i.horses for i in items[only:])
 
 
 def _all_but(items: Sequence[Item]) -> bool:
@@ -111,7 +113,9 @@ def without_excuse(clause: Clause) -> Clause:
         return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
     behind = [i for i in items[last + 1 :] if not i.mark][:1]
-    why = bool(behind) and behind[0].has("question", "she", "what", "but", "i", "is", "no", "plan", "polite")
+    why = bool(behind) and behind[0].has(
+        "question", "ask left", "she", "what", "but", "i", "is", "no", "plan", "polite"
+    )
     if not why or any(i.has("done", "all done") or predicate(i) for i in items[last + 1 :]):
         return clause
     return gathered(items[: last + 1]).clause(clause.joined)

@@ -280,6 +280,8 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
         horses = horses if apart == 1 else roster.like(word)
+        if horses and len(word) >= 4:  # "filo" may be Filou or Filoche
+            horses = tuple(dict.fromkeys((*horses, *roster.begins(word))))
         return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item
     bent = trade_word(word, lexicon.language, apart - told if horses else 2)  # "montey sweaty": no money
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written

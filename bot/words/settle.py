@@ -163,6 +163,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
+    if after.has("ask today") and after.text.startswith(("il ", "elle ")):
+        return True  # "lune elle met quoi cette nuit"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
@@ -240,7 +242,8 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
         return True
     said = any(predicate(i) or i.has("wears") for i in rest[2:4])
     stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
-    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears") or stands
+    asked = rest[1].has("ask wearing", "ask state")  # "lune elle met quoi"
+    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears", "bare") or stands or asked
 
 
 def _passing(item: Item) -> bool:

@@ -23,6 +23,7 @@ from bot.words.around import (
     thing_ahead,
     wearer_ahead,
 )
+from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
@@ -181,7 +182,8 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
 
 
 def _about_piece(reading: Reading, at: int) -> bool:
-    if at + 1 < len(reading.items) and reading.items[at + 1].has("body"):
+    body = at + 1 < len(reading.items) and reading.items[at + 1].has("body")
+    if body or felt_dry_below(reading.items, at, reading.telling.heard):
         return False  # "felt under the blanket, all wet shoulder"
     if reading.latest:
         return reading.latest == "piece"
@@ -198,7 +200,8 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
     item = reading.items[at]
     strong = bool(item.kinds("sign"))
     owners = [name for piece in reading.pieces for name in piece.owners]
-    if not horses and reading.latest == "piece" and (item.has("sign rubbed") or reading.clause.has("felt")):
+    felt = reading.clause.has("felt") or felt_dry_below(reading.items, at, None)
+    if not horses and reading.latest == "piece" and (felt or item.has("sign rubbed")):
         horses = named(owners or reading.telling.owners_of(reading.pieces))
     elif not horses or (reading.latest == "other" and not after):
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)

@@ -13,7 +13,9 @@ THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three ti
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
 HAVE = ("he", "has", "ha", "hemos", "han")
+VOWELS = frozenset("aeiouyh")
 LEAST = 5  # letters of a word whose ending is mended
+DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
 
@@ -34,18 +36,27 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
         else:
-            found.extend(_written_out(token, lexicon, roster))
+            said = _written_out(token, lexicon, roster)
+            shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
+            found.extend(said[1:] if shared else said)
     return found
 
 
 def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
-    """As in "j'ai passer la main", which sounds like "passé"; not "elle va passer"."""
+    """As in "j'ai passer la main", which sounds like "passé", "je me suis permis d'ajouter"; not "elle va passer"."""
     verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
     helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
-    return helped or (
-        before[-1].text == "a" and len(before) > 1 and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+    done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID
+    return (
+        helped
+        or done
+        or (
+            before[-1].text == "a"
+            and len(before) > 1
+            and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+        )
     )
 
 
@@ -90,7 +101,9 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
-    """The word with one sound written otherwise: "elada" as helada, "dise" as dice."""
+    """The word with one sound written otherwise: "elada" as helada, "dise" as dice, "smaine" as semaine."""
+    if lexicon.language == "fr" and not set(word[:2]) & VOWELS:
+        yield f"{word[0]}e{word[1:]}"
     for written, meant in lexicon.sounds:
         if not written:
             yield meant + word

@@ -18,6 +18,8 @@ THERE_BEFORE = frozenset(("a", "en", "compris", "avait", "aura", "aurait", "ait"
 KNOWN_BEHIND = frozenset(("ai", "as", "a", "avais", "avait", "aurait", "avons", "avez", "ont", "eu", "pas", "jamais"))
 COUNTING = frozenset(("un", "le", "les", "des", "chaque", "pas", "de", "mon", "son"))
 OURS = frozenset(("la", "le", "l'", "les", "sa", "son", "ses", "une", "un"))
+WHAT = frozenset(("quoi", "koi", "kwa", "laquelle", "combien"))
+PARTS_OF_DAY = frozenset(("soir", "matin", "midi", "week", "weekend"))
 WELL_BEHIND = frozenset(("est", "sont", "va", "vont", "yest", "ye", "ysont"))
 WELL_BEFORE = frozenset(("et", "pis", "puis", "mais", "dans", "sous", "au", "avec"))
 SEVERAL = frozenset(("ils", "elles", "tous", "toutes", "oreilles", "chevaux", "deux"))
@@ -54,6 +56,8 @@ def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]
         else:
             tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
             said = token.text if tied else _said(token.text, before.text, behind, named)
+            if token.raw == "mé" and behind.text in WHAT:  # "on mé koi"
+                said = "met"
             if said == "son" and _are(tokens, at, named):
                 said = "sont"
             yield token if said == token.text else token._replace(text=said)
@@ -85,6 +89,12 @@ def _said(word: str, before: str, behind: Token, named: Collection[str]) -> str:
         return "sur" if follows and before not in KNOWN_BEHIND else word
     if word == "sou":  # "sou sa couv"; "pas un sou"
         return "sous" if follows and before not in COUNTING else word
+    if word == "i":  # "i se les caille"
+        return "il" if follows else word
+    if word == "c":  # "tu c faire quoi", "je c pas"
+        return "sais" if before in ("tu", "je") else word
+    if word == "se":  # "on met quoi se soir"
+        return "ce" if follows in PARTS_OF_DAY else word
     if word == "mi":  # "mi la rouge a Filou"
         return "mis" if follows in OURS else word
     if word == "ben":  # "Joe y'est ben"; not "est ben frette"

@@ -26,7 +26,8 @@ def with_owner(piece: Piece, telling: Telling) -> Piece:
 
 def of_people(clause: Clause) -> bool:
     """Of somebody, and of no horse: "can't make it tomorrow"."""
-    return not clause.horses and (clause.has("i") or any(i.person for i in clause.items))
+    of_a_horse = clause.horses or any(piece.owners for piece in clause.pieces)  # "j'ai pas mis la kaki à Soleil"
+    return not of_a_horse and (clause.has("i") or any(i.person for i in clause.items))
 
 
 def of_a_thing(clause: Clause) -> bool:

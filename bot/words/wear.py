@@ -188,6 +188,8 @@ def _in_nothing(items: Sequence[Item]) -> bool:
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
     mode = mode_of(items, at)
+    if mode == "whole" and piece.owners and items[at - 1].has("under") and not any(i.horses for i in items[:at]):
+        return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):
         return ""  # "sous sa doudoune Brume elle transpire"

@@ -50,6 +50,15 @@ from tests.words.test_turns_of_speech import said, told
         # who was done, who was clipped how, and whose name comes last
         ("oak", "I did Fig, Otto and also Tucker", [(("Fig", "Otto", "Tucker"),)]),
         ("oak", "Otto bib clipped, Fig hunter, both fine", [("Otto", "bib"), ("Fig", "hunter")]),
+        ("oak", "all done, Otto still to do", [
+            (("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine"),),
+        ]),
+        ("oak", "everyone's done but not Otto and Fig", [
+            (("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine"),),
+        ]),
+        ("oak", "all done except Otto, he's shivering", [
+            (("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine"),), ("Otto", "shivering"),
+        ]),
         ("oak", "he's trembling, poor Otto", [("Otto", "shivering")]),
         ("oak", "Otto's sheet came back from the menders and it's on him now", [
             ("otto-sheet", "in service"), ("Otto", ("otto-sheet",)),

@@ -111,6 +111,52 @@ from tests.words.test_turns_of_speech import said, told
         ("porté la 250 de Perle chez le réparateur", [("perle-outdoor", "torn")]),
         ("Caramel a les oreilles froides mais le corps il est chaud", [("Caramel", "cold")]),
         ("Ulysse a quoi sur le dos", [("Ulysse", "state")]),
+        # how the piece was that stands last before "qui"
+        ("J'ai retiré à Perle sa 250, qui dégoulinait", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("j'ai enlevé à Ulysse son imper, qui était mouillé, et il a froid", [
+            ("Ulysse", ()), ("ulysse-impermeable", "wet"), ("Ulysse", "cold"),
+        ]),
+        # what a hand found under a piece
+        ("j'ai passé la main sous la 250 de Perle : bien chaud, bien sec", [("Perle", "comfortable")]),
+        ("touché sous l'imper d'Ulysse: sec, tiède", [("Ulysse", "comfortable")]),
+        ("sous la 250 de Perle c'est sec", [("Perle", "comfortable")]),
+        # what somebody took it upon himself to do
+        ("je me suis permis de retirer sa 250 à Perle", [("Perle", ())]),
+        ("j'ai cru bon d'ajouter son couvre-cou à Perle, elle garde sa 250", [
+            ("Perle", ("perle-outdoor", "perle-couvre-cou")),
+        ]),
+        # all but these, and two horses seen where the sentence begins
+        ("tous changés, seulement Filou et Perle pas encore", [
+            (("Étoile", "Caramel", "Noisette", "Ulysse", "Tempête"),),
+        ]),
+        ("tout le monde est fait sauf Perle pas encore", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("tous faits, Perle reste à faire", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("tous faits, Perle a froid", [("all",), ("Perle", "cold")]),
+        ("j'ai remis à Perle sa 250, qui était sèche", [("Perle", ("perle-outdoor",)), ("perle-outdoor", "dry")]),
+        ("pas mis la 250 à Perle, elle a déjà chaud", [("Perle", "hot")]),
+        ("qui reste à faire", [("left",)]),
+        ("au pré Perle et Ulysse ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
+        ("Perle pas bien du tout, elle se couche et se roule dans son box, venez vite", [("Perle", "unwell", "stall")]),
+        ("j'ai glissé le couvre-cou à Perle", [("Perle", ("perle-couvre-cou",))]),
+        # as it sounds
+        ("jai rtiré la 250 de Perle", [("Perle", ())]),
+        ("kess kon leur met a tous ce soir", [("today",)]),
+        ("on mé koi ce soir", [("today",)]),
+        ("ulysse i se les caille", [("Ulysse", "cold")]),
+        ("longé filou pui perle ce mat", [("Filou",), ("Perle",)]),
+        ("perle pi ulysse ont tourné 2h au manège", [("Perle",), ("Ulysse",)]),
+        ("Étoile elle met quoi cette nuit", [("Étoile", "today")]),
+        ("tempête elle met quoi cette nuit?", [("Tempête", "today")]),
+        ("il reste qui à changer encore", [("left",)]),
+        ("c'est quoi qui est encore en train de sécher ?", [("drying",)]),
+        ("la chemise bleue a-t-elle fini de sécher ?", [("caramel-impermeable", "drying")]),
+        ("robot, tu c faire quoi", [("help",)]),
+        ("on met quoi sur qui se soir", [("today",)]),
         # a wish taken back
         ("Perle, j'aimerais mieux qu'a reste pas toute nue", [("Perle", False)]),
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
@@ -130,6 +176,13 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "y a du froid qui arrive",
         "Perle a-tu froid là",
         "Perle transpire ou pas",
+        "tous finis, juste Perle",
+        "Ulysse a glissé dans le pré mais rien de grave",
+        "la smaine passée Perle grelottait",
+        "Yann est-ce que Perle avait froid quand tu l'as rentrée",
+        "Yann, Perle transpirait quand tu l'as vue ?",
+        "Yann, est-ce qu'Ulysse grelottait ce matin quand vous êtes passés ?",
+        "je me suis permis d'emprunter le tracteur",
         "j'ai su la nouvelle par Yann",
         "c'est ben correct de même",
         "on y va avec Perle",

@@ -463,7 +463,9 @@ PHRASES = {
         pas de souci, pas de soucis, aucun souci, pas de problème, aucun problème, rien de neuf, bien bien,
         au calme, très content||e|s, impecc, impek, impecable, nickels, super content||e, bien content||e,
         bienheureux, r a s, tout va très bien, va trè bien, vont nickel, ben content||e, cool, tout cool,
-        bien cool
+        bien cool,
+        allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
+        allait nickel
     """,
     "everyday warm": """
         tiède|s, tiédasse, tiédass, tiédasses, juste tiède, bien tiède, à peine tiède, tout tiède, toute tiède
@@ -1096,7 +1098,9 @@ PHRASES = {
         ai rajouter, ai enfiler, j'ai mi, on a mi, lui ai mi, j'ai remi, ai remi, j'ai couvert, on a couvert,
         ai couvert, j'ai habillé, on a habillé, ai habillé, j'ai recouvert, on a recouvert, ai recouvert,
         j'ai rhabillé, on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé,
-        on a emmitouflé, ai emmitouflé, abrié||e|s|es
+        on a emmitouflé, ai emmitouflé, abrié||e|s|es,
+        ai glissé, j'ai glissé, on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté,
+        glissé la, glissé sa, glissé son, glissé le, glissé les, glissé ses
     """,
     "took off": """
         j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
@@ -1212,7 +1216,9 @@ PHRASES = {
         est bien dans, se balade en, se promène en, passe la nuit en, passe la nuit avec, roupille en,
         tout beau en, toute belle en, toute belle dans, tout beau dans, tout beau avec, toute belle avec,
         muni||e de, muni||e d', est en mode, laissé juste, laissé seulement, laissé que, laissé uniquement,
-        laissé avec juste, laissé avec, laissé en, gardé que, avec rien que
+        laissé avec juste, laissé avec, laissé en, gardé que, avec rien que,
+        porte désormais, porte dorénavant, porte à présent, portent désormais, a désormais la, a désormais sa,
+        a désormais son, a maintenant la, a maintenant sa, a maintenant son, est désormais en, est maintenant en
     """,
     "fetched": """
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
@@ -1270,7 +1276,8 @@ PHRASES = {
         mis||e à nu, mis||e à poil, remis||e à poil, laissé||e à poil, laissé||e au naturel, déshabillé||es,
         désapé||e, nu||e|s|es, j'ai tout enlevé à, j'ai tout retiré à, on a tout enlevé à, on a tout retiré à,
         tout enlevé à, tout retiré à, tout enlevé sur, tout enlevé de, j'ai tout viré à, j'ai tout enlevé sur,
-        rien sur, plus rien sur
+        rien sur, plus rien sur,
+        rien sur dos, plus rien sur dos, a plus rien sur dos, n'a plus rien sur dos, a rien sur dos
     """,
     "nothing": "rien, tout, plus rien, rien du tout",
     "without": """
@@ -1370,7 +1377,8 @@ PHRASES = {
         rentré||e|s|es au box, écuries, intérieur, stabulation, boxe, stalles, étable, à l'étable, en dedans,
         sous le hangar, hangar, à couvert, stabu, grange, à la grange, dans la grange, aux boxes, aux box,
         dans les box, dans les boxes, au chaud à l'écurie, au chaud au box, au chaud dans son box, aux écuries,
-        au barn
+        au barn,
+        le boxe
     """,
     "place field": """
         prairie du |bas|haut|fond|milieu|dessus|dessous,
@@ -1818,7 +1826,8 @@ PHRASES = {
     "had": """
         a eu, ont eu, a fait, ont fait, a fini, vient de finir, a terminé, fait, j'ai fait, on a fait, a pris,
         ont pris, avons fait, vient de faire, viens de faire, jviens de faire, on vient de faire, a eu droit à,
-        ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini
+        ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini,
+        tourné, a tourné, ont tourné
     """,
     "after": """
         après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au, au retour de,
@@ -2466,7 +2475,9 @@ PHRASES = {
         était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, ont été,
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
-        paraissait
+        paraissait,
+        allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
+        allait nickel
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2851,7 +2862,8 @@ PHRASES = {
         est devant son foin, est dans le foin, est parti||e, est de retour, vient de, venait de,
         n'arrête pas de, passe son temps à, a passé la nuit à, a passé la journée à, a passé la matinée à,
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
-        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e
+        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e,
+        se couche, se recouche, se couche et se roule, se couche et se relève
     """,
     "link": """
         d'avoir séché, de l'avoir séché||e, d'avoir bien séché, pour avoir séché,
@@ -3004,7 +3016,14 @@ PHRASES = {
         j'ai fait le tour avec la main, j'ai fait le tour à la main, j'ai fait le tour des chevaux,
         j'ai fait le tour de tout le monde, j'ai fait le tour de la gang, on a fait le tour,
         on a fait le tour avec la main, on a fait le tour à la main, on a fait le tour des chevaux,
-        on a fait le tour de tout le monde, on a fait le tour de la gang
+        on a fait le tour de tout le monde, on a fait le tour de la gang,
+        je me suis permis de, je me suis permise de, me suis permis de, on s'est permis de,
+        j'ai pris la liberté de, j'ai pris le temps de, j'ai cru bon de, j'ai jugé bon de,
+        j'ai eu la bonne idée de, j'ai été obligé||e de, on a été obligés de, j'ai pris sur moi de,
+        je me suis permis d', je me suis permise d', me suis permis d', on s'est permis d',
+        j'ai pris la liberté d', j'ai pris le temps d', j'ai cru bon d', j'ai jugé bon d',
+        j'ai été obligé||e d', j'ai pris sur moi d',
+        par acquit de conscience, au cas où
     """,
     "time": """
         en ce moment même,
@@ -3122,7 +3141,9 @@ PHRASES = {
         qui rentrent plus tard, qui est chez le véto, qui est en concours, qui est à la clinique, mdr, lol,
         ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp, ou pas,
         pourriez-vous me dire, pouvez-vous me dire, peux tu me dire, tu peux me dire,
-        vous pouvez me dire
+        vous pouvez me dire,
+        par ailleurs, d'autre part, en outre, soit dit en passant, je suis con, je suis conne, je suis bête,
+        je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête
     """,
     "body": """
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
@@ -3329,7 +3350,9 @@ PHRASES = {
         qui doit porter quoi, tout le monde en quoi, on est en quoi ce soir, quelle couv, quelles couvs,
         quel imper, quelle tenue, quel grammage, quelle épaisseur, la tenue, c'est quoi sur,
         c'est quoi sur le dos de, c'est quoi comme couverture, c'est quoi comme couv, c'est laquelle ce soir,
-        c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi
+        c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi,
+        on met quoi sur qui, je mets quoi sur qui, on met quoi à qui, je mets quoi à qui, tu mets quoi sur qui,
+        quoi sur qui, quoi mettre sur qui, qui mettre en quoi
     """,
     "ask left": """
         qui a pas encore eu sa couv, qui n'a pas encore eu sa couv, qui a pas eu sa couv, qui n'a pas eu sa
@@ -3790,7 +3813,9 @@ PHRASES = {
         qu'est ce qu'on peut te dire, qu'est ce qu'on peut écrire, qu'est ce que tu peux comprendre,
         que comprends tu, que sais tu, tu comprends quoi exactement, explique comment ça marche,
         explique moi comment ça marche, aide moi haybell, besoin d'aide haybell, aide stp,
-        un peu d'aide haybell, help
+        un peu d'aide haybell, help,
+        quoi tu sais faire, quoi tu peux faire, quoi tu sais, quoi tu comprends, tu sais faire quoi toi,
+        tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
         propose, proposes, proposez, conseilles, conseillez, recommandes, recommandez, prévois, prévoyez,
@@ -3816,7 +3841,10 @@ PHRASES = {
         autant de couvertures sur le dos, autant d'épaisseurs sur le dos, tant d'épaisseurs, tant de couches,
         tant de couvertures, tant de couvertes, tant de couvertures sur le dos, tant d'épaisseurs sur le dos,
         tellement d'épaisseurs, tellement de couches, tellement de couvertures, tellement de couvertes,
-        tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos
+        tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos,
+        autant de choses, tant de choses, autant de trucs, tellement de choses, autant de choses sur le dos,
+        tout ça sur le dos,
+        leur met on quoi
     """,
     "ask tonight": """
         c'te nuit, c't'après midi,
@@ -3840,7 +3868,8 @@ PHRASES = {
         quand est ce que va être, quand va être, quand vont être,
         va être sec à quelle heure, va être sec vers quelle heure, va être sec dans combien de temps,
         va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
-        va être sèche dans combien de temps, va être sèche bientôt
+        va être sèche dans combien de temps, va être sèche bientôt,
+        a t il, a t elle, ont elles, ont ils, ont t elles, ont t ils
     """,
     "asked": "ou pas, ou non, ou quoi, oui ou non, ou pas encore, ou toujours pas, ou pas du tout",
     "sky": """

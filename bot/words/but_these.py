@@ -1,0 +1,40 @@
+"""All but these, said as what they are not yet: "tous finis, juste Filou pas encore", "all done, Ty still to do"."""
+
+from collections.abc import Sequence
+
+from bot.words.items import Item
+
+EVERY = ("everyone", "all horses", "all done")
+DID = ("all done", "done", "brought in", "turned out")
+NOT_YET = ("not", "nearly", "stays", "ask left", "state missing", "plan")  # "pas encore", "reste à faire", "manque"
+SMALL = ("link", "time", "is", "article", "and", "but", "except", "only", "no", "of", "she")
+TURNS = ("but", "only", "except")  # what may stand between all and these, where no pause does
+EXCEPT = Item("except", "except", frozenset({"except"}))
+
+
+def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
+    """The sentence with these left out in one word, as in "all done except Ty"; any other as it is."""
+    every = next((k for k, i in enumerate(sentence) if i.has(*EVERY)), len(sentence))
+    turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
+    these, behind = sentence[turn:], sentence[turn + 1 :]
+    if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[every:turn]):
+        return sentence
+    if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these) and all(map(_of_these, these))):
+        return sentence
+    return [*sentence[:turn], EXCEPT, *_names(these)]
+
+
+def _turns(sentence: Sequence[Item], at: int) -> bool:
+    item = sentence[at]
+    return not item.horses and (item.mark or item.has(*TURNS) or (item.has("not") and not item.has("done")))
+
+
+def _of_these(item: Item) -> bool:
+    """A name, or a word of being left; "tous faits, Lune reste au box" tells more."""
+    return bool(item.horses) or item.mark or item.has(*SMALL, *NOT_YET)
+
+
+def _names(these: Sequence[Item]) -> Sequence[Item]:
+    """The names with what joins them."""
+    named = [k for k, i in enumerate(these) if i.horses]
+    return [i for i in these[named[0] : named[-1] + 1] if i.horses or i.text == "," or i.has("and")]
