@@ -31,6 +31,7 @@ pronouns   which of several horses "he" is
 removed    why a piece came off
 asking, undoing   what is a question, what takes back
 signs, states, wear, routine, questions, choices    one sort of saying each
+done       the round as done, and who is left out of it
 it         what was done to "it"
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it

@@ -15,6 +15,13 @@ def only_everyone(rest: Sequence[Item]) -> bool:
     return len(rest) == 1 and rest[0].has("everyone", "all horses")
 
 
+def only_left_out(rest: Sequence[Item]) -> bool:
+    """As in "(all done,) Pip not yet", "Pip still to do": horses, that they are left out, and no more."""
+    said = [i for i in rest if not i.has("is", "article", "and", "only") or i.horses]
+    named = len(list(takewhile(lambda i: i.horses, said)))
+    return 0 < named < len(said) and all(i.has("not", "ask left") for i in said[named:])
+
+
 def only_how(rest: Sequence[Item]) -> bool:
     """Whether nothing but how one is follows, up to a mark."""
     said = list(takewhile(lambda i: not i.mark, rest))

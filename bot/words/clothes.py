@@ -130,7 +130,8 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
         return True
     if any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run):
         return True
-    nouns = [i for i in run if i.text in roster.nouns]
+    housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
+    nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
     moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
     return moved or any(not i.has("place stall", "body") for i in nouns)
 

@@ -9,6 +9,7 @@ from bot.words.begins import (
     goes_on_table,
     only_a_name,
     only_everyone,
+    only_left_out,
     owner_at_last,
     puts_on_or_off,
     seen_there,
@@ -78,6 +79,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
     if left and current.has("done", "all done"):
         return None  # "all done, except Pip"
+    if current.has("all done") and only_left_out(sentence[at + 1 :]):
+        return None  # "all done, Pip not yet"
     if current.has("without") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
         return None  # "sans sa 250, juste le couvre-cou"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):

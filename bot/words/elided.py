@@ -15,7 +15,7 @@ def same(clause: Clause, telling: Telling) -> None:
     horses, pieces = clause.horses, clause.pieces
     if not clause.has("too") or not telling.events or not (horses or pieces):
         return
-    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in clause.items):
+    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:
@@ -24,6 +24,14 @@ def same(clause: Clause, telling: Telling) -> None:
         return
     if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: of_another(last, name))
+
+
+def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "(Maple's sweaty) and so is Pip, both out by the trough": what stands behind a pause told neither."""
+    said = next((k for k, i in enumerate(items) if i.horses or i.piece is not None), 0)
+    pause = next((k for k in range(said, len(items)) if items[k].mark), len(items))
+    whereabouts = pause + 1 < len(items) and items[pause + 1].has("both", "outwards", "in", "place field")
+    return items[:pause] if whereabouts else items
 
 
 def of_another(event: Event, horse: str) -> Event:

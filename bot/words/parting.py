@@ -2,7 +2,15 @@
 
 from collections.abc import Sequence
 
-from bot.words.begins import begins_to_ask, only_how, owned_piece_told, seen_there, tells_of_a_piece, told_of_a_horse
+from bot.words.begins import (
+    begins_to_ask,
+    only_how,
+    only_left_out,
+    owned_piece_told,
+    seen_there,
+    tells_of_a_piece,
+    told_of_a_horse,
+)
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
 from bot.words.whole import complete, dresses, placed_or_dressed
@@ -119,9 +127,9 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
-    """As in "Pip bare and fine", "all done, only Ty and Storm not"."""
-    left = current.has("all done") and current.has("only")
-    return left or (current.has("bare") and only_how(sentence[at + 1 :]))
+    """As in "Pip bare and fine", "all done, only Ty and Storm not", "all done, Ty and Storm not yet"."""
+    left = current.has("all done") and (current.has("only") or (current.horses and only_left_out(sentence[at + 1 :])))
+    return bool(left) or (current.has("bare") and only_how(sentence[at + 1 :]))
 
 
 def _unheard_thing(item: Item) -> bool:
@@ -208,7 +216,7 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
     ends = (
         following is None
         or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over")
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over", "both")
         or (following.has("toward") and not following.has("is"))
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )

@@ -20,7 +20,7 @@ NOTHING = Item("", "")
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
-    items = [i for i in sentence if not i.mark]
+    items = _indirect([i for i in sentence if not i.mark])
     for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _drying, _weather):
         asked = reader(items, telling)
         if asked is not None:
@@ -28,6 +28,12 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
                 telling.say(replace(asked, horse=horse))
             return True
     return False
+
+
+def _indirect(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "could you tell me whether the liner is dry": what is asked, without the word that only leads to it."""
+    leads = next((k for k, i in enumerate(items) if not i.has("polite", "please", "habit")), 0)
+    return [*items[:leads], *items[leads + 1 :]] if items and items[leads].has("if") else items
 
 
 def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:

@@ -12,6 +12,7 @@ from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
+from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.et_est import et_or_est
@@ -25,7 +26,7 @@ from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
-from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
+from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful

@@ -9,7 +9,7 @@ from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.onoff import mode_of
+from bot.words.onoff import goes_with, mode_of
 from bot.words.outfits import Change, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
@@ -183,6 +183,9 @@ def _in_nothing(items: Sequence[Item]) -> bool:
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
+    beside = goes_with(items, at)
+    if beside is not None:
+        return mode_of(items, beside)
     mode = mode_of(items, at)
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):
@@ -246,7 +249,9 @@ def _no_more(behind: Sequence[Item]) -> bool:
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
     if len(pieces) == 1:
         k, piece = pieces[0]
-        if any(i.has("for another", "wears") for i in clause.items[:k]):
+        into = next((i for i in reversed(clause.items[:k]) if not i.has("her", "article")), None)
+        inside = into is not None and into.has("in")  # "changed Pip and Ned, both in their sheets"
+        if inside or any(i.has("for another", "wears") for i in clause.items[:k]):
             change.whole = [piece]
         return change
     first, second = pieces[0], pieces[1]

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from bot.state import State
-from bot.words.names import Roster
+from bot.words.names import ARTICLES, Roster
 from bot.words.piece import Piece
 from bot.words.tokens import words
 
@@ -34,7 +34,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     if piece.spare:
         own = [g for g in fitting if g in worn] or list(fitting)
     if not own and piece.ids and not piece.owners:
-        own = [g for g in fitting if roster.garments[g].horse is None] if lend else []
+        own = _lent(piece, fitting, roster) if lend else []
     own = own or _called(piece, horse, roster)
     if not own and lend:
         own = [g for g in fitting if roster.garments[g].horse is None]
@@ -42,6 +42,14 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
     return _one(_likelier(piece, own, roster), every=piece.every or piece.several)
+
+
+def _lent(piece: Piece, fitting: Sequence[str], roster: Roster) -> list[str]:
+    """The spare that is called so; else another horse's, whose name is more than a colour: "in the stripy fleece"."""
+    spares = [g for g in fitting if roster.garments[g].horse is None]
+    several_words = sum(word not in ARTICLES for word in words(piece.said)) > 1
+    sure = len(fitting) == 1 and several_words and not piece.their  # "Pip in her stripy fleece" that is Fig's is asked
+    return spares or (list(fitting) if sure else [])
 
 
 def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[str]:

@@ -76,6 +76,41 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
         ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
+        ("oak", "could you tell me whether the plaid sheet is dry yet?", [("otto-sheet", "drying")]),
+        ("oak", "do you know if big blue is dry?", [("willow-heavy", "drying")]),
+        ("oak", "what they all wearing tonight then", [("today",)]),
+        ("oak", "wats evry1 wearin 2nite", [("today",)]),
+        ("oak", "hi bot, new here, what can you actually do?", [("help",)]),
+        ("oak", "what's it to drop to tonight", [("forecast",)]),
+        # which piece lies over or under which is no news of the other one
+        ("oak", "Lady Grey's liner under the sheet is damp", [("grey-liner", "damp")]),
+        ("oak", "the liner under Lady Grey's sheet is wet", [("grey-liner", "wet")]),
+        ("oak", "Lady Grey's liner is damp and the sheet over it is wet", [
+            ("grey-liner", "damp"), ("grey-sheet", "wet"),
+        ]),
+        ("encina", "el forro de Canela debajo de la impermeable está húmedo", [("canela-forro", "damp")]),
+        # a piece with another, and one of another horse called by its own name
+        ("oak", "Lady Grey has her liner on with the spare sheet over it", [
+            ("Lady Grey", ("grey-liner", "spare-sheet")),
+        ]),
+        ("oak", "Otto is in the big blue", [("Otto", ("willow-heavy",))]),
+        ("oak", "Fig's in the plaid sheet instead", [("Fig", ("otto-sheet",))]),
+        # two of the same, said once of both
+        ("oak", "changed Otto and Clem both in their sheets now", [
+            ("Otto", ("otto-sheet",)), ("Clementine", ("clem-sheet",)),
+        ]),
+        ("oak", "Otto's sweaty and so is Fig, both out by the trough", [("Otto", "sweating"), ("Fig", "sweating")]),
+        # who is left out behind a pause
+        *(
+            ("oak", text, [(("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine"),)])
+            for text in ("all done, Fig and Otto not yet", "Everyone done, Otto and Fig still to do")
+        ),
+        # what is over is comfortable
+        ("oak", "that shiverin has gone off Otto now", [("Otto", "comfortable")]),
+        ("oak", "Otto's shivering has stopped", [("Otto", "comfortable")]),
+        # taken back behind a pause
+        ("oak", "sorry my mistake, please take back what I wrote", [()]),
+        ("oak", "I put Otto in stable", [("Otto", "stall")]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -87,6 +122,10 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
     "text",
     [
         "my mum washed her good sheets with my breeches",
+        "please take back what I wrote about the hay",
+        "what they all eating tonight",
+        "what can you actually do about the mud",
+        "Otto's sheet over the door is wet",
         "gave him and Otto a carrot",
         "willows fine trees",
         "sundays are cold, winters are wet",

@@ -57,6 +57,8 @@ PHRASES = {
         hotter than blazes, hotter than sin, hotter than july, hotter than hades
     """,
     "sign shivering": """
+        |shakes|trembles|trembling |from|with|of|for ||the cold, |shaking|tremble |of|for ||the cold,
+        shake and shiver, shivers from cold,
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering,
         shaking with cold, shaking from cold, shaking from the cold, shaking with the cold,
         shaking like a leaf, shaking all over, shaking in the cold, quaking, teeth chattering,
@@ -112,6 +114,9 @@ PHRASES = {
         stiff with cold, miserable with the cold
     """,
     "sign comfortable": """
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|worn|finished|settled off,
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|finished|settled|stopped ||now,
+        |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now,
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
         warm and cosy, toasty warm, good temperature, perfect temperature, right temperature, good temp,
@@ -162,6 +167,8 @@ PHRASES = {
         quit shivering, quit sweating
     """,
     "sign rubbed": """
+        bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair, places without hair,
+        hair is rubbed away,
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
         bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
         hair is coming out,
@@ -1130,6 +1137,7 @@ PHRASES = {
         clipped all off, clipped fully
     """,
     "place stall": """
+        next |box|stall|stable, |box|stall|stable next door,
         stall, stalls, box, barn, indoors, inside, stable, loose box, loosebox, under cover, stables, in box
         rest, stall rest, box rest, byre, shippon, stabling, crew yard,
         foaling box, isolation box, isolation, sick box, big box, end box, corner box, corner stall,
@@ -2402,7 +2410,7 @@ PHRASES = {
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
         look, looking, seems, seemed, seem, feels, felt, feel, feeling, appears, acting, acted,
-        standing, stood, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
+        standing, stood, stand, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
         stayed, keeps, kept, found, became, remains, started, starting, starts, started to, has a,
         has got, shows, showing, showed, in from, got caught in the rain and is,
         got caught in the rain and got, caught in the rain and is, got rained on and is, seemin, bin,
@@ -2857,6 +2865,10 @@ PHRASES = {
         y is, y are, y does, y s
     """,
     "ask today": """
+        what |they|everyone|everybody|horses ||all |wearing|in|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all |to|having |wear|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all going in ||tonight|today,
+        what the horses ||all |wearing|in|on ||tonight|today,
         wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
         plan for today, plan for tonight, whats the plan, today plan, plan please, show the plan,
         what is on today, show me the plan, what should everyone wear, what does everyone wear,
@@ -3258,6 +3270,11 @@ PHRASES = {
         what is the latest with
     """,
     "ask forecast": """
+        what is it |to|gonna |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |going|meant|supposed|due to |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |dropping|going|falling|getting ||down to ||tonight|overnight,
+        how |low|cold is it |to|gonna |drop|go|get|fall ||tonight|overnight,
+        how |low|cold is it |going|meant|supposed|due to |drop|go|get|fall ||tonight|overnight,
         forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
         weather tonight, weather today, weather forecast, will it rain, will it rain today,
         will it rain tonight, how cold will it get, how cold will it be, how cold is it going to get,
@@ -3425,6 +3442,10 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
+        what ||all |can|could |you|haybell |actually|even|really|exactly do ||for ||us|me,
+        what ||all |can|could |this|the bot |actually|even|really|exactly do ||for ||us|me,
+        what |can|could |you|haybell all do, what all |can|could |you|haybell do, what all |can|could |this|the bot do,
+        what all do you do, what do you |actually|even|really|exactly do,
         what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,
