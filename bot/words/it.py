@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
+from bot.words.change import Change
 from bot.words.clauses import Clause
 from bot.words.items import Item
-from bot.words.outfits import Change
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 

@@ -12,8 +12,10 @@ from bot.words.telling import Telling
 
 # what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
 SAID_WITH: dict[About, tuple[str, ...]] = {
-    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without"),
+    "drying": ("drying", "or", "dry"),  # "anything still drying or is it all dry"
+    "today": ("ask wearing",), "left": ("ask wearing", "without"),
 }  # fmt: skip
+GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it be a cold one"
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 NOTHING = Item("", "")
 
@@ -223,6 +225,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
     small = ["polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help"]
     small += SAID_WITH.get(about, ())
+    small += GUESSED if about == "forecast" and phrase.text.startswith(("what", "que")) else ()
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from bot.barn import Barn, Person
-from bot.events import Undo
+from bot.events import Undo, Wearing
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting
@@ -23,6 +23,7 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
+from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
@@ -268,7 +269,10 @@ def _correct(clause: Clause, telling: Telling) -> None:
         return
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
-        if hasattr(last, "horse"):
+        if isinstance(last, Wearing):
+            telling.retell(telling.events[:-1])
+            tell_same(named(horse.horses), telling)
+        elif hasattr(last, "horse"):
             telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 

@@ -6,11 +6,12 @@ from itertools import pairwise
 
 from bot.events import Wearing, Wished
 from bot.words.around import something_of_hers
+from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import goes_with, mode_of
-from bot.words.outfits import Change, concerned, tell_outfit
+from bot.words.outfits import concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
 from bot.words.wearers import of_another_horse, to_her, wearers
@@ -90,6 +91,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         for one in named(item.horses) if item.sure else (item,):
             tell_outfit(one, change, telling)
     if horses:
+        telling.change = change
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
         leave_it(clause.pieces, horses, change, telling)

@@ -111,6 +111,25 @@ from tests.words.test_turns_of_speech import said, told
         # taken back behind a pause
         ("oak", "sorry my mistake, please take back what I wrote", [()]),
         ("oak", "I put Otto in stable", [("Otto", "stall")]),
+        # as the one before: in a piece of its own
+        ("oak", "Otto in his heavy, Fig too", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "Otto's in his heavy and so is Fig", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "put Clem's sheet on, same for Otto", [("Clementine", ("clem-sheet",)), ("Otto", ("otto-sheet",))]),
+        ("oak", "Otto in his heavy, Clem too", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto in the plaid sheet, Fig too", [("Otto", ("otto-sheet",))]),
+        ("oak", "put Otto's sheet on, no sorry, Clem", [("Clementine", ("clem-sheet",))]),
+        ("encina", "Canela lleva la impermeable, Trueno también", [
+            ("Canela", ("canela-impermeable",)), ("Trueno", ("trueno-impermeable",)),
+        ]),
+        # a piece told by its owner alone
+        ("oak", "took Lady Grey's sheet off and Clem's", [("Lady Grey", ("grey-liner",)), ("Clementine", ())]),
+        ("oak", "had Lady Grey's sheet off her and Clem's off her", [
+            ("Lady Grey", ("grey-liner",)), ("Clementine", ()),
+        ]),
+        ("oak", "Otto's sheet is soaked, Clem's too", [("otto-sheet", "soaked"), ("clem-sheet", "soaked")]),
+        ("oak", "Otto's sheet is wet and Clem's off her hay", [("otto-sheet", "wet"), ("Clementine", "unwell")]),
+        ("oak", "anythin still drying or is it all dry??", [("drying",)]),
+        ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
