@@ -121,6 +121,19 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "Canela lleva la impermeable, Trueno también", [
             ("Canela", ("canela-impermeable",)), ("Trueno", ("trueno-impermeable",)),
         ]),
+        # all but one, said in one phrase: the one is left out
+        *(
+            (name, text, [(horse, what) for horse in ("Lucero", "Canela", "Trueno", "Paloma", "Estrella", "Moro")])
+            for name, text, what in (
+                ("encina", "turned out everyone except Nube", "field"),
+                ("encina", "everyone except Nube is sweaty", "sweating"),
+                ("encina", "all bar Nube are cold", "cold"),
+                ("encina", "todos menos Nube sudados", "sweating"),
+            )
+        ),
+        # "in it" of a piece is no stall
+        ("oak", "Otto's heavy is dry so he's in it now", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's heavy is dry, put him in that", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
         # a piece told by its owner alone
         ("oak", "took Lady Grey's sheet off and Clem's", [("Lady Grey", ("grey-liner",)), ("Clementine", ())]),
         ("oak", "had Lady Grey's sheet off her and Clem's off her", [
@@ -142,6 +155,7 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
     [
         "my mum washed her good sheets with my breeches",
         "please take back what I wrote about the hay",
+        "Otto's stable is a mess, I'm in it now",
         "what they all eating tonight",
         "what can you actually do about the mud",
         "Otto's sheet over the door is wet",

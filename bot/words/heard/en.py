@@ -167,6 +167,7 @@ PHRASES = {
         quit shivering, quit sweating
     """,
     "sign rubbed": """
+        a sore bit, sore bit, sore bits, a sore place, sore places,
         bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair, places without hair,
         hair is rubbed away,
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
@@ -667,6 +668,9 @@ PHRASES = {
         shown up, popped up, has popped up, discovered, unearthed, rediscovered
     """,
     "state in service": """
+        |come|came|comes|arrived|returned|is|was back from ||the |repair|repairs|repairers|mending|mend,
+        |come|came|comes|arrived|returned back from the |repair|mending|rug|blanket |shop|place|lady|man|woman,
+        |come|came|comes|arrived|returned back from the menders,
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
         usable again, strap replaced, new strap, sewed, sewn back, patched up, stitched it, sewed up,
         repair done, back on the rack, ready to use, ready for use, ok to use again, clean and back,
@@ -1642,6 +1646,7 @@ PHRASES = {
     """,
     "everyone": """
         everybodys, everyones,
+        all bar, everyone bar, everybody bar, everyone except, all except,
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
         all of em, the lot of them, every single one, all the neddies, all the gang, the gang, all
         nags, every last one, everyone of them, every one of them, every single one of them,

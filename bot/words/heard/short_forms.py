@@ -44,7 +44,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "on2": "onto", "whas": "what 's", "wassa": "what 's the", "thas": "that 's", "d": "the", "dat": "that",
         "dis": "this", "dem": "them", "undr": "under", "ovr": "over", "shivrin": "shivering", "shivring": "shivering",
         "swettin": "sweating", "sweatn": "sweating", "shakn": "shaking", "swopd": "swapped", "swopt": "swapped",
-        "swapd": "swapped", "chngd": "changed", "soakd": "soaked", "rippd": "ripped", "snapd": "snapped",
+        "swapd": "swapped", "chngd": "changed", "soakd": "soaked", "rippd": "ripped", "cept": "except",
+        "thro": "through", "snapd": "snapped",
     },
     "es": {
         "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo", "qedo": "quedo",
