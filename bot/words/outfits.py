@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.events import Wearing
+from bot.events import GarmentIs, Wearing
 from bot.words.change import Change
 from bot.words.items import Item
 from bot.words.meaning import WITHOUT, Ask
@@ -94,7 +94,8 @@ def _kept(horse: str, change: Change, telling: Telling) -> list[str]:
         return []
     worn = list(telling.wear(horse) or ())
     before = (telling.recorded(horse) or ()) if change.rugs_off else ()
-    return [g for g in worn if g not in before]  # "Maple has the red cooler on, blanket's off"
+    gone = {e.garment for e in telling.events if isinstance(e, GarmentIs) and e.state in ("washing", "missing")}
+    return [g for g in worn if g not in before and g not in gone]  # "Maple has the red cooler on, blanket's off"
 
 
 def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:

@@ -6,7 +6,7 @@ from bot.barn import Barn, Person
 from bot.events import Undo, Wearing
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
-from bot.words.asides import without_asides, without_greeting
+from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
@@ -122,7 +122,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(without_asides(sentence), telling, marked=marked or command)
+        read_sentence(without_asides(without_opening(sentence)), telling, marked=marked or command)
         if sweat_or_rain(sentence):
             asked_which(sentence, telling)
     telling.about_one(seen_where(items))

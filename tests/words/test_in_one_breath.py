@@ -131,6 +131,16 @@ from tests.words.test_turns_of_speech import said, told
                 ("encina", "todos menos Nube sudados", "sweating"),
             )
         ),
+        # a word that only opens the speech is no news of how one is
+        ("oak", "ok Otto's in his heavy now", [("Otto", ("otto-heavy",))]),
+        ("oak", "ok Otto and Fig both in their heavies", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "ok under his rug, Otto", [("Otto", "comfortable")]),
+        # a day in a table of horses is the horse called so
+        ("oak", "Otto cold, Fig fine, Sunday hot", [("Otto", "cold"), ("Fig", "comfortable"), ("Sunday", "hot")]),
+        # what is in the wash is worn no more
+        ("oak", "Lady Grey's sheet is in the wash, put the spare sheet on her", [
+            ("grey-sheet", "washing"), ("Lady Grey", ("grey-liner", "spare-sheet")),
+        ]),
         # "in it" of a piece is no stall
         ("oak", "Otto's heavy is dry so he's in it now", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
         ("oak", "Otto's heavy is dry, put him in that", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
