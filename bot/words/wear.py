@@ -226,12 +226,12 @@ def _not_this(items: Sequence[Item], at: int) -> bool:
 
 
 def _strips(items: Sequence[Item]) -> bool:
-    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple stripped" and no more."""
+    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple's been stripped" and no more."""
     last = [i for i in items if not i.mark and not i.has("time", "polite")]
     if (
         len(last) > 1
         and last[-1].has("stripped")
-        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both")).horses
+        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both", "is")).horses
     ):
         return True
     for k, item in enumerate(items):

@@ -131,6 +131,7 @@ from tests.words.test_turns_of_speech import said, told
                 ("encina", "todos menos Nube sudados", "sweating"),
             )
         ),
+        ("oak", "Otto's been stripped, he was roasting", [("Otto", ()), ("Otto", "hot")]),
         # a word that only opens the speech is no news of how one is
         ("oak", "ok Otto's in his heavy now", [("Otto", ("otto-heavy",))]),
         ("oak", "ok Otto and Fig both in their heavies", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
