@@ -33,8 +33,10 @@ pronouns   which of several horses "he" is
 removed    why a piece came off
 asking, undoing   what is a question, what takes back
 signs, states, wear, routine, questions, choices    one sort of saying each
+done       the round as done, and who is left out of it
 it         what was done to "it"
 shares     what each of several horses gets
+change     what a clause does to an outfit
 outfits    what a horse wears then
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so

@@ -4,11 +4,13 @@ As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yeste
 """
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from bot.words.clauses import BLOCKS
 from bot.words.items import Item, predicate
 
 LONGEST = 8  # words
+MOVES = ("put on", "took off", "took", "swapped", "done", "has")
 GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
 
 
@@ -22,6 +24,21 @@ def without_greeting(items: Sequence[Item]) -> Sequence[Item]:
 
 def _greets(item: Item) -> bool:
     return item.has("polite") and item.means <= GREETING and not (item.horses or item.pieces or item.person)
+
+
+def without_opening(sentence: Sequence[Item]) -> Sequence[Item]:
+    """As in "ok Pip's in his heavy now", "right, took Pip's sheet off": without the word that only opens the speech."""
+    if len(sentence) < 3 or not (sentence[0].has("polite") and sentence[0].has("everyday comfortable")):
+        return sentence
+    first = 2 if sentence[1].text == "," else 1
+    told = list(takewhile(lambda i: not i.mark, sentence[first:]))
+    begins = bool(told) and (bool(told[0].horses) or told[0].piece is not None or told[0].has("i", *MOVES))
+    dresses = any(i.piece is not None for i in told) and any(i.has("in", "wears", "on", "off", *MOVES) for i in told)
+    return (
+        sentence[first:]
+        if begins and dresses and not any(i.has("under") and not i.has("in") for i in told)
+        else sentence
+    )
 
 
 def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import fields, replace
 
-from bot.events import Event, Undo
+from bot.events import Event, Undo, Wearing
 from bot.words.clauses import soft
 from bot.words.items import Item
 from bot.words.meaning import WITHOUT, Ask, Heard
@@ -109,5 +109,10 @@ def corrected(text: str, items: Sequence[Item], telling: Telling) -> Heard | Non
     new = [i for i in names if i.sure and i.horses[0] not in old]
     if len(new) != 1 or len(old - {None}) > 1:
         return None
-    again = [replace(event, horse=new[0].horses[0]) for event in last if hasattr(event, "horse")]  # type: ignore[call-arg]
-    return Heard(text, events=(Undo(), *again)) if again else None
+    of_horses = [event for event in last if hasattr(event, "horse")]
+    again = [
+        replace(event, horse=new[0].horses[0])  # type: ignore[call-arg]
+        for event in of_horses
+        if not (isinstance(event, Wearing) and event.wear)  # what the other wears are no pieces of hers
+    ]
+    return Heard(text, events=(Undo(), *again)) if of_horses else None

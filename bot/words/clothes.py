@@ -103,7 +103,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
-    if (hers or only_told) and len(run) == 1 and run[0].text in roster.alone:
+    if (hers or only_told or _torn_or_moved(items, at, end)) and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
@@ -118,6 +118,13 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     return _piece(run, numbers, roster)
 
 
+def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "tank's ripped all down the side", "tank off, stable rug on", of a rug called the tank."""
+    opens = at == 0 or items[at - 1].mark or items[at - 1].has("and")
+    after = next((i for i in items[end : end + 2] if not i.has("is") or i.has("off", "on")), None)
+    return opens and after is not None and (after.has("state torn", "state washing", "on", "off"))
+
+
 def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:
     """As in "Tortita medio fresca": half of how she is, no medium of hers."""
     halved = len(run) == 1 and run[0].has("nearly") and after is not None and predicate(after)
@@ -130,7 +137,8 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
         return True
     if any(i.has("colour") and colour(i.text.split()[-1]) in roster.colours for i in run):
         return True
-    nouns = [i for i in run if i.text in roster.nouns]
+    housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
+    nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
     moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
     return moved or any(not i.has("place stall", "body") for i in nouns)
 

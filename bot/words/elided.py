@@ -3,9 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.events import Done, Event, GarmentIs, Seen, Sign
+from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing
+from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
+from bot.words.outfits import tell_outfit, tell_same
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
@@ -13,17 +15,41 @@ from bot.words.telling import Telling, named
 def same(clause: Clause, telling: Telling) -> None:
     """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is the medium"."""
     horses, pieces = clause.horses, clause.pieces
-    if not clause.has("too") or not telling.events or not (horses or pieces):
+    if not telling.events or not (horses or pieces):
         return
-    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in clause.items):
+    if not clause.has("too"):
+        _came_off_as_well(clause, telling)
+        return
+    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:
         for piece in pieces:
             tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
         return
-    if hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
+    if isinstance(last, Wearing):
+        tell_same(horses or [owner for piece in pieces for owner in named(piece.owners)], telling)
+    elif hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: of_another(last, name))
+
+
+def _came_off_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(took Maple's liner off) and Pip's": nothing but whose piece came off as well."""
+    off = isinstance(telling.events[-1], Wearing) and telling.change is not None and bool(telling.change.remove)
+    theirs = bool(clause.pieces) and all(len(piece.owners) == 1 for piece in clause.pieces)
+    if not (off and theirs and telling.dressed == "" and clause.joined in ("and", ",")):
+        return
+    if all(i.piece or i.mark or i.has("and", "article") for i in clause.items):
+        for piece in clause.pieces:
+            tell_outfit(named(piece.owners)[0], Change(remove=[piece]), telling)
+
+
+def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "(Maple's sweaty) and so is Pip, both out by the trough": what stands behind a pause told neither."""
+    said = next((k for k, i in enumerate(items) if i.horses or i.piece is not None), 0)
+    pause = next((k for k in range(said, len(items)) if items[k].mark), len(items))
+    whereabouts = pause + 1 < len(items) and items[pause + 1].has("both", "outwards", "in", "place field")
+    return items[:pause] if whereabouts else items
 
 
 def of_another(event: Event, horse: str) -> Event:

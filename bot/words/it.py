@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
+from bot.words.change import Change
 from bot.words.clauses import Clause
 from bot.words.items import Item
-from bot.words.outfits import Change
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 
@@ -23,6 +23,9 @@ def done_to_it(clause: Clause) -> str:
         return "off"
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
+    said = [i for i in clause.items if not (i.mark or i.has("time", "polite")) or i.has("it", "in")]
+    if len(said) > 2 and said[-1].has("it") and said[-2].has("in") and not said[-2].has("brought in"):
+        return "whole"  # "(her heavy is dry) so she's in that now", "put him in it"
     told = [i for i in clause.items if i.has("it", "is", "on") or not i.has("link", "time", "polite")]
     if told and told[0].has("it") and _is_on_one(told[1:4]):
         return "on"  # "(her sheet came back) and it's on her now"

@@ -53,6 +53,14 @@ def _given_to_one(before: Sequence[Item], verb: Item) -> bool:
     return any(i.horses or i.has("she") for i in before[at + 1 : at + 2])
 
 
+def goes_with(items: Sequence[Item], at: int) -> int | None:
+    """The place of the piece that is on, where this one is named with it: "has his heavy on with his neck cover"."""
+    joins = next((k for k in range(at - 1, -1, -1) if not items[k].has("her", "article") or items[k].has("and")), -1)
+    if joins < 2 or not items[joins].has("and") or not items[joins - 1].has("on"):
+        return None
+    return joins - 2 if items[joins - 2].piece is not None else None
+
+
 def _only_this_left(before: Sequence[Item]) -> bool:
     """As in "Perle n'a plus sa 250, juste le couvre-cou", "without his 250, only his liner and sheet"."""
     only = max((k for k, i in enumerate(before) if i.has("only")), default=0)
@@ -148,5 +156,6 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     if at and horse and items[at - 1].has("only") and not items[at - 1].has("and"):
         return "whole"  # "just the medium on Juniper"
     if any(i.has("has") for i in items[:at]):
-        return "on" if any(i.has("over") for i in rest) else "whole"  # "Star has her liner on as well"
+        joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
+        return "on" if any(i.has("over") for i in rest[:joined]) else "whole"  # "Star has her liner on as well"
     return "on" if horse or not rest or rest[0].mark or rest[0].has("polite") else ""

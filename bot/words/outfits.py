@@ -1,9 +1,9 @@
 """The outfit that results: what a horse wears after pieces are put on, taken off or swapped."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
-from bot.events import Wearing
+from bot.events import GarmentIs, Wearing
+from bot.words.change import Change
 from bot.words.items import Item
 from bot.words.meaning import WITHOUT, Ask
 from bot.words.piece import RUGS, Piece
@@ -11,31 +11,6 @@ from bot.words.telling import Telling
 from bot.words.which import ordered
 
 OUTER = RUGS | {"cooler"}
-
-
-@dataclass
-class Change:
-    """What a clause does to an outfit. whole: these and nothing else. all_off: everything first.
-
-    rugs_off: all that it had on before the message, not what the message itself put on.
-    """
-
-    add: list[Piece] = field(default_factory=list)
-    remove: list[Piece] = field(default_factory=list)
-    whole: list[Piece] = field(default_factory=list)
-    all_off: bool = False
-    rugs_off: bool = False
-    over: bool = False
-
-    @property
-    def strips(self) -> bool:
-        """All that it had on goes."""
-        return self.all_off or self.rugs_off
-
-    @property
-    def empty(self) -> bool:
-        """Nothing changes."""
-        return not (self.add or self.remove or self.whole or self.strips)
 
 
 def concerned(horse: str, change: Change, telling: Telling) -> bool:
@@ -60,6 +35,18 @@ def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
         telling.say(outfit)
 
 
+def tell_same(horses: Sequence[Item], telling: Telling) -> None:
+    """As in "Maple is in her stable rug, Pip too": each in its own; of a piece called by its name there is but one."""
+    change = telling.change
+    if change is None or any(piece.ids or piece.spare for piece in change.pieces):
+        return
+    same = change.of_anothers()
+    for item in horses:
+        put_on = (*same.add, *same.whole)
+        if all(len(item.horses) == 1 and telling.meant(piece, item.horses[0]).ids for piece in put_on):
+            tell_outfit(item, same, telling)
+
+
 def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
     """As in "took one of Storm's rugs off": asked, where it wears several that it may be."""
     vague, worn = next((p for p in change.remove if p.some), None), telling.wear(horse) or ()
@@ -74,6 +61,8 @@ def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
 def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:
     """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
     worn = _kept(horse, change, telling)
+    if change.remove and not (change.add or change.whole or change.strips or _known(horse, change, telling)):
+        return None  # "took her sheet off", of a horse that has none
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
     for piece in (*change.whole, *change.add):
@@ -89,13 +78,24 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
     return Wearing(horse, ordered(worn, telling.roster))
 
 
+def _known(horse: str, change: Change, telling: Telling) -> bool:
+    """Whether the barn has any of the pieces that came off, or the horse wears one."""
+    garments, bags = telling.roster.garments, telling.roster.bags
+    worn = [g for g in telling.wear(horse) or () if g in garments]
+    may_be = [*worn, *telling.roster.owned.get(horse, ())]
+    return any(p.fits(garments[g], bags[g]) for p in change.remove for g in may_be) or any(
+        telling.meant(p, horse, lend=True).ids for p in change.remove
+    )
+
+
 def _kept(horse: str, change: Change, telling: Telling) -> list[str]:
     """What stays on before anything is put on or a named piece taken off."""
     if change.all_off or change.whole:
         return []
     worn = list(telling.wear(horse) or ())
     before = (telling.recorded(horse) or ()) if change.rugs_off else ()
-    return [g for g in worn if g not in before]  # "Maple has the red cooler on, blanket's off"
+    gone = {e.garment for e in telling.events if isinstance(e, GarmentIs) and e.state in ("washing", "missing")}
+    return [g for g in worn if g not in before and g not in gone]  # "Maple has the red cooler on, blanket's off"
 
 
 def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) -> list[str]:

@@ -234,7 +234,7 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
     ends = (
         following is None
         or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over")
+        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over", "both")
         or (following.has("toward") and not following.has("is"))
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )

@@ -128,7 +128,14 @@ def _of_clothes(items: Sequence[Item], at: int) -> bool:
     out_of = items[at].text.endswith(" of")  # "growing out of everything", "in out of this", "out of the rain"
     if out_of and any(i.has("it", "weather", "sky", "mass") and not i.horses for i in items[at + 1 : at + 3]):
         return True
+    if items[at].has("in") and _ends_in_it(items[at + 1 :]):
+        return True
     return (out_of or items[at].has("in")) and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
+
+
+def _ends_in_it(behind: Sequence[Item]) -> bool:
+    """As in "(her heavy is dry) so she's in it now": a piece, and no more is said."""
+    return bool(behind) and behind[0].has("it") and all(i.mark or i.has("time", "polite") for i in behind[1:])
 
 
 def _place_word(item: Item) -> bool:

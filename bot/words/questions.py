@@ -12,9 +12,11 @@ from bot.words.telling import Telling
 
 # what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
 SAID_WITH: dict[About, tuple[str, ...]] = {
-    "drying": ("drying",), "today": ("ask wearing",), "left": ("ask wearing", "without", "swapped", "put on"),
+    "drying": ("drying", "or", "dry"),  # "anything still drying or is it all dry"
+    "today": ("ask wearing",), "left": ("ask wearing", "without", "swapped", "put on"),
     "forecast": ("ask forecast marked",),
 }  # fmt: skip
+GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it be a cold one"
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 BESIDE_WHY = (
     "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
@@ -26,7 +28,7 @@ NOTHING = Item("", "")
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
-    items = [i for i in sentence if not i.mark]
+    items = _indirect([i for i in sentence if not i.mark])
     for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _drying, _weather):
         asked = reader(items, telling)
         if asked is not None:
@@ -34,6 +36,12 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
                 telling.say(replace(asked, horse=horse))
             return True
     return False
+
+
+def _indirect(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "could you tell me whether the liner is dry": what is asked, without the word that only leads to it."""
+    leads = next((k for k, i in enumerate(items) if not i.has("polite", "please", "habit")), 0)
+    return [*items[:leads], *items[leads + 1 :]] if items and items[leads].has("if") else items
 
 
 def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:
@@ -198,6 +206,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
     small = ["polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help"]
     small += SAID_WITH.get(about, ())
+    small += GUESSED if about == "forecast" and phrase.text.startswith(("what", "que")) else ()
     return all(soft(i) or i.has(*small) or (of_a_horse and i.horse) for i in rest)
 
 

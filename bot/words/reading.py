@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from bot.barn import Barn, Person
-from bot.events import Undo
+from bot.events import Undo, Wearing
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
-from bot.words.asides import without_asides, without_greeting
+from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
@@ -14,6 +14,7 @@ from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
+from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import of_another, same
 from bot.words.et_est import et_or_est
@@ -24,10 +25,11 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
+from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
-from bot.words.routine import read_clip, read_done, read_wish, read_work, without_excuse
+from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
@@ -122,7 +124,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(as_excepted(without_asides(sentence)), telling, marked=marked or command)
+        read_sentence(as_excepted(without_asides(without_opening(sentence))), telling, marked=marked or command)
         if sweat_or_rain(sentence):
             asked_which(sentence, telling)
     telling.about_one(seen_where(items))
@@ -272,7 +274,10 @@ def _correct(clause: Clause, telling: Telling) -> None:
         return
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
         last = telling.events[-1]
-        if hasattr(last, "horse"):
+        if isinstance(last, Wearing):
+            telling.retell(telling.events[:-1])
+            tell_same(named(horse.horses), telling)
+        elif hasattr(last, "horse"):
             telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 

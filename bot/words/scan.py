@@ -192,7 +192,8 @@ def _without_what_begins_anew(
     last = at + said - 1
     begins = said > 1 and texts[last] in roster.begun
     if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
-        said -= 1  # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour
+        # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour, "the donkey mac"
+        means, said = lexicon.phrases.longest(texts[at:last], 0)
     return means, said
 
 

@@ -3,8 +3,8 @@
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 
+from bot.words.change import Change
 from bot.words.items import Item
-from bot.words.outfits import Change
 from bot.words.piece import Piece
 from bot.words.tokens import words
 

@@ -23,6 +23,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     """The tokens with every word written out; a short form of several words is several tokens."""
     found: list[Token] = []
     french, spanish = lexicon.language == "fr", lexicon.language == "es"
+    tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
     for at, token in enumerate(tokens):
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
@@ -39,6 +40,23 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             said = _written_out(token, lexicon, roster)
             shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
             found.extend(said[1:] if shared else said)
+    return found
+
+
+def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:
+    """The tokens with a word and the digits in it as one, where that is a short form: "every1", "b4", "in2"."""
+    if not any(t.kind == "number" for t in tokens):
+        return tokens
+    found: list[Token] = []
+    for token in tokens:
+        before = found[-1] if found else None
+        one = before is not None and before.end == token.start and {before.kind, token.kind} == {"word", "number"}
+        if before is not None and one and before.text not in roster.named:
+            text = before.text + token.text
+            if text in lexicon.short_forms:
+                found[-1] = before._replace(text=text, raw=before.raw + token.raw, end=token.end, kind="word")
+                continue
+        found.append(token)
     return found
 
 

@@ -102,6 +102,8 @@ def meet_piece(reading: Reading, at: int) -> None:
     before = items[at - 1] if at else None
     if reading.latest == "horse" and before is not None and before.has("under", "in", "with", "has", "wears"):
         return
+    if reading.latest == "piece" and _lies_over_or_under(items, at):
+        return
     piece = cast("Piece", items[at].piece)
     joined = (
         reading.latest == "piece"
@@ -113,6 +115,14 @@ def meet_piece(reading: Reading, at: int) -> None:
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
         reading.denied = False
+
+
+def _lies_over_or_under(items: Sequence[Item], at: int) -> bool:
+    """As in "the liner under her sheet is damp": the sheet only tells where the liner is."""
+    before = next(
+        (i for i in reversed(items[:at]) if not i.has("article", "her", "of") or i.has("over", "under")), None
+    )
+    return before is not None and before.has("over", "under") and not before.has("and")
 
 
 def _meet_mark(reading: Reading, item: Item) -> None:
@@ -153,6 +163,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         pass  # "la verte, elle, est sèche"
     elif item.has("drying") and reading.latest == "piece":
         pass  # "Juniper's liner is on the rack still wet"
+    elif item.has("over", "under") and reading.latest == "piece" and not reading.gap:
+        pass  # "the sheet over it is wet"
     elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)

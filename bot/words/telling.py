@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
+from bot.words.change import Change
 from bot.words.clauses import Clause
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
@@ -44,6 +45,7 @@ class Telling:
     last: str = ""  # "horse" or "piece": which of the two came last
     begun: bool = False
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
+    change: Change | None = None  # what the last outfit came from, for "Pip too"
     crowded: bool = False  # somebody else was spoken of beside the horse
     asked: bool = False  # the horse was only asked about, of people
     planned: bool = False  # or only planned for: no piece is its own for that

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.words.heard.colours import COLOURS
 from bot.words.items import WETNESS, Item, places
 from bot.words.piece import RUGS, Piece
 
@@ -60,6 +61,8 @@ def _whose(items: Sequence[Item], at: int) -> int:
     his = items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s"
     if his and items[at + 2].has("is") and not items[at + 2].has("had"):  # "Monty's had a clip" tells of Monty
         return at
+    if at and items[at].horse and (items[at - 1].has("and") or items[at - 1].text == ",") and _hers_as_well(items, at):
+        return at
     place = at + 1
     of_the = items[at].has("of") and items[at].has("article")  # "la correa de la de Trueno"
     if not (items[at].has("that of") or of_the) or place >= len(items) or not items[place].has("of"):
@@ -70,11 +73,24 @@ def _whose(items: Sequence[Item], at: int) -> int:
     return place if place < len(items) and items[place].horse else 0
 
 
+def _hers_as_well(items: Sequence[Item], at: int) -> bool:
+    """As in "(took Pip's liner off) and Luna's", ", Luna's too", "and Luna's off her"; not "and Luna's off her hay"."""
+    if at + 1 >= len(items) or items[at + 1].text != "'s":
+        return False
+    behind = [i for i in items[at + 2 : at + 5] if not i.has("time")]
+    while behind and behind[0].has("on", "off") and len(behind) > 1 and behind[1].has("she"):
+        behind = behind[2:]
+    if behind and behind[0].has("too"):
+        behind = behind[1:]
+    return not behind or behind[0].mark
+
+
 def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Piece | None:
     owners = items[whose].horses
     said = " ".join(i.raw for i in items[at : whose + 1])
     if last is not None:
-        return replace(last, said=said, owners=owners, ids=(), words=frozenset(), their=False)
+        kept = frozenset() if last.kinds else last.words.difference(COLOURS)  # "took Pip's neck off and Luna's"
+        return replace(last, said=said, owners=owners, ids=(), words=kept, their=False)
     after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
     told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
     listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"

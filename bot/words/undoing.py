@@ -5,7 +5,17 @@ from collections.abc import Sequence
 from bot.words.items import Item, places, predicate
 
 UNDOING = frozenset(("undo", "undo verb"))
-TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan")  # "oops, erase my last"
+TAKING_BACK = (
+    "undo",
+    "undo verb",
+    "what was said",
+    "polite",
+    "no",
+    "it",
+    "link",
+    "plan",
+    "my",
+)  # "oops, erase my last"
 
 
 def undoes(sentence: Sequence[Item]) -> bool:
@@ -15,7 +25,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
         return True
-    if _at_last(sentence):
+    if _at_last(sentence) or _behind_a_pause(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
@@ -31,6 +41,16 @@ def undoes(sentence: Sequence[Item]) -> bool:
     return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )
+
+
+def _behind_a_pause(sentence: Sequence[Item]) -> bool:
+    """As in "my mistake, please take back what I wrote": the last thought takes back, none before it reports."""
+    if any(i.piece is not None or i.horses or predicate(i) for i in sentence):
+        return False
+    pause = max((k for k, i in enumerate(sentence) if i.mark), default=-1)
+    last = [i for i in sentence[pause + 1 :] if not i.has("polite", "please") or i.has("undo", "undo verb")]
+    verb = len(last) > 1 and last[0].has("undo verb") and last[1].has("what was said")
+    return pause >= 0 and verb and all(i.has(*TAKING_BACK) for i in last)
 
 
 def _at_last(sentence: Sequence[Item]) -> bool:

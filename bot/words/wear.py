@@ -6,11 +6,12 @@ from itertools import pairwise
 
 from bot.events import Wearing, Wished
 from bot.words.around import something_of_hers
+from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.onoff import mode_of
-from bot.words.outfits import Change, concerned, tell_outfit
+from bot.words.onoff import goes_with, mode_of
+from bot.words.outfits import concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.shares import share_of
 from bot.words.telling import Telling, named
@@ -94,6 +95,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
             if not share.empty:
                 tell_outfit(one, share, telling)
     if horses:
+        telling.change = change
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
         leave_it(clause.pieces, horses, change, telling)
@@ -187,6 +189,9 @@ def _in_nothing(items: Sequence[Item]) -> bool:
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
+    beside = goes_with(items, at)
+    if beside is not None:
+        return mode_of(items, beside)
     mode = mode_of(items, at)
     if mode == "whole" and piece.owners and items[at - 1].has("under") and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
@@ -227,12 +232,12 @@ def _not_this(items: Sequence[Item], at: int) -> bool:
 
 
 def _strips(items: Sequence[Item]) -> bool:
-    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple stripped" and no more."""
+    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple's been stripped" and no more."""
     last = [i for i in items if not i.mark and not i.has("time", "polite")]
     if (
         len(last) > 1
         and last[-1].has("stripped")
-        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both")).horses
+        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both", "is")).horses
     ):
         return True
     for k, item in enumerate(items):
@@ -252,7 +257,9 @@ def _no_more(behind: Sequence[Item]) -> bool:
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
     if len(pieces) == 1:
         k, piece = pieces[0]
-        if any(i.has("for another", "wears") for i in clause.items[:k]):
+        into = next((i for i in reversed(clause.items[:k]) if not i.has("her", "article")), None)
+        inside = into is not None and into.has("in")  # "changed Pip and Ned, both in their sheets"
+        if inside or any(i.has("for another", "wears") for i in clause.items[:k]):
             change.whole = [piece]
         return change
     first, second = pieces[0], pieces[1]

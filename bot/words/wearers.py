@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from bot.words.change import Change
 from bot.words.clauses import Clause
 from bot.words.items import Item
 from bot.words.listed import list_near
-from bot.words.outfits import Change
 from bot.words.piece import Piece
 from bot.words.telling import Telling, named
 
@@ -31,7 +31,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
-    if not owners and clause.has("put on", "took off"):  # "added Papy's liner" of a piece called so
+    nobody_before = bool(change.remove) and not telling.who
+    if not owners and (clause.has("put on", "took off") or nobody_before):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)
     if owners:
         return named(owners)

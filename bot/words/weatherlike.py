@@ -27,7 +27,7 @@ def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
 
 def weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
-    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]):
+    if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]) or _in_a_table(items, at):
         return False
     rest = items[at + 1 : at + 1 + REACH]
     if _soaked(rest):
@@ -36,6 +36,15 @@ def weather_talk(items: Sequence[Item], at: int) -> bool:
     return said is not None and said.has(
         "everyday hot", "everyday cold", "everyday warm", "wet", "dry", "damp", "soaked"
     )
+
+
+def _in_a_table(items: Sequence[Item], at: int) -> bool:
+    """As in "Pip cold, Maple fine, Sunday hot": one more row of a horse and how it is."""
+    row, ends = items[max(0, at - 3) : at], items[at + 2 : at + 4]
+    if len(row) < 3 or not row[0].horse or not predicate(row[1]) or not (row[2].text == "," or row[2].has("and")):
+        return False
+    told = at + 1 < len(items) and predicate(items[at + 1])
+    return told and not row[0].has("weekday") and (not ends or ends[0].mark or ends[-1].horse)
 
 
 def _of_animals(item: Item) -> bool:

@@ -100,6 +100,13 @@ def test_the_wrong_horse_is_put_right(text: str, oak: Barn, oak_now: State) -> N
     assert heard.events == (Undo(), Seen("Otto", "sweating"))
 
 
+def test_the_wrong_horse_wore_no_piece_of_the_others(oak: Barn, oak_now: State) -> None:
+    """What Tucker was said to wear is taken back; Otto is not put into Tucker's sheet."""
+    heard = said("No, Otto", oak, oak_now, last=(Wearing("Tucker", ("tucker-sheet",)),))
+
+    assert heard.events == (Undo(),)
+
+
 def test_the_speakers_own_horse_is_theirs(oak: Barn, oak_now: State) -> None:
     """An owner of one horse need not name it."""
     priya = next(p for p in oak.people if p.name == "Priya")

@@ -85,6 +85,83 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
         ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
+        ("oak", "could you tell me whether the plaid sheet is dry yet?", [("otto-sheet", "drying")]),
+        ("oak", "do you know if big blue is dry?", [("willow-heavy", "drying")]),
+        ("oak", "what they all wearing tonight then", [("today",)]),
+        ("oak", "wats evry1 wearin 2nite", [("today",)]),
+        ("oak", "hi bot, new here, what can you actually do?", [("help",)]),
+        ("oak", "what's it to drop to tonight", [("forecast",)]),
+        # which piece lies over or under which is no news of the other one
+        ("oak", "Lady Grey's liner under the sheet is damp", [("grey-liner", "damp")]),
+        ("oak", "the liner under Lady Grey's sheet is wet", [("grey-liner", "wet")]),
+        ("oak", "Lady Grey's liner is damp and the sheet over it is wet", [
+            ("grey-liner", "damp"), ("grey-sheet", "wet"),
+        ]),
+        ("encina", "el forro de Canela debajo de la impermeable está húmedo", [("canela-forro", "damp")]),
+        # a piece with another, and one of another horse called by its own name
+        ("oak", "Lady Grey has her liner on with the spare sheet over it", [
+            ("Lady Grey", ("grey-liner", "spare-sheet")),
+        ]),
+        ("oak", "Fig's in the plaid sheet instead", [("Fig", ("otto-sheet",))]),
+        # two of the same, said once of both
+        ("oak", "changed Otto and Clem both in their sheets now", [
+            ("Otto", ("otto-sheet",)), ("Clementine", ("clem-sheet",)),
+        ]),
+        ("oak", "Otto's sweaty and so is Fig, both out by the trough", [("Otto", "sweating"), ("Fig", "sweating")]),
+        # who is left out behind a pause
+        *(
+            ("oak", text, [(("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine"),)])
+            for text in ("all done, Fig and Otto not yet", "Everyone done, Otto and Fig still to do")
+        ),
+        # what is over is comfortable
+        ("oak", "that shiverin has gone off Otto now", [("Otto", "comfortable")]),
+        ("oak", "Otto's shivering has stopped", [("Otto", "comfortable")]),
+        # taken back behind a pause
+        ("oak", "sorry my mistake, please take back what I wrote", [()]),
+        ("oak", "I put Otto in stable", [("Otto", "stall")]),
+        # as the one before: in a piece of its own
+        ("oak", "Otto in his heavy, Fig too", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "Otto's in his heavy and so is Fig", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "put Clem's sheet on, same for Otto", [("Clementine", ("clem-sheet",)), ("Otto", ("otto-sheet",))]),
+        ("oak", "Otto in his heavy, Clem too", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto in the plaid sheet, Fig too", [("Otto", ("otto-sheet",))]),
+        ("oak", "put Otto's sheet on, no sorry, Clem", [("Clementine", ("clem-sheet",))]),
+        ("encina", "Canela lleva la impermeable, Trueno también", [
+            ("Canela", ("canela-impermeable",)), ("Trueno", ("trueno-impermeable",)),
+        ]),
+        # all but one, said in one phrase: the one is left out
+        *(
+            (name, text, [(horse, what) for horse in ("Lucero", "Canela", "Trueno", "Paloma", "Estrella", "Moro")])
+            for name, text, what in (
+                ("encina", "turned out everyone except Nube", "field"),
+                ("encina", "everyone except Nube is sweaty", "sweating"),
+                ("encina", "all bar Nube are cold", "cold"),
+                ("encina", "todos menos Nube sudados", "sweating"),
+            )
+        ),
+        ("oak", "Otto's been stripped, he was roasting", [("Otto", ()), ("Otto", "hot")]),
+        # a word that only opens the speech is no news of how one is
+        ("oak", "ok Otto's in his heavy now", [("Otto", ("otto-heavy",))]),
+        ("oak", "ok Otto and Fig both in their heavies", [("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "ok under his rug, Otto", [("Otto", "comfortable")]),
+        # a day in a table of horses is the horse called so
+        ("oak", "Otto cold, Fig fine, Sunday hot", [("Otto", "cold"), ("Fig", "comfortable"), ("Sunday", "hot")]),
+        # what is in the wash is worn no more
+        ("oak", "Lady Grey's sheet is in the wash, put the spare sheet on her", [
+            ("grey-sheet", "washing"), ("Lady Grey", ("grey-liner", "spare-sheet")),
+        ]),
+        # "in it" of a piece is no stall
+        ("oak", "Otto's heavy is dry so he's in it now", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's heavy is dry, put him in that", [("otto-heavy", "dry"), ("Otto", ("otto-heavy",))]),
+        # a piece told by its owner alone
+        ("oak", "took Lady Grey's sheet off and Clem's", [("Lady Grey", ("grey-liner",)), ("Clementine", ())]),
+        ("oak", "had Lady Grey's sheet off her and Clem's off her", [
+            ("Lady Grey", ("grey-liner",)), ("Clementine", ()),
+        ]),
+        ("oak", "Otto's sheet is soaked, Clem's too", [("otto-sheet", "soaked"), ("clem-sheet", "soaked")]),
+        ("oak", "Otto's sheet is wet and Clem's off her hay", [("otto-sheet", "wet"), ("Clementine", "unwell")]),
+        ("oak", "anythin still drying or is it all dry??", [("drying",)]),
+        ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -96,6 +173,11 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
     "text",
     [
         "my mum washed her good sheets with my breeches",
+        "please take back what I wrote about the hay",
+        "Otto's stable is a mess, I'm in it now",
+        "what they all eating tonight",
+        "what can you actually do about the mud",
+        "Otto's sheet over the door is wet",
         "gave him and Otto a carrot",
         "willows fine trees",
         "sundays are cold, winters are wet",

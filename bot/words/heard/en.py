@@ -57,6 +57,8 @@ PHRASES = {
         hotter than blazes, hotter than sin, hotter than july, hotter than hades
     """,
     "sign shivering": """
+        |shakes|trembles|trembling |from|with|of|for ||the cold, |shaking|tremble |of|for ||the cold,
+        shake and shiver, shivers from cold,
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering,
         shaking with cold, shaking from cold, shaking from the cold, shaking with the cold,
         shaking like a leaf, shaking all over, shaking in the cold, quaking, teeth chattering,
@@ -112,6 +114,9 @@ PHRASES = {
         stiff with cold, miserable with the cold
     """,
     "sign comfortable": """
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|worn|finished|settled off,
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|finished|settled|stopped ||now,
+        |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now,
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
         warm and cosy, toasty warm, good temperature, perfect temperature, right temperature, good temp,
@@ -162,6 +167,9 @@ PHRASES = {
         quit shivering, quit sweating
     """,
     "sign rubbed": """
+        a sore bit, sore bit, sore bits, a sore place, sore places,
+        bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair, places without hair,
+        hair is rubbed away,
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
         bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
         hair is coming out,
@@ -660,6 +668,9 @@ PHRASES = {
         shown up, popped up, has popped up, discovered, unearthed, rediscovered
     """,
     "state in service": """
+        |come|came|comes|arrived|returned|is|was back from ||the |repair|repairs|repairers|mending|mend,
+        |come|came|comes|arrived|returned back from the |repair|mending|rug|blanket |shop|place|lady|man|woman,
+        |come|came|comes|arrived|returned back from the menders,
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
         usable again, strap replaced, new strap, sewed, sewn back, patched up, stitched it, sewed up,
         repair done, back on the rack, ready to use, ready for use, ok to use again, clean and back,
@@ -1130,6 +1141,7 @@ PHRASES = {
         clipped all off, clipped fully
     """,
     "place stall": """
+        next |box|stall|stable, |box|stall|stable next door,
         stall, stalls, box, barn, indoors, inside, stable, loose box, loosebox, under cover, stables, in box
         rest, stall rest, box rest, byre, shippon, stabling, crew yard,
         foaling box, isolation box, isolation, sick box, big box, end box, corner box, corner stall,
@@ -1634,6 +1646,7 @@ PHRASES = {
     """,
     "everyone": """
         everybodys, everyones,
+        all bar, everyone bar, everybody bar, everyone except, all except,
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
         all of em, the lot of them, every single one, all the neddies, all the gang, the gang, all
         nags, every last one, everyone of them, every one of them, every single one of them,
@@ -2402,7 +2415,7 @@ PHRASES = {
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
         look, looking, seems, seemed, seem, feels, felt, feel, feeling, appears, acting, acted,
-        standing, stood, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
+        standing, stood, stand, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
         stayed, keeps, kept, found, became, remains, started, starting, starts, started to, has a,
         has got, shows, showing, showed, in from, got caught in the rain and is,
         got caught in the rain and got, caught in the rain and is, got rained on and is, seemin, bin,
@@ -2857,6 +2870,10 @@ PHRASES = {
         y is, y are, y does, y s
     """,
     "ask today": """
+        what |they|everyone|everybody|horses ||all |wearing|in|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all |to|having |wear|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all going in ||tonight|today,
+        what the horses ||all |wearing|in|on ||tonight|today,
         wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
         plan for today, plan for tonight, whats the plan, today plan, plan please, show the plan,
         what is on today, show me the plan, what should everyone wear, what does everyone wear,
@@ -3258,6 +3275,11 @@ PHRASES = {
         what is the latest with
     """,
     "ask forecast": """
+        what is it |to|gonna |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |going|meant|supposed|due to |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |dropping|going|falling|getting ||down to ||tonight|overnight,
+        how |low|cold is it |to|gonna |drop|go|get|fall ||tonight|overnight,
+        how |low|cold is it |going|meant|supposed|due to |drop|go|get|fall ||tonight|overnight,
         forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
         weather tonight, weather today, weather forecast, will it rain, will it rain today,
         will it rain tonight, how cold will it get, how cold will it be, how cold is it going to get,
@@ -3425,6 +3447,10 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
+        what ||all |can|could |you|haybell |actually|even|really|exactly do ||for ||us|me,
+        what ||all |can|could |this|the bot |actually|even|really|exactly do ||for ||us|me,
+        what |can|could |you|haybell all do, what all |can|could |you|haybell do, what all |can|could |this|the bot do,
+        what all do you do, what do you |actually|even|really|exactly do,
         what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,
@@ -3635,7 +3661,7 @@ PHRASES = {
     "drying": """
         drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry, in the tack room,
         hanging in the tack room, hung in the tack room, in the drying room, in the boiler room, on the line,
-        on the washing line, on the radiator, over the radiator, on the rail, over the rail, over the door
+        on the washing line, on the radiator, over the radiator, on the rail, over the rail
     """,
     "thanks": """
         thanks, thank you, thx, ta, cheers, thanks to, many thanks, hi, hello, morning, evening, hey, sorry,

@@ -1927,6 +1927,7 @@ PHRASES = {
         cobijad|o|a|os|as
     """,
     "everyone": """
+        todos menos,
         a todos, a todas,
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,

@@ -40,6 +40,12 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "wud": "would", "nvm": "never mind", "nvr": "never", "sposed": "supposed", "spose": "suppose",
         "rlly": "really", "rly": "really", "prolly": "probably", "probs": "probably", "bcuz": "because",
         "becuz": "because", "bcos": "because", "smth": "something", "yest": "yesterday",
+        "evry1": "everyone", "every1": "everyone", "ev1": "everyone", "evrybody": "everybody", "in2": "into",
+        "on2": "onto", "whas": "what 's", "wassa": "what 's the", "thas": "that 's", "d": "the", "dat": "that",
+        "dis": "this", "dem": "them", "undr": "under", "ovr": "over", "shivrin": "shivering", "shivring": "shivering",
+        "swettin": "sweating", "sweatn": "sweating", "shakn": "shaking", "swopd": "swapped", "swopt": "swapped",
+        "swapd": "swapped", "chngd": "changed", "soakd": "soaked", "rippd": "ripped", "cept": "except",
+        "thro": "through", "snapd": "snapped",
     },
     "es": {
         "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo", "qedo": "quedo",
