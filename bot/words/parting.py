@@ -238,6 +238,9 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         or (following.has("toward") and not following.has("is"))
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
+    left = sentence[at].has("and") and any(i.has("except") for i in sentence[:at])
+    if rest[0].horses and before.horses and following is not None and left:
+        return ends or not (following.has("is", "was", "has") or predicate(following))  # "all but Pip and Otter who …"
     if rest[0].horses and before.horses:
         return ends and not (following is not None and following.has("is") and not following.has("and"))
     return bool(rest[0].piece and before.piece and ends)

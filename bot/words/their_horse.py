@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from itertools import takewhile
+from itertools import pairwise, takewhile
 
 from bot.barn import Barn
 from bot.words.clauses import soft
@@ -27,10 +27,18 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
+        if items[at].has("pony", "donkey") and _elsewhere(items[:at]):
+            continue
         meant = _by_species(_own(items[at], here), barn, then)
         one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])
         told[at] = replace(meant, sure=False) if one else meant  # "one of the ponies"
     return told
+
+
+def _elsewhere(before: Sequence[Item]) -> bool:
+    """As in "chez ma cousine en Serbie le poney …": told of another place, before it and without a pause."""
+    said = list(takewhile(lambda i: not i.mark, reversed(before)))
+    return any(i.has("at somebody's") and then.has("my") for then, i in pairwise(said))
 
 
 def without_herds_of_a_place(items: Sequence[Item]) -> list[Item]:

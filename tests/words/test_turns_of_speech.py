@@ -124,6 +124,10 @@ def said(text: str, name: str) -> Heard:
         ("encina", "lucero sudao y la Canela tb", [("Lucero", "sweating"), ("Canela", "sweating")]),
         ("encina", "Lucero sudado, Moro no", [("Lucero", "sweating"), ("Moro", "comfortable")]),
         ("encina", "no está la Paloma sudada", [("Paloma", "comfortable")]),
+        ("encina", "ya he cambiado a todos menos a Canela y a Moro que no se dejan coger", [
+            (("Lucero", "Trueno", "Nube", "Paloma", "Estrella"),),
+        ]),
+        ("chenaie", "chez nous le poney tremble", [("Filou", "shivering")]),
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
         ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
@@ -294,6 +298,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
+        ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:

@@ -57,6 +57,7 @@ MEANINGS = {
     "stripped": "verbs of taking everything off: no piece need be named",
     "took": "verbs of taking off where 'off' follows",
     "wears": "has on",
+    "at somebody's": "with 'my cousin' behind it: a pony told of there is none of this barn",
     "fetched": "back from where it was mended or washed: 'récupéré … chez le réparateur'",
     "keeps": "leaves on: with another piece put on or taken off, it stays beside that one",
     "in": "in, also of clothes",

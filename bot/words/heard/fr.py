@@ -1220,6 +1220,7 @@ PHRASES = {
         porte désormais, porte dorénavant, porte à présent, portent désormais, a désormais la, a désormais sa,
         a désormais son, a maintenant la, a maintenant sa, a maintenant son, est désormais en, est maintenant en
     """,
+    "at somebody's": "chez",
     "fetched": """
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
         été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
