@@ -3,7 +3,7 @@
 tokens     a message cut into words, case and accents set aside
 heard/     the tables: what is heard in each language
 spelling, homophones, spoken_french   words as a dictionary has them, from words as thumbs type them
-lexicon    those tables made quick to look up
+lexicon, phrases   those tables made quick to look up
 wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger
 items      what a word may stand for
@@ -17,6 +17,9 @@ settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
+owned      whose it is
+mended     what somebody mends while speaking
+sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
@@ -29,21 +32,24 @@ listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling    what a message has said so far
 whose      whom a sign without a name is about
-pronouns   which of several horses "he" is
+agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
 asking, undoing   what is a question, what takes back
-signs, states, wear, routine, questions, choices    one sort of saying each
+signs, states, wear, placed, routine, questions, topics, choices    one sort of saying each
 done       the round as done, and who is left out of it
 it         what was done to "it"
 shares     what each of several horses gets
 change     what a clause does to an outfit
+wearers    who wears it
 outfits    what a horse wears then
+elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
 around, onoff    what the words beside a sign or a piece say of it
 overlooked danger that no grammar caught
 reading    all of it, in order
+meaning    what comes of it
 risky      names that will be misheard
 """
 
