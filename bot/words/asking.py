@@ -15,6 +15,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
     ("ask today", "today"),
     ("ask help", "help"),
 )
+LAST = 3  # words among which "anywhere" ends a sentence
 ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
 OPENERS = 5  # words that tell a question
@@ -27,7 +28,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     said = (i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means))))
     words = _without_whom(list(islice(said, OPENERS)))
     if marked or not words:
-        return marked
+        return marked and not _looked_for(sentence, words)
     if any("asked" in i.means for i in sentence[-ENDING:]):
         return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
@@ -58,6 +59,12 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _looked_for(sentence: Sequence[Item], words: Sequence[Item]) -> bool:
+    """As in "cant find Sunnys liner anywhere??": whoever looked everywhere tells that it is gone, however marked."""
+    told = next((i for i in words if not (i.has("i") and i.has("subject"))), NOTHING)
+    return told.has("state missing") and any(i.has("not anywhere") for i in sentence[-LAST:])
 
 
 def _how_one_is(words: Sequence[Item]) -> bool:

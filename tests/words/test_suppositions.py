@@ -92,3 +92,61 @@ def test_clothes_only_spoken_of_change_nothing(name: str) -> None:
     now = as_filed(here)
     heard = [read(text, here.people[0], here, now) for text in ONLY_SPOKEN_OF[name]]
     assert [said.heard for said in heard if said.ask or any(e.kind != "question" for e in said.events)] == []
+
+
+LOOKED_FOR = (
+    ("oak", "can't find Fig's cooler anywhere??", "fig-cooler"),
+    ("oak", "omg i cant find the plaid sheet anyplace?! its gone", "otto-sheet"),
+    ("sol", "no encuentro la cobija de Rayo por ningún lado??", "rayo-cobija"),
+    ("tilleuls", "je trouve plus l'imper de Neige nulle part ??", "neige-imper"),
+)
+ONLY_ASKED_FOR = (
+    ("oak", "you can't find Fig's cooler anywhere?"),
+    ("oak", "can't find Fig's cooler? It is behind the door"),
+    ("oak", "has anyone seen Fig's cooler anywhere?"),
+    ("sol", "no encuentras la cobija de Rayo por ningún lado?"),
+    ("tilleuls", "tu trouves plus l'imper de Neige nulle part ?"),
+)
+
+
+@pytest.mark.parametrize(("name", "text", "garment"), LOOKED_FOR)
+def test_who_looked_everywhere_tells_that_it_is_gone_even_with_question_marks(
+    name: str, text: str, garment: str
+) -> None:
+    """Dismay is written with question marks as well."""
+    here = barn(name)
+    events = read(text, here.people[0], here, as_filed(here)).events
+    assert [(getattr(e, "garment", ""), getattr(e, "state", "")) for e in events] == [(garment, "missing")]
+
+
+@pytest.mark.parametrize(("name", "text"), ONLY_ASKED_FOR)
+def test_asking_others_whether_they_found_it_reports_nothing(name: str, text: str) -> None:
+    """Whether somebody else looked, or where it may be, says nothing of where it is."""
+    here = barn(name)
+    assert read(text, here.people[0], here, as_filed(here)).chatter
+
+
+OAK_TURNS = (
+    ("stuck my hand in under Fig's heavy and she's cold", [("Fig", "cold")]),
+    ("reached up under Fig's heavy and she is sweating", [("Fig", "sweating")]),
+    ("Fig is hot her chest is like a toaster", [("Fig", "hot")]),
+    ("the plaid sheet is sopping wet you could wring a bucket out of it", [("otto-sheet", "soaked")]),
+    ("for want of anything better, Otto is wearing his sheet", [("Otto", ("otto-sheet",))]),
+    ("the kitchen is like an icebox, Fig", []),
+    ("put my hand in under the fence and Fig bit me", []),
+)
+
+
+@pytest.mark.parametrize(("text", "expected"), OAK_TURNS)
+def test_a_hand_in_under_a_rug_wears_nothing_and_likeness_tells_how_it_is(
+    text: str, expected: list[tuple[object, object]]
+) -> None:
+    """One fact each, of the horse or the piece; none of kitchens and fences."""
+    here = barn("oak")
+    events = read(text, here.people[0], here, as_filed(here)).events
+    said = [
+        (getattr(e, "horse", None) or getattr(e, "garment", ""),
+         getattr(e, "sign", None) or getattr(e, "state", None) or getattr(e, "wear", None))
+        for e in events
+    ]  # fmt: skip
+    assert said == expected

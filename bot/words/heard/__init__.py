@@ -193,6 +193,7 @@ MEANINGS = {
     "undo verb": "with 'what I said' behind it: take back",
     "what was said": "with an undo verb before it: take back",
     "afterwards": "what somebody will or should do about it, right behind what was seen",
+    "not anywhere": 'behind "can not find": who looked everywhere tells it, though marked as a question',
     "wholly": 'all of it, not all of them: "está todo mojado"',
     "company": "other horses that one is turned out with",
     "drying": "on its way to dry, in a question which pieces are",

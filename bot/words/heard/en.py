@@ -393,11 +393,13 @@ PHRASES = {
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
+        like a |toaster|stove|heater|kiln|hotplate|griddle|woodstove, like a hot water bottle,
         roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hot as a,
         hot as all get out, stewing, stewed, frying, melted, parboiled
     """,
     "everyday cold": """
         cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
+        like |an|a |icebox|icicle|popsicle, like a block of ice, like popsicles,
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
@@ -503,7 +505,10 @@ PHRASES = {
         ringing wet, wring wet, drenched wet, soaked and heavy, weighs a ton wet, drownded,
         saturated with rain, very very wet, much wet, too much wet, extremely wet, so so wet,
         soaked inside, soaked on the inside, soaked underneath, sopping inside, soaking inside,
-        soaking underneath
+        soaking underneath,
+        |you|i|we |could|can wring ||half a |bucket|pint|gallon|bathtub|lake|pail out ||of ||it,
+        could wring ||half a |bucket|pint|gallon|bathtub|lake|pail out ||of ||it,
+        |you|i|we |could|can wring ||the water out ||of ||it, could wring ||the water out ||of ||it
     """,
     "state washing": """
         in the wash, in the washing machine, being washed, at the laundry, at the cleaners,
@@ -2819,7 +2824,11 @@ PHRASES = {
         |would|could you be so kind as to, |would|could you be good enough to,
         would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly,
         aight, ight, aite,
-        took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under
+        took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under,
+        shoot, aw shoot, oh shoot, dang, aw dang, oh dang, dang it, dangit, darn, darn it, aw man, oh man, aw nuts,
+        oh nuts, drat, doh, d oh, aw hell, ah hell, oh heck, aw heck, shucks, aw shucks, dagnabbit, doggone it, arrgh,
+        for |want|lack of |anything|something |better|else|dry|cleaner|drier, for |want|lack of ||a|any better ||option,
+        in the absence of |anything|something |better|else|dry
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -3648,7 +3657,12 @@ PHRASES = {
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
         stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,
         |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |beneath|underneath|down,
-        |slipped|slid|ran|pushed|got|poked |a|my hand under
+        |slipped|slid|ran|pushed|got|poked |a|my hand under,
+        |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |in|up|right|way|well|deep under,
+        |slipped|slid|ran|popped|put|pushed|got|stuck|shoved |a|my hand down under,
+        |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand in |beneath|underneath,
+        reached |in|up under, reached under, |stuck|put|got|slid|shoved ||my fingers under,
+        |stuck|put|got|slid|shoved ||my fingers |in|up under
     """,
     "my horses": """
         my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine
@@ -3657,6 +3671,7 @@ PHRASES = {
         ponies, the ponies, all ponies, all the ponies, every pony, all our ponies, all of the ponies, both ponies,
         both the ponies
     """,
+    "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
     "drying": """

@@ -3785,6 +3785,9 @@ PHRASES = {
     "ponies": """
         ponis, los ponis, todos los ponis, los dos ponis, todos los ponies, los ponies
     """,
+    "not anywhere": """
+        por ningún lado, por ninguna parte, por ningún sitio, en ningún lado, en ninguna parte, en ningún sitio
+    """,
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
     "drying": """

@@ -3983,6 +3983,7 @@ PHRASES = {
     "ponies": """
         poneys, les poneys, tous les poneys, les deux poneys, tous nos poneys, nos poneys
     """,
+    "not anywhere": "nulle part",
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
