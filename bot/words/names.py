@@ -109,7 +109,9 @@ def _edits() -> Callable[..., int]:
 
 
 def sounded(word: str) -> str:
-    """As it is heard: Rustie, Rustey and Rusty end alike."""
+    """As it is heard: Rustie, Rustey and Rusty end alike; "kico" is Quico, "kanelo" Canelo."""
+    word = word.replace("qu", "k")
+    word = "k" + word[1:] if word[:2] in ("ca", "co", "cu") else word
     return word[:-2] + "y" if word.endswith(("ie", "ey")) else word
 
 

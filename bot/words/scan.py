@@ -10,7 +10,7 @@ from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.misspelt import trade_word
-from bot.words.names import Roster, Words, name_at
+from bot.words.names import Roster, Words, name_at, sounded
 from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
@@ -294,7 +294,7 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if not horses:
         return item
     names = [name for name, horse in roster.spelled.items() if horse in horses]
-    begun_alike = any(name[0] == word[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
+    begun_alike = any(sounded(name)[0] == sounded(word)[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
     sure = len(horses) == 1 and begun_alike and not _of_another_sex(word, names)
     return replace(item, horses=horses, sure=sure, exact=False)
 

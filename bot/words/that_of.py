@@ -9,6 +9,7 @@ from bot.words.piece import RUGS, Piece
 
 OWN = frozenset(("own",))
 OWNING = frozenset(("that of", "own", "of"))
+REACH = 16  # words before "la suya" in which she was dressed
 
 
 def told_by_owner(items: Sequence[Item]) -> list[Item]:
@@ -51,9 +52,24 @@ def _her_own(items: Sequence[Item], at: int) -> int:
     """How many words say "le he quitado la suya", "je lui ai enlevé la sienne": whatever she has on; 0 for none."""
     article = items[at].has("that of", "article") and not items[at].has("own") and at + 1 < len(items)
     own = items[at + 1] if article else items[at]
-    if not own.has("own") or own.has("her") or not any(i.has("took off", "put on") for i in items[max(0, at - 2) : at]):
+    if not own.has("own") or own.has("her"):
         return 0
-    return 2 if article else 1
+    words = 2 if article else 1
+    moved = any(i.has("took off", "put on") for i in items[max(0, at - 2) : at])
+    return words if moved or _said_to_be(items, at + words) else 0
+
+
+def _said_to_be(items: Sequence[Item], at: int) -> bool:
+    """As in "a Romero le he puesto la azul porque la suya estaba empapada": how the one is that she does not wear."""
+    how = next((i for i in items[at + 1 : at + 4] if not i.has("is", "was", "time", "very")), None)
+    is_so = at < len(items) and items[at].has("is", "was") and not items[at].has("put on")
+    as_well = any(i.has("and") for i in items[max(0, at - 3) : at])  # "y la suya" may be another's
+    before = items[max(0, at - REACH) : at]
+    if not is_so or as_well or how is None or not (how.has(*WETNESS) or how.kinds("state")):
+        return False
+    pieces = [i.piece for i in before if i.piece is not None]
+    dressed = any(i.has("put on", "wears", "swapped") for i in before)
+    return dressed and len({i.horses for i in before if i.horses}) == 1 and bool(pieces) and not pieces[-1].owners
 
 
 def _whose(items: Sequence[Item], at: int) -> int:

@@ -136,6 +136,17 @@ def test_a_name_of_the_other_sex_is_asked_about() -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "told"),
+    [("kico sudado", 1), ("Kico y yo hemos entrenado", 1), ("kiko sudado", 0), ("el kiosco mojado", 0)],
+)
+def test_a_k_is_heard_as_it_is_meant(text: str, told: int) -> None:
+    """What sounds as the name is the name; another man's is not."""
+    here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Quico"))})
+
+    assert len(read(text, here.people[0], here, as_filed(here)).events) == told
+
+
+@pytest.mark.parametrize(
     ("text", "options"),
     [("la niña está sudando", ("Nina",)), ("la niña está en clase", None), ("Nina está sudando", None)],
 )

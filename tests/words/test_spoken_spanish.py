@@ -54,6 +54,10 @@ from tests.words.test_turns_of_speech import said, told
         # lent, as the barn calls it, where the horse has none such of its own
         ("le puse el forro azul a Trueno", [("Trueno", ("canela-forro",))]),
         ("Estrella lleva la manta roja", [("Estrella", ("nube-manta",))]),
+        # how its own is, of a horse in another's
+        ("a Moro le he puesto la 200 porque la suya está rota", [("Moro", ("reserva-200",)), ("moro-100", "torn")]),
+        ("Moro lleva la 200, que la suya estaba empapada", [("Moro", ("reserva-200",)), ("moro-100", "soaked")]),
+        ("a Moro le puse la 200 y la suya está mojada", [("Moro", ("reserva-200",))]),
         # the south, and Mexico
         ("l'he metío er forro a Canela", [("Canela", ("canela-forro",))]),
         ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
@@ -79,6 +83,8 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "l'he dicho ar veterinario que venga a ver a Canela mañana",
         "hace un frío que tiembla hasta el río",
         "monté a caballo ayer y está otra vez lloviendo",
+        "la silla de Moro está bien, la suya está rota",
+        "a Canela le va a hacer falta manta para enero",
     ],
 )
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:

@@ -688,7 +688,8 @@ PHRASES = {
         lavando, quedó en la lavadora, quedó en el lavarropas, quedó a lavar, quedó en remojo, la dejé en
         remojo, lo dejé en remojo, la puse a remojar, lo puse a remojar, puse a remojar, se la llevaron a lavar,
         se lo llevaron a lavar, se llevaron a lavar, me la llevé a lavar, me lo llevé a lavar, la traigo en la
-        lavadora, está en el lavarropas, está en el lavadero, en la laundry, a la laundry, en el lavaplatos
+        lavadora, está en el lavarropas, está en el lavadero, en la laundry, a la laundry, en el lavaplatos,
+        en lavadora, en lavandería, en tintorería, en lavadero
     """,
     "state torn": """
         un tajo, un tajazo, un |buen|tremendo|gran tajo, un pedazo de tajo, rajao, rajá, se ha rajao, se ha
@@ -1372,7 +1373,8 @@ PHRASES = {
         |lo|la|los|las |pelamos|pelé|pelaron|tusamos|tusé|tusaron|rapamos|raparon|rasuramos|rasuraron|afeitamos,
         la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé,
         pelamos al, pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al,
-        tusamos a, peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina
+        tusamos a, peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
+        esquilad|o|a|os|as en manta
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -1387,20 +1389,24 @@ PHRASES = {
         el babero, un babero, baberito, en babero, tipo babero, bib, un bib, el bib, bib clip, peto, un peto,
         el peto, de peto, tipo peto, solo pecho, solo el pecho y el cuello, solo cuello y pecho,
         solo por delante, solo la parte de delante, pecheral,
-        corte babero, corte bib, corte de babero, corte de pecho
+        corte babero, corte bib, corte de babero, corte de pecho,
+        estilo |babero|bib|peto
     """,
     "style trace": """
         trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip, un trace, el trace, trace alto,
         trace bajo, en trace, tipo trace, de trazo, trazo, de trazos, esquilado de tiro, tipo tiro, de enganche,
         de carruaje, esquilado de enganche, irlandés, un irlandés, esquilado irlandés, inglés, a la inglesa,
         tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro,
-        corte trace, corte inglés, tipo trazo
+        corte trace, corte inglés, tipo trazo,
+        estilo |trace|inglés|irlandés|tiro, al estilo inglés
     """,
     "style blanket": """
         de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo,
-        corte blanket, corte manta
+        corte blanket, corte manta,
+        estilo |manta|blanket|mantita, esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta,
+        al estilo manta,         conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo
     """,
     "style hunter": """
         de caza, caza, hunter, esquilado de caza, tipo caza, cazador, hunter clip, un hunter, el hunter,
@@ -1409,7 +1415,8 @@ PHRASES = {
         menos las patas y la silla, con las patas sin esquilar, dejándole las patas, dejándole la silla,
         todo menos las patas, todo menos patas, entero menos las patas, enter|o|a menos las patas,
         complet|o|a menos las patas,
-        corte hunter, corte cazador de, corte de cazador
+        corte hunter, corte cazador de, corte de cazador,
+        estilo |caza|hunter|cazador, a lo cazador, al estilo |caza|cazador
     """,
     "style full": """
         complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al completo,
@@ -1594,7 +1601,10 @@ PHRASES = {
         |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al, |he|hemos|e|ha|han
         |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al, acabo de sacar al, acabo de
         soltar a, acabo de soltar al, acabo de largar a, acabo de largar al, acabamos de sacar al, acabamos de
-        soltar a, acabamos de soltar al
+        soltar a, acabamos de soltar al,
+        suelt|o|a|os|as en el |prao|prau|praderío|cercado|corral|pasto|picadero,
+        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela,
+        suelt|o|a|os|as por el |prao|prado|campo|potrero|corral
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
@@ -2151,7 +2161,9 @@ PHRASES = {
         equivoquéme de caballo, error perdón, perdón error, error mío perdón,
         deshacelo, deshacé eso, deshacé lo último, sacá eso, sacalo, quitalo, olvidate de eso, tacha eso,
         táchalo, revierte eso, reviértelo, revertilo, dale para atrás, dale pa atrás, échale reversa, no era
-        ese, no era esa, no era él, no era ella, era el otro, era la otra
+        ese, no era esa, no era él, no era ella, era el otro, era la otra,
+        |eso|esto último |bórralo|anúlalo|quítalo|cancélalo|elimínalo|olvídalo|ignóralo,
+        lo último |quítalo|cancélalo|elimínalo|olvídalo|ignóralo|anúlalo
     """,
     "no": """
         no, perdón, mejor dicho, uy, ups, digo, me equivoqué, ay no, uy no, no no, que no, perdón no, no perdón,
@@ -2424,7 +2436,9 @@ PHRASES = {
         van a estar, vas a estar, va a quedarse, no quiero que, no queremos que,
         |casi|apenas |tuve|tuvimos|hubo que, casi |me|nos toca, casi |me|nos tocó, por poco
         |tengo|tuve|tenemos|tuvimos que, casi he tenido que, poco faltó para, no |tuve|tuvimos|hubo que, no hizo
-        falta
+        falta,
+        |le|les|me|nos|te |va|van a hacer falta, |va|van a hacer falta, |le|les|me|nos|te |va|van a faltar,
+        |va|van a faltar, |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
@@ -3506,7 +3520,11 @@ PHRASES = {
         cómo |viene|pinta la |noche|tarde|mañana|madrugada, cómo |viene|pinta el |día|tiempo|clima|finde, qué
         tal |viene|pinta la |noche|tarde|madrugada, cómo se |pone|viene|ve la |noche|tarde|madrugada, cómo va a
         |estar|amanecer la |noche|mañana|madrugada, a cuánto baja hoy, cuánto va a hacer de frío, qué tanto frío
-        va a hacer, qué tanto va a bajar, de cuánto es la mínima
+        va a hacer, qué tanto va a bajar, de cuánto es la mínima,
+        qué tiempo nos va a hacer, qué tiempo nos va a hacer |hoy|mañana, qué tiempo nos va a hacer esta |noche|tarde,
+        qué tiempo nos |hará|tocará|toca, qué tiempo vamos a tener, qué tiempo vamos a tener |hoy|mañana, qué tiempo
+        vamos a tener esta |noche|tarde, qué tiempo tendremos, qué tiempo tendremos |hoy|mañana, qué tiempo tendremos
+        esta |noche|tarde, qué frío nos va a hacer, qué noche nos va a hacer, qué tiempo nos viene
     """,
     "ask forecast marked": """
         va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
@@ -3590,7 +3608,11 @@ PHRASES = {
         y vos bot qué sabés hacer, y vos qué sabés hacer, y vos qué hacés, y tú qué sabes hacer, y tú bot qué sabes
         hacer, bot qué sabes hacer, vos qué sabés hacer, y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe
         hacer este bot, qué sabe hacer usted, y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué
-        otra cosa sabes hacer, y tú qué haces bot, qué cosas podés hacer
+        otra cosa sabes hacer, y tú qué haces bot, qué cosas podés hacer,
+        qué sabes hacer exactamente, qué puedes hacer exactamente, qué haces exactamente, exactamente qué sabes hacer,
+        qué sabes hacer en realidad, qué eres capaz de hacer, de qué eres capaz, cuéntame qué sabes hacer,
+        y tú qué |sabes|puedes hacer exactamente, tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes
+        hacer exactamente, y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
     """,
     "ask wearing": """
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
