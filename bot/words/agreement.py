@@ -37,8 +37,13 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
     wet = next((i for i in words if i.has(*WETNESS)), None)
     if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
         return False
-    of_it = GENDERS.get(words[0].text) if words[0].has("she") else _participle(wet) if words[0].has("was") else None
+    of_it = GENDERS.get(words[0].text) if words[0].has("she") else _participle(wet) if _of_nobody(words) else None
     return of_it is not None and of_it == telling.spoken.gender
+
+
+def _of_nobody(words: Sequence[Item]) -> bool:
+    """As in "(enlevé à Lune sa verte,) était trempée", ", complètement gorgée d'eau": no subject of its own."""
+    return words[0].has("was") or all(i.has("very", *WETNESS) for i in words)
 
 
 def any_rug(piece: Piece) -> bool:
@@ -53,8 +58,11 @@ def came_off(clause: Clause | None) -> bool:
 
 
 def _participle(item: Item) -> str:
-    """The gender that a participle shows: "(enlevé la couverte à Biscuit), était détrempée"."""
-    return "feminine" if item.raw.endswith(("ée", "ées")) else "masculine" if item.raw.endswith(("é", "és")) else ""
+    """The gender that a participle shows: "(enlevé la couverte à Biscuit), était détrempée", "gorgée d'eau"."""
+    shown = item.raw.split()
+    if any(word.endswith(("ée", "ées")) for word in shown):
+        return "feminine"
+    return "masculine" if any(word.endswith(("é", "és")) for word in shown) else ""
 
 
 def _agrees(pronoun: Item, piece: Piece) -> bool:

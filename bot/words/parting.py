@@ -1,6 +1,7 @@
 """Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
 
 from collections.abc import Callable, Sequence
+from itertools import dropwhile, takewhile
 
 from bot.words.begins import (
     LIST,
@@ -24,6 +25,7 @@ SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does 
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
 OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
+OF_ONE = ("is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", *PLACES)  # of the second alone
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -137,7 +139,29 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """As in "Pip bare and fine", "au pré Mirabelle et Toundra ont froid"."""
-    return _both_there(sentence, at, current) or (current.has("bare") and only_how(sentence[at + 1 :]))
+    behind = sentence[at + 1 :]
+    if current.items and not current.told and (_both_worked(current, behind) or _more_of_the_body(current, behind)):
+        return True
+    return _both_there(sentence, at, current) or (current.has("bare") and only_how(behind))
+
+
+def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
+    """As in "longé Lune et Moka 20 min chacun": how long and where is of both; "… et Moka est au box" is of one."""
+    names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind))
+    if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
+        return False
+    rest = list(takewhile(lambda i: not i.mark, names[1:]))
+    return not any(i.piece is not None or i.has(*OF_ONE) for i in rest) and all(map(_how_long_or_where, rest))
+
+
+def _how_long_or_where(item: Item) -> bool:
+    return soft(item) or item.number is not None or item.has("work")
+
+
+def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:
+    """As in "trouvé Lune avec le dos et les épaules froids"."""
+    part = next((i for i in behind if not i.has("article")), NOTHING)
+    return current.items[-1].has("body") and part.has("body")
 
 
 def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:

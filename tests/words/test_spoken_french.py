@@ -24,6 +24,20 @@ from tests.words.test_turns_of_speech import said, told
         ("la chemise bleue a un accroc pis sa sangle est pétée", [
             ("caramel-impermeable", "torn"), ("caramel-impermeable", "strap broken"),
         ]),
+        ("enlevé à Perle sa 250, complètement trempée", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("ôté à Perle sa 250, gorgée d'eau", [("Perle", ()), ("perle-outdoor", "soaked")]),
+        ("retiré à Ulysse son imper, trempé", [("Ulysse", ()), ("ulysse-impermeable", "soaked")]),
+        ("enlevé à Ulysse son imper, trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        # how long and where the work was is of both; what the second does else is its own
+        ("longé Ulysse et Perle 20 min chacun", [("Ulysse",), ("Perle",)]),
+        ("monté Ulysse et Perle dans la carrière", [("Ulysse",), ("Perle",)]),
+        ("j'ai travaillé Ulysse et Perle à la longe ce matin", [("Ulysse",), ("Perle",)]),
+        ("monté Ulysse et Perle a froid", [("Ulysse",), ("Perle", "cold")]),
+        ("monté Ulysse et Perle est au box", [("Ulysse",), ("Perle", "stall")]),
+        ("monté Ulysse et Perle se repose", [("Ulysse",)]),
+        # parts of the body in a row are one horse's
+        ("j'ai trouvé Perle avec le dos et les épaules bien froids", [("Perle", "cold")]),
+        ("Perle a le garrot et les flancs trempés de sueur", [("Perle", "sweating")]),
         # to whom the verb says it goes on
         ("Ulysse dégouline de sueur, je lui ai mis la polaire de Filou", [
             ("Ulysse", "sweating"), ("Ulysse", ("filou-polaire",)),
@@ -202,6 +216,8 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "j'ai porté l'imper d'Ulysse chez ma mère",
         "la tempête elle est passée",
         "tous les chevaux du voisin toussent",
+        "monter Ulysse et Perle demain 20 min chacun",
+        "j'ai mal au dos et aux épaules après Ulysse",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
