@@ -106,7 +106,7 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
         rest = rest[1:]  # "la brune elle a froid"
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
-    animal = bool(rest) and rest[0].has("sign shivering", "sign sweating")  # no weather does
+    animal = bool(rest) and rest[0].has("sign shivering", "sign sweating", "sign rubbed")  # no weather does
     return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at], weather=animal)
 
 

@@ -316,6 +316,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "Otto or Fig is sweaty", "horse"),
         ("encina", "no sé si es canela o nube la que está tiritando", "horse"),
         ("oak", "fog is shivering", "horse"),
+        ("oak", "fog is rubbed raw on the shoulder", "horse"),
         ("oak", "Priya's horse or Otto is shivering", "horse"),
         ("oak", "one of Otto's rugs is torn", "garment"),
         ("encina", "una de las mantas de Trueno está rajada", "garment"),
