@@ -74,8 +74,9 @@ def as_the_one_before(rest: Sequence[Item]) -> bool:
 
 
 def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
-    """As in "Moka dehors elle a froid", "Caramel, au pré, il a froid": where it was seen, not put."""
-    words = [i for i in before if not (i.mark or i.has("and", "but", "article", "in", "her", "polite")) or _place(i)]
+    """As in "Moka dehors elle a froid", "Caramel lui au pré il a froid": where it was seen, not put."""
+    small = ("and", "but", "article", "in", "her", "she", "polite")
+    words = [i for i in before if not (i.mark or i.has(*small)) or i.horses or _place(i)]
     places = [k for k, i in enumerate(words) if _place(i)]
     first = bool(words) and bool(words[0].horses) and len(words) == 2  # "au pré Lune et Moka elles …": several
     stands = len(places) == 1 and (first or (places[0] == 0 and len(words) > 1 and all(i.horses for i in words[1:])))

@@ -22,6 +22,7 @@ HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
+OUTING = 12  # words of "and Moka for an hour in the arena this morning"
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
 OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
@@ -147,7 +148,7 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 
 def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
     """As in "longé Lune et Moka 20 min chacun": how long and where is of both; "… et Moka est au box" is of one."""
-    names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind))
+    names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind[:OUTING]))
     if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
         return False
     rest = list(takewhile(lambda i: not i.mark, names[1:]))

@@ -19,6 +19,7 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question", "felt",
 )  # fmt: skip
 NEAR = 8  # words
+LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
 JOINING = frozenset(("or", "and"))
 BEFORE_NAME = (
     "swapped",
@@ -130,6 +131,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
         and before is not None
         and not (at + 1 < len(items) and items[at + 1].text == "'s")
         and (before.has("on", "hour", "in", "time") or before.text in ("this", "every"))
+        and not _owns_the_piece(items, at)
     ):
         return False
     if not any(not i.mark for k, i in enumerate(items) if k != at):
@@ -140,6 +142,12 @@ def _named(items: Sequence[Item], at: int) -> bool:
     lower = item.raw[:1].islower()
     follows = _follows(items, at) and not (lower and may_be_weather(item, items[at + 1 : at + REACH]))
     return follows or _precedes(items, at)
+
+
+def _owns_the_piece(items: Sequence[Item], at: int) -> bool:
+    """As in "la couv de box de dimanche est sèche": a day has no rug; "la couv de dimanche dernier" is of a day."""
+    owned = at > 1 and items[at - 1].text == "de" and clothing(items[at - 2])
+    return owned and not any(i.text in LAST_OR_NEXT for i in items[at + 1 : at + 2])
 
 
 def _said_alone(items: Sequence[Item], at: int) -> bool:
@@ -170,7 +178,7 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(rest[:4]) or told_of_its_body(rest):
+    if _told_of_it(_past_where(rest)[:4]) or told_of_its_body(rest):
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
@@ -244,6 +252,14 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
     asked = rest[1].has("ask wearing", "ask state")  # "lune elle met quoi"
     return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears", "bare") or stands or asked
+
+
+def _past_where(rest: Sequence[Item]) -> Sequence[Item]:
+    """As in "lune elle au pré elle grelotte": from the second pronoun on, behind where the horse stands."""
+    place = next((k for k, i in enumerate(rest[:4]) if i.has("place stall", "place field")), 0)
+    pronouns = [rest[0], *rest[place + 1 : place + 2]] if place else []
+    again = len(pronouns) > 1 and all(i.has("she") and i.has("subject") for i in pronouns)
+    return rest[place + 1 :] if again and all(i.has("in", "her", "article") for i in rest[1:place]) else rest
 
 
 def _passing(item: Item) -> bool:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.barn import Horse, demo_path, load
+from bot.barn import Garment, Horse, demo_path, load
 from bot.state import as_filed
 from bot.words import Heard, read
 from bot.words.items import Item
@@ -168,3 +168,24 @@ def test_what_is_drunk_and_eaten_is_cold_without_being_a_horse(text: str, told: 
     here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Mate"))})
 
     assert len(read(text, here.people[0], here, as_filed(here)).events) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("la polaire de dimanche est trempée", True),
+        ("retrouvé la polaire de dimanche derrière le tracteur", True),
+        ("la polaire de dimanche dernier est trempée", False),
+        ("la polaire de dimanche soir est trempée", False),
+        ("la lessive de dimanche est trempée", False),
+        ("la sortie de dimanche est annulée", False),
+    ],
+)
+def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
+    """A horse that is called as a day owns what it wears; washing and outings are of the day."""
+    here = barn("chenaie")
+    horse, piece = Horse(name="Dimanche"), Garment(id="dimanche-polaire", horse="Dimanche", kind="cooler")
+    here = here.model_copy(update={"horses": (*here.horses, horse), "garments": (*here.garments, piece)})
+    events = read(text, here.people[0], here, as_filed(here)).events
+
+    assert [getattr(event, "garment", None) for event in events] == (["dimanche-polaire"] if meant else [])

@@ -38,6 +38,10 @@ from tests.words.test_turns_of_speech import said, told
         # parts of the body in a row are one horse's
         ("j'ai trouvé Perle avec le dos et les épaules bien froids", [("Perle", "cold")]),
         ("Perle a le garrot et les flancs trempés de sueur", [("Perle", "sweating")]),
+        # who it is is said again behind where it was seen
+        ("Ulysse lui dans son box il a trop chaud", [("Ulysse", "hot", "stall")]),
+        ("perle elle au pré elle grelotte", [("Perle", "shivering")]),
+        ("tempête elle dehors elle tremble", [("Tempête", "shivering")]),
         # to whom the verb says it goes on
         ("Ulysse dégouline de sueur, je lui ai mis la polaire de Filou", [
             ("Ulysse", "sweating"), ("Ulysse", ("filou-polaire",)),
@@ -216,6 +220,8 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "j'ai porté l'imper d'Ulysse chez ma mère",
         "la tempête elle est passée",
         "tous les chevaux du voisin toussent",
+        "la tempête elle est au pré elle a couché l'arbre",
+        "la tempête dehors elle a tout arraché",
         "monter Ulysse et Perle demain 20 min chacun",
         "j'ai mal au dos et aux épaules après Ulysse",
     ],
