@@ -109,7 +109,24 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
         return None
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
-    return Seen(horse.horses[0], "shivering") if plainly or _close_by(items, horse, words[at]) else None
+    said = words[at]
+    if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
+        return Seen(horse.horses[0], "shivering")
+    return None
+
+
+def _needs_for_it(items: Sequence[Item], told: Sequence[Item], said: Item) -> bool:
+    """As in "Maple needs a rug, she's shivering": why something is to be done for it, behind a pause or "she"."""
+    part, at = _part_around(items, said)
+    small = all(i.has("is", "she", "very", "link") and not i.has("was", "plan", "if") for i in part[:at])
+    why = len(part) < len(told) and small and not any(_unheard(i) for i in part[at + 1 :])
+    runs_on = len(told) > 3 and told[-3].has("she") and told[-2].has("is")  # "needs a blanket she is shivering"
+    planned = any(i.has("plan") for i in told)
+    return planned and (why or runs_on) and not said.has("was") and not _blocked(_all_but_the_plan(told))
+
+
+def _all_but_the_plan(told: Sequence[Item]) -> Sequence[Item]:
+    return [i for i in told if not i.has("plan") or i.has("if", "when", "guess", "question", "not")]
 
 
 def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:

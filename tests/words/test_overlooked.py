@@ -11,7 +11,15 @@ BARN = load(demo_path())
 
 @pytest.mark.parametrize(
     "text",
-    ["Had to bring Otter in, shivering", "Otter brought in shivering like mad poor lad", "rentré Otter qui grelottait"],
+    [
+        "Had to bring Otter in, shivering",
+        "Otter brought in shivering like mad poor lad",
+        "rentré Otter qui grelottait",
+        "Otter needs a rug, he's shivering",
+        "otter needs a blanket he is shivering",
+        "Otter necesita manta, está temblando",
+        "Otter a besoin d'une couverture, il tremble",
+    ],
 )
 def test_shivering_is_heard_however_it_is_said(text: str) -> None:
     """One horse named for certain, and the word: somebody must look."""
@@ -29,6 +37,10 @@ def test_shivering_is_heard_however_it_is_said(text: str) -> None:
         "nobody saw Otter shivering",
         "tell me when Otter starts shivering",
         "Pip and Otter's owner is shivering",
+        "Otter needs a rug, I'm shivering",
+        "put a rug on Otter if he's shivering",
+        "gotta get Otter a rug, shivering just thinking of it",
+        "Otter should have a rug or he'll be shivering",
     ],
 )
 def test_talk_of_shivering_is_no_report(text: str) -> None:
