@@ -175,12 +175,11 @@ def margins(barn: Barn, filed: FiledHorse, now: HorseNow, event: Seen) -> Margin
     outfit = tuple(pieces[g] for g in event.wore if g in pieces)
     stay = Stay(event.where or "field", filed.shelter, filed.hay, filed.feeding_h)
     day = start.timetuple().tm_yday
-    usual, here = WINDS.index(1.0), site(barn)
-    cold, heat, bears = last_hour([Dressed(then, outfit)], [stay], hours, here, day, np.array(WINDS))[:, 0]
-    shorn_c, shorn_h = cold[usual], heat[usual]
-    if then.clip_age_days:
-        as_clipped = replace(here, regrowth=0.0)
-        shorn_c, shorn_h, _ = last_hour([Dressed(then, outfit)], [stay], hours, as_clipped, day, np.ones(1))[:, 0, 0]
+    usual = WINDS.index(1.0)
+    coats = [then, replace(then, clip_age_days=0.0)] if then.clip_age_days else [then]
+    found = last_hour([Dressed(coat, outfit) for coat in coats], [stay], hours, site(barn), day, np.array(WINDS))
+    cold, heat, bears = found[:, 0]
+    shorn_c, shorn_h, _ = found[:, -1, usual]
     winds = tuple(zip(cold.tolist(), heat.tolist(), strict=True))
     fill = sum(piece.garment.fill_g for piece in outfit)
     shorn = float(shorn_c - cold[usual]), float(shorn_h - heat[usual])

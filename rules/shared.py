@@ -11,7 +11,7 @@ one of them, beside the least that horses are let bear by any such count.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -47,6 +47,19 @@ class _Said:
     weight: Floats
     horses: int
     people: int
+
+    @cached_property
+    def slopes(self) -> Floats:
+        """What each number does to both rooms, (sign, side, number); the wind's, which its place decides, left 0."""
+        row = np.arange(len(self.rank))
+        slopes = np.zeros((len(row), 2, FIRST_HORSE + self.horses + self.people))
+        slopes[:, COLD, FILL], slopes[:, HEAT, FILL] = self.fill, -self.fill
+        slopes[:, COLD, BORNE] = -1.0
+        slopes[:, COLD, STALL], slopes[:, HEAT, STALL] = self.stall, -self.stall
+        slopes[:, :, SLOWER] = self.shorn
+        for number in (np.full_like(row, ALL), FIRST_HORSE + self.horse, FIRST_HORSE + self.horses + self.who):
+            slopes[row, COLD, number], slopes[row, HEAT, number] = -1.0, 1.0
+        return slopes
 
 
 class _Look(NamedTuple):
@@ -129,7 +142,7 @@ def _mode(said: _Said) -> tuple[Floats, Floats]:
     for _ in range(STEPS):
         step = np.linalg.solve(here.bend, here.slope)
         steps = (at + length * step for length in LENGTHS)
-        better = next((to for to in steps if _look(said, to, wrong, precise).value > here.value), None)
+        better = next((to for to in steps if _value(said, to, wrong, precise) > here.value), None)
         if better is None:
             break
         at, wrong = better, _wrong(said, here.astray)
@@ -141,6 +154,13 @@ def _wrong(said: _Said, astray: Floats) -> Floats:
     """Each person's share of wrong reports, by how many of theirs look so; a few imagined ones hold it near usual."""
     of, all_ = (np.bincount(said.who, said.weight * each, said.people) for each in (astray, np.ones_like(astray)))
     return np.asarray((p.WRONG_AMONG_SIGNS * p.WRONG_HELD_BY + of) / (p.WRONG_HELD_BY + all_))
+
+
+def _value(said: _Said, at: Floats, wrong: Floats, precise: Floats) -> float:
+    """The logarithm of the posterior alone: whether a step gains."""
+    chance, _ = _chance(said.rank, _rooms(said, at)[0])
+    share = wrong[said.who]
+    return float(said.weight @ np.log((1 - share) * chance + share / 5) - 0.5 * precise @ at**2)
 
 
 def _look(said: _Said, at: Floats, wrong: Floats, precise: Floats) -> _Look:
@@ -162,15 +182,8 @@ def _rooms(said: _Said, at: Floats) -> tuple[Floats, Floats]:
     wind = np.clip(at[WIND], _LOG_WINDS[0], _LOG_WINDS[-1])
     k = int(np.clip(np.searchsorted(_LOG_WINDS, wind) - 1, 0, len(WINDS) - 2))
     rise = (said.winds[:, k + 1] - said.winds[:, k]) / (_LOG_WINDS[k + 1] - _LOG_WINDS[k])
-    row = np.arange(len(said.rank))
-    slopes = np.zeros((len(row), 2, len(at)))
+    slopes = said.slopes.copy()
     slopes[:, :, WIND] = rise * (wind == at[WIND])
-    slopes[:, COLD, FILL], slopes[:, HEAT, FILL] = said.fill, -said.fill
-    slopes[:, COLD, BORNE] = -1.0
-    slopes[:, COLD, STALL], slopes[:, HEAT, STALL] = said.stall, -said.stall
-    slopes[:, :, SLOWER] = said.shorn
-    for number in (np.full_like(row, ALL), FIRST_HORSE + said.horse, FIRST_HORSE + said.horses + said.who):
-        slopes[row, COLD, number], slopes[row, HEAT, number] = -1.0, 1.0
     rooms = said.winds[:, k] + rise * (wind - _LOG_WINDS[k]) + slopes[:, :, FILL:] @ at[FILL:]
     rooms[:, COLD] += said.bears
     return rooms, slopes

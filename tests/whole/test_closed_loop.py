@@ -245,11 +245,23 @@ def test_each_herd_alone_comes_within_a_third_of_one_who_knows_the_truth(station
     assert ours <= 1.3 * oracles
 
 
+@cache
+def inland_herd(seed: int) -> World:
+    """A herd for twenty days of the invented winter."""
+    return world("inland", None, seed=seed, days=20)
+
+
+@cache
+def twenty_days(seed: int, lie: Told | None, *, honest: bool) -> Lived:
+    """What came of them, for the tests that hold one against another."""
+    return live(inland_herd(seed), lie=lie, honest=honest)
+
+
 @pytest.mark.parametrize("sign", ["sweating", "cold"])
 def test_ten_wrong_reports_in_a_row_from_one_person_make_no_horse_unsafe(sign: Sign):
     """While the others tell the truth, no horse of the herd is near shivering in more than one hour of fifty for it."""
-    herd = world("inland", None, seed=33, days=20)
-    lied, without = live(herd, lie=Told(sign, 4)), live(herd)
+    herd = inland_herd(33)
+    lied, without = twenty_days(33, Told(sign, 4), honest=True), twenty_days(33, None, honest=True)
     more = near_shivering(herd, lied.worn) - near_shivering(herd, without.worn)
     assert np.all(more < 0.02 * herd.share.sum())
 
@@ -259,8 +271,8 @@ def test_ten_wrong_reports_that_nobody_contradicts_make_no_horse_unsafe(seed: in
     """Of three more herds, horses that feel the cold among them: where one voice alone says ten times that every horse
     sweats, none is near shivering in one hour of fifty more than if nobody had said a word.
     """
-    herd = world("inland", None, seed=seed, days=20)
-    lied, silent = (live(herd, lie=lie, honest=False) for lie in (Told("sweating", 4), None))
+    herd = inland_herd(seed)
+    lied, silent = (twenty_days(seed, lie, honest=False) for lie in (Told("sweating", 4), None))
     more = near_shivering(herd, lied.worn) - near_shivering(herd, silent.worn)
     assert np.all(more < 0.02 * herd.share.sum())
 
@@ -270,8 +282,9 @@ def test_ten_wrong_reports_that_others_contradict_leave_no_horse_worse_off_than_
     """The same herds while others tell the truth: none is near shivering in one hour of fifty more than by the truth
     alone or by the model alone, whichever is more; what was true and is drowned for a while falls back to the model.
     """
-    herd = world("inland", None, seed=seed, days=20)
-    lied, without, silent = live(herd, lie=Told("sweating", 4)), live(herd), live(herd, honest=False)
+    herd = inland_herd(seed)
+    lied, without = (twenty_days(seed, lie, honest=True) for lie in (Told("sweating", 4), None))
+    silent = twenty_days(seed, None, honest=False)
     usual = np.maximum(near_shivering(herd, without.worn), near_shivering(herd, silent.worn))
     assert np.all(near_shivering(herd, lied.worn) - usual < 0.02 * herd.share.sum())
 
@@ -281,8 +294,7 @@ def test_one_wrong_voice_alone_moves_no_horse_far(sign: Sign):
     """Where nobody else speaks, ten wrong reports move a horse by less than 2 K. How cold one gets that feels the cold
     as well cannot be promised: a hand under the rug overrules.
     """
-    herd = world("inland", None, seed=33, days=20)
-    lied = live(herd, lie=Told(sign, 4), honest=False)
+    lied = twenty_days(33, Told(sign, 4), honest=False)
     assert all(abs(learned.mean_c) < 2 for learned in lied.learned.values())
 
 
