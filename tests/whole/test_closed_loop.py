@@ -16,7 +16,7 @@ and regrowth came in, and once more because one person's word is held to 1.8 K s
     airport  31: 1.5 and 1.2, 82 %    44: 1.2 and 1.1, 79 %    45: 1.5 and 1.4, 83 %
     inland   32: 2.5 and 1.6, 89 %    46: 1.6 and 1.1, 94 %    47: 2.8 and 1.2, 89 %    48: 1.3 and 0.9, 90 %
 
-Together 1.5 times over the season and 1.2 in the second month; before stalls and regrowth were learned 1.8 and 1.5.
+Together 1.5 times over the season and 1.2 in the second month, which was 1.5 before stalls and regrowth were learned.
 
 This herd gets used to no weather: that Haybell thinks horses do is one more error here, of up to 1 K. Without it the
 second month is 1.3, 1.1, 1.7, 1.7, 1.0, 1.3 and 0.9 times the other's, 1.3 together.
