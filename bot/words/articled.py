@@ -5,7 +5,7 @@ A word of the language with its article is a thing until something is said of it
 
 from collections.abc import Sequence
 
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.weatherlike import SKY, clothing, told_of_its_body
 
 HANDLED = (
@@ -14,16 +14,7 @@ HANDLED = (
 )  # fmt: skip
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason", "style full")  # "anda como sudada"
-OPENERS = (
-    "polite",
-    "and",
-    "but",
-    "time",
-    "link",
-    "said",
-    "place stall",
-    "place field",
-)  # "en la cuadra la mora tiembla"
+OPENERS = ("polite", "and", "but", "time", "link", "said", "place stall", "place field")  # "en la cuadra la mora …"
 NEAR = 8  # words
 OF_WHOM = ("le ", "les ", "se le ", "se les ")  # "se le ve la carne viva a la pampa": whose it is comes last
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
@@ -92,7 +83,7 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
     on_its_body = rest[0].has("body") and not clothing(rest[0])
-    if on_its_body and any(predicate(i) and not i.kinds("state") for i in rest[1:3]):
+    if on_its_body and any(of_a_horse(i) for i in rest[1:3]):
         return True  # "la nube tiene el lomo mojado"
     if goes and not items[at].has("sky") and rest[0].kinds("everyday"):
         return True  # "la nube anda bien helada": no cloud does
@@ -102,4 +93,4 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return True  # "la pulga adentro"
     skin = any(i.has("body") for i in rest)  # "la negra está mojada" may be a rug; "… hasta el cuero" is no rug
     doubtful = items[at].has(*SKY) or (items[at].has("colour") and rest[0].has(*WETNESS) and not skin)
-    return not doubtful and predicate(rest[0]) and not rest[0].kinds("state")
+    return not doubtful and of_a_horse(rest[0])

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.items import WETNESS, Item, places, predicate
+from bot.words.items import WETNESS, Item, of_a_horse, places
 from bot.words.weatherlike import clothing
 
 WEARS = frozenset(("wears",))
@@ -33,10 +33,10 @@ def _part(items: Sequence[Item], verb: int) -> int | None:
     rest = range(verb + 1, min(verb + 1 + REACH, len(items)))
     part = next((k for k in rest if items[k].has("body")), None)
     between = items[verb + 1 : part]
-    if part is None or not all(_how(i) or i.has(*BETWEEN) for i in between):
+    if part is None or not all(of_a_horse(i) or i.has(*BETWEEN) for i in between):
         return None
     behind = next((items[k] for k in rest if k > part and not items[k].has(*DEGREE)), None)
-    told = (behind is not None and _how(behind)) or any(_how(i) for i in between)
+    told = (behind is not None and of_a_horse(behind)) or any(of_a_horse(i) for i in between)
     return part if told else None
 
 
@@ -56,7 +56,3 @@ def _piece_told(rest: Sequence[Item], *, joined: bool) -> bool:
 
 def _describes(item: Item) -> bool:
     return item.number is not None or item.has("article", "her", "of", "colour", "any adjective", *DEGREE)
-
-
-def _how(item: Item) -> bool:
-    return predicate(item) and not item.kinds("state")

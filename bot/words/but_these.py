@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
-from bot.words.items import Item
+from bot.words.items import Item, places
 
-EVERY = ("everyone", "all horses", "all done")
+EVERY = frozenset(("everyone", "all horses", "all done"))
 DID = ("all done", "done", "brought in", "turned out")
 NOT_YET = ("not", "nearly", "stays", "ask left", "state missing", "plan")  # "pas encore", "reste à faire", "manque"
 SMALL = ("link", "time", "is", "article", "and", "but", "except", "only", "no", "of", "she")
@@ -14,7 +14,7 @@ EXCEPT = Item("except", "except", frozenset({"except"}))
 
 def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
     """The sentence with these left out in one word, as in "all done except Ty"; any other as it is."""
-    every = next((k for k, i in enumerate(sentence) if i.has(*EVERY)), len(sentence))
+    every = next(iter(places(sentence, EVERY)), len(sentence))
     turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
     these, behind = sentence[turn:], sentence[turn + 1 :]
     if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[every:turn]):

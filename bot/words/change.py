@@ -37,7 +37,7 @@ class Change:
     def of_anothers(self) -> "Change":
         """The same of another horse, with pieces of its own."""
         add, remove, whole = map(_anothers, (self.add, self.remove, self.whole))
-        return Change(add, remove, whole, all_off=self.all_off, rugs_off=self.rugs_off, over=self.over)
+        return replace(self, add=add, remove=remove, whole=whole)
 
 
 def _anothers(pieces: list[Piece]) -> list[Piece]:

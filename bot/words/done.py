@@ -32,9 +32,8 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
     ):
-        left = {name for i in horses for name in i.horses}
         if horses:
-            telling.say(Done(tuple(n for n in telling.names if n not in left)))
+            telling.say(Done(telling.all_but(horses)))
             telling.who, telling.begun, telling.last = tuple(horses), True, "horse"  # "all done but Pip, he's cold"
         return bool(horses)
     if horses:
@@ -72,8 +71,7 @@ def _all_but_missing(telling: Telling) -> tuple[str, ...]:
     before = telling.heard
     if before is None or not before.has("state missing") or any(i.piece for i in before.items):
         return ()
-    left = {name for i in before.items for name in i.horses}
-    return tuple(name for name in telling.names if name not in left) if left else ()
+    return telling.all_but(before.horses) if before.horses else ()
 
 
 def _did_them(items: Sequence[Item]) -> bool:

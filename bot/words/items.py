@@ -84,6 +84,11 @@ def predicate(item: Item) -> bool:
     return bool(item.means) and says_how(item.means)
 
 
+def of_a_horse(item: Item) -> bool:
+    """Says how a horse is, or how wet either of the two: no state that only a piece has."""
+    return predicate(item) and not item.kinds("state")
+
+
 @cache
 def says_how(means: frozenset[str]) -> bool:
     """Whether any of these meanings says how a horse or a piece is."""

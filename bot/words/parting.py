@@ -26,7 +26,7 @@ OUTING = 12  # words of "and Moka for an hour in the arena this morning"
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
 OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
-OF_ONE = ("is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", *PLACES)  # of the second alone
+OF_THE_SECOND = ("is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", *PLACES)
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -152,7 +152,7 @@ def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
     if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
         return False
     rest = list(takewhile(lambda i: not i.mark, names[1:]))
-    return not any(i.piece is not None or i.has(*OF_ONE) for i in rest) and all(map(_how_long_or_where, rest))
+    return not any(i.piece is not None or i.has(*OF_THE_SECOND) for i in rest) and all(map(_how_long_or_where, rest))
 
 
 def _how_long_or_where(item: Item) -> bool:
@@ -263,9 +263,10 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         or (following.has("toward") and not following.has("is"))
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
-    left = sentence[at].has("and") and any(i.has("except") for i in sentence[:at])
-    if rest[0].horses and before.horses and following is not None and left:
+    if not (rest[0].horses and before.horses):
+        return bool(rest[0].piece and before.piece and ends)
+    if following is None:
+        return True
+    if sentence[at].has("and") and any(i.has("except") for i in sentence[:at]):
         return ends or not (following.has("is", "was", "has") or predicate(following))  # "all but Pip and Otter who …"
-    if rest[0].horses and before.horses:
-        return ends and not (following is not None and following.has("is") and not following.has("and"))
-    return bool(rest[0].piece and before.piece and ends)
+    return ends and not (following.has("is") and not following.has("and"))

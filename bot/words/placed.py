@@ -6,7 +6,7 @@ from itertools import pairwise
 from bot.events import Placed, Wearing, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
 from bot.words.clauses import Clause, soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, of_a_horse
 from bot.words.listed import list_near
 from bot.words.telling import Telling, named
 
@@ -38,7 +38,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "Maple's stall is done"
     if any(i.has("place stall", "place field") and _of_somebody(items, k) for k, i in enumerate(items)):
         return False  # "le box de Lou est fait"
-    if any(predicate(i) and not i.kinds("state") for i in items):
+    if any(of_a_horse(i) for i in items):
         return False
     if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
         return False  # "jsuis dans le box de Roc"
@@ -190,8 +190,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
-        left = {name for i in horses for name in i.horses}
-        return named([name for name in telling.names if name not in left])
+        return named(telling.all_but(horses))
     if horses:
         return horses
     if clause.has("the rest"):

@@ -6,7 +6,7 @@ from bot.words.clauses import Clause
 from bot.words.items import WETNESS, Item
 from bot.words.telling import Telling
 
-ENDINGS = {"a": "o", "o": "a"}  # of Spanish words, as they agree with what they are said of
+A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
 
 
 def came_off_for_it(clause: Clause, telling: Telling, how: Item) -> bool:
@@ -43,4 +43,4 @@ def _up_to_how(items: Sequence[Item]) -> Sequence[Item]:
 
 def _of_another_sex(noun: str, said: str) -> bool:
     """As in "la manta … mojado": one ends as feminine words do, the other as masculine ones."""
-    return ENDINGS.get(noun.rstrip("s")[-1:].casefold()) == said.rstrip("s")[-1:]
+    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == A_AND_O

@@ -127,6 +127,11 @@ class Telling:
                 return event.wear
         return self.recorded(horse)
 
+    def all_but(self, left: Iterable[Item]) -> tuple[str, ...]:
+        """Every horse but those that these words name."""
+        names = {name for item in left for name in item.horses}
+        return tuple(name for name in self.names if name not in names)
+
     def recorded(self, horse: str) -> tuple[str, ...] | None:
         """What a horse wore before this message."""
         now = self.state.horses.get(horse)

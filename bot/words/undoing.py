@@ -5,17 +5,8 @@ from collections.abc import Sequence
 from bot.words.items import Item, places, predicate
 
 UNDOING = frozenset(("undo", "undo verb"))
-TAKING_BACK = (
-    "undo",
-    "undo verb",
-    "what was said",
-    "polite",
-    "no",
-    "it",
-    "link",
-    "plan",
-    "my",
-)  # "oops, erase my last"
+# "oops, erase my last"
+TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan", "my")
 
 
 def undoes(sentence: Sequence[Item]) -> bool:
@@ -25,7 +16,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
         return True
-    if _at_last(sentence) or _behind_a_pause(sentence):
+    if _at_last(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
@@ -43,18 +34,17 @@ def undoes(sentence: Sequence[Item]) -> bool:
     )
 
 
-def _behind_a_pause(sentence: Sequence[Item]) -> bool:
-    """As in "my mistake, please take back what I wrote": the last thought takes back, none before it reports."""
-    if any(i.piece is not None or i.horses or predicate(i) for i in sentence):
+def _at_last(sentence: Sequence[Item]) -> bool:
+    """As in "oops, wrong group, undo", "my mistake, please take back what I wrote": the last thought takes back, and
+    none before it reports; a horse may be named before the bare word: "non c'était pas Moka, annule".
+    """
+    if any(i.piece is not None or predicate(i) for i in sentence):
         return False
     pause = max((k for k, i in enumerate(sentence) if i.mark), default=-1)
-    last = [i for i in sentence[pause + 1 :] if not i.has("polite", "please") or i.has("undo", "undo verb")]
-    verb = len(last) > 1 and last[0].has("undo verb") and last[1].has("what was said")
-    return pause >= 0 and verb and all(i.has(*TAKING_BACK) for i in last)
-
-
-def _at_last(sentence: Sequence[Item]) -> bool:
-    """As in "oops, wrong group, undo", "non c'était pas Moka, annule": the verb behind a pause, no report before."""
-    said = [i for i in sentence if not i.has("polite", "please") or i.has("undo")]
-    last = len(said) > 1 and said[-2].mark and said[-1].has("undo") and said[-1].has("undo verb")
-    return last and not any(i.piece is not None or predicate(i) for i in sentence)
+    last = [i for i in sentence[pause + 1 :] if not i.has("polite", "please") or i.has(*UNDOING)]
+    if pause < 0 or not last or not last[0].has("undo verb"):
+        return False
+    if len(last) == 1:
+        return last[0].has("undo")
+    said = last[1].has("what was said") and all(i.has(*TAKING_BACK) for i in last)
+    return said and not any(i.horses for i in sentence)

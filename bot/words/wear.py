@@ -80,7 +80,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     horses = wearers(clause, change, telling)
     if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
         change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
-    if any(of_another_horse(piece, horses) for piece in (*change.add, *change.whole, *change.remove)) and (
+    if any(of_another_horse(piece, horses) for piece in change.pieces) and (
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"

@@ -16,14 +16,13 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
     horses = clause.horses
     if horses and clause.has("except") and clause.has("everyone", "all horses"):
-        left = {name for i in horses for name in i.horses}
-        return named([name for name in telling.names if name not in left])
+        return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
         return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
-    pieces = [*change.add, *change.remove, *change.whole, *clause.pieces]
+    pieces = [*change.pieces, *clause.pieces]
     if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if to_her(clause.items) and len(telling.who) == 1 and telling.begun:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.words.clauses import soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, of_a_horse, predicate
 from bot.words.sentences import REACH
 
 SKY = ("weather", "weekday", "mass", "bare weather", "sky")  # what a horse may be called as well
@@ -114,8 +114,4 @@ def told_of_its_body(rest: Sequence[Item]) -> bool:
     """As in "mate con todo el lomo mojado", "misty with her ears cold": a part of the horse, and how it is."""
     at = next((k for k, i in enumerate(rest) if i.has("body") or i.kinds("sign")), 0)
     between = all(i.has("link", "article", "wears", "with", "her", "very") and not i.has("is", "in") for i in rest[:at])
-    return at > 0 and between and any(_seen_on_skin(i) for i in rest[at : at + 3])
-
-
-def _seen_on_skin(item: Item) -> bool:
-    return predicate(item) and not item.kinds("state")
+    return at > 0 and between and any(of_a_horse(i) for i in rest[at : at + 3])

@@ -60,10 +60,10 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()
     if any(i.has("i") and not i.has("everyone", "article") for i in items[:at]):  # "I'm sweating"
         return telling.who if telling.begun and clause.has("she") and len(telling.who) == 1 else ()
-    left = {name for k, i in enumerate(items) if i.horses and excepted(items, k) for name in i.horses}
+    left = [i for k, i in enumerate(items) if i.horses and excepted(items, k)]
     strangers = any(not (soft(i) or i.means or i.horses) for i in items[at + 1 :])  # "everyone's sweating at the beach"
     if not strangers and _of_all(items, at, everyday=bool(everyday) and not left and not telling.but_one):
-        return named([name for name in telling.names if name not in left])
+        return named(telling.all_but(left))
     if _every(items) and not any(i.has("she") and not i.has("article") for i in items):
         return ()  # "everyone's sweating at the beach"
     if telling.crowded and items[at].has("sign unwell") and not clause.has("she"):
