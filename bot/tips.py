@@ -94,17 +94,18 @@ def barn_lines(common: Common, tongue: Voice) -> Iterable[str]:
     if abs(common.wind - 1) >= WORTH_SAYING_TIMES:
         low, high = (measures.number(common.wind * exp(side * common.wind_sd), 1) for side in (-1, 1))
         said.append(tongue.say("barn wind", value=measures.number(common.wind, 1), low=low, high=high))
-    if abs(common.fill_gives_c) >= WORTH_SAYING_C:
-        line = "barn fill more" if common.fill_gives_c > 0 else "barn fill less"
-        value, sd = measures.difference(abs(common.fill_gives_c), 1), measures.difference(common.fill_sd_c, 1)
-        said.append(tongue.say(line, fill=measures.fill(100), value=value, sd=sd))
-    if common.bears_less_c >= WORTH_SAYING_C:
-        value, sd = measures.difference(common.bears_less_c, 1), measures.difference(common.bears_sd_c, 1)
-        said.append(tongue.say("barn borne", value=value, sd=sd))
-    if abs(common.stall_warmer_c) >= WORTH_SAYING_C:
-        line = "barn stall warmer" if common.stall_warmer_c > 0 else "barn stall colder"
-        value, sd = measures.difference(abs(common.stall_warmer_c), 1), measures.difference(common.stall_sd_c, 1)
-        said.append(tongue.say(line, value=value, sd=sd))
+    for line, by, unsure in (
+        ("barn fill more" if common.fill_gives_c > 0 else "barn fill less", common.fill_gives_c, common.fill_sd_c),
+        ("barn borne", common.bears_less_c, common.bears_sd_c),
+        (
+            "barn stall warmer" if common.stall_warmer_c > 0 else "barn stall colder",
+            common.stall_warmer_c,
+            common.stall_sd_c,
+        ),
+    ):
+        if abs(by) >= WORTH_SAYING_C:
+            value, sd = measures.difference(abs(by), 1), measures.difference(unsure, 1)
+            said.append(tongue.say(line, fill=measures.fill(100), value=value, sd=sd))
     if abs(common.regrowth - 1) >= WORTH_SAYING_TIMES:
         value, sd = measures.number(common.regrowth, 1), measures.number(common.regrowth_sd, 1)
         said.append(tongue.say("barn regrowth", value=value, sd=sd))

@@ -32,7 +32,7 @@ WINDS = (0.5, 0.7, 1.0, 1.6, 3.0)  # times the forecast's wind, in which a sign'
 _STEP = 0.5
 _OFFSET: Floats = np.arange(-p.OFFSET_MOST, p.OFFSET_MOST + _STEP / 2, _STEP)  # (offset,)
 _FELT: Floats = np.arange(-p.OFFSET_MOST - 4, p.OFFSET_MOST + 4 + _STEP / 2, _STEP)  # (felt,): offset + bias
-_LOG_PRIOR: Floats = -0.5 * (_OFFSET / p.OFFSET_PRIOR) ** 2
+_LOG_PRIOR: Floats = -0.5 * (_OFFSET / p.UNSURE) ** 2
 
 
 def _bias() -> Floats:
@@ -131,7 +131,7 @@ class Learned:
     """
 
     mean_c: float = 0.0
-    sd_c: float = float(p.OFFSET_PRIOR)
+    sd_c: float = float(p.UNSURE)
     shifts: tuple[float, ...] = ()
     doubt_c: float = 0.0
     stale_c: float = 0.0
@@ -147,7 +147,7 @@ def learn(
     evidence: Sequence[Evidence],
     now_s: int,
     widen_at_s: Sequence[int] = (),
-    prior_sd_c: float = float(p.OFFSET_PRIOR),
+    prior_sd_c: float = float(p.UNSURE),
     common: Common = Common(),
 ) -> Learned:
     """The offset after all evidence up to now.
@@ -158,7 +158,7 @@ def learn(
     """
     order = [k for k in sorted(range(len(evidence)), key=lambda k: _place(evidence[k])) if evidence[k].at_s <= now_s]
     used = [evidence[k].under(common) for k in order if evidence[k].teaches]
-    steps = _log_posteriors(used, now_s, widen_at_s) + _OFFSET**2 * (p.OFFSET_PRIOR**-2 - prior_sd_c**-2) / 2
+    steps = _log_posteriors(used, now_s, widen_at_s) + _OFFSET**2 * (p.UNSURE**-2 - prior_sd_c**-2) / 2
     told = _without_each(used, steps)
     means = _heard_from_all(told @ _OFFSET)
     mean, doubt = float(means[-1]), _doubt(means[-1], told[:, -1] @ _OFFSET)
@@ -181,7 +181,7 @@ class Schooling:
     evidence: tuple[Evidence, ...]
     now_s: int
     widen_at_s: tuple[int, ...] = ()
-    prior_sd_c: float = float(p.OFFSET_PRIOR)
+    prior_sd_c: float = float(p.UNSURE)
     common: Common = field(default_factory=Common)
     voices: tuple[str, ...] = ("",)
 
@@ -261,7 +261,7 @@ def rank(one: Evidence) -> int:
 
 def prior_sd(horse: Horse) -> float:
     """How unsure the model is of this horse [K]: more of ponies, donkeys, old, young and sick ones than of a horse."""
-    return float(p.OFFSET_PRIOR * body(horse).unsure_k / p.UNSURE)
+    return body(horse).unsure_k
 
 
 def _place(one: Evidence) -> tuple[int, str, str, float, float, float]:

@@ -191,7 +191,6 @@ RAIN_TRACE = Parameter(0.1, 0.05, 0.2, "mm", "less is no rain", "assumed")
 
 # ---- what people's words are worth ----------------------------------------------------------------------------
 OFFSET_MOST = Parameter(8.0, 5.0, 10.0, "K", "three times what an individual is unsure by", "derived")
-OFFSET_PRIOR = Parameter(2.5, 1.5, 4.0, "K", "UNSURE: an individual is known to about ±5 K", "derived")
 SIGN_NOISE = Parameter(1.8, 0.8, 3.0, "K", "logistic scale of what is seen against the hour's balance", "assumed")
 HOT_ROOM = Parameter(0.5, 0.0, 3.0, "K", "heat margin left when a hand says hot; sweat begins at none", "assumed")
 SHIVERING_LACK = Parameter(3.0, 1.0, 6.0, "K", "below where a horse is called cold", "assumed")

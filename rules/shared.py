@@ -134,8 +134,8 @@ def _columns(told: Sequence[Sequence[Evidence]], people: Sequence[str], now_s: i
 
 def _mode(said: _Said) -> tuple[Floats, Floats]:
     """The most likely numbers, and the standard deviation of each."""
-    spread = [p.FACTOR_PRIOR, p.FILL_GIVES_PRIOR, p.BEARS_LESS_PRIOR, p.STALL_PRIOR, p.REGROWTH_PRIOR, p.OFFSET_PRIOR]
-    spread += [p.OFFSET_PRIOR] * said.horses + [p.OWN_MEASURE] * said.people
+    spread = [p.FACTOR_PRIOR, p.FILL_GIVES_PRIOR, p.BEARS_LESS_PRIOR, p.STALL_PRIOR, p.REGROWTH_PRIOR, p.UNSURE]
+    spread += [p.UNSURE] * said.horses + [p.OWN_MEASURE] * said.people
     precise = 1 / np.array([float(one) for one in spread]) ** 2
     at, wrong = np.zeros(len(precise)), np.full(said.people, float(p.WRONG_AMONG_SIGNS))
     here = _look(said, at, wrong, precise)
@@ -159,18 +159,26 @@ def _wrong(said: _Said, astray: Floats) -> Floats:
 def _value(said: _Said, at: Floats, wrong: Floats, precise: Floats) -> float:
     """The logarithm of the posterior alone: whether a step gains."""
     chance, _ = _chance(said.rank, _rooms(said, at)[0])
-    share = wrong[said.who]
-    return float(said.weight @ np.log((1 - share) * chance + share / 5) - 0.5 * precise @ at**2)
+    return _log(said, _mixed(chance, wrong[said.who]), at, precise)
+
+
+def _mixed(chance: Floats, share: Floats) -> Floats:
+    """Chance of each sign from somebody of whose reports this share is wrong."""
+    return (1 - share) * chance + share / 5
+
+
+def _log(said: _Said, mixed: Floats, at: Floats, precise: Floats) -> float:
+    return float(said.weight @ np.log(mixed) - 0.5 * precise @ at**2)
 
 
 def _look(said: _Said, at: Floats, wrong: Floats, precise: Floats) -> _Look:
     rooms, slopes = _rooms(said, at)
     chance, by_room = _chance(said.rank, rooms)
     share = wrong[said.who]
-    mixed = (1 - share) * chance + share / 5
+    mixed = _mixed(chance, share)
     scores = np.einsum("ks,ksn->kn", ((1 - share) / mixed)[:, None] * by_room, slopes)
     return _Look(
-        value=float(said.weight @ np.log(mixed) - 0.5 * precise @ at**2),
+        value=_log(said, mixed, at, precise),
         slope=said.weight @ scores - precise * at,
         bend=(scores * said.weight[:, None]).T @ scores + np.diag(precise),
         astray=share / 5 / mixed,

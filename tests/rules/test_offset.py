@@ -37,7 +37,7 @@ def test_a_horse_nobody_has_spoken_of_feels_the_cold_as_the_model_says():
     """No evidence: centred on nothing, as unsure as horses differ."""
     learned = learn([], NOW)
     assert learned.mean_c == pytest.approx(0)
-    assert learned.sd_c == pytest.approx(p.OFFSET_PRIOR, abs=0.05)
+    assert learned.sd_c == pytest.approx(p.UNSURE, abs=0.05)
     assert learned.shifts == ()
 
 

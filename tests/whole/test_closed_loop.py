@@ -56,8 +56,8 @@ TELLS = {"comfortable": 0.15}  # all other signs: 0.8
 Worn = list[dict[str, Wear]]
 HERDS = (*(("airport", seed) for seed in (31, 44, 45)), *(("inland", seed) for seed in (32, 46, 47, 48)))
 MISSES = {
-    ("airport", 45): "the hunter's coat is still thought to grow back, and one horse is too cold by its offset",
-    ("inland", 32): "the trace-clipped horse is warmer than any offset may say, and stays too warm",
+    ("airport", 45): "the hunter-clipped horse is kept too warm, one unclipped too cold",
+    ("inland", 32): "the trace-clipped horse, far off the model, stays too warm",
 }
 
 
