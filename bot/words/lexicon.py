@@ -104,9 +104,18 @@ def _accented(table: dict[str, str]) -> frozenset[str]:
 
 
 def spelled_out(row: str) -> list[str]:
-    """The phrases of one row, endings written out: `mojad|o|a` gives mojado, mojada; `triste|s` both."""
-    phrases = (" ".join(phrase.split()) for phrase in row.split(","))
+    """The phrases of one row, written out: `mojad|o|a` gives mojado, mojada; `triste|s` both; `(a / de) pie` two."""
+    choices = chain.from_iterable(_with_choices(each) if "(" in each else (each,) for each in row.split(","))
+    phrases = (" ".join(phrase.split()) for phrase in choices)
     return [said for phrase in phrases if phrase for said in (_with_endings(phrase) if "|" in phrase else (phrase,))]
+
+
+def _with_choices(phrase: str) -> list[str]:
+    before, _, rest = phrase.partition("(")
+    choices, _, after = rest.partition(")")
+    return (
+        [before + choice + end for choice in choices.split("/") for end in _with_choices(after)] if rest else [phrase]
+    )
 
 
 def _with_endings(phrase: str) -> list[str]:

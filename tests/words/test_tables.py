@@ -32,9 +32,13 @@ def test_everyday_words_are_many_and_plain(language: str) -> None:
         ("mojad|o|a", ["mojado", "mojada"]),
         ("triste|s", ["triste", "tristes"]),
         ("calient|e|es y sec|o|a", ["caliente y seco", "caliente y seca", "calientes y seco", "calientes y seca"]),
+        (
+            "(tuve / hubo) que (/ volver a) meter",
+            ["tuve que meter", "tuve que volver a meter", "hubo que meter", "hubo que volver a meter"],
+        ),
         ("", []),
     ],
 )
-def test_endings_are_written_out(row: str, phrases: list[str]) -> None:
-    """A row says each ending once."""
+def test_endings_and_choices_are_written_out(row: str, phrases: list[str]) -> None:
+    """A row says each ending once, and each choice of words."""
     assert spelled_out(row) == phrases

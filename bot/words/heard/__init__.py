@@ -1,9 +1,10 @@
 """What the bot hears: a table of phrases a language, and lists of everyday words that are never bent into a name.
 
 A row is `meaning: phrases`, separated by commas; accents and case do not matter. `mojad|o|a|os|as` stands for
-mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. To teach the bot a phrase, add it to
-its row; nothing else is needed. `MEANINGS` says what each row is for; every language has every row. Words
-as thumbs type them are in `short_forms.py`: a phrase needs no second row for them.
+mojado, mojada, mojados, mojadas; a single ending may be left off: `triste|s`. `(fait / faire) un tour (/ en forêt)`
+stands for each choice with each of the others, the empty one too. To teach the bot a phrase, add it to its row; nothing
+else is needed. `MEANINGS` says what each row is for; every language has every row. Words as thumbs type them are in
+`short_forms.py`: a phrase needs no second row for them.
 """
 
 LANGUAGES = ("en", "es", "fr")

@@ -57,8 +57,6 @@ PHRASES = {
         hotter than blazes, hotter than sin, hotter than july, hotter than hades
     """,
     "sign shivering": """
-        |shakes|trembles|trembling |from|with|of|for ||the cold, |shaking|tremble |of|for ||the cold,
-        shake and shiver, shivers from cold,
         shivering, shivery, shivers, shiver, the shivers, shivered, trembling, quivering,
         shaking with cold, shaking from cold, shaking from the cold, shaking with the cold,
         shaking like a leaf, shaking all over, shaking in the cold, quaking, teeth chattering,
@@ -77,10 +75,11 @@ PHRASES = {
         shake from the cold, shake with cold, a quivering wreck, shake all over, shakes all over,
         shake very much, shake so much, shaking so much, shaking hard, shivering hard, is shake,
         has not stopped shivering, has shivers, have not stopped shivering, have shivers, is shivers,
-        little shivers, proper shivers, small shivers,
+        little shivers, proper shivers, small shivers, |shakes|trembles|trembling |from|with|of|for ||the cold,
+        |shaking|tremble |of|for ||the cold, shake and shiver, shivers from cold,
         |will|would|can|could not quit |shivering|shaking|trembling,
-        |will|would|can|could not leave off |shivering|shaking, shook all |night|morning|day|over,
-        shook all through, shook like |a|crazy, shook with cold, shook from the cold, shook and shook
+        |will|would|can|could not leave off |shivering|shaking, shook all |night|morning|day|over, shook all through,
+        shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
         ears are ice, ears like ice, ears are like ice, ears ice,
@@ -114,9 +113,6 @@ PHRASES = {
         stiff with cold, miserable with the cold
     """,
     "sign comfortable": """
-        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|worn|finished|settled off,
-        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|finished|settled|stopped ||now,
-        |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now,
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
         warm and cosy, toasty warm, good temperature, perfect temperature, right temperature, good temp,
@@ -164,12 +160,12 @@ PHRASES = {
         cooled right down, cooled back down, cool and dry, cool and comfortable, cooled down fine,
         settled down nicely, perked up, over his colic, over her colic, colic has passed, snug as,
         toasty as, cosy as, warm as, warm as you like, warm as can be, no shivers, quit shaking,
-        quit shivering, quit sweating
+        quit shivering, quit sweating,
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|worn|finished|settled off,
+        |shivering|shivers|trembling|shaking|sweating |has|have|is |gone|passed|eased|finished|settled|stopped ||now,
+        |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now
     """,
     "sign rubbed": """
-        a sore bit, sore bit, sore bits, a sore place, sore places,
-        bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair, places without hair,
-        hair is rubbed away,
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
         bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
         hair is coming out,
@@ -198,9 +194,10 @@ PHRASES = {
         raw at the withers, skinned from the rug, scabby from the rug, scabs from the rug,
         scab from the rug, pinching him, pinching at the shoulder, digging in to his, digging in to her,
         digging into his withers, digging into her withers, digging into his shoulder,
-        digging into her shoulder, cutting into his, cutting into her,
-        |wound|wounds|sore|sores from ||the |rug|blanket, |wound|wounds from |his|her |rug|blanket, hair is away,
-        hair is gone, hair is rubbed
+        digging into her shoulder, cutting into his, cutting into her, a sore bit, sore bit, sore bits, a sore place,
+        sore places, bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair,
+        places without hair, hair is rubbed away, |wound|wounds|sore|sores from ||the |rug|blanket,
+        |wound|wounds from |his|her |rug|blanket, hair is away, hair is gone, hair is rubbed
     """,
     "sign unwell": """
         choked on her feed, choked on his feed, choking on her feed, choking on his feed,
@@ -382,9 +379,8 @@ PHRASES = {
         only picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
         only picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
         picked at |his|her |beet|bowl|bran|breakfast|bucket|dinner|feed|food|grain,
-        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea,
-        not reet, not reyt, not hersen, not hissen,
-        do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
+        picked at |his|her |hay|haylage|haynet|lunch|mash|nuts|oats|supper|tea, not reet, not reyt, not hersen,
+        not hissen, do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
         lies down many times, lie down many times, lay down a lot,
         not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay,
         lying down and groaning, down and groaning, groaning and rolling, lying flat out, thrashing about,
@@ -393,17 +389,16 @@ PHRASES = {
     "everyday hot": """
         hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
-        like a |toaster|stove|heater|kiln|hotplate|griddle|woodstove, like a hot water bottle,
         roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hot as a,
-        hot as all get out, stewing, stewed, frying, melted, parboiled
+        hot as all get out, stewing, stewed, frying, melted, parboiled,
+        like a |toaster|stove|heater|kiln|hotplate|griddle|woodstove, like a hot water bottle
     """,
     "everyday cold": """
         cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
-        like |an|a |icebox|icicle|popsicle, like a block of ice, like popsicles,
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
-        cold as charity,
+        cold as charity, like |an|a |icebox|icicle|popsicle, like a block of ice, like popsicles,
         |cold|chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it, cold outside,
         |was|is|are|were|bit froze, froze |stiff|through, froze half to death
     """,
@@ -505,8 +500,7 @@ PHRASES = {
         ringing wet, wring wet, drenched wet, soaked and heavy, weighs a ton wet, drownded,
         saturated with rain, very very wet, much wet, too much wet, extremely wet, so so wet,
         soaked inside, soaked on the inside, soaked underneath, sopping inside, soaking inside,
-        soaking underneath,
-        |you|i|we |could|can wring ||half a |bucket|pint|gallon|bathtub|lake|pail out ||of ||it,
+        soaking underneath, |you|i|we |could|can wring ||half a |bucket|pint|gallon|bathtub|lake|pail out ||of ||it,
         could wring ||half a |bucket|pint|gallon|bathtub|lake|pail out ||of ||it,
         |you|i|we |could|can wring ||the water out ||of ||it, could wring ||the water out ||of ||it
     """,
@@ -620,9 +614,8 @@ PHRASES = {
         sent to be mended, sent to be repaired, sent to the menders, sent off for repair,
         sent off for repairs, sent off to be mended, taken to the menders, taken to be mended,
         taken for repair, to the menders, to the rug menders, a huge hole, a huge rip, ripped to shreds,
-        put a hole in, seam gone, nasty rip, nasty tear,
-        needs |stitching|sewing|patching, needs a |stitch|patch|sew, needs stitching up, needs sewing up,
-        needs a few stitches, wants |stitching|sewing, wants a stitch
+        put a hole in, seam gone, nasty rip, nasty tear, needs |stitching|sewing|patching, needs a |stitch|patch|sew,
+        needs stitching up, needs sewing up, needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
@@ -673,9 +666,6 @@ PHRASES = {
         shown up, popped up, has popped up, discovered, unearthed, rediscovered
     """,
     "state in service": """
-        |come|came|comes|arrived|returned|is|was back from ||the |repair|repairs|repairers|mending|mend,
-        |come|came|comes|arrived|returned back from the |repair|mending|rug|blanket |shop|place|lady|man|woman,
-        |come|came|comes|arrived|returned back from the menders,
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
         usable again, strap replaced, new strap, sewed, sewn back, patched up, stitched it, sewed up,
         repair done, back on the rack, ready to use, ready for use, ok to use again, clean and back,
@@ -747,8 +737,10 @@ PHRASES = {
         home again from the |cleaners|laundry|menders|repairers|wash,
         back from the |cleaner|cleaners|launderette|laundrette|laundry|mender|menders|repair,
         back from the |repairer|repairers|saddlers|seamstress|stitcher|tailor|wash|washing,
-        back from the mender ready to go, ready to go, ready to roll, ready to go on, ready to go back on,
-        back from |proofing|reproofing|cleaning|laundering,
+        |come|came|comes|arrived|returned|is|was back from ||the |repair|repairs|repairers|mending|mend,
+        |come|came|comes|arrived|returned back from the |repair|mending|rug|blanket |shop|place|lady|man|woman,
+        |come|came|comes|arrived|returned back from the menders, back from the mender ready to go, ready to go,
+        ready to roll, ready to go on, ready to go back on, back from |proofing|reproofing|cleaning|laundering,
         back from ||the |proofers|reproofers|cleaners|launderers|proofer
     """,
     "strap": """
@@ -809,8 +801,7 @@ PHRASES = {
         has given up the ghost, packed in, packed up, has packed in, bit the dust, died, died a death,
         lost, missing a, somebody broke, someone broke, he broke, she broke, he break, she break,
         broke on, broke off, broke in two, broke in half, broke again, he snapped, she snapped, break,
-        breaks, is break, breaked, brake,
-        no |work|works|close|closes
+        breaks, is break, breaked, brake, no |work|works|close|closes
     """,
     "kind sheet": """
         sheet, sheets, rain sheet, rainsheet, turnout sheet, rain rug, rain sheets, raincoat, no fill,
@@ -938,9 +929,8 @@ PHRASES = {
         blanketed with, blanketed her in, blanketed him in, covered with, topped with, topped off with,
         swaddled, cocooned, tucked, layered on, done him up, done her up, did him up, did her up,
         done them up, buckled him in, buckled her in, buckled him up, buckled her up,
-        done the straps up on, done up the straps on, we have put, i have put,
-        i am put, i am put on, am put on,
-        gave, given, |i|we give, |i|we gave, |i|we have given
+        done the straps up on, done up the straps on, we have put, i have put, i am put, i am put on, am put on, gave,
+        given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
         i take off, i take her, i take his,
@@ -976,11 +966,8 @@ PHRASES = {
         we just pulled off, we just pulled out, we just whipped off, we just removed,
         we just stripped off, we just peeled off, we just whipped out, got out of, gotten out of,
         wriggled out of, wiggled out of, squirmed out of, shimmied out of, busted out of, climbed out of,
-        got himself out of, got herself out of,
-        yanked, tugged, hoiked, hoicked,
-        i am take off, am take off, i am remove, i am taking off,
-        i quit, i have quit, i quited, we quit,
-        put off, i put off, have put off
+        got himself out of, got herself out of, yanked, tugged, hoiked, hoicked, i am take off, am take off,
+        i am remove, i am taking off, i quit, i have quit, i quited, we quit, put off, i put off, have put off
     """,
     "stripped": """
         stripped, undressed, stripped off, de rugged, derugged, stripped down, untacked, unrugged,
@@ -1023,8 +1010,8 @@ PHRASES = {
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, re rugged in,
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
-        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in,
-        wear now, now wear, is with, now is with, is now with
+        put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
+        now wear, is with, now is with, is now with
     """,
     "at somebody's": "",
     "fetched": "",
@@ -1092,9 +1079,8 @@ PHRASES = {
         everything came off, the lot off, took the lot off, taken the lot off, took the whole lot off,
         whole lot off, all her rugs off, all his rugs off, all her layers off, all his layers off,
         out of |rugs|blankets, out of his blankets, out of her blankets, free of |rugs|blankets,
-        without ||any |clothes|layers|coverings,
-        ||to go without ||a |rug|blanket, ||to go without |rugs|blankets|clothes|layers,
-        going without ||a |rug|blanket|rugs|blankets,
+        without ||any |clothes|layers|coverings, ||to go without ||a |rug|blanket,
+        ||to go without |rugs|blankets|clothes|layers, going without ||a |rug|blanket|rugs|blankets,
         |no|not |have|has |rug|blanket|rugs|blankets|clothes, without |her|his |rug|rugs|blanket|blankets
     """,
     "nothing": """
@@ -1147,7 +1133,6 @@ PHRASES = {
         clipped all off, clipped fully
     """,
     "place stall": """
-        next |box|stall|stable, |box|stall|stable next door,
         stall, stalls, box, barn, indoors, inside, stable, loose box, loosebox, under cover, stables, in box
         rest, stall rest, box rest, byre, shippon, stabling, crew yard,
         foaling box, isolation box, isolation, sick box, big box, end box, corner box, corner stall,
@@ -1161,7 +1146,7 @@ PHRASES = {
         down to the stable, down to the stables, back to the barn, back to the stable,
         back to the stables, over to the barn, up to the yard, back to the yard, down to the yard,
         up the barn, up the yard, into the barn, into the stable, into the stall, into the box,
-        boxes, loose boxes, barns
+        next |box|stall|stable, |box|stall|stable next door, boxes, loose boxes, barns
     """,
     "place field": """
         field, pasture, paddock, outside, outdoors, grass, meadow, dry lot, drylot, fields, in turnout, on
@@ -1193,13 +1178,11 @@ PHRASES = {
     "inwards": """
         in, inside, indoors, back in, in now, in early, indoors now, inside now, back inside,
         back indoors, back in now, back in again, in again, in already, in at last, in safe,
-        in safely, in safe and sound, in fer, stopping in,
-        rest |in|inside
+        in safely, in safe and sound, in fer, stopping in, rest |in|inside
     """,
     "outwards": """
         out, outside, outdoors, back out, out now, oot, outta, back out now, back out again,
-        out again now, out already, out to grass, stopping out, right out,
-        rest |out|outside
+        out again now, out already, out to grass, stopping out, right out, rest |out|outside
     """,
     "brought": """
         had to bring, had to take, had to move, had to fetch, had to get,
@@ -1224,8 +1207,8 @@ PHRASES = {
         threw, managed to take, decided to take, after taking, already took, am taking, i am taking,
         ended up taking, gone and took, have took, just put, managed to put, i am putting,
         we are putting, went and put, went and took, went ahead and put, went ahead and took,
-        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up,
-        i am bring, i am move
+        been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up, i am bring,
+        i am move
     """,
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
@@ -1277,14 +1260,12 @@ PHRASES = {
     """,
     "keep": """
         keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
-        prefers, stick to, to be kept, to be left, to  remain,
-        |could|can|may|might be |kept|left
+        prefers, stick to, to be kept, to be left, to  remain, |could|can|may|might be |kept|left
     """,
     "please": """
-        please, from now on,
-        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
-        would be great if, it would be great if, |if|when you |could|would, if you |could|would please,
-        until further notice
+        please, from now on, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
+        would appreciate it if, would be great if, it would be great if, |if|when you |could|would,
+        if you |could|would please, until further notice
     """,
     "do not rug": """
         do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
@@ -1566,18 +1547,16 @@ PHRASES = {
         back from work, back from lunging, back from being ridden, back from exercise, in from a ride,
         in from our hack, in from our ride, in from hacking, in from riding, in from the arena,
         just in from a hack, just back from our lesson, just off a hack, just off the lunge,
-        |done|finished |riding|lunging|schooling|hacking|jumping,
-        got done |riding|lunging|schooling|hacking|jumping, just got off, just rode, just hopped off,
-        |made|make |a|the|her|his lesson
+        |done|finished |riding|lunging|schooling|hacking|jumping, got done |riding|lunging|schooling|hacking|jumping,
+        just got off, just rode, just hopped off, |made|make |a|the|her|his lesson
     """,
     "had": """
         had, did, finished, has had, have had, just did, done, did some, did a, gave, has done,
         have done some, had a bit of, did a bit of, done a bit of, did a quick, did a long,
         did a short, had a quick, had a short, had a long, had some, had a good, gave him a,
         gave her a, done some, just had, has just had, have just had, just finished, i do,
-        just been for a, been for a,
-        given, |i|we give, |i|we gave, |i|we have given,
-        went for a, went out for a, went on a, went out on a, gone for a, out for a
+        just been for a, been for a, given, |i|we give, |i|we gave, |i|we have given, went for a, went out for a,
+        went on a, went out on a, gone for a, out for a
     """,
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -1644,15 +1623,14 @@ PHRASES = {
         in what the list says, in what it says on the list, in what it says, in whatever the list says,
         in the listed rugs, in listed rugs, wearing what the list says, wearing what it says,
         in their listed rugs, in their rugs for the night, in their night things,
-        in their night clothes, all tucked up as listed, is is ready,
-        like it said, as it said, as it says, like you said, as you said, as told, as instructed, like the bot said,
-        as the bot said, like the bot says, as the bot says, like the plan said, like the plan says, as the plan
-        says, as the plan said, per the bot, like it says, as was posted, as posted, like the post said, like the
-        post says, as the post says, as the post said, by the list, per instructions
+        in their night clothes, all tucked up as listed, is is ready, like it said, as it said, as it says,
+        like you said, as you said, as told, as instructed, like the bot said, as the bot said, like the bot says,
+        as the bot says, like the plan said, like the plan says, as the plan says, as the plan said, per the bot,
+        like it says, as was posted, as posted, like the post said, like the post says, as the post says,
+        as the post said, by the list, per instructions
     """,
     "everyone": """
         everybodys, everyones,
-        all bar, everyone bar, everybody bar, everyone except, all except,
         all but, everyone, everybody, all, everything, every one, the lot, whole barn, all of them,
         all of em, the lot of them, every single one, all the neddies, all the gang, the gang, all
         nags, every last one, everyone of them, every one of them, every single one of them,
@@ -1663,7 +1641,8 @@ PHRASES = {
         all of the lot, all em, em all, them all, every body, every horse and pony, evryone,
         evry one, everone, eveyone, everyon, the full set, the full lot, full house, all and sundry,
         the entire crew, the entire gang, the entire bunch, the entire lot, all ten, all eleven,
-        all twelve, all nine, all eight, all seven, all six, all dozen
+        all twelve, all nine, all eight, all seven, all six, all dozen, all bar, everyone bar, everybody bar,
+        everyone except, all except
     """,
     "the rest": """
         the rest, everyone else, everybody else, the others, others, all the others, the rest of them,
@@ -1676,8 +1655,7 @@ PHRASES = {
         the rest of the bunch, rest of the horses, rest of the barn, rest of the gang,
         rest of the yard, rest of the herd, all of the others, all of the rest, every one else,
         everyone else bar, all else, others all, the others all, the other lot, t'others, t others,
-        th others, everyone other than, all the remaining, all the remaining horses,
-        rest |in|out|inside|outside
+        th others, everyone other than, all the remaining, all the remaining horses, rest |in|out|inside|outside
     """,
     "all horses": """
         all horses, all the horses, every horse, all of the horses, the
@@ -2037,10 +2015,9 @@ PHRASES = {
         the tack shop, saddlery, arriving, posted to, on order, on back order, back order, in stock,
         out of stock, sold out, returned it to, refund, refunded, exchange it, voucher, discount,
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
-        insurance claim,
-        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if, would appreciate it if,
-        would be great if, it would be great if, if you |could|would, if you |could|would please,
-        goes back on, go back on, goes on at, will go back on, goes on later
+        insurance claim, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
+        would appreciate it if, would be great if, it would be great if, if you |could|would,
+        if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later
     """,
     "habit": """
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
@@ -2367,8 +2344,8 @@ PHRASES = {
         lost my |glove|gloves|keys|mind|phone|rag|stirrups|voice,
         by the |boots|bridle|girth|halter|headcollar|saddle, by |her|his |boots|girth|headcollar|saddle,
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
-        strap on |his|her |boot|bridle|halter|headcollar|muzzle,
-        |chilly|freezing|baltic out ||there|here, freezing cold out there, cold out in it
+        strap on |his|her |boot|bridle|halter|headcollar|muzzle, |chilly|freezing|baltic out ||there|here,
+        freezing cold out there, cold out in it
     """,
     "i": """
         can not make it, will not make it, can not come in, will not be in, can not do it,
@@ -2389,8 +2366,7 @@ PHRASES = {
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
         bank manager, insurance, owner, owners, the owner, my feet, my fingers, my hand, my hands,
-        my nose, my toes,
-        lads, gaffer, the gaffer, boss man
+        my nose, my toes, lads, gaffer, the gaffer, boss man
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,
@@ -2413,15 +2389,15 @@ PHRASES = {
         but, so, because, cause, however, whereas, while, and then, then, though, cus
     """,
     "too": """
-        too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same,
-        so was, and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the
-        very same, likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
+        too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same, so was,
+        and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the very same,
+        likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
     """,
     "helper": "",
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
         look, looking, seems, seemed, seem, feels, felt, feel, feeling, appears, acting, acted,
-        standing, stood, stand, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
+        standing, stood, came, come, comes, coming, arrived, stands, went, turned, gone, am, stays,
         stayed, keeps, kept, found, became, remains, started, starting, starts, started to, has a,
         has got, shows, showing, showed, in from, got caught in the rain and is,
         got caught in the rain and got, caught in the rain and is, got rained on and is, seemin, bin,
@@ -2436,10 +2412,9 @@ PHRASES = {
         standing at the gate, stood in the corner, standing in the corner, stood in the shelter,
         standing in the shelter, waiting at the gate, out there, lying there, feelin a bit, is been,
         is be, am being, caught out and is, got caught out and is, is appearing, appearing, appear,
-        sounds, sounding, sounded,
-        i found her, i found him, i find her, i find him, i found them,
-        so is, so was, so are, so were, and so is, and so was, and so are, and so were,
-        came out of it, come out of it, came back from it, came out of that, came off it
+        sounds, sounding, sounded, stand, i found her, i found him, i find her, i find him, i found them, so is,
+        so was, so are, so were, and so is, and so was, and so are, and so were, came out of it, come out of it,
+        came back from it, came out of that, came off it
     """,
     "link": """
         along,
@@ -2547,8 +2522,7 @@ PHRASES = {
         out of the wind, out of the rain, under the hedge, behind the hedge, in the shelter,
         under the shelter, in the run in, in the lean to, with her mates, with her friends,
         with his friends, poor girl, poor lad, all over again, good style, good and proper,
-        real good like,
-        round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
+        real good like, round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
         |up|down the lane
     """,
     "time": """
@@ -2664,8 +2638,7 @@ PHRASES = {
         at present, at this point, at this stage, at this time, the weekend round, the next round,
         for the next round, for the weekend round, since nobody else was here,
         since no one else was here, as nobody else was here, because nobody else was here,
-        as no one else was here,
-        2nite, 2night, 2day
+        as no one else was here, 2nite, 2night, 2day
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
@@ -2813,22 +2786,20 @@ PHRASES = {
         clocking off, off shift, going to bed, heading out now, heading in for tea, heading in now,
         heading back, heading back now, see you in the morning, see yall tomorrow, see you tomorrow,
         see ye, see ye tomorrow, back at four, back later, back at 4, back soon, back in a bit, or not,
-        or what,
-        i have taken the liberty of, i took the liberty of, i am taking the liberty of, taken the liberty of, i have
-        gone ahead and, i went ahead and, i took it upon myself to, i have taken it upon myself to, might i ask,
-        might i enquire, might i inquire, may i enquire, may i inquire, could you kindly tell me, would you kindly
-        tell me, kindly tell me, troops, boss, chief, or nah, or no then, folk,
+        or what, i have taken the liberty of, i took the liberty of, i am taking the liberty of, taken the liberty of,
+        i have gone ahead and, i went ahead and, i took it upon myself to, i have taken it upon myself to,
+        might i ask, might i enquire, might i inquire, may i enquire, may i inquire, could you kindly tell me,
+        would you kindly tell me, kindly tell me, troops, boss, chief, or nah, or no then, folk,
         |looked|peeped|checked|glanced|nipped|peered in |on|at, had a |look|peek|peep in |on|at,
         |went|nipped|popped in to |see|check|check on, |looked|peeked|peered over the door at,
         |would|could|might |somebody|someone|anyone|anybody be so kind as to, be so kind as to, be good enough to,
         |would|could you be so kind as to, |would|could you be good enough to,
         would |you|anyone|somebody mind telling me, |could|can|would|might |somebody|someone|anyone|anybody kindly,
-        aight, ight, aite,
-        took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under,
+        aight, ight, aite, took a |peek|look|peep at, took a |peek|look|peep in on, took a |peek|look|peep under,
         shoot, aw shoot, oh shoot, dang, aw dang, oh dang, dang it, dangit, darn, darn it, aw man, oh man, aw nuts,
         oh nuts, drat, doh, d oh, aw hell, ah hell, oh heck, aw heck, shucks, aw shucks, dagnabbit, doggone it, arrgh,
-        for |want|lack of |anything|something |better|else|dry|cleaner|drier, for |want|lack of ||a|any better ||option,
-        in the absence of |anything|something |better|else|dry
+        for |want|lack of |anything|something |better|else|dry|cleaner|drier,
+        for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry
     """,
     "body": """
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
@@ -2876,14 +2847,9 @@ PHRASES = {
         how come you picked, how come you say, why you say, why you give, why you choose,
         why do you say, why have you given, why are you saying, why such, why the change, why change,
         why use, why go for, why did you pick, why did you choose, why did you say, why did you go for,
-        whyd,
-        y is, y are, y does, y s
+        whyd, y is, y are, y does, y s
     """,
     "ask today": """
-        what |they|everyone|everybody|horses ||all |wearing|in|on ||tonight|today,
-        what |they|everyone|everybody|horses ||all |to|having |wear|on ||tonight|today,
-        what |they|everyone|everybody|horses ||all going in ||tonight|today,
-        what the horses ||all |wearing|in|on ||tonight|today,
         wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
         plan for today, plan for tonight, whats the plan, today plan, plan please, show the plan,
         what is on today, show me the plan, what should everyone wear, what does everyone wear,
@@ -3001,10 +2967,12 @@ PHRASES = {
         what is for today, what to wear, what to wear tonight, what to rug, what all needs to go on,
         what is the plan, what are the plans, post the plan again, plan again, tell me the list again,
         list again, post the list again, send the list again, can i see the list, can i see the plan,
-        could i see the list,
-        what |everyone|everybody is |in|wearing, what |everyone's|everybody's |in|wearing,
-        what |everyone|everybody should be |in|wearing, what |everyone|everybody should wear,
-        what they are all |in|wearing, what they should all be |in|wearing
+        could i see the list, what |they|everyone|everybody|horses ||all |wearing|in|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all |to|having |wear|on ||tonight|today,
+        what |they|everyone|everybody|horses ||all going in ||tonight|today,
+        what the horses ||all |wearing|in|on ||tonight|today, what |everyone|everybody is |in|wearing,
+        what |everyone's|everybody's |in|wearing, what |everyone|everybody should be |in|wearing,
+        what |everyone|everybody should wear, what they are all |in|wearing, what they should all be |in|wearing
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,
@@ -3175,11 +3143,10 @@ PHRASES = {
         who have we still got to blanket, who have we still got to change, which ones have i not done,
         which ones have we not done, which ones have i not done yet, which ones have we not done yet,
         who do i need to do still, anyone i have not done, anyone i have not done yet, anyone we have not done,
-        have i not done anyone,
-        who is still gotta get done, who 's still gotta |get|be done, who still |has|needs to |get|be done,
-        who has to |get|be done, who still |has|needs to be changed, whose left, whose left to do, whose not done,
-        whose not done yet, whose still to do,
-        who is not ready, who is not ready yet, who is not finish
+        have i not done anyone, who is still gotta get done, who 's still gotta |get|be done,
+        who still |has|needs to |get|be done, who has to |get|be done, who still |has|needs to be changed, whose left,
+        whose left to do, whose not done, whose not done yet, whose still to do, who is not ready,
+        who is not ready yet, who is not finish
     """,
     "ask drying": """
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
@@ -3285,11 +3252,6 @@ PHRASES = {
         what is the latest with
     """,
     "ask forecast": """
-        what is it |to|gonna |drop|go|get|fall ||down to ||tonight|overnight,
-        what is it |going|meant|supposed|due to |drop|go|get|fall ||down to ||tonight|overnight,
-        what is it |dropping|going|falling|getting ||down to ||tonight|overnight,
-        how |low|cold is it |to|gonna |drop|go|get|fall ||tonight|overnight,
-        how |low|cold is it |going|meant|supposed|due to |drop|go|get|fall ||tonight|overnight,
         forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
         weather tonight, weather today, weather forecast, will it rain, will it rain today,
         will it rain tonight, how cold will it get, how cold will it be, how cold is it going to get,
@@ -3443,7 +3405,12 @@ PHRASES = {
         what are they calling for, what are they predicting, what are they forecasting,
         what is it supposed to get down to, what is it meant to get down to, what is it getting down to,
         what is it supposed to drop to, what is it supposed to go down to, how cold are they calling for,
-        how is weather, how is weather this night, how is the weather this night, how will be the weather tonight
+        what is it |to|gonna |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |going|meant|supposed|due to |drop|go|get|fall ||down to ||tonight|overnight,
+        what is it |dropping|going|falling|getting ||down to ||tonight|overnight,
+        how |low|cold is it |to|gonna |drop|go|get|fall ||tonight|overnight,
+        how |low|cold is it |going|meant|supposed|due to |drop|go|get|fall ||tonight|overnight, how is weather,
+        how is weather this night, how is the weather this night, how will be the weather tonight
     """,
     "ask forecast marked": """
         rain tonight, frost tonight, snow tonight, cold tonight, windy tonight, rain tomorrow,
@@ -3457,10 +3424,6 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
-        what ||all |can|could |you|haybell |actually|even|really|exactly do ||for ||us|me,
-        what ||all |can|could |this|the bot |actually|even|really|exactly do ||for ||us|me,
-        what |can|could |you|haybell all do, what all |can|could |you|haybell do, what all |can|could |this|the bot do,
-        what all do you do, what do you |actually|even|really|exactly do,
         what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,
@@ -3514,14 +3477,17 @@ PHRASES = {
         no idea how this works, not sure how to use this, not sure how this works,
         not sure what to write, not sure what to say to you, i am new how does this work,
         new here how does this work, i am new how do i use this,
+        what ||all |can|could |you|haybell |actually|even|really|exactly do ||for ||us|me,
+        what ||all |can|could |this|the bot |actually|even|really|exactly do ||for ||us|me,
+        what |can|could |you|haybell all do, what all |can|could |you|haybell do,
+        what all |can|could |this|the bot do, what all do you do, what do you |actually|even|really|exactly do,
         what |you|haybell |can|could do ||for ||us|me, what ||this|the bot |can|could do ||for ||us|me,
         what it is that |you|haybell |can|could do ||for ||us|me,
         what it is that ||this|the bot |can|could do ||for ||us|me, what |can|could |you|haybell do for |us|me,
         what |can|could ||this|the bot do for |us|me, what |you|haybell |understand|know|knows,
         what ||this|the bot |understand|understands|know|knows, how |you|haybell works,
         how ||this|the bot |work|works, what |i|we can |say|write|ask|tell ||to ||you,
-        what |i|we can |say|write|ask|tell ||to ||this|the bot,
-        what is it ||that |you|haybell can do ||for ||us|me
+        what |i|we can |say|write|ask|tell ||to ||this|the bot, what is it ||that |you|haybell can do ||for ||us|me
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,
@@ -3533,9 +3499,9 @@ PHRASES = {
         have to wear, got to wear, is to wear, rug, rugs, layer, layering, clothed, dressed in, on,
         stuck in, sporting, having on, require, requires, rugged in, blanketed in, so rugged up,
         so wrapped up, so many layers, so many rugs, so many blankets,
-        so bundled up, so bundled, so layered up, all bundled up,
-        clobber, togs, so much clobber, so much gear, so much kit, so much stuff, so much on, so heavily rugged,
-        such a heavy rug, bundled up, all that gear, all that clobber, so well wrapped
+        so bundled up, so bundled, so layered up, all bundled up, clobber, togs, so much clobber, so much gear,
+        so much kit, so much stuff, so much on, so heavily rugged, such a heavy rug, bundled up, all that gear,
+        all that clobber, so well wrapped
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,
@@ -3547,8 +3513,7 @@ PHRASES = {
         be in, be wearing, to be in, to be wearing, to go in, to have on, intended, due, shall, ought,
         ought to, ought to be, ought to wear, ought to be in, ought to be wearing, must, has to,
         have to, has to wear, have to wear, on the list, on list, list, plan, planned, recommended,
-        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's,
-        2nite, 2night, 2day
+        suggest, suggested, recommend, you suggest, you recommend, best, today's, tonight's, 2nite, 2night, 2day
     """,
     "ask ready": """
         when will, ready, when is, when does, when can, how long until, dry by, how long till,
@@ -3600,8 +3565,7 @@ PHRASES = {
         rest of the week, the rest of the week, rest of the day, midweek, early next week,
         end of the week, the weekend round, weekend round, the next round, next round,
         the morning round, the evening round, tonight's round, tomorrow's round, the coming night,
-        at the weekend, this weekend,
-        2nite, 2night
+        at the weekend, this weekend, 2nite, 2night
     """,
     "a horse": """
         horse, mare, gelding, pony, donkey, colt, filly, foal, bay, chestnut, one of the horses,
@@ -3649,10 +3613,7 @@ PHRASES = {
         as
     """,
     "girth": "",
-    "either way": """
-        pulled, pulling, yanked, dragged,
-        tugged, hoiked, hoicked
-    """,
+    "either way": "pulled, pulling, yanked, dragged, tugged, hoiked, hoicked",
     "felt": """
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
         stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,

@@ -1,5 +1,10 @@
 """Spanish, as barns in Spain and the Americas speak it."""
 
+HAD_TO = """
+    (|tuve|tuvimos|tuvo|tuvieron|hubo que / |he|hemos|e tenido que / ha habido que / |me|nos|le tocó
+    / |terminé|acabé por)
+"""
+
 PHRASES = {
     "sign sweating": """
         sudar, sudad|o|a|os|as, sudando, suda, sudan, sudor, sudoros|o|a|os|as, con sudor,
@@ -35,162 +40,169 @@ PHRASES = {
         emparamad|o|a de sudor, sudad|o|a de arriba abajo, sudad|o|a de los pies a la cabeza, le corre el sudor,
         le chorrea el sudor, le cae el sudor, le gotea el sudor, con el cuello sudado, con el pecho sudado,
         cuello y pecho sudados, marca blanca de sudor, costra de sudor, con costra de sudor, salitre del sudor,
-        trae sudor, traía sudor, trae mucho sudor, sudado hasta las patas, sudado hasta las verijas, sudada
-        hasta las patas, sudada hasta las verijas, viene sudando, venía sudando, andaba sudando, andaba
-        sudad|o|a, hech|o|a una sopa del sudor, hecho agua de sudor, chorreando la gota, sudando la gota,
-        sudando como |caballo|puerco|chancho|loco|loca, sudando como un |caballo|puerco|chancho|loco, re
-        transpirad|o|a, retranspirad|o|a, transpiradísim|o|a, transpirando a mares, pasad|o|a de sudor,
-        pasadit|o|a de sudor, entrapad|o|a de sudor, mojad|o|a del sudor, mojadit|o|a del sudor, empapad|o|a del
-        sudor,
-        |sude|sudando|suda y |sude|sudando|suda, sude que sude, suda que suda, sudando que sudando, sudadero
+        trae sudor, traía sudor, trae mucho sudor, sudado hasta las patas, sudado hasta las verijas,
+        sudada hasta las patas, sudada hasta las verijas, viene sudando, venía sudando, andaba sudando,
+        andaba sudad|o|a, hech|o|a una sopa del sudor, hecho agua de sudor, chorreando la gota, sudando la gota,
+        sudando como |caballo|puerco|chancho|loco|loca, sudando como un |caballo|puerco|chancho|loco,
+        re transpirad|o|a, retranspirad|o|a, transpiradísim|o|a, transpirando a mares, pasad|o|a de sudor,
+        pasadit|o|a de sudor, entrapad|o|a de sudor, mojad|o|a del sudor, mojadit|o|a del sudor,
+        empapad|o|a del sudor, |sude|sudando|suda y |sude|sudando|suda, sude que sude, suda que suda,
+        sudando que sudando, sudadero
     """,
     "sign hot": """
-        muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a, tiene
-        calor, tienen calor, tiene mucho calor, tienen mucho calor, con calor, con mucho calor, pasando calor,
-        pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente, muy caliente, tenía calor, tiene
-        bastante calor, está pasando calor, tiene un poco de calor, asad|o|a|os|as de calor, asad|o|a|os|as,
-        asándose, cociéndose, cocid|o|a, achicharrad|o|a, muert|o|a|os|as de calor, se muere de calor, se asa,
-        ardiendo, sobrecalentad|o|a, demasiado abrigad|o|a, pasa mucho calor, un calor tremendo, tenían calor,
-        tuvo calor, ha tenido calor, han tenido calor, ha pasado calor, ha pasado mucho calor, pasaba calor,
-        pasan calor, está pasando mucho calor, muchísimo calor, tiene muchísimo calor, tiene un calor que se
-        muere, con un calor que se muere, tiene calorcito, tiene algo de calor, tiene calor de más, con calor de
-        más, con bastante calor, con muchísimo calor, con un poco de calor, muertit|o|a de calor, muriéndose de
-        calor, se muere del calor, se está muriendo de calor, se están muriendo de calor, ahogad|o|a de calor,
-        se ahoga de calor, ahogándose de calor, asfixiad|o|a de calor, se asfixia de calor, asfixiad|o|a|os|as,
-        asfixiándose, agobiad|o|a de calor, agobiad|o|a por el calor, agobiad|o|a del calor, sofocándose, se
-        sofoca, se está asando, se están asando, se están cociendo, se está cociendo, se cuece, se cuecen, se
-        asan, asad|o|a viv|o|a, asadit|o|a, cocid|o|a|os|as, cocidit|o|a, cocid|o|a viv|o|a, cocinándose, se
-        está cocinando, se cocina, achicharrad|o|a|os|as, achicharrándose, se achicharra, se está achicharrando,
-        sancochad|o|a|os|as, sancochándose, hirviend|o|a por debajo, torrad|o|a, torrándose, abochornad|o|a,
+        muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a,
+        tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, con calor,
+        con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente,
+        muy caliente, tenía calor, tiene bastante calor, está pasando calor, tiene un poco de calor,
+        asad|o|a|os|as de calor, asad|o|a|os|as, asándose, cociéndose, cocid|o|a,
+        achicharrad|o|a, muert|o|a|os|as de calor, se muere de calor, se asa, ardiendo, sobrecalentad|o|a,
+        demasiado abrigad|o|a, pasa mucho calor, un calor tremendo, tenían calor, tuvo calor, ha tenido calor,
+        han tenido calor, ha pasado calor, ha pasado mucho calor, pasaba calor, pasan calor,
+        está pasando mucho calor, muchísimo calor, tiene muchísimo calor,
+        tiene un calor que se muere, con un calor que se muere, tiene calorcito, tiene algo de calor,
+        tiene calor de más, con calor de más, con bastante calor, con muchísimo calor, con un poco de calor,
+        muertit|o|a de calor, muriéndose de calor, se muere del calor, se está muriendo de calor,
+        se están muriendo de calor, ahogad|o|a de calor, se ahoga de calor, ahogándose de calor,
+        asfixiad|o|a de calor, se asfixia de calor, asfixiad|o|a|os|as, asfixiándose, agobiad|o|a de calor,
+        agobiad|o|a por el calor, agobiad|o|a del calor, sofocándose, se sofoca, se está asando,
+        se están asando, se están cociendo, se está cociendo, se cuece, se cuecen, se asan, asad|o|a viv|o|a,
+        asadit|o|a, cocid|o|a|os|as, cocidit|o|a, cocid|o|a viv|o|a, cocinándose, se está cocinando, se cocina,
+        achicharrad|o|a|os|as, achicharrándose, se achicharra, se está achicharrando, sancochad|o|a|os|as,
+        sancochándose, hirviend|o|a por debajo, torrad|o|a, torrándose, abochornad|o|a,
         acaloradit|o|a, acaloradísim|o|a, acalorándose, se acalora, recalentad|o|a|os|as, se recalienta,
         recalentándose, sobrecalentad|o|a|os|as, calentón, con un calentón, está que arde, están que arden,
         ardiend|o|a, que quema, está que quema, quema por debajo, caliente de más, demasiado calientit|o|a,
         demasiado calentit|o|a, excesivamente caliente, demasiado calientes, muy calientes,
         calentísim|o|a|os|as, calientísim|o|a|os|as, recaliente|s, caliente en exceso, bien caliente de más,
-        caliente como un horno, hech|o|a un horno, está como un horno, hech|o|a una estufa, está como una
-        estufa, como una sauna, en una sauna, hech|o|a una sauna, como en una sauna, debajo de la manta es un
-        horno, pasad|o|a de calor, pasadit|o|a de calor, demasiado tapad|o|a, demasiado abrigad|o|a|os|as, muy
-        abrigad|o|a de más, con demasiada manta, le sobra manta, le sobra la manta, le sobra ropa, le sobra
-        abrigo, le sobra el forro, demasiada manta, lleva demasiada manta, lleva demasiado abrigo, mucho calor
-        bajo la manta, mucho calor debajo, mucho calor debajo de la manta, caliente detrás de la oreja, con las
-        orejas ardiendo, orejas ardiendo, resoplando de calor, jadeando de calor, jadea de calor, calor
-        excesivo, exceso de calor, tiene un sofocón, con un sofocón, acalorao, tien calor, le sobra el pelo, le
-        sobra to el pelo, le sobra todo, acalorao perdío, acalorad|o|a perdid|o|a, sofocad|o|a perdid|o|a,
-        sofoco, con sofoco, acalorad|o|a de más, tiene bochorno, abombad|o|a de calor, sancochadit|o|a, que se
-        cocina, se está sancochando viv|o|a, está hirviendo, está hirviendo por debajo, está ardiendo, ardiendo
-        por debajo, está que hierve,
+        caliente como un horno, hech|o|a un horno, está como un horno, hech|o|a una estufa,
+        está como una estufa, como una sauna, en una sauna, hech|o|a una sauna, como en una sauna,
+        debajo de la manta es un horno, pasad|o|a de calor, pasadit|o|a de calor, demasiado tapad|o|a,
+        demasiado abrigad|o|a|os|as, muy abrigad|o|a de más, con demasiada manta, le sobra manta,
+        le sobra la manta, le sobra ropa, le sobra abrigo, le sobra el forro, demasiada manta,
+        lleva demasiada manta, lleva demasiado abrigo, mucho calor bajo la manta, mucho calor debajo,
+        mucho calor debajo de la manta, caliente detrás de la oreja, con las orejas ardiendo, orejas ardiendo,
+        resoplando de calor, jadeando de calor, jadea de calor, calor excesivo, exceso de calor,
+        tiene un sofocón, con un sofocón, acalorao, tien calor, le sobra el pelo, le sobra to el pelo,
+        le sobra todo, acalorao perdío, acalorad|o|a perdid|o|a, sofocad|o|a perdid|o|a,
+        sofoco, con sofoco, acalorad|o|a de más, tiene bochorno, abombad|o|a de calor,
+        sancochadit|o|a, que se cocina, se está sancochando viv|o|a, está hirviendo, está hirviendo por debajo,
+        está ardiendo, ardiendo por debajo, está que hierve,
         |tiene|tenía|tienen|tenían|con|pasa|pasando |harto|alto|tremendo|bruto|demasiado calor,
         |tiene|tenía|tienen|tenían|con|pasa|pasando |caleta|banda|cualquier|pila|montón|bocha|cantidad de calor,
         |tiene|tenía|tienen|tenían|con|pasa|pasando un |gran|tremendo|bruto|alto|señor|buen calor,
         |tiene|tenía|tienen|tenían|con|pasa|pasando un calor
         |bárbaro|tremendo|terrible|infernal|horrible|espantoso|bestial|enorme|loco,
-        |tiene|tenía|tienen|tenían|con|pasa|pasando |cualquier|terrible|re calor, |tiene|tenía|con un
-        |calorón|calorazo|sofoco|bochorno, |tiene|tenía|con un montón de calor, se está
-        |sofocando|ahogando|asfixiando de calor, se está |sancochando|rostizando|horneando|derritiendo,
-        |resoplando|jadeando|bufando|acezando |al|bajo|en el sol, resoplando del calor, jadeando del calor,
-        acezando, acezando de calor, derritiéndose, derretid|o|a, derretid|o|a de calor, hecho un horno abajo,
-        hirviendo abajo, quemando por debajo, ardiendo abajo, está que se
-        |cuece|asa|derrite|quema|ahoga|sancocha, anda con calor, anda con mucho calor, anda acalorad|o|a, anda
-        sofocad|o|a
+        |tiene|tenía|tienen|tenían|con|pasa|pasando |cualquier|terrible|re calor,
+        |tiene|tenía|con un |calorón|calorazo|sofoco|bochorno, |tiene|tenía|con un montón de calor,
+        se está |sofocando|ahogando|asfixiando de calor, se está |sancochando|rostizando|horneando|derritiendo,
+        |resoplando|jadeando|bufando|acezando |al|bajo|en el sol, resoplando del calor, jadeando del calor, acezando,
+        acezando de calor, derritiéndose, derretid|o|a, derretid|o|a de calor, hecho un horno abajo, hirviendo abajo,
+        quemando por debajo, ardiendo abajo, está que se |cuece|asa|derrite|quema|ahoga|sancocha, anda con calor,
+        anda con mucho calor, anda acalorad|o|a, anda sofocad|o|a
     """,
     "sign shivering": """
-        temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando, tiembla
-        de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba, tembloros|o|a|os|as, con
-        escalofríos, escalofríos, tembló, shivering, tembleque, con tembleque, con tiritona, con temblores,
-        tiritaba de frío, temblaba de frío, le tiembla todo, tiembla entera, tiembla entero, temblando como una
-        hoja, tiene temblores, tiene escalofríos, está con temblores, titirita, titiritan, titiritando,
-        titiritaba, temblaron, temblaban, tiritaron, tiritaban, tiritó, ha temblado, está temblando, están
-        temblando, temblandito, temblandico, temblequeando, temblequea, tembleques, con tembleques, le ha dado
-        la tiritona, le ha dado una tiritona, le dio una tiritona, le dio la tembladera, tembladera, con
-        tembladera, temblor de frío, temblores de frío, tiembla de arriba abajo, temblando de arriba abajo,
-        tiembla todit|o|a, temblando todit|o|a, temblando enter|o|a, tiembla como una hoja, tiembla como un
-        flan, temblando como un flan, tiembla que da pena, temblando que da pena, tiembla mucho, tiembla un
-        poco, temblorcit|o|os, tiriteras, tiritera, con tiritera, tiritones, da tiritones, le tiemblan las
-        patas, le tiemblan los flancos, le tiembla la piel, le tiembla el cuerpo, le tiembla el lomo, le
-        tiemblan los músculos, le castañetean los dientes, castañeteando, castañetea, dando diente con diente,
-        da diente con diente, dentellando, no para de temblar, no deja de temblar, no para de tiritar, no deja
-        de tiritar, sigue temblando, siguen temblando, sigue tiritando, siguen tiritando, empieza a temblar,
-        empezó a temblar, ha empezado a temblar, empieza a tiritar, ha empezado a tiritar, empezó a tiritar, se
-        puso a temblar, se ha puesto a temblar, se puso a tiritar, está temblona, temblón, temblona,
+        temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
+        tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba,
+        tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering, tembleque, con tembleque,
+        con tiritona, con temblores, tiritaba de frío, temblaba de frío, le tiembla todo, tiembla entera,
+        tiembla entero, temblando como una hoja, tiene temblores, tiene escalofríos, está con temblores,
+        titirita, titiritan, titiritando, titiritaba, temblaron, temblaban, tiritaron, tiritaban, tiritó,
+        ha temblado, está temblando, están temblando, temblandito, temblandico, temblequeando, temblequea,
+        tembleques, con tembleques, le ha dado la tiritona, le ha dado una tiritona, le dio una tiritona,
+        le dio la tembladera, tembladera, con tembladera, temblor de frío, temblores de frío,
+        tiembla de arriba abajo, temblando de arriba abajo, tiembla todit|o|a, temblando todit|o|a,
+        temblando enter|o|a, tiembla como una hoja, tiembla como un flan, temblando como un flan,
+        tiembla que da pena, temblando que da pena, tiembla mucho, tiembla un poco, temblorcit|o|os, tiriteras,
+        tiritera, con tiritera, tiritones, da tiritones, le tiemblan las patas, le tiemblan los flancos,
+        le tiembla la piel, le tiembla el cuerpo, le tiembla el lomo, le tiemblan los músculos,
+        le castañetean los dientes, castañeteando, castañetea, dando diente con diente, da diente con diente,
+        dentellando, no para de temblar, no deja de temblar, no para de tiritar, no deja de tiritar,
+        sigue temblando, siguen temblando, sigue tiritando, siguen tiritando, empieza a temblar,
+        empezó a temblar, ha empezado a temblar, empieza a tiritar, ha empezado a tiritar, empezó a tiritar,
+        se puso a temblar, se ha puesto a temblar, se puso a tiritar, está temblona, temblón, temblona,
         temblorosit|o|a, estremeciéndose, se estremece, con estremecimientos, tembland, temblnado, tenblando,
         tiembl, tritando, dando temblores, da temblores, le dan temblores, le dan escalofríos, tiene tembleque,
         tiene tiritona, con la tiritona, con el tembleque, temblique, temblando del frío, tiritando del frío,
-        tiembla del frío, tiritando la pobre, escalofriad|o|a, le está temblando todo, temblequeante, chuchos de
-        frío, tiembla como gelatina, como gelatina, tembleando, temblandillo, dando tiritones, le agarró la
-        tembladera, le agarró la tiritona, le dio tembladera, anda con tembladera, le entró la tiritona, le ha
-        entrado la tiritona, le ha entrado el tembleque, le entró el tembleque, le entraron temblores, le han
-        entrado temblores, temblor en los flancos, temblores en los flancos, temblores musculares,
+        tiembla del frío, tiritando la pobre, escalofriad|o|a, le está temblando todo, temblequeante,
+        chuchos de frío, tiembla como gelatina, como gelatina, tembleando,
+        temblandillo, dando tiritones, le agarró la tembladera, le agarró la tiritona, le dio tembladera,
+        anda con tembladera, le entró la tiritona, le ha entrado la tiritona, le ha entrado el tembleque,
+        le entró el tembleque, le entraron temblores, le han entrado temblores, temblor en los flancos,
+        temblores en los flancos, temblores musculares,
         |temblando|tiritando como |hoja|gelatina|perro|perrito|flan|loco|loca|pollito|pollo,
-        |temblando|tiritando como un |perro|perrito|pollito|pollo|papel, dando diente contra diente, le
-        castañean los dientes, castañeando, le da tembladera, anda temblando, anda tiritando, andaba tiritando,
-        andaba temblando, trae tembladera, trae temblorina, temblorina, con temblorina, le dio la temblorina, le
-        agarró la temblorina, se la pasa temblando, zangoloteándose de frío, con tiritones, le dieron tiritones,
+        |temblando|tiritando como un |perro|perrito|pollito|pollo|papel, dando diente contra diente,
+        le castañean los dientes, castañeando, le da tembladera, anda temblando, anda tiritando, andaba tiritando,
+        andaba temblando, trae tembladera, trae temblorina, temblorina, con temblorina, le dio la temblorina,
+        le agarró la temblorina, se la pasa temblando, zangoloteándose de frío, con tiritones, le dieron tiritones,
         con chuchos, tiene chuchos, le dieron chuchos, con chucho, tiene chucho, chucho de frío, le dio chucho,
-        tiritandito, retemblando,
-        |tiemble|tiembla|tirite|tirita|temblando y |tiemble|tiembla|tirite|tirita|temblando, tiembla que tiembla,
-        tiemble que tiemble, tirita que tirita
+        tiritandito, retemblando, |tiemble|tiembla|tirite|tirita|temblando y |tiemble|tiembla|tirite|tirita|temblando,
+        tiembla que tiembla, tiemble que tiemble, tirita que tirita
     """,
     "sign cold": """
-        cagá de frío, cagao de frío, cagado de frío, cagada de frío, muert|o|a de frío, pelad|o|a de frío, tiene
-        frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío, con mucho frío,
-        pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío, un poco de frío,
-        aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene las orejas frías, orejas frías,
-        orejas heladas, helad|o|a|os|as de frío, frí|o|a detrás del codo, frí|o|a al tacto, poco abrigad|o|a,
-        pelad|o|a de frío, se muere de frío, con las orejas heladas, con las orejas frías, las orejas heladas,
-        las orejas frías, tiene las orejas heladas, destemplad|o|a, fresc|o|a detrás del codo, ties|o|a de frío,
-        ties|os|as de frío, entumecid|o|a de frío, tuvo frío, tenían frío, ha tenido frío, han tenido frío, ha
-        pasado frío, han pasado frío, pasaba frío, pasan frío, pasaron frío, ha pasado mucho frío, está pasando
-        frío, están pasando frío, está pasando mucho frío, muchísimo frío, tiene muchísimo frío, con muchísimo
-        frío, con bastante frío, con algo de frío, con un poco de frío, con un frío que se muere, tiene un frío
-        que se muere, tiene un frío tremendo, tiene friíto, tiene fresquito, tiene frillo, tiene friecito,
-        muertit|o|a|os|as de frío, muriéndose de frío, se está muriendo de frío, se están muriendo de frío, se
-        mueren de frío, muert|o|a|os|as del frío, se muere del frío, heladit|o|a|os|as de frío, helad|o|a hasta
-        los huesos, heladit|o|a, helándose, se están helando, se hielan, se ha
-        quedado helad|o|a, se quedó helad|o|a, se me ha quedado
-        frí|o|a, se está quedando frí|o|a, quedándose frí|o|a, congeladit|o|a, congelándose, se está congelando,
-        se congelan, se están congelando, se ha congelado, arrecid|o|a|os|as, arrecidit|o|a,
-        pasmad|o|a de frío, encogid|o|a de frío, encogid|o|a por el frío, encogidit|o|a de frío, acurrucad|o|a
-        de frío, aterecid|o|a, aterid|o|a|os|as de frío, ateridit|o|a, entelerid|o|a|os|as,
-        destempladit|o|a, destemplad|o|a|os|as, con destemple, ties|o|a del frío,
-        amoratad|o|a de frío, engarrotad|o|a de frío, engarrotad|o|a, agarrotad|o|a de frío, entumid|o|a,
-        entumecid|o|a|os|as, garrotillo de frío, orejas como témpanos, orejas como el hielo, orejas como hielo,
-        como un témpano, hech|o|a un témpano, como un témpano de hielo, está como un témpano, como el hielo,
-        como un cubito, hech|o|a un cubito, como un carámbano, hech|o|a un carámbano, como un polo, hech|o|a un
-        polo, como una paleta, hech|o|a una paleta, orejas congeladas, orejas muy frías, orejas bien frías,
-        orejas fresquitas, las orejas como témpanos, las orejas como el hielo, las orejas muy frías, las orejas
-        congeladas, orejitas frías, orejitas heladas, las orejitas heladas, las orejitas frías, con las orejitas
-        heladas, con las orejitas frías, con las orejas como témpanos, tiene las orejitas heladas, tiene las
-        orejitas frías, orejas gélidas, base de las orejas fría, la base de las orejas fría, base de la oreja
-        fría, frí|o|a detrás de los codos, frí|o|a en la cruz, frí|o|a por debajo, frí|o|a bajo la manta,
-        frí|o|a debajo de la manta, helad|o|a bajo la manta, helad|o|a debajo de la manta, helad|o|a por debajo,
-        helad|o|a al tacto, frí|o|a como un témpano, frí|o|a como el hielo, frí|o|a como un muerto, frí|o|a de
-        verdad, el lomo frío, lomo helado, el lomo helado, los riñones fríos, riñones fríos, riñones helados,
-        pecho helado, el pecho helado, el pecho frío, los flancos fríos, los ijares fríos, la grupa fría, la
-        grupa helada, las costillas frías, el cuello frío, la piel fría, la piel helada, piel fría, poca manta,
+        cagá de frío, cagao de frío, cagado de frío, cagada de frío, muert|o|a de frío, pelad|o|a de frío,
+        tiene frío, tienen frío, tiene mucho frío, tienen mucho frío, tiene bastante frío, con frío,
+        con mucho frío, pasando frío, pasa frío, tenía frío, tiene algo de frío, tiene un poco de frío,
+        un poco de frío, aterid|o|a|os|as, muert|o|a|os|as de frío, congelad|o|a|os|as, tiene las orejas frías,
+        orejas frías, orejas heladas, helad|o|a|os|as de frío, frí|o|a detrás del codo, frí|o|a al tacto,
+        poco abrigad|o|a, pelad|o|a de frío, se muere de frío, con las orejas heladas, con las orejas frías,
+        las orejas heladas, las orejas frías, tiene las orejas heladas, destemplad|o|a,
+        fresc|o|a detrás del codo, ties|o|a de frío, ties|os|as de frío, entumecid|o|a de frío, tuvo frío,
+        tenían frío, ha tenido frío, han tenido frío, ha pasado frío, han pasado frío, pasaba frío, pasan frío,
+        pasaron frío, ha pasado mucho frío, está pasando frío, están pasando frío, está pasando mucho frío,
+        muchísimo frío, tiene muchísimo frío, con muchísimo frío, con bastante frío, con algo de frío,
+        con un poco de frío, con un frío que se muere, tiene un frío que se muere, tiene un frío tremendo,
+        tiene friíto, tiene fresquito, tiene frillo, tiene friecito,
+        muertit|o|a|os|as de frío, muriéndose de frío, se está muriendo de frío, se están muriendo de frío,
+        se mueren de frío, muert|o|a|os|as del frío, se muere del frío, heladit|o|a|os|as de frío,
+        helad|o|a hasta los huesos, heladit|o|a, helándose, se están helando,
+        se hielan, se ha quedado helad|o|a, se quedó helad|o|a,
+        se me ha quedado frí|o|a, se está quedando frí|o|a, quedándose frí|o|a, congeladit|o|a, congelándose,
+        se está congelando, se congelan, se están congelando, se ha congelado, arrecid|o|a|os|as,
+        arrecidit|o|a, pasmad|o|a de frío, encogid|o|a de frío, encogid|o|a por el frío, encogidit|o|a de frío,
+        acurrucad|o|a de frío, aterecid|o|a, aterid|o|a|os|as de frío, ateridit|o|a, entelerid|o|a|os|as,
+        destempladit|o|a, destemplad|o|a|os|as,
+        con destemple, ties|o|a del frío, amoratad|o|a de frío, engarrotad|o|a de frío, engarrotad|o|a,
+        agarrotad|o|a de frío, entumid|o|a, entumecid|o|a|os|as, garrotillo de frío, orejas como témpanos,
+        orejas como el hielo, orejas como hielo, como un témpano, hech|o|a un témpano, como un témpano de hielo,
+        está como un témpano, como el hielo, como un cubito, hech|o|a un cubito, como un carámbano,
+        hech|o|a un carámbano, como un polo, hech|o|a un polo, como una paleta, hech|o|a una paleta,
+        orejas congeladas, orejas muy frías, orejas bien frías, orejas fresquitas, las orejas como témpanos,
+        las orejas como el hielo, las orejas muy frías, las orejas congeladas, orejitas frías, orejitas heladas,
+        las orejitas heladas, las orejitas frías, con las orejitas heladas, con las orejitas frías,
+        con las orejas como témpanos, tiene las orejitas heladas, tiene las orejitas frías, orejas gélidas,
+        base de las orejas fría, la base de las orejas fría, base de la oreja fría, frí|o|a detrás de los codos,
+        frí|o|a en la cruz, frí|o|a por debajo, frí|o|a bajo la manta, frí|o|a debajo de la manta,
+        helad|o|a bajo la manta, helad|o|a debajo de la manta, helad|o|a por debajo, helad|o|a al tacto,
+        frí|o|a como un témpano, frí|o|a como el hielo, frí|o|a como un muerto, frí|o|a de verdad, el lomo frío,
+        lomo helado, el lomo helado, los riñones fríos, riñones fríos, riñones helados, pecho helado,
+        el pecho helado, el pecho frío, los flancos fríos, los ijares fríos, la grupa fría, la grupa helada,
+        las costillas frías, el cuello frío, la piel fría, la piel helada, piel fría, poca manta,
         con poca manta, lleva poca manta, le falta manta, le falta abrigo, le falta ropa, le falta una capa,
-        poco tapad|o|a, demasiado poco abrigad|o|a, falt|o|a de abrigo, desabrigad|o|a|os|as de más, pela de
-        frío, se pela de frío, peladit|o|a de frío, friolenta perdida, con el pelo erizado, pelo
-        erizado de frío, con el pelo de punta, pelo de punta de frío, con carne de gallina, con la cola metida
-        del frío, cola metida de frío, apretad|o|a de frío, emparamad|o|a de frío, friíto de más, le ha cogido
-        el frío, ha cogido frío, cogió frío, ha pillado frío, pilló frío, agarró frío, se agarró un frío,
-        entrad|o|a en frío, le ha entrado frío, le entró frío, fresc|o|a de más, frí|o|a de más, demasiado
-        frí|o|a, demasiado fresc|o|a, heláu, tien fríu, con fríu, oreyes fríes, oreyes como carámbanos, arrecíu,
-        arrecíos, helaín, amorriñad|o|a de frío, orejas friísimas, orejas fresquísimas, las orejas friísimas,
-        orejas como polos, las orejas como polos, orejas como cubitos, tiene las orejas como el hielo, tiene las
-        orejas como témpanos, tiene las orejas congeladas, tiene las orejas muy frías, tiene las orejas
-        fresquitas, tiene las orejas friísimas, tiene orejas frías, tiene frías las orejas, frías las orejas,
+        poco tapad|o|a, demasiado poco abrigad|o|a, falt|o|a de abrigo, desabrigad|o|a|os|as de más,
+        pela de frío, se pela de frío, peladit|o|a de frío, friolenta perdida,
+        con el pelo erizado, pelo erizado de frío, con el pelo de punta, pelo de punta de frío,
+        con carne de gallina, con la cola metida del frío, cola metida de frío, apretad|o|a de frío,
+        emparamad|o|a de frío, friíto de más, le ha cogido el frío, ha cogido frío, cogió frío, ha pillado frío,
+        pilló frío, agarró frío, se agarró un frío, entrad|o|a en frío, le ha entrado frío, le entró frío,
+        fresc|o|a de más, frí|o|a de más, demasiado frí|o|a, demasiado fresc|o|a, heláu, tien fríu, con fríu,
+        oreyes fríes, oreyes como carámbanos, arrecíu, arrecíos, helaín, amorriñad|o|a de frío,
+        orejas friísimas, orejas fresquísimas, las orejas friísimas, orejas como polos, las orejas como polos,
+        orejas como cubitos, tiene las orejas como el hielo, tiene las orejas como témpanos,
+        tiene las orejas congeladas, tiene las orejas muy frías, tiene las orejas fresquitas,
+        tiene las orejas friísimas, tiene orejas frías, tiene frías las orejas, frías las orejas,
         heladas las orejas, orejas y patas frías, orejas y patas heladas,
         |tiene|tenía|tienen|tenían|con|pasa|pasando |harto|tremendo|bruto|demasiado frío,
         |tiene|tenía|tienen|tenían|con|pasa|pasando |caleta|banda|cualquier|pila|montón|cantidad de frío,
-        |tiene|tenía|tienen|tenían|con|pasa|pasando un |gran|tremendo|bruto|buen frío, |tiene|tenía|con un
-        montón de frío, |tiene|tenía|tienen|tenían|con|pasa|pasando un frío
-        |bárbaro|terrible|horrible|espantoso|bestial|enorme|loco, |tiene|tenía|tienen|tenían|con|pasa|pasando
-        |cualquier|terrible|re frío, anda con frío, anda con mucho frío, anda helad|o|a, andaba con frío, está
-        que se |congela|hiela|entume, hech|o|a |hielo|paleta, hech|o|a un |hielo|hielito, enchinad|o|a de frío,
-        enchinada la piel, engarruñad|o|a, engarruñad|o|a de frío, hech|o|a bolita de frío, tullid|o|a de frío,
-        encogid|o|a del frío, chupad|o|a de frío, se está |entumiendo|engarruñando|enfriando, las orejas bien
-        |frías|heladas, orejas bien heladas, |trae|tiene|con las orejas bien |frías|heladas, trae las orejas
-        |frías|heladas|congeladas, trae frío, trae mucho frío, traía frío, trae harto frío
+        |tiene|tenía|tienen|tenían|con|pasa|pasando un |gran|tremendo|bruto|buen frío,
+        |tiene|tenía|con un montón de frío,
+        |tiene|tenía|tienen|tenían|con|pasa|pasando un frío |bárbaro|terrible|horrible|espantoso|bestial|enorme|loco,
+        |tiene|tenía|tienen|tenían|con|pasa|pasando |cualquier|terrible|re frío, anda con frío, anda con mucho frío,
+        anda helad|o|a, andaba con frío, está que se |congela|hiela|entume, hech|o|a |hielo|paleta,
+        hech|o|a un |hielo|hielito, enchinad|o|a de frío, enchinada la piel, engarruñad|o|a, engarruñad|o|a de frío,
+        hech|o|a bolita de frío, tullid|o|a de frío, encogid|o|a del frío, chupad|o|a de frío,
+        se está |entumiendo|engarruñando|enfriando, las orejas bien |frías|heladas, orejas bien heladas,
+        |trae|tiene|con las orejas bien |frías|heladas, trae las orejas |frías|heladas|congeladas, trae frío,
+        trae mucho frío, traía frío, trae harto frío
     """,
     "sign comfortable": """
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
@@ -206,7 +218,7 @@ PHRASES = {
         sec|o|a|os|as y calient|e|es, sequit|o|a y calentit|o|a, buena temperatura, temperatura correcta,
         bien abrigad|o|a, sin sudor, sin temblores, sin sudar, ni gota de sudor, sin tiritar, sin temblar,
         sin novedad con, sin novedad en, sin problemas con, se le pasó el frío, ya no pasa frío,
-        ya de temperatura bien, calentit|o|a y bien,
+        calentit|o|a y bien,
         comodísim|o|a|os|as, comodit|o|a|os|as, comodit|o|a y sequit|o|a, cómod|o|a y sec|o|a, más a gusto,
         muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto, encantad|o|a de la vida,
         tan calentit|o|a|os|as, calentit|o|a|os|as y cómod|o|a|os|as, bien calentit|o|a|os|as,
@@ -246,7 +258,7 @@ PHRASES = {
         han entrado en calor, va entrando en calor, ya va entrando en calor, está entrando en calor,
         entrando en calor, ha recuperado el calor, ha recuperado la temperatura, recuperó la temperatura,
         ya ha cogido calor, ha cogido calor, cogió calor, ya cogió calor, agarró calor,
-        ya agarró calorcito, se calentaron, se han calentado, ya se me ha calentado,
+        ya agarró calorcito, se calentaron, se han calentado,
         ya se ha secado y está a gusto, en la gloria, está en la gloria, en la gloria bendita,
         como en la gloria, más feliz que una perdiz, feliz como una perdiz, abrigadit|o|a|os|as,
         bien abrigadit|o|a|os|as, bien abrigad|o|a|os|as, abrigadit|o|a y sec|o|a, bien tapadit|o|a|os|as,
@@ -259,237 +271,258 @@ PHRASES = {
         nada |frío|fría|fríos|frías|sudado|sudada|sudados,
         nada |sudadas|caliente|mojado|mojada|helado|helada|acalorado|acalorada,
         nada de |frío|calor|sudor|temblores, nada de nada de |frío|calor|sudor,
-        nada |temblando|tiritando|rozada|rozado,
-        agusto, bien agusto, agustit|o, bien a gusto, bien agustito, agusto y sec|o|a, calientit|o|a y a gusto,
-        calientit|o|a y agusto, tan agusto, muy agusto, está agusto, tibi|o|a y sec|o|a|os|as, sec|o|a|os|as y
-        tibi|o|a|os|as, sequito y calientitos, sequito y calientitas, sequita y calientitos, sequita y
-        calientitas, sequitos y calientito, sequitos y calientita, sequitos y calientitos, sequitos y
-        calientitas, sequitas y calientito, sequitas y calientita, sequitas y calientitos, sequitas y
-        calientitas, calientito y sequitos, calientito y sequitas, calientita y sequitos, calientita y sequitas,
+        nada |temblando|tiritando|rozada|rozado, ya de temperatura bien, ya se me ha calentado, agusto, bien agusto,
+        agustit|o, bien a gusto, bien agustito, agusto y sec|o|a, calientit|o|a y a gusto, calientit|o|a y agusto,
+        tan agusto, muy agusto, está agusto, tibi|o|a y sec|o|a|os|as, sec|o|a|os|as y tibi|o|a|os|as,
+        sequito y calientitos, sequito y calientitas, sequita y calientitos, sequita y calientitas,
+        sequitos y calientito, sequitos y calientita, sequitos y calientitos, sequitos y calientitas,
+        sequitas y calientito, sequitas y calientita, sequitas y calientitos, sequitas y calientitas,
+        calientito y sequitos, calientito y sequitas, calientita y sequitos, calientita y sequitas,
         calientitos y sequito, calientitos y sequita, calientitos y sequitos, calientitos y sequitas,
         calientitas y sequito, calientitas y sequita, calientitas y sequitos, calientitas y sequitas,
-        tibiecit|o|a y sec|o|a, tibiecit|o|a por debajo, tibi|o|a por debajo, tibi|o|a abajo, calentit|o|a
-        abajo, calientit|o|a abajo, sec|o|a abajo, sequit|o|a abajo, calentit|o|a y sec|o|a abajo, calientit|o|a
-        por debajo, calientit|o|a debajo, bien abajo de la manta, calent|ita|ito abajo de la manta, orejas
-        tibiecitas, las orejas tibiecitas, con las orejas tibias, tiene las orejas tibias, las orejas bien
-        calentitas, dej|ó|aron de |temblar|tiritar|sudar|transpirar ya, ni transpirad|o|a, nada
-        transpirad|o|a|os|as, no transpira nada
+        tibiecit|o|a y sec|o|a, tibiecit|o|a por debajo, tibi|o|a por debajo, tibi|o|a abajo, calentit|o|a abajo,
+        calientit|o|a abajo, sec|o|a abajo, sequit|o|a abajo, calentit|o|a y sec|o|a abajo, calientit|o|a por debajo,
+        calientit|o|a debajo, bien abajo de la manta, calent|ita|ito abajo de la manta, orejas tibiecitas,
+        las orejas tibiecitas, con las orejas tibias, tiene las orejas tibias, las orejas bien calentitas,
+        dej|ó|aron de |temblar|tiritar|sudar|transpirar ya, ni transpirad|o|a, nada transpirad|o|a|os|as,
+        no transpira nada
     """,
     "sign rubbed": """
-        rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza, pelad|o|a|os|as por la
-        manta, le roza, le rozan, rozón, despellejad|o|a, escoriad|o|a, escoriación, matadura, mataduras, roces
-        en, con rozaduras, tiene una rozadura, tiene rozaduras, rozad|o|a por la manta, herida de la manta,
-        herida por la manta, pelo caído, ha perdido pelo, perdió pelo, pierde pelo, calva en, una calva, calvas,
-        en carne viva, marcas de la manta, le ha hecho una rozadura, le ha hecho rozadura, rozaduras de la
-        manta, llaga, llagas, raspón, raspones, raspad|o|a|os|as, rozadit|o|a, rozadurilla, rozadurita,
-        rocecit|o|os, rozamiento, rozamientos, tiene un roce, tiene roces, con un roce, con roces, le ha salido
-        una rozadura, le salió una rozadura, le están saliendo rozaduras, le han salido rozaduras, le ha salido
-        un roce, le está haciendo rozadura, le está haciendo rozaduras, le hace rozadura, le hace rozaduras, le
-        hizo una rozadura, le hizo rozadura, le hicieron una rozadura, le ha hecho un roce, le ha hecho una
-        herida, le está haciendo herida, le hace herida, le hizo herida, le ha rozado, le rozó, le está rozando,
-        le están rozando, le rozaba, rozan, rozaron, ha rozado, han rozado, le lastima, le está lastimando, le
-        ha lastimado, le lastimó, lastimad|o|a por la manta, lastimad|o|a de la manta, lastimad|o|a de la
-        cobija, le raspa, le está raspando, raspadit|o|a, raspadura, raspaduras, tiene una raspadura,
-        raspándole, le aprieta la manta, despellejad|o|a|os|as, le ha despellejado, despellejándole, se ha
-        despellejado, peladit|o|a|os|as de la manta, pelad|o|a|os|as de la manta, pelad|o|a del roce, pelad|o|a
-        del pecho, pelad|o|a en el pecho, pelad|o|a de los hombros, pelad|o|a en los hombros, pelad|o|a el
-        hombro, hombros pelados, los hombros pelados, hombro pelado, el hombro pelado, pecho pelado, el pecho
-        pelado, cruz pelada, la cruz pelada, la cruz en carne viva, hombros en carne viva, en carnes vivas, a
-        carne viva, está en carne viva, sin pelo en los hombros, sin pelo en el pecho, sin pelo en la cruz, sin
-        pelo en el hombro, calvita, calvas en, calva en el hombro, calvas en los hombros, calva en el pecho, le
-        ha quitado el pelo, le está quitando el pelo, le está comiendo el pelo, se le ha caído el pelo, se le
-        está cayendo el pelo, se le cae el pelo de los hombros, se está quedando sin pelo, pelo rozado, pelo
-        roto, pelo comido, pelo gastado, pelo desgastado, herida en la cruz, heridas en la cruz, herida en el
-        hombro, heridas en los hombros, herida en el pecho, herida de roce, heridas de roce, herida de rozadura,
-        heridas de la manta, heriditas, marca de la manta, marcas de roce, marca de roce, marcas de rozadura,
-        marcas de la cobija, roces de la manta, roce de la manta, roces de manta, roce en el hombro, roce en la
-        cruz, rozad|o|a|os|as de la manta, rozad|o|a de la cobija, rozaduras de manta, rozadura de la manta,
-        rozadura de manta, escocid|o|a|os|as, escocedura, escoceduras, irritad|o|a por la manta, irritad|o|a del
-        roce, irritad|o|a de la correa, irritación de la manta, piel irritada, excoriación, excoriaciones,
-        escoriaciones, costra en el hombro, costra en la cruz, costras de la manta, levantada la piel, se le ha
-        levantado la piel, mata en la cruz, cruz rozada, la cruz rozada, hombros rozados, los hombros rozados,
-        hombro rozado, el hombro rozado, pecho rozado, el pecho rozado, llagad|o|a|os|as, llaguita, ulcerad|o|a,
-        peladura, peladuras, mondad|o|a, rozandole, rosadura, rosaduras, refregad|o|a, refregón, quemadura de la
-        correa, quemazón de la correa, pelo del |hombro|pecho|cuello|lomo comido, pelo del
-        |hombro|pecho|cuello|lomo gastado, pelo del |hombro|pecho|cuello rozado, pelo comido por la manta,
-        comido por la manta, pelo comido de la manta, buena rozadura, una buena rozadura, tiene una buena
-        rozadura, rozadura fea, rozadura buena, rozadura curiosa, rozadura gorda, fea rozadura, una fea
-        rozadura, tiene una fea rozadura, una rozadura fea, tiene una rozadura fea, tiene un buen roce, tiene un
-        roce feo, un buen roce, un roce feo, roce feo, buenos roces, roces feos, tiene roces feos, lleva un
-        roce, lleva roces, lleva una rozadura, lleva rozaduras, trae un roce, trae roces, trae una rozadura,
-        trae rozaduras, trae una herida de la manta, lleva una herida de la manta, le ha salido una calva, le
-        salió una calva, le están saliendo calvas, haciendo rozadura, haciendo rozaduras, haciendo una rozadura,
-        está haciendo una rozadura, le está haciendo una rozadura, haciendo roce, haciendo herida, haciéndole
-        rozadura, haciéndole rozaduras, haciéndole una rozadura, haciéndole herida, haciéndole roce, haciéndole
-        daño en, le hace daño en, le está haciendo daño en, le hizo daño en, lastimad|o|a por la correa, se
-        lastimó con la manta, se lastimó con la cobija, quemad|o|a por la manta, peladit|o|a de los hombros,
-        peladit|o|a del pecho, chafad|o|a por la manta, |cruz|paleta|crin|grupa |lastimada|raspada|despellejada,
-        |hombros|encuentros|costados están |pelados|lastimados|rozados|raspados, |hombros|encuentros|costados
-        |lastimados|raspados|despellejados, |trae|tiene la carne viva, en la carne viva, rub, rubs, un rub, una
-        pelada, un pelón, un raspón, se está |pelando|rozando|lastimando|despellejando|llagando, se le está
-        |pelando|rozando|lastimando|despellejando|llagando, le está |sacando|haciendo|dejando una
-        |llaga|herida|matadura|peladura|marca|lastimadura, le está sacando el pelo, le |sacó|dejó|hizo una
-        |llaga|matadura|peladura|lastimadura|raspadura|marca, le |saca|sacó|come|comió|voló|quita|quitó el pelo,
-        lastimadura, lastimaduras, una lastimadura, lastimad|o|a de la cruz, lastimad|o|a de tanto roce,
-        lastimad|o|a del roce, lastimad|o|a en la |cruz|paleta, lastimad|o|a en el |hombro|pecho, lastimad|o|a
-        en los hombros, rozad|o|a en la |cruz|paleta, rozad|o|a en el |hombro|pecho, rozad|o|a en los hombros,
-        pelad|o|a en la |cruz|paleta, pelad|o|a en el lomo, pelad|o|a de la |cruz|paleta, pelad|o|a del lomo,
-        sin pelo en la |paleta|crin, sin pelo en el lomo, se le ve la carne viva, se le ve carne viva, se le ve
-        lo |rojo|pelado|vivo, tiene la piel |roja|irritada|viva de la manta, trae un pelón, tiene un pelón, con
-        un pelón, un pelón en, trae pelones, pelones, se talló con la |cobija|manta|capa, se rozó con la
-        |cobija|manta|capa, se peló con la |cobija|manta|capa, se raspó con la |cobija|manta|capa, la
-        |cobija|manta|capa le |talló|peló|rozó|raspó|lastimó, la |cobija|manta|capa lo está
-        |tallando|pelando|rozando|raspando|lastimando, la |cobija|manta|capa la está
-        |tallando|pelando|rozando|raspando|lastimando, tallad|o|a de la |cobija|manta|capa, le talla, le está
-        tallando, talladura, talladuras, una talladura, trae talladuras, le anda rozando, le viene rozando, le
-        anda tallando, |pelo|pecho|hombro|lomo|cuello |está|anda |pelado|lastimado|rozado, |cruz|paleta|crin
-        |está|anda |pelada|lastimada|rozada, le |peló|pelaron|pela el |pecho|hombro|lomo|cuello, le
-        |peló|pelaron|pela la |cruz|paleta|crin, se le |peló|rozó|lastimó el |pecho|hombro|lomo|cuello, se le
-        |peló|rozó|lastimó la |cruz|paleta|crin, |trae|tiene|con el |hombro|pecho|lomo|cuello
-        |lastimado|rozado|raspado, |trae|tiene|con la |cruz|paleta|crin |lastimada|rozada|raspada,
-        |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados, |pecho|hombro|lomo|cuello
-        |lastimado|raspado, le |peló|pelaron|pela los hombros,
+        rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza,
+        pelad|o|a|os|as por la manta, le roza, le rozan, rozón, despellejad|o|a, escoriad|o|a, escoriación,
+        matadura, mataduras, roces en, con rozaduras, tiene una rozadura, tiene rozaduras,
+        rozad|o|a por la manta, herida de la manta, herida por la manta, pelo caído, ha perdido pelo,
+        perdió pelo, pierde pelo, calva en, una calva, calvas, en carne viva, marcas de la manta,
+        le ha hecho una rozadura, le ha hecho rozadura, rozaduras de la manta, llaga, llagas, raspón, raspones,
+        raspad|o|a|os|as, rozadit|o|a, rozadurilla, rozadurita, rocecit|o|os, rozamiento, rozamientos,
+        tiene un roce, tiene roces, con un roce, con roces, le ha salido una rozadura, le salió una rozadura,
+        le están saliendo rozaduras, le han salido rozaduras, le ha salido un roce, le está haciendo rozadura,
+        le está haciendo rozaduras, le hace rozadura, le hace rozaduras, le hizo una rozadura, le hizo rozadura,
+        le hicieron una rozadura, le ha hecho un roce, le ha hecho una herida, le está haciendo herida,
+        le hace herida, le hizo herida, le ha rozado, le rozó, le está rozando, le están rozando, le rozaba,
+        rozan, rozaron, ha rozado, han rozado, le lastima, le está lastimando, le ha lastimado, le lastimó,
+        lastimad|o|a por la manta, lastimad|o|a de la manta, lastimad|o|a de la cobija, le raspa,
+        le está raspando, raspadit|o|a, raspadura, raspaduras, tiene una raspadura, raspándole,
+        le aprieta la manta, despellejad|o|a|os|as, le ha despellejado, despellejándole, se ha despellejado,
+        peladit|o|a|os|as de la manta, pelad|o|a|os|as de la manta, pelad|o|a del roce, pelad|o|a del pecho,
+        pelad|o|a en el pecho, pelad|o|a de los hombros, pelad|o|a en los hombros, pelad|o|a el hombro,
+        hombros pelados, los hombros pelados, hombro pelado, el hombro pelado, pecho pelado, el pecho pelado,
+        cruz pelada, la cruz pelada, la cruz en carne viva, hombros en carne viva, en carnes vivas,
+        a carne viva, está en carne viva, sin pelo en los hombros, sin pelo en el pecho, sin pelo en la cruz,
+        sin pelo en el hombro, calvita, calvas en, calva en el hombro, calvas en los hombros, calva en el pecho,
+        le ha quitado el pelo, le está quitando el pelo, le está comiendo el pelo,
+        se le ha caído el pelo, se le está cayendo el pelo, se le cae el pelo de los hombros,
+        se está quedando sin pelo, pelo rozado, pelo roto, pelo comido, pelo gastado, pelo desgastado,
+        herida en la cruz, heridas en la cruz, herida en el hombro, heridas en los hombros, herida en el pecho,
+        herida de roce, heridas de roce, herida de rozadura, heridas de la manta, heriditas, marca de la manta,
+        marcas de roce, marca de roce, marcas de rozadura, marcas de la cobija, roces de la manta,
+        roce de la manta, roces de manta, roce en el hombro, roce en la cruz, rozad|o|a|os|as de la manta,
+        rozad|o|a de la cobija, rozaduras de manta, rozadura de la manta, rozadura de manta, escocid|o|a|os|as,
+        escocedura, escoceduras, irritad|o|a por la manta, irritad|o|a del roce, irritad|o|a de la correa,
+        irritación de la manta, piel irritada, excoriación, excoriaciones, escoriaciones, costra en el hombro,
+        costra en la cruz, costras de la manta, levantada la piel, se le ha levantado la piel, mata en la cruz,
+        cruz rozada, la cruz rozada, hombros rozados, los hombros rozados, hombro rozado, el hombro rozado,
+        pecho rozado, el pecho rozado, llagad|o|a|os|as, llaguita, ulcerad|o|a, peladura, peladuras, mondad|o|a,
+        rozandole, rosadura, rosaduras, refregad|o|a, refregón, quemadura de la correa, quemazón de la correa,
+        pelo del |hombro|pecho|cuello|lomo comido, pelo del |hombro|pecho|cuello|lomo gastado,
+        pelo del |hombro|pecho|cuello rozado, pelo comido por la manta, comido por la manta,
+        pelo comido de la manta, buena rozadura, una buena rozadura, tiene una buena rozadura, rozadura fea,
+        rozadura buena, rozadura curiosa, rozadura gorda, fea rozadura, una fea rozadura,
+        tiene una fea rozadura, una rozadura fea, tiene una rozadura fea, tiene un buen roce, tiene un roce feo,
+        un buen roce, un roce feo, roce feo, buenos roces, roces feos, tiene roces feos, lleva un roce,
+        lleva roces, lleva una rozadura, lleva rozaduras, trae un roce, trae roces, trae una rozadura,
+        trae rozaduras, trae una herida de la manta, lleva una herida de la manta, le ha salido una calva,
+        le salió una calva, le están saliendo calvas, haciendo rozadura, haciendo rozaduras,
+        haciendo una rozadura, está haciendo una rozadura, le está haciendo una rozadura, haciendo roce,
+        haciendo herida, haciéndole rozadura, haciéndole rozaduras, haciéndole una rozadura, haciéndole herida,
+        haciéndole roce, haciéndole daño en, le hace daño en, le está haciendo daño en, le hizo daño en,
+        lastimad|o|a por la correa, se lastimó con la manta, se lastimó con la cobija, quemad|o|a por la manta,
+        peladit|o|a de los hombros, peladit|o|a del pecho, chafad|o|a por la manta,
+        |cruz|paleta|crin|grupa |lastimada|raspada|despellejada,
+        |hombros|encuentros|costados están |pelados|lastimados|rozados|raspados,
+        |hombros|encuentros|costados |lastimados|raspados|despellejados, |trae|tiene la carne viva, en la carne viva,
+        rub, rubs, un rub, una pelada, un pelón, un raspón,
+        se está |pelando|rozando|lastimando|despellejando|llagando,
+        se le está |pelando|rozando|lastimando|despellejando|llagando,
+        le está |sacando|haciendo|dejando una |llaga|herida|matadura|peladura|marca|lastimadura,
+        le está sacando el pelo, le |sacó|dejó|hizo una |llaga|matadura|peladura|lastimadura|raspadura|marca,
+        le |saca|sacó|come|comió|voló|quita|quitó el pelo, lastimadura, lastimaduras, una lastimadura,
+        lastimad|o|a de la cruz, lastimad|o|a de tanto roce, lastimad|o|a del roce, lastimad|o|a en la |cruz|paleta,
+        lastimad|o|a en el |hombro|pecho, lastimad|o|a en los hombros, rozad|o|a en la |cruz|paleta,
+        rozad|o|a en el |hombro|pecho, rozad|o|a en los hombros, pelad|o|a en la |cruz|paleta, pelad|o|a en el lomo,
+        pelad|o|a de la |cruz|paleta, pelad|o|a del lomo, sin pelo en la |paleta|crin, sin pelo en el lomo,
+        se le ve la carne viva, se le ve carne viva, se le ve lo |rojo|pelado|vivo,
+        tiene la piel |roja|irritada|viva de la manta, trae un pelón, tiene un pelón, con un pelón, un pelón en,
+        trae pelones, pelones, se talló con la |cobija|manta|capa, se rozó con la |cobija|manta|capa,
+        se peló con la |cobija|manta|capa, se raspó con la |cobija|manta|capa,
+        la |cobija|manta|capa le |talló|peló|rozó|raspó|lastimó,
+        la |cobija|manta|capa lo está |tallando|pelando|rozando|raspando|lastimando,
+        la |cobija|manta|capa la está |tallando|pelando|rozando|raspando|lastimando,
+        tallad|o|a de la |cobija|manta|capa, le talla, le está tallando, talladura, talladuras, una talladura,
+        trae talladuras, le anda rozando, le viene rozando, le anda tallando,
+        |pelo|pecho|hombro|lomo|cuello |está|anda |pelado|lastimado|rozado,
+        |cruz|paleta|crin |está|anda |pelada|lastimada|rozada, le |peló|pelaron|pela el |pecho|hombro|lomo|cuello,
+        le |peló|pelaron|pela la |cruz|paleta|crin, se le |peló|rozó|lastimó el |pecho|hombro|lomo|cuello,
+        se le |peló|rozó|lastimó la |cruz|paleta|crin,
+        |trae|tiene|con el |hombro|pecho|lomo|cuello |lastimado|rozado|raspado,
+        |trae|tiene|con la |cruz|paleta|crin |lastimada|rozada|raspada,
+        |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados,
+        |pecho|hombro|lomo|cuello |lastimado|raspado, le |peló|pelaron|pela los hombros,
         |rasque|rasca|rásquese y |rasque|rasca, rasca que rasca, rasque que rasque, se rasca y se rasca,
         no |para|deja|paraba|dejaba de |rascarse|restregarse|frotarse|rozarse
     """,
     "sign unwell": """
-        cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen, no
-        quiere comer, no ha comido, no comió, tose, tosen, tosiendo, con tos, decaíd|o|a|os|as,
-        apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien, no se
-        encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as, sin apetito, desganad|o|a|os|as,
-        letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no está fin|o|a, triste y apagad|o|a, ha
-        dejado la comida, se revuelca de dolor, con dolor, dolorid|o|a, no prueba bocado, no tiene apetito,
-        inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer, no quiere su comida, le duele la panza, le
-        duele la tripa, le duele la barriga, no come nada, no se acaba la comida, con cólico, está con cólico,
-        tiene mocos, con mocos, mocos, moquea, echad|o|a y no se levanta, no se levanta, escarba, se mira los
-        flancos, se mira la tripa, respira mal, respira fuerte, respira con dificultad, no toca el heno, no ha
-        tocado el heno, no ha tocado la comida, no ha tocado el pienso, rar|o|a, no es ell|a, no es él mismo,
-        con fiebre alta, febril, tiene infosura, infosura, débil, se tambalea, muy decaíd|o|a, muy triste, no
-        quiere comer nada, no ha querido comer, ha dejado el pienso, dejó el pienso, no se encuentra nada bien,
-        está fatal, fatal, no está nada bien, no se acabó, no se ha acabado, no se terminó, no se ha terminado,
-        dejó la comida, no terminó su comida, no terminó el pienso, no acabó el pienso, cólico de arena, cólico
-        de gases, con un cólico, principio de cólico, síntomas de cólico, pinta de cólico, tiene pinta de
-        cólico, parece cólico, parece un cólico, amago de cólico, colicad|o|a, acolicad|o|a, está de cólico, le
-        ha dado un cólico, le dio un cólico, le dio cólico, malic|o|a, malucho|s, maluch|o|a|os|as,
-        pachuchill|o|a, pachuchit|o|a, enfermit|o|a|os|as, regulín, regulín regulán, está regular, está regulín,
-        no anda fin|o|a, no está católic|o|a, no anda muy católic|o|a, no la veo bien, no lo veo bien, no los
-        veo bien, no le veo bien, no la veo fina, no lo veo fino, la veo mal, lo veo mal, la veo mala, lo veo
-        malo, la veo rara, lo veo raro, la veo triste, lo veo triste, la veo apagada, lo veo apagado, la veo
-        decaída, lo veo decaído, la noto rara, lo noto raro, la noto mal, lo noto mal, la noto triste, lo noto
-        triste, la noto apagada, lo noto apagado, no está como siempre, no es el de siempre, no es la de
-        siempre, no andan bien, no se ve bien, no se ve nada bien, no la veo nada bien, no lo veo nada bien, no
-        está normal, no tiene buena cara, no tiene buena pinta, tiene mala pinta, tiene mala cara, tiene mal
-        aspecto, mal aspecto, algo le pasa, le pasa algo, algo le duele, le duele algo, le duele el vientre, le
-        duele el estómago, dolor de barriga, dolor de panza, dolor de tripa, con dolor de barriga, dolor
-        abdominal, timpanizad|o|a, hinchad|o|a de barriga, hinchad|o|a de la barriga, barriga hinchada, la
-        barriga hinchada, tripa hinchada, panza hinchada, la panza hinchada, se revuelca mucho, se revuelca sin
-        parar, no para de revolcarse, revolcándose de dolor, se tira al suelo, se está tirando al suelo, se echa
-        y se levanta, se tumba y se levanta, se acuesta y se levanta, tumbad|o|a y no se levanta, tirad|o|a en
-        el suelo, tirad|o|a y no se levanta, echad|o|a y no quiere levantarse, no quiere levantarse, no se
-        quiere levantar, no se puede levantar, no puede levantarse, no se tiene en pie, no se tiene de pie, no
-        se mantiene en pie, se mira la barriga, se mira la panza, se mira el vientre, se mira los ijares,
-        mirándose el flanco, mirándose los flancos, mirándose la tripa, mirándose la barriga, se mira el
-        costado, se mira los costados, se da patadas en la barriga, se da patadas en la tripa, escarba mucho,
-        escarbando mucho, rasca el suelo sin parar, no caga, no ha cagado, no ha hecho caca, no hace caca, sin
-        hacer caca, no defeca, no ha defecado, no hay cagajones, sin cagajones, no bosteó, no bebe, no bebe
-        agua, no ha bebido, no ha bebido nada, no bebió, no quiere beber, no quiere agua, no quiere el heno, no
-        quiere heno, no quiere el pienso, no quiere pienso, no quiere la comida, no quiere su pienso, no quiere
-        ni el heno, no quiere comerse el heno, no quiere la alfalfa, no quiere el concentrado, no quiere ni la
-        zanahoria, no quiso el pienso, no quiso el heno, no quiso la comida, no quiso beber, no ha querido el
-        pienso, no ha querido el heno, no ha querido la cena, no ha querido el desayuno, no ha querido beber, no
-        ha comido nada, no ha comido su pienso, no ha comido el pienso, no ha comido el heno, no comió nada, no
-        comió el pienso, no comió el heno, no ha probado bocado, no ha probado el pienso, no ha probado el heno,
-        no ha probado la comida, no prueba el heno, no prueba el pienso, no probó bocado, no toca el pienso, no
-        toca la comida, no tocó el heno, no tocó el pienso, no tocó la comida, no ha tocado la cena, no ha
-        tocado el desayuno, no ha tocado la alfalfa, no ha tocado nada, ni ha tocado el heno, ni ha tocado el
-        pienso, ni tocó el heno, ni toca el heno, ni come ni bebe, apenas come, apenas ha comido, apenas come
-        nada, come poco y mal, come fatal, ha comido fatal, ha comido poquísimo, se ha dejado el pienso, se dejó
-        el pienso, se ha dejado la comida, se dejó la comida, se ha dejado la cena, se ha dejado todo el pienso,
-        se dejó medio pienso, ha dejado medio pienso, ha dejado todo el pienso, dejó todo el pienso, ha dejado
-        todo el heno, ha dejado el heno, dejó el heno, dejó la cena, ha dejado la cena, ha dejado el desayuno,
-        dejó el desayuno, pienso intacto, el pienso intacto, heno intacto, el heno intacto, comida intacta, la
-        comida intacta, tiene el pienso sin tocar, con el pienso sin tocar, pienso sin tocar, heno sin tocar, el
-        heno sin tocar, comida sin tocar, inapetencia, sin ganas de comer, sin hambre, no tiene hambre, no tiene
-        ganas de comer, perdió el apetito, ha perdido el apetito, con poco apetito, poco apetito, tosió, ha
-        tosido, tosía, tose mucho, tose sin parar, no para de toser, con mucha tos, tos seca, tos fea, con una
-        tos fea, tiene tos, tose al comer, tosecilla, resfriad|o|a|os|as, acatarrad|o|a|os|as,
-        constipad|o|a|os|as, con catarro, tiene catarro, con gripe, tiene gripe, con resfriado, moquead|o|a,
-        moqueando, moco, le sale moco, le salen mocos, moco amarillo, moco verde, mocos verdes, mocos amarillos,
-        con moco, secreción nasal, ollares con moco, le moquea la nariz, destemple y fiebre, tiene calentura,
-        calentura, con calentura, febrícula, con febrícula, tiene febrícula, afiebrad|o|a, 39 de fiebre, 40 de
-        fiebre, fiebrón, está ardiendo de fiebre, respira agitado, respira agitada, respiración agitada, respira
-        muy rápido, respira rápido, respirando rápido, respirando mal, respirando fuerte, le cuesta respirar, no
-        respira bien, respira raro, pulso alto, pulsaciones altas, ollares dilatados, encías pálidas, encías
-        moradas, encías blancas, diarrea líquida, con diarrea, con descomposición, descompuest|o|a, caca
-        líquida, cagalera, con cagalera, tiene cagalera, con churretes, churrete, aletargad|o|a|os|as, letargo,
+        cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
+        no quiere comer, no ha comido, no comió, tose, tosen, tosiendo, con tos, decaíd|o|a|os|as,
+        apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien,
+        no se encuentra bien, se encuentra mal, está mal, pachuch|o|a|os|as, sin apetito,
+        desganad|o|a|os|as, letárgic|o|a, indispuest|o|a, se siente mal, no anda bien, no está fin|o|a,
+        triste y apagad|o|a, ha dejado la comida, se revuelca de dolor, con dolor, dolorid|o|a,
+        no prueba bocado, no tiene apetito, inapetente|s, muy apagad|o|a, apagad|o|a, no quiso comer,
+        no quiere su comida, le duele la panza, le duele la tripa, le duele la barriga, no come nada,
+        no se acaba la comida, con cólico, está con cólico, tiene mocos, con mocos, mocos, moquea,
+        echad|o|a y no se levanta, no se levanta, escarba, se mira los flancos, se mira la tripa,
+        respira mal, respira fuerte, respira con dificultad, no toca el heno, no ha tocado el heno,
+        no ha tocado la comida, no ha tocado el pienso, rar|o|a, no es ell|a, no es él mismo,
+        con fiebre alta, febril, tiene infosura, infosura, débil, se tambalea, muy decaíd|o|a, muy triste,
+        no quiere comer nada, no ha querido comer, ha dejado el pienso, dejó el pienso,
+        no se encuentra nada bien, está fatal, fatal, no está nada bien, no se acabó, no se ha acabado,
+        no se terminó, no se ha terminado, dejó la comida, no terminó su comida, no terminó el pienso,
+        no acabó el pienso, cólico de arena, cólico de gases, con un cólico, principio de cólico,
+        síntomas de cólico, pinta de cólico, tiene pinta de cólico, parece cólico, parece un cólico,
+        amago de cólico, colicad|o|a, acolicad|o|a, está de cólico, le ha dado un cólico, le dio un cólico,
+        le dio cólico, malic|o|a, malucho|s, maluch|o|a|os|as, pachuchill|o|a, pachuchit|o|a,
+        enfermit|o|a|os|as, regulín, regulín regulán, está regular, está regulín, no anda fin|o|a,
+        no está católic|o|a, no anda muy católic|o|a, no la veo bien, no lo veo bien, no los veo bien,
+        no le veo bien, no la veo fina, no lo veo fino, la veo mal, lo veo mal, la veo mala, lo veo malo,
+        la veo rara, lo veo raro, la veo triste, lo veo triste, la veo apagada, lo veo apagado,
+        la veo decaída, lo veo decaído, la noto rara, lo noto raro, la noto mal, lo noto mal,
+        la noto triste, lo noto triste, la noto apagada, lo noto apagado, no está como siempre,
+        no es el de siempre, no es la de siempre, no andan bien, no se ve bien, no se ve nada bien,
+        no la veo nada bien, no lo veo nada bien, no está normal, no tiene buena cara,
+        no tiene buena pinta, tiene mala pinta, tiene mala cara, tiene mal aspecto, mal aspecto,
+        algo le pasa, le pasa algo, algo le duele, le duele algo, le duele el vientre,
+        le duele el estómago, dolor de barriga, dolor de panza, dolor de tripa, con dolor de barriga,
+        dolor abdominal, timpanizad|o|a, hinchad|o|a de barriga, hinchad|o|a de la barriga,
+        barriga hinchada, la barriga hinchada, tripa hinchada, panza hinchada, la panza hinchada,
+        se revuelca mucho, se revuelca sin parar, no para de revolcarse, revolcándose de dolor,
+        se tira al suelo, se está tirando al suelo, se echa y se levanta, se tumba y se levanta,
+        se acuesta y se levanta, tumbad|o|a y no se levanta, tirad|o|a en el suelo,
+        tirad|o|a y no se levanta, echad|o|a y no quiere levantarse, no quiere levantarse,
+        no se quiere levantar, no se puede levantar, no puede levantarse, no se tiene en pie,
+        no se tiene de pie, no se mantiene en pie, se mira la barriga, se mira la panza,
+        se mira el vientre, se mira los ijares, mirándose el flanco, mirándose los flancos,
+        mirándose la tripa, mirándose la barriga, se mira el costado, se mira los costados,
+        se da patadas en la barriga, se da patadas en la tripa,
+        escarba mucho, escarbando mucho, rasca el suelo sin parar, no caga, no ha cagado, no ha hecho caca,
+        no hace caca, sin hacer caca, no defeca, no ha defecado, no hay cagajones, sin cagajones,
+        no bosteó, no bebe, no bebe agua, no ha bebido, no ha bebido nada, no bebió, no quiere beber,
+        no quiere agua, no quiere el heno, no quiere heno, no quiere el pienso, no quiere pienso,
+        no quiere la comida, no quiere su pienso, no quiere ni el heno, no quiere comerse el heno,
+        no quiere la alfalfa, no quiere el concentrado, no quiere ni la zanahoria, no quiso el pienso,
+        no quiso el heno, no quiso la comida, no quiso beber, no ha querido el pienso,
+        no ha querido el heno, no ha querido la cena, no ha querido el desayuno, no ha querido beber,
+        no ha comido nada, no ha comido su pienso, no ha comido el pienso, no ha comido el heno,
+        no comió nada, no comió el pienso, no comió el heno, no ha probado bocado, no ha probado el pienso,
+        no ha probado el heno, no ha probado la comida, no prueba el heno, no prueba el pienso,
+        no probó bocado, no toca el pienso, no toca la comida, no tocó el heno, no tocó el pienso,
+        no tocó la comida, no ha tocado la cena, no ha tocado el desayuno, no ha tocado la alfalfa,
+        no ha tocado nada, ni ha tocado el heno, ni ha tocado el pienso, ni tocó el heno, ni toca el heno,
+        ni come ni bebe, apenas come, apenas ha comido, apenas come nada, come poco y mal, come fatal,
+        ha comido fatal, ha comido poquísimo, se ha dejado el pienso, se dejó el pienso,
+        se ha dejado la comida, se dejó la comida, se ha dejado la cena, se ha dejado todo el pienso,
+        se dejó medio pienso, ha dejado medio pienso, ha dejado todo el pienso, dejó todo el pienso,
+        ha dejado todo el heno, ha dejado el heno, dejó el heno, dejó la cena, ha dejado la cena,
+        ha dejado el desayuno, dejó el desayuno, pienso intacto, el pienso intacto, heno intacto,
+        el heno intacto, comida intacta, la comida intacta, tiene el pienso sin tocar,
+        con el pienso sin tocar, pienso sin tocar, heno sin tocar, el heno sin tocar, comida sin tocar,
+        inapetencia, sin ganas de comer, sin hambre, no tiene hambre, no tiene ganas de comer,
+        perdió el apetito, ha perdido el apetito, con poco apetito, poco apetito, tosió, ha tosido, tosía,
+        tose mucho, tose sin parar, no para de toser, con mucha tos, tos seca, tos fea, con una tos fea,
+        tiene tos, tose al comer, tosecilla, resfriad|o|a|os|as, acatarrad|o|a|os|as, constipad|o|a|os|as,
+        con catarro, tiene catarro, con gripe, tiene gripe, con resfriado, moquead|o|a, moqueando, moco,
+        le sale moco, le salen mocos, moco amarillo, moco verde, mocos verdes, mocos amarillos, con moco,
+        secreción nasal, ollares con moco, le moquea la nariz, destemple y fiebre, tiene calentura,
+        calentura, con calentura, febrícula, con febrícula, tiene febrícula, afiebrad|o|a, 39 de fiebre,
+        40 de fiebre, fiebrón, está ardiendo de fiebre, respira agitado, respira agitada,
+        respiración agitada, respira muy rápido, respira rápido, respirando rápido, respirando mal,
+        respirando fuerte, le cuesta respirar, no respira bien, respira raro, pulso alto,
+        pulsaciones altas, ollares dilatados, encías pálidas, encías moradas, encías blancas,
+        diarrea líquida, con diarrea, con descomposición, descompuest|o|a, caca líquida, cagalera,
+        con cagalera, tiene cagalera, con churretes, churrete, aletargad|o|a|os|as, letargo,
         adormilad|o|a y sin comer, cabizbaj|o|a|os|as, alicaíd|o|a|os|as, mustí|o|a, musti|o|a|os|as,
         decaidit|o|a|os|as, decaíd|o|a|os|as y sin comer, decaimiento, abatid|o|a|os|as, desganadit|o|a,
-        desganada del todo, apátic|o|a|os|as y sin comer, triste y sin comer, tristón y sin comer, sin ganas de
-        nada, flojit|o|a|os|as, sin fuerzas, se tambalea mucho, tambaleándose, se va de atrás, descoordinad|o|a,
-        atáxic|o|a, temblon y decaído, con infosura, infosad|o|a|os|as, laminitis, con laminitis, tiene
-        laminitis, infosura en las manos, urticaria, con urticaria, ronchas, con ronchas, llen|o|a de ronchas,
-        envenenad|o|a, intoxicad|o|a, ataque de tos, crisis de asma, con huélfago, deshidratad|o|a|os|as, en
-        shock, azoturia, mioglobinuria, mioglobinúrico, quiet|o|a en un rincón, quieto en una esquina, quieta en
-        una esquina, separad|o|a del grupo y triste, apartad|o|a del grupo, está chung|o|a, chunguill|o|a,
-        fatalito, malísim|o|a|os|as, muy mal|o|a|os|as, muy malit|o|a|os|as, está muy mal, está bastante mal,
-        está fastidiad|o|a, está jodid|o|a, está mal de la tripa, malit|o|a de la tripa, mala de la barriga, mal
-        del estómago, mal de la barriga, se puso mal, se puso mala, se puso malo, se ha puesto mala, se ha
-        puesto malo, se ha puesto malita, se ha puesto malito, cayó enfermo, cayó enferma, ha enfermado,
-        empeora, ha empeorado, empeoró, está peor, peor que ayer, va a peor, va peor, ha ido a peor, no
-        |prueba|probó, no ha probado, apenas ha tocado |el|la|su, no |quiso|quiere |el|la|su
-        |concentrado|avena|cena|ración|heno, no |quiso|quiere |el|la|su
-        |pienso|comida|alfalfa|grano|desayuno|paja, no ha querido |el|la|su |concentrado|avena|cena|ración|heno,
-        no ha querido |el|la|su |pienso|comida|alfalfa|grano|desayuno|paja, se ha dejado |el|la|su
-        |cena|ración|heno|pienso|comida|avena|desayuno, no se ha bebido, no se bebió, no se ha comido, no se
-        comió, no se acaba |el|la|su, no se acabó |el|la|su, no se ha acabado |el|la|su, no se termina
-        |el|la|su, sin probar bocado, ni ha probado, ni prueba, ni probó, no ha comido en toda la noche, lleva
-        sin comer, está sin comer, sin beber, no come ni bebe, no come bien, come mal, no mastica, babea,
-        babeando, atragantad|o|a, obstrucción, se ha atragantado, suelta el pienso, bola el pienso, tiene
-        atasco, impactación, ta malu, ta mala, ta malo, respira muy fuerte, respira como, resuella, resollando,
-        jadea mucho, hace ruido al respirar, sin querer comer, sin querer |el|su|la |heno|pienso|comida,
-        tumbad|o|a y sin comer, tumbad|o|a y sin querer, tiene muy mala pinta, con muy mala pinta, muy mala
-        pinta, con mala pinta, mala pinta, con mala cara, muy mala cara, no tiene muy buena pinta, no me gusta
-        nada cómo está, no me gusta cómo está, no me gusta nada la pinta, no está para nada bien, no está muy
-        bien, no anda muy bien, no está del todo bien, no se la ve bien, no se le ve bien, no se lo ve bien, no
-        se la ve fina, se la ve mal, se le ve mal, se la ve triste, se le ve triste, se le ve decaíd|o|a, se la
-        ve decaída, se le ve apagad|o|a, se la ve apagada, triste y sin ganas, tristón|a, tumbad|o|a y
-        quejándose, quejándose, se queja, gimiendo, gime, suda frío, sudando frío, sudores fríos y, está
-        ausente, está como ida, está como ido, desorientad|o|a, encogid|o|a de dolor, con la barriga encogida,
-        recogid|o|a de barriga, tripa recogida, sin ruidos de tripa, sin ruidos intestinales, no se oye la
-        tripa, no le suenan las tripas, estreñid|o|a, empachad|o|a, empanzad|o|a, torzón, con torzón, tiene
-        torzón, torozón, enterad|o|a de arena, cólica, tose y tose, tos fuerte, mucha tos, tos de perro, ataques
-        de tos, golpes de tos, tose seco, no ha bebido en, no ha bebido en toda la noche, no ha bebido agua, no
-        bebió agua, no bebe nada, mal de |la|su |tripa|barriga|panza, mal del |estómago|vientre|aparato, anda
-        mal, andan mal, anda mal de la tripa, anda mal de la barriga, anda mal de la panza, anda malo, anda
-        mala, anda malito, anda malita, anda pachuch|o|a, anda raro, anda rara, anda tosiendo, anda triste, anda
-        decaíd|o|a, anda apagad|o|a, no toca |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua, no
-        tocó |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua, no |ha|han tocado |el|la|su|ni, sin
-        probar |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua, sin tocar |el|la|su
-        |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua, sin probar nada, sin comerse |el|la|su
-        |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua, sin terminar |el|la|su
-        |heno|pienso|comida|cena|concentrado|desayuno,
-        se mira la panza a cada rato, se mira a cada rato la panza, se mira a cada rato, no quiso comer nada, no
-        quiso |tomar|beber agua, no quiso el fardo, no quiso el balanceado, no quiso el morral, no quiso la
-        fardo, no quiso la balanceado, no quiso la morral, no quiso su fardo, no quiso su balanceado, no quiso
-        su morral, no quiere |el|la|su |balanceado|fardo|morral, dejó |el|la|toda
-        |grano|ración|balanceado|avena|alfalfa, ni quiso comer, no quiso ni comer, ni tocó la comida, no tocó la
-        ración, no tocó el grano, sin ánimo, sin ánimos, desganao, está caíd|o|a, anda caíd|o|a, bien caíd|o|a,
-        anda echad|o|a, está echad|o|a y no, se echa a cada rato, se echa y se para, se acuesta y se para, se
-        tira y se para, se la pasa echad|o|a, se revuelca a cada rato, se patea la |panza|barriga|guata, se
-        muerde la |panza|barriga|guata, se mira la guata, se tira al piso, anda cabizbaj|o|a, anda con tos, anda
-        con fiebre, anda con cólico, anda agripad|o|a, agripad|o|a, engripad|o|a, está engripad|o|a, anda con
-        mocos, anda con diarrea, con chorrillo, tiene chorrillo, con churria, tiene churria, cholenc|o|a,
-        cholenquit|o|a, anda cholenc|o|a, está cholenc|o|a, está tristón, anda tristón, anda tristona, está
-        tristona, anda apachurrad|o|a, apachurrad|o|a, aplastad|o|a y sin comer, anda desganad|o|a, no anda nada
-        bien, no lo noto bien, no la noto bien, no lo veo nada fino, no se siente bien, no se siente nada bien,
-        no pinta bien, no me gusta cómo anda, no me gusta cómo respira, respira entrecortado, anda resollando,
-        no se |quiere|puede |parar|pararse, no se para, amaneció echad|o|a, echad|o|a y no se quiere
-        |parar|levantar, no se quiere mover, no se mueve del |rincón|lugar,
-        tosa y tosa, tosa y tose, tosa y tosiendo, tose y tosa, tose y tosiendo, tosiendo y tosa, tosiendo y tose,
-        tosiendo y tosiendo, tose que tose, tosa que tosa,
-        no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua,
-        no quiso ni el heno, no ha cenado,
-        no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano
+        desganada del todo, apátic|o|a|os|as y sin comer, triste y sin comer, tristón y sin comer,
+        sin ganas de nada, flojit|o|a|os|as, sin fuerzas, se tambalea mucho, tambaleándose, se va de atrás,
+        descoordinad|o|a, atáxic|o|a, temblon y decaído, con infosura, infosad|o|a|os|as, laminitis,
+        con laminitis, tiene laminitis, infosura en las manos, urticaria, con urticaria, ronchas,
+        con ronchas, llen|o|a de ronchas, envenenad|o|a, intoxicad|o|a, ataque de tos, crisis de asma,
+        con huélfago, deshidratad|o|a|os|as, en shock, azoturia, mioglobinuria, mioglobinúrico,
+        quiet|o|a en un rincón, quieto en una esquina, quieta en una esquina,
+        separad|o|a del grupo y triste, apartad|o|a del grupo, está chung|o|a, chunguill|o|a, fatalito,
+        malísim|o|a|os|as, muy mal|o|a|os|as, muy malit|o|a|os|as, está muy mal, está bastante mal,
+        está fastidiad|o|a, está jodid|o|a, está mal de la tripa, malit|o|a de la tripa,
+        mala de la barriga, mal del estómago, mal de la barriga, se puso mal, se puso mala, se puso malo,
+        se ha puesto mala, se ha puesto malo, se ha puesto malita, se ha puesto malito, cayó enfermo,
+        cayó enferma, ha enfermado, empeora, ha empeorado, empeoró, está peor, peor que ayer, va a peor,
+        va peor, ha ido a peor, no |prueba|probó, no ha probado, apenas ha tocado |el|la|su,
+        no |quiso|quiere |el|la|su |concentrado|avena|cena|ración|heno,
+        no |quiso|quiere |el|la|su |pienso|comida|alfalfa|grano|desayuno|paja,
+        no ha querido |el|la|su |concentrado|avena|cena|ración|heno,
+        no ha querido |el|la|su |pienso|comida|alfalfa|grano|desayuno|paja,
+        se ha dejado |el|la|su |cena|ración|heno|pienso|comida|avena|desayuno, no se ha bebido,
+        no se bebió, no se ha comido, no se comió, no se acaba |el|la|su, no se acabó |el|la|su,
+        no se ha acabado |el|la|su, no se termina |el|la|su, sin probar bocado, ni ha probado, ni prueba,
+        ni probó, no ha comido en toda la noche, lleva sin comer, está sin comer, sin beber,
+        no come ni bebe, no come bien, come mal, no mastica, babea, babeando, atragantad|o|a, obstrucción,
+        se ha atragantado, suelta el pienso, bola el pienso, tiene atasco, impactación, ta malu, ta mala,
+        ta malo, respira muy fuerte, respira como, resuella, resollando, jadea mucho,
+        hace ruido al respirar, sin querer comer, sin querer |el|su|la |heno|pienso|comida,
+        tumbad|o|a y sin comer, tumbad|o|a y sin querer, tiene muy mala pinta, con muy mala pinta,
+        muy mala pinta, con mala pinta, mala pinta, con mala cara, muy mala cara, no tiene muy buena pinta,
+        no me gusta nada cómo está, no me gusta cómo está, no me gusta nada la pinta,
+        no está para nada bien, no está muy bien, no anda muy bien, no está del todo bien,
+        no se la ve bien, no se le ve bien, no se lo ve bien, no se la ve fina, se la ve mal, se le ve mal,
+        se la ve triste, se le ve triste, se le ve decaíd|o|a, se la ve decaída, se le ve apagad|o|a,
+        se la ve apagada, triste y sin ganas, tristón|a, tumbad|o|a y quejándose, quejándose, se queja,
+        gimiendo, gime, suda frío, sudando frío, sudores fríos y, está ausente, está como ida,
+        está como ido, desorientad|o|a, encogid|o|a de dolor, con la barriga encogida,
+        recogid|o|a de barriga, tripa recogida, sin ruidos de tripa, sin ruidos intestinales,
+        no se oye la tripa, no le suenan las tripas, estreñid|o|a, empachad|o|a, empanzad|o|a, torzón,
+        con torzón, tiene torzón, torozón, enterad|o|a de arena, cólica, tose y tose, tos fuerte,
+        mucha tos, tos de perro, ataques de tos, golpes de tos, tose seco, no ha bebido en,
+        no ha bebido en toda la noche, no ha bebido agua, no bebió agua, no bebe nada,
+        mal de |la|su |tripa|barriga|panza, mal del |estómago|vientre|aparato, anda mal, andan mal,
+        anda mal de la tripa, anda mal de la barriga, anda mal de la panza, anda malo, anda mala,
+        anda malito, anda malita, anda pachuch|o|a, anda raro, anda rara, anda tosiendo, anda triste,
+        anda decaíd|o|a, anda apagad|o|a,
+        no toca |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua,
+        no tocó |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|agua,
+        no |ha|han tocado |el|la|su|ni,
+        sin probar |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua,
+        sin tocar |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua, sin probar nada,
+        sin comerse |el|la|su |heno|pienso|comida|cena|alfalfa|concentrado|desayuno|agua,
+        sin terminar |el|la|su |heno|pienso|comida|cena|concentrado|desayuno, se mira la panza a cada rato,
+        se mira a cada rato la panza, se mira a cada rato, no quiso comer nada, no quiso |tomar|beber agua,
+        no quiso el fardo, no quiso el balanceado, no quiso el morral, no quiso la fardo, no quiso la balanceado,
+        no quiso la morral, no quiso su fardo, no quiso su balanceado, no quiso su morral,
+        no quiere |el|la|su |balanceado|fardo|morral, dejó |el|la|toda |grano|ración|balanceado|avena|alfalfa,
+        ni quiso comer, no quiso ni comer, ni tocó la comida, no tocó la ración, no tocó el grano, sin ánimo,
+        sin ánimos, desganao, está caíd|o|a, anda caíd|o|a, bien caíd|o|a, anda echad|o|a, está echad|o|a y no,
+        se echa a cada rato, se echa y se para, se acuesta y se para, se tira y se para, se la pasa echad|o|a,
+        se revuelca a cada rato, se patea la |panza|barriga|guata, se muerde la |panza|barriga|guata,
+        se mira la guata, se tira al piso, anda cabizbaj|o|a, anda con tos, anda con fiebre, anda con cólico,
+        anda agripad|o|a, agripad|o|a, engripad|o|a, está engripad|o|a, anda con mocos, anda con diarrea,
+        con chorrillo, tiene chorrillo, con churria, tiene churria, cholenc|o|a, cholenquit|o|a, anda cholenc|o|a,
+        está cholenc|o|a, está tristón, anda tristón, anda tristona, está tristona, anda apachurrad|o|a,
+        apachurrad|o|a, aplastad|o|a y sin comer, anda desganad|o|a, no anda nada bien, no lo noto bien,
+        no la noto bien, no lo veo nada fino, no se siente bien, no se siente nada bien, no pinta bien,
+        no me gusta cómo anda, no me gusta cómo respira, respira entrecortado, anda resollando,
+        no se |quiere|puede |parar|pararse, no se para, amaneció echad|o|a, echad|o|a y no se quiere |parar|levantar,
+        no se quiere mover, no se mueve del |rincón|lugar, tosa y tosa, tosa y tose, tosa y tosiendo, tose y tosa,
+        tose y tosiendo, tosiendo y tosa, tosiendo y tose, tosiendo y tosiendo, tose que tose, tosa que tosa,
+        no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua, no quiso ni el heno,
+        no ha cenado, no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -502,9 +535,8 @@ PHRASES = {
         frescuch|o|a, tempranito frío, helad|o|a, frío frío, friít|o|a, friíll|o|a, fresqu|ito|ita|itos|itas,
         fresquísim|o|a, gélid|o|a|os|as, heladit|o|a|os|as, heladísim|o|a, congelad|o|a, frigidísim|o|a,
         friísim|o|a, frisísim|o|a, frío como el hielo, frías como el hielo, destemplado, 🧊, ❄️, friecito,
-        friyito, rasca, biruji,
-        se enfrió, se ha enfriado, se está enfriando, se me enfrió, se quedó frí|o|a, se ha quedado frí|o|a, se
-        está helando, se hiela, se congela, enfriad|o|a|os|as
+        friyito, rasca, biruji, se enfrió, se ha enfriado, se está enfriando, se me enfrió, se quedó frí|o|a,
+        se ha quedado frí|o|a, se está helando, se hiela, se congela, enfriad|o|a|os|as
     """,
     "everyday good": "",
     "everyday comfortable": """
@@ -530,15 +562,13 @@ PHRASES = {
         sin incidencia, sin quejas, sin más, sin pega, sin pegas, nada que reportar, nada raro, nada nuevo,
         como siempre de bien, tan bien, muy a gusto, cojonud|o|a, de puta madre,
         de pm, dpm, de rechupete, como nuev|o|a, como una rosa, fresc|o|a como una lechuga,
-        viv|o|a y coleando,
-        joya, de diez puntos, diez puntos, diez de diez, flama, al tiro bien, pipón, pipona,
+        viv|o|a y coleando, joya, de diez puntos, diez puntos, diez de diez, flama, al tiro bien, pipón, pipona,
         fenómeno, fenómena, piola, tranqui, tranqui palanqui, de pelos, a todo dar, a toda madre, con madre,
-        bien chido, chid|o|a|os|as, suave, al cien, al 100, al cien por ciento, en buena, de buena, nítid|o|a,
-        nice, cool, tuanis, pura vida, macanud|o|a, bien tranquil|o|a|os|as, re tranqui, retranqui, sin drama,
-        sin dramas, sin bronca, sin broncas, sin rollo, sin lío, sin líos, sin cuento, como lechuga, como reina,
-        como rey, como una reina, como un rey, como reyes, bien rica, bien rico, filete, bakán, de maravillas,
-        agusto, bien agusto, ta agusto, todo en regla, al pelo bien,
-        se calentó, se ha calentado, ya se calentó
+        bien chido, chid|o|a|os|as, suave, al cien, al 100, al cien por ciento, en buena, de buena, nítid|o|a, nice,
+        cool, tuanis, pura vida, macanud|o|a, bien tranquil|o|a|os|as, re tranqui, retranqui, sin drama, sin dramas,
+        sin bronca, sin broncas, sin rollo, sin lío, sin líos, sin cuento, como lechuga, como reina, como rey,
+        como una reina, como un rey, como reyes, bien rica, bien rico, filete, bakán, de maravillas, agusto,
+        bien agusto, ta agusto, todo en regla, al pelo bien, se calentó, se ha calentado, ya se calentó
     """,
     "everyday warm": """
         templad|o|a|os|as, medio caliente,
@@ -609,9 +639,8 @@ PHRASES = {
         sigue mojad|o|a|os|as, siguen mojad|o|a|os|as, aún mojad|o|a|os|as, todavía mojad|o|a|os|as, mojandose,
         mojandito, mojad|o|a y embarrad|o|a, mojad|o|a de lluvia, mojad|o|a por la lluvia,
         mojad|o|a de la lluvia, mojad|o|a del rocío, mojad|o|a del agua, mojad|o|a de nieve, mojaíto, mojaíta,
-        moyad|o|a|es|os, moyáu, se a mojado, se le a mojado, se an mojado,
-        mojad|o|a hasta los huesos por la lluvia, se me mojó todo, le llovió, le llovió toda la noche, le llovió
-        todo, se mojó enterit|o|a
+        moyad|o|a|es|os, moyáu, se a mojado, se le a mojado, se an mojado, mojad|o|a hasta los huesos por la lluvia,
+        se me mojó todo, le llovió, le llovió toda la noche, le llovió todo, se mojó enterit|o|a
     """,
     "soaked": """
         empapao, empapá, empapaos, empapás, chorreao, chorreá, calao, calá,
@@ -639,10 +668,10 @@ PHRASES = {
         para escurrir, para escurrirla, para retorcer, a chorros, como recién sacada del río,
         como recién salida del agua, está que chorrea, está que gotea, están que chorrean, empapá, calaíta,
         empapaíta, empapaíto, empapá perdía, empapao perdío, calá perdía, se a calado, a calado, se le a calado,
-        se a empapado, se le a empapado,
-        hech|o|a sopa, hech|o|a una sopa de agua, hech|o|a trapo de agua, hech|o|a pato, chorread|o|a de agua,
-        empapad|o|a hasta el |forro|hueso, escurriendo de agua, escurre, escurría, chorreaba, goteaba,
-        chorreando por todos lados, está que escurre, sigue escurriendo, sigue chorreando, ensopaíto, ensopá
+        se a empapado, se le a empapado, hech|o|a sopa, hech|o|a una sopa de agua, hech|o|a trapo de agua,
+        hech|o|a pato, chorread|o|a de agua, empapad|o|a hasta el |forro|hueso, escurriendo de agua, escurre,
+        escurría, chorreaba, goteaba, chorreando por todos lados, está que escurre, sigue escurriendo,
+        sigue chorreando, ensopaíto, ensopá
     """,
     "state washing": """
         en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar,
@@ -677,81 +706,83 @@ PHRASES = {
         en el lavao, para lavarl|a|o|as|os, a casa para lavarl|a|o|as|os,
         me |la|lo|las|los llevo a casa para lavar, me |la|lo|las|los llevo a casa para lavarl|a|o|as|os,
         me |la|lo|las|los he llevado a casa para lavar, me |la|lo|las|los he llevado para lavar, a casa a lavar,
-        a casa para lavar,
-        al lavadero, fue al lavadero, se fue al lavadero, la mandé al lavadero, lo mandé al lavadero, mandé al
-        lavadero, en el lavadero ya, llevé al lavadero, la llevé al lavadero, lo llevé al lavadero, al
-        lavarropa, en el lavarropa, en la lava ropa, la metí al lavarropas, lo metí al lavarropas, la metí a la
-        lavadora, lo metí a la lavadora, metí a la lavadora, metí al lavarropas, puse en el lavarropas, la puse
-        en el lavarropas, lo puse en el lavarropas, al lavado, en el lavado, se fue al lavado, fue al lavado,
-        fue a la lavandería, fue a la tintorería, fue a la lavadora, anda en la lavandería, anda en la lavadora,
-        anda lavándose, la eché a la lavadora, lo eché a la lavadora, la dejé lavando, lo dejé lavando, quedó
-        lavando, quedó en la lavadora, quedó en el lavarropas, quedó a lavar, quedó en remojo, la dejé en
-        remojo, lo dejé en remojo, la puse a remojar, lo puse a remojar, puse a remojar, se la llevaron a lavar,
-        se lo llevaron a lavar, se llevaron a lavar, me la llevé a lavar, me lo llevé a lavar, la traigo en la
-        lavadora, está en el lavarropas, está en el lavadero, en la laundry, a la laundry, en el lavaplatos,
-        en lavadora, en lavandería, en tintorería, en lavadero
+        a casa para lavar, al lavadero, fue al lavadero, se fue al lavadero, la mandé al lavadero,
+        lo mandé al lavadero, mandé al lavadero, en el lavadero ya, llevé al lavadero, la llevé al lavadero,
+        lo llevé al lavadero, al lavarropa, en el lavarropa, en la lava ropa, la metí al lavarropas,
+        lo metí al lavarropas, la metí a la lavadora, lo metí a la lavadora, metí a la lavadora, metí al lavarropas,
+        puse en el lavarropas, la puse en el lavarropas, lo puse en el lavarropas, al lavado, en el lavado,
+        se fue al lavado, fue al lavado, fue a la lavandería, fue a la tintorería, fue a la lavadora,
+        anda en la lavandería, anda en la lavadora, anda lavándose, la eché a la lavadora, lo eché a la lavadora,
+        la dejé lavando, lo dejé lavando, quedó lavando, quedó en la lavadora, quedó en el lavarropas, quedó a lavar,
+        quedó en remojo, la dejé en remojo, lo dejé en remojo, la puse a remojar, lo puse a remojar, puse a remojar,
+        se la llevaron a lavar, se lo llevaron a lavar, se llevaron a lavar, me la llevé a lavar, me lo llevé a lavar,
+        la traigo en la lavadora, está en el lavarropas, está en el lavadero, en la laundry, a la laundry,
+        en el lavaplatos, en lavadora, en lavandería, en tintorería, en lavadero
     """,
     "state torn": """
-        un tajo, un tajazo, un |buen|tremendo|gran tajo, un pedazo de tajo, rajao, rajá, se ha rajao, se ha
-        rajado, se rajó, trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un
-        roto, trae una rajada, rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha
-        roto, se rompió, rompió, ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha
-        rasgado, ha rajado, rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón,
-        desgarrón, se rasgó, se rajó, tiene un roto, con un agujero, con un siete, con un roto, un agujero, un
-        agujerazo, hecho trizas, hecha trizas, hecha polvo, hecho polvo, hecha pedazos, hecho pedazos, se ha
-        rasgado, se ha rajado, se ha desgarrado, se descosió, se ha descosido, ha destrozado, destrozó,
-        pinchad|o|a, rotit|o|a, rotísim|o|a|os|as, medio rot|o|a, rot|o|a|os|as por detrás, rot|o|a|os|as por el
-        costado, rot|o|a del todo, rot|o|a por la costura, rajad|o|a|os|as de arriba abajo, rajad|o|a|os|as por
-        detrás, rajad|o|a|os|as por la mitad, abiert|o|a|os|as en canal, abiert|o|a por la costura, abiert|o|a
-        por las costuras, abierta de arriba abajo, partid|o|a en dos, partid|o|a por la mitad, partida por
-        detrás, desgarradit|o|a, se desgarró, se le desgarró, se le ha desgarrado, desgarro, un desgarro, tiene
-        un desgarro, con un desgarro, desgarrones, con un desgarrón, tiene un desgarrón, rasgón, un rasgón,
-        tiene un rasgón, con un rasgón, rasgadur|a|as, rasguñ|ada, rajadura, tiene una rajadura, raja, una raja,
-        tiene una raja, con una raja, una raja enorme, rajita, tiene una rajita, se le ha hecho una raja, se le
-        hizo una raja, agujeros, agujerit|o|os, con agujeros, tiene agujeros, tiene un agujero enorme, tiene un
-        agujero en, tiene un boquete, un boquete, boquete, con un boquete, boquetes, con boquetes, hueco, un
-        hueco, tiene un hueco, con un hueco, tiene huecos, un siete en, tiene un siete, tiene un siete enorme,
-        le ha hecho un siete, le hizo un siete, se le ha hecho un siete, se hizo un siete, se ha hecho un siete,
-        le ha hecho un agujero, le hizo un agujero, se le ha hecho un agujero, le ha hecho un roto, le hizo un
-        roto, le han hecho un roto, le han hecho un agujero, se le ha hecho un roto, se ha hecho un roto en, se
-        hizo un roto en, tiene una rotura, rotura, con una rotura, tiene rotos, con rotos, rotos varios,
-        mordid|o|a y rot|o|a, le ha mordido la manta, comid|o|a por los ratones, comid|o|a de ratones,
-        roíd|o|a|os|as, roíd|o|a por los ratones, mordisquead|o|a|os|as, han roto, le han roto, le ha roto, le
-        rompió, le rompieron, rompieron, la ha roto, lo ha roto, la rompió, lo rompió, me ha roto, se la ha
-        roto, se lo ha roto, se la rompió, se lo rompió, se ha cargado, se cargó, se la ha cargado, se lo ha
-        cargado, se la cargó, le ha destrozado, la ha destrozado, lo ha destrozado, la destrozó, lo destrozó, ha
-        hecho trizas, ha hecho jirones, la ha hecho trizas, la ha hecho jirones, lo ha hecho jirones, se le ha
-        rajado, se le rajó, se le ha rasgado, se le rasgó, la ha rajado, la rajó, la ha rasgado, la rasgó, la
-        desgarró, la ha desgarrado, ha desgarrado, hech|o|a|os|as jirones, hech|o|a un jirón, hech|o|a un trapo,
-        hech|o|a un colador, como un colador, hech|o|a un asco de rota, hech|o|a|os|as unos zorros, hech|o|a
-        migas, hech|o|a añicos, hecha un guiñapo, en jirones, en tiras, hech|o|a tiras, hech|o|a cisco,
-        descosidit|o|a, descosida por el lomo, descosida por detrás, se le ha descosido, se le descosió, se está
-        descosiendo, desilachad|o|a, deshilachad|o|a|os|as, deshilachándose, se está rompiendo, se está rajando,
-        inservible|s, para tirar, pa tirar, para el arrastre, reventad|o|a|os|as por la costura, reventad|o|a
-        por las costuras, reventad|o|a por detrás, costura abierta, la costura abierta, costuras abiertas, con
-        la costura abierta, le ha saltado la costura, le saltó la costura, se le ha abierto la costura, se ha
-        abierto por la costura, se abrió por la costura, enganchad|o|a y rot|o|a, se enganchó y se rompió, se
-        enganchó y se rajó, pinchazo, con el relleno fuera, se le sale el relleno, se le salió el relleno,
-        sacándole el relleno, pierde relleno, la tela rota, tela rajada, forro por fuera, se le ha ido |una|la
-        costura, se le fue |una|la costura, se le ha abierto una costura, se le abrió una costura, se le ha
-        saltado |una|la costura, se le saltó |una|la costura, se ha ido |una|la costura, se le ha descosido
-        |una|la costura, costura ida, costura saltada, costura rota, costura descosida, tiene una costura
-        abierta, tiene la costura abierta, con una costura abierta, le falta un trozo, le falta un cacho, le
-        falta media manga, tiene un rasguño, tiene un corte, con un corte, enganchón, un enganchón, tiene un
-        enganchón, con un enganchón, se ha enganchado y rajado, la ha enganchado y rajado, la ha mordido, se la
-        ha comido, se ha comido, se comió, mordisco, un mordisco, tiene un mordisco, lleva un siete, lleva un
-        roto, lleva un agujero, lleva una raja, lleva un desgarrón, lleva una rotura, trae un siete, trae un
-        roto, trae un agujero, trae una raja, trae un desgarrón, trae un hueco, se a roto, se a rajado, se a
-        rasgado, se le a roto, se le a rajado, a rajado, a roto, a destrozado, se a descosido, se le a descosido,
-        rajadit|o|a, se le |hizo|abrió un |tajo|hoyo|agujero|siete|roto|boquete|hueco, le |abrió|hizo un
-        |tajo|hoyo|boquete|hueco, amaneció |rota|roto|rajada|rajado|rasgada|rasgado|desgarrada|desgarrado, un
-        |hoyo|hoyazo|hoyote, hoyos, con hoyos, con un hoyo, le |arrancó|sacó|comió un |pedazo|cacho|trozo, se
-        desgarró toda, se rompió toda, se rajó toda, se rasgó toda, se rajó todita, hech|o|a garras, hech|o|a
-        tiritas, hech|o|a hilachas, hech|o|a bolsa, hech|o|a pelota, se le abrió la costura, se le descosió la
-        costura, se le descosió el |cuello|pecho|forro|costado, abiert|o|a por un costado, abiert|o|a de un
-        costado, la hizo |garras|tiras|pedazos|jirones, lo hizo |garras|tiras|pedazos|jirones, la rompió toda,
-        la rasgó toda, la desgarró toda, se la comió el caballo, trozad|o|a,
-        se trozó, se le trozó, se me rajó, se me rasgó
+        un tajo, un tajazo, un |buen|tremendo|gran tajo, un pedazo de tajo,
+        rajao, rajá, se ha rajao, se ha rajado, se rajó,
+        trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un roto, trae una rajada,
+        rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
+        ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
+        rajó, destrozad|o|a|os|as, hech|o|a jirones, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó,
+        se rajó, tiene un roto, con un agujero, con un siete, con un roto, un agujero, un agujerazo,
+        hecho trizas, hecha trizas, hecha polvo, hecho polvo, hecha pedazos, hecho pedazos, se ha rasgado,
+        se ha rajado, se ha desgarrado, se descosió, se ha descosido, ha destrozado, destrozó, pinchad|o|a,
+        rotit|o|a, rotísim|o|a|os|as, medio rot|o|a, rot|o|a|os|as por detrás, rot|o|a|os|as por el costado,
+        rot|o|a del todo, rot|o|a por la costura, rajad|o|a|os|as de arriba abajo, rajad|o|a|os|as por detrás,
+        rajad|o|a|os|as por la mitad, abiert|o|a|os|as en canal, abiert|o|a por la costura,
+        abiert|o|a por las costuras, abierta de arriba abajo, partid|o|a en dos, partid|o|a por la mitad,
+        partida por detrás, desgarradit|o|a, se desgarró, se le desgarró, se le ha desgarrado, desgarro,
+        un desgarro, tiene un desgarro, con un desgarro, desgarrones, con un desgarrón, tiene un desgarrón,
+        rasgón, un rasgón, tiene un rasgón, con un rasgón, rasgadur|a|as, rasguñ|ada, rajadura,
+        tiene una rajadura, raja, una raja, tiene una raja, con una raja, una raja enorme, rajita,
+        tiene una rajita, se le ha hecho una raja, se le hizo una raja, agujeros, agujerit|o|os, con agujeros,
+        tiene agujeros, tiene un agujero enorme, tiene un agujero en, tiene un boquete, un boquete, boquete,
+        con un boquete, boquetes, con boquetes, hueco, un hueco, tiene un hueco, con un hueco, tiene huecos,
+        un siete en, tiene un siete, tiene un siete enorme, le ha hecho un siete, le hizo un siete,
+        se le ha hecho un siete, se hizo un siete, se ha hecho un siete, le ha hecho un agujero,
+        le hizo un agujero, se le ha hecho un agujero, le ha hecho un roto,
+        le hizo un roto, le han hecho un roto, le han hecho un agujero, se le ha hecho un roto,
+        se ha hecho un roto en, se hizo un roto en, tiene una rotura, rotura, con una rotura, tiene rotos,
+        con rotos, rotos varios, mordid|o|a y rot|o|a, le ha mordido la manta, comid|o|a por los ratones,
+        comid|o|a de ratones, roíd|o|a|os|as, roíd|o|a por los ratones, mordisquead|o|a|os|as, han roto,
+        le han roto, le ha roto, le rompió, le rompieron, rompieron, la ha roto, lo ha roto, la rompió,
+        lo rompió, me ha roto, se la ha roto, se lo ha roto, se la rompió, se lo rompió, se ha cargado,
+        se cargó, se la ha cargado, se lo ha cargado, se la cargó, le ha destrozado, la ha destrozado,
+        lo ha destrozado, la destrozó, lo destrozó, ha hecho trizas, ha hecho jirones, la ha hecho trizas,
+        la ha hecho jirones, lo ha hecho jirones, se le ha rajado, se le rajó, se le ha rasgado, se le rasgó,
+        la ha rajado, la rajó, la ha rasgado, la rasgó, la desgarró, la ha desgarrado, ha desgarrado,
+        hech|o|a|os|as jirones, hech|o|a un jirón, hech|o|a un trapo, hech|o|a un colador, como un colador,
+        hech|o|a un asco de rota, hech|o|a|os|as unos zorros, hech|o|a migas, hech|o|a añicos, hecha un guiñapo,
+        en jirones, en tiras, hech|o|a tiras, hech|o|a cisco, descosidit|o|a, descosida por el lomo,
+        descosida por detrás, se le ha descosido, se le descosió, se está descosiendo, desilachad|o|a,
+        deshilachad|o|a|os|as, deshilachándose, se está rompiendo, se está rajando, inservible|s, para tirar,
+        pa tirar, para el arrastre, reventad|o|a|os|as por la costura, reventad|o|a por las costuras,
+        reventad|o|a por detrás, costura abierta, la costura abierta, costuras abiertas, con la costura abierta,
+        le ha saltado la costura, le saltó la costura, se le ha abierto la costura, se le abrió la costura,
+        se ha abierto por la costura, se abrió por la costura, enganchad|o|a y rot|o|a, se enganchó y se rompió,
+        se enganchó y se rajó, pinchazo, con el relleno fuera, se le sale el relleno, se le salió el relleno,
+        sacándole el relleno, pierde relleno, la tela rota, tela rajada, forro por fuera,
+        se le ha ido |una|la costura, se le fue |una|la costura, se le ha abierto una costura,
+        se le abrió una costura, se le ha saltado |una|la costura, se le saltó |una|la costura,
+        se ha ido |una|la costura, se le ha descosido |una|la costura, costura ida, costura saltada,
+        costura rota, costura descosida, tiene una costura abierta, tiene la costura abierta,
+        con una costura abierta, le falta un trozo, le falta un cacho, le falta media manga, tiene un rasguño,
+        tiene un corte, con un corte, enganchón, un enganchón, tiene un enganchón, con un enganchón,
+        se ha enganchado y rajado, la ha enganchado y rajado, la ha mordido, se la ha comido, se ha comido,
+        se comió, mordisco, un mordisco, tiene un mordisco, lleva un siete, lleva un roto, lleva un agujero,
+        lleva una raja, lleva un desgarrón, lleva una rotura, trae un siete, trae un roto, trae un agujero,
+        trae una raja, trae un desgarrón, trae un hueco, se a roto, se a rajado, se a rasgado, se le a roto,
+        se le a rajado, a rajado, a roto, a destrozado, se a descosido, se le a descosido, rajadit|o|a,
+        se le |hizo|abrió un |tajo|hoyo|agujero|siete|roto|boquete|hueco, le |abrió|hizo un |tajo|hoyo|boquete|hueco,
+        amaneció |rota|roto|rajada|rajado|rasgada|rasgado|desgarrada|desgarrado, un |hoyo|hoyazo|hoyote, hoyos,
+        con hoyos, con un hoyo, le |arrancó|sacó|comió un |pedazo|cacho|trozo, se desgarró toda, se rompió toda,
+        se rajó toda, se rasgó toda, se rajó todita, hech|o|a garras, hech|o|a tiritas, hech|o|a hilachas,
+        hech|o|a bolsa, hech|o|a pelota, se le descosió la costura, se le descosió el |cuello|pecho|forro|costado,
+        abiert|o|a por un costado, abiert|o|a de un costado, la hizo |garras|tiras|pedazos|jirones,
+        lo hizo |garras|tiras|pedazos|jirones, la rompió toda, la rasgó toda, la desgarró toda,
+        se la comió el caballo, trozad|o|a, se trozó, se le trozó, se me rajó, se me rasgó
     """,
     "state missing": """
         falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
@@ -785,16 +816,16 @@ PHRASES = {
         a saber dónde está, dónde demonios está, la he buscado por todos lados, lo he buscado por todos lados,
         la busqué por todos lados, lo busqué por todos lados, la llevo buscando, llevo buscando,
         buscándola por todos lados, ni aparece ni, a desaparecido, se a perdido, se me a perdido, no a aparecido,
-        no |hallo|allo|hayo|hallamos|hallé|hallan, no |la|lo hallo, no |la|lo allo, no |la|lo hallamos, no
-        |la|lo veo por, no |la|lo hallo por ningún lado, nadie halla, nadie la halla, nadie lo halla, no se
-        halla, no se ve por ningún lado, no está en ningún |lao|lugar, no está por ningún |lao|lugar, no anda
-        por ningún lado, se hizo humo, se hizo agua la, se la llevó el viento, se lo llevó el viento, se voló,
-        se la robaron, se lo robaron, desapareció de, no la encuentro por, no lo encuentro por, no lo pude
-        encontrar, no la pude encontrar, no pude encontrar, no consigo encontrar, no logro encontrar, no logré
-        encontrar, busqué por todos lados, busqué por todas partes, busqué en todos lados, la busqué en todos
-        lados, lo busqué en todos lados, ya la busqué en todos lados, ya lo busqué en todos lados, ya la busqué
-        por todos lados, ya lo busqué por todos lados, la he buscado en todos lados, la busqué y nada, lo busqué
-        y nada
+        no |hallo|allo|hayo|hallamos|hallé|hallan, no |la|lo hallo, no |la|lo allo, no |la|lo hallamos,
+        no |la|lo veo por, no |la|lo hallo por ningún lado, nadie halla, nadie la halla, nadie lo halla, no se halla,
+        no se ve por ningún lado, no está en ningún |lao|lugar, no está por ningún |lao|lugar,
+        no anda por ningún lado, se hizo humo, se hizo agua la, se la llevó el viento, se lo llevó el viento, se voló,
+        se la robaron, se lo robaron, desapareció de, no la encuentro por, no lo encuentro por, no lo pude encontrar,
+        no la pude encontrar, no pude encontrar, no consigo encontrar, no logro encontrar, no logré encontrar,
+        busqué por todos lados, busqué por todas partes, busqué en todos lados, la busqué en todos lados,
+        lo busqué en todos lados, ya la busqué en todos lados, ya lo busqué en todos lados,
+        ya la busqué por todos lados, ya lo busqué por todos lados, la he buscado en todos lados, la busqué y nada,
+        lo busqué y nada
     """,
     "state found": """
         encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos,
@@ -911,11 +942,11 @@ PHRASES = {
         está sin un, se ha quedado sin las, se quedó sin las, tiene rota una, tiene roto un, tiene rota la,
         tiene roto el, tiene suelta una, tiene suelto un, tiene suelta la, tiene suelto el, tiene partida una,
         tiene partida la, tiene partido el, lleva rota una, lleva roto un, lleva rota la, lleva roto el,
-        lleva suelta una, lleva suelta la, va con una suelta,
-        se |trozó|trozaron, se le |trozó|trozaron, se me |trozó|trozaron, trozó, trozad|o|a|os|as, se ha trozado, se
-        le ha trozado, se |tronó|tronaron, se le |tronó|tronaron, se le |truena|troza, se mochó, se le mochó,
-        mochad|o|a, se desprendieron, se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se
-        le jodió, rajad|o|a|os|as, se rajó, se le rajó
+        lleva suelta una, lleva suelta la, va con una suelta, se |trozó|trozaron, se le |trozó|trozaron,
+        se me |trozó|trozaron, trozó, trozad|o|a|os|as, se ha trozado, se le ha trozado, se |tronó|tronaron,
+        se le |tronó|tronaron, se le |truena|troza, se mochó, se le mochó, mochad|o|a, se desprendieron,
+        se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se le jodió, rajad|o|a|os|as,
+        se rajó, se le rajó
     """,
     "kind sheet": """
         la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
@@ -944,12 +975,11 @@ PHRASES = {
     """,
     "kind liner": """
         liner, liners,
-        forro, forros, interior, interiores, liner, liners, manta interior, bajomanta, entremanta, forro interior,
-        forrito, forritos,
+        forro, forros, liner, liners, manta interior, bajomanta, entremanta, forro interior, forrito, forritos,
         forrillo, mantas interiores, manta de debajo, manta de abajo, la de debajo, la de abajo, la interior,
         forro de debajo, forro térmico, bajomantas, bajo manta, bajo mantas, submanta, sub manta, entre manta,
         subforro, under rug, underrug, underblanket, cobija interior, forros interiores, liner interior,
-        edredón interior
+        edredón interior, interior, interiores
     """,
     "kind stable": """
         manta de cuadra, manta de box, manta de establo, mantas de cuadra, de cuadra, manta de caballeriza,
@@ -1036,7 +1066,7 @@ PHRASES = {
         lavad|o|a, mierdos|o|a, condenad|o|a, pinche, chula, estrenad|a, impermeabilizada, larg|o|a, cort|o|a,
         ancha, de siempre, del año pasado
     """,
-    "put on": """
+    "put on": f"""
         puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto, puesta,
         puestos, puestas, puso, pusieron, le puse, le he puesto, le hemos puesto, les puse, eché, le eché,
         añadí, le añadí, he añadido, tapé con, le pusimos, les he puesto, les hemos puesto, coloqué,
@@ -1091,114 +1121,65 @@ PHRASES = {
         terminé de |poner|ponerle|echar|echarle|meterle|colocar|colocarle,
         terminé de |plantar|plantarle|enchufarle|encasquetarle|añadirle|calzarle|acomodarle, e echado,
         le e echado, le e puesto, le e metido, les e puesto, se la e puesto, se lo e puesto, le a puesto,
-        le an puesto,
-        se |la|lo|las|los |eché|metí|coloqué|mandé|planté|encajé|chanté|amarré|abroché|acomodé|agregué, se
-        |la|lo|las|los dejé puest|a|o|as|os, se |la|lo|las|los
-        |echamos|metimos|colocamos|mandamos|pusieron|echaron|abrochamos|acomodamos, se |la|lo|las|los he
-        |echado|metido|colocado|plantado|abrochado|acomodado|enchufado, se |la|lo|las|los hemos
-        |echado|metido|colocado|plantado|abrochado|enchufado, le mandé, le mandamos, les mandé, le encajé, le
-        encajamos, le chanté, le chantamos, le enjareté, le clavamos, le plantaron, le zampamos, le metimos, les
-        metí, les metimos, le emparejé, le enganché, le calzamos, le prendí, le dejamos puestos, le dejamos
-        puestas, le aseguré, le ajusté, ya le eché, ya le metí, ya le mandé, ya les puse, ya les eché, ya se la
-        puse, ya se lo puse, ya se la eché, ya quedó con, ya quedaron con, la vestí de, lo cobijé, la cobijé, la
-        cobijamos, lo cobijamos, cobijé con, lo cobijé con, la cobijé con, la emponché, lo emponché,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que |ponérsela|ponérselo|echársela|echárselo, me tocó
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, me tocó
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, me tocó
-        |ponérsela|ponérselo|echársela|echárselo, nos tocó
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, nos tocó
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, nos tocó
-        |ponérsela|ponérselo|echársela|echárselo, le tocó
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, le tocó
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, le tocó
-        |ponérsela|ponérselo|echársela|echárselo, he tenido que
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, he tenido que
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, he tenido que
-        |ponérsela|ponérselo|echársela|echárselo, hemos tenido que
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, hemos tenido
-        que |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, hemos tenido que
-        |ponérsela|ponérselo|echársela|echárselo, ha habido que
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, ha habido que
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, ha habido que
-        |ponérsela|ponérselo|echársela|echárselo, e tenido que
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, e tenido que
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, e tenido que
-        |ponérsela|ponérselo|echársela|echárselo, terminé por
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, terminé por
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, terminé por
-        |ponérsela|ponérselo|echársela|echárselo, acabé por
-        |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle, acabé por
-        |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con, acabé por
-        |ponérsela|ponérselo|echársela|echárselo, |le|les |tuve|tuvimos|tuvieron|hubo que
-        |poner|echar|meter|colocar|plantar, |le|les he tenido que |poner|echar|meter|colocar|plantar, |le|les hemos
-        tenido que |poner|echar|meter|colocar|plantar
+        le an puesto, se |la|lo|las|los |eché|metí|coloqué|mandé|planté|encajé|chanté|amarré|abroché|acomodé|agregué,
+        se |la|lo|las|los dejé puest|a|o|as|os,
+        se |la|lo|las|los |echamos|metimos|colocamos|mandamos|pusieron|echaron|abrochamos|acomodamos,
+        se |la|lo|las|los he |echado|metido|colocado|plantado|abrochado|acomodado|enchufado,
+        se |la|lo|las|los hemos |echado|metido|colocado|plantado|abrochado|enchufado, le mandé, le mandamos,
+        les mandé, le encajé, le encajamos, le chanté, le chantamos, le enjareté, le clavamos, le plantaron,
+        le zampamos, le metimos, les metí, les metimos, le emparejé, le enganché, le calzamos, le prendí,
+        le dejamos puestos, le dejamos puestas, le aseguré, le ajusté, ya le eché, ya le metí, ya le mandé,
+        ya les puse, ya les eché, ya se la puse, ya se lo puse, ya se la eché, ya quedó con, ya quedaron con,
+        la vestí de, lo cobijé, la cobijé, la cobijamos, lo cobijamos, cobijé con, lo cobijé con, la cobijé con,
+        la emponché, lo emponché,
+        {HAD_TO} |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle,
+        {HAD_TO} |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con,
+        {HAD_TO} |ponérsela|ponérselo|echársela|echárselo,
+        |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |poner|echar|meter|colocar|plantar
     """,
-    "took off": """
-        quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado, le hemos
-        quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole, les
-        quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré, le
-        retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos, se la
-        quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos, se lo quitamos, le he retirado,
-        quitada ya, quitado ya, fuera, quité yo, le quité ya, le quité yo, ya le quité, ya le he quitado, ya
-        quité, ya he quitado, le acabo de quitar, acabo de quitar, acabo de quitarle, le acabamos de quitar,
-        acabamos de quitar, acabamos de quitarle, terminé de quitar, les quitó, les quitaron, les han quitado,
-        les ha quitado, le quitaron, se las quité, se los quité, se las he quitado, se los he quitado, se las
-        quitamos, se los quitamos, se la hemos quitado, se lo hemos quitado, se la quitó, se lo quitó, se la
-        quitaron, se la han quitado, se lo han quitado, se la acabo de quitar, se lo acabo de quitar, le estoy
-        quitando, le estamos quitando, estoy quitando, estoy quitándole, quitándoles, quitad|o|a|os|as ya, ya
-        quitad|o|a|os|as, recién quitad|o|a, le saqué, les saqué la, les saqué el, le saqué ya la, le saqué ya
-        el, le sacamos la, le sacamos el, le he sacado la, le he sacado el, le hemos sacado la, le hemos sacado
-        el, le sacó la, le sacó el, le sacaron la, le sacaron el, le han sacado la, le han sacado el, le he
-        sacado, le sacamos, le sacó, le sacaron, le hemos sacado, le han sacado, se la he sacado, se lo he
-        sacado, sacamos la, sacamos el, he sacado la, he sacado el, hemos sacado la, hemos sacado el, sacándole
-        la, sacándole el, le retiramos, le hemos retirado, he retirado, retiramos, hemos retirado,
-        retirad|o|a|os|as, se la he retirado, se ha quitado, se quitó, se la ha quitado él sol|o, se la ha
-        quitado sola, se la quitó sola, se la quitó solo, se ha quitado sola, se ha quitado solo, se ha
-        arrancado, se arrancó, se ha sacado, se sacó, le descolgué, le desabroché y quité, le arranqué, le he
-        arrancado, le bajé la, le eliminé, le desmonté, le desvestí de, levanté la, le levanté la, le levanté
-        el, le tiré para atrás, le quitamos ya, me la quité, fuera el, fuera la, fuera los, fuera las, fuera su,
-        afuera la, afuera el, abajo la, abajo el, ya fuera, ya no lleva, ya no lleva puest|o|a, ya sin, le dejé
-        sin, le he dejado sin, lo dejé sin, la dejé sin, lo he dejado sin, la he dejado sin, lo dejo sin, la
-        dejo sin, los dejo sin, le dejo sin, se queda sin, se quedó sin, se ha quedado sin, ahora va sin, ahora
-        sin, ahora está sin, va sin, van sin, anda sin, acabo de
-        |quitar|quitarle|sacarle|retirar|retirarle|arrancarle, acabamos de
-        |quitar|quitarle|sacarle|retirar|retirarle|arrancarle, terminé de
-        |quitar|quitarle|sacarle|retirar|retirarle|arrancarle, e quitado, le e quitado, les e quitado, se la e
-        quitado, se lo e quitado, le a quitado, le an quitado, se a quitado, se la a quitado,
-        se |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé, se |la|lo|las|los
-        |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, le desabroché, le volé, le tumbé, le zafé, le
-        zafamos, les saqué, les sacamos, les he sacado, ya le saqué, ya les quité, ya les saqué, ya se la quité,
-        ya se lo quité, ya se la saqué, ya se lo saqué, pelé de, le aflojé y quité,
-        se quitó sol|o|a |la|el|las|los, se sacó sol|o|a |la|el|las|los, se arrancó sol|o|a |la|el, se la sacó
-        sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el,
-        se le salió |la|el, se le cayó |la|el, se le resbaló |la|el, se le voló |la|el, se le corrió y se le
-        salió |la|el,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, |tuve|tuvimos|tuvo|tuvieron|hubo
-        que |quitársela|quitárselo|sacársela|sacárselo, me tocó
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, me tocó
-        |quitársela|quitárselo|sacársela|sacárselo, nos tocó
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, nos tocó
-        |quitársela|quitárselo|sacársela|sacárselo, le tocó
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, le tocó
-        |quitársela|quitárselo|sacársela|sacárselo, he tenido que
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, he tenido que
-        |quitársela|quitárselo|sacársela|sacárselo, hemos tenido que
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, hemos tenido que
-        |quitársela|quitárselo|sacársela|sacárselo, ha habido que
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, ha habido que
-        |quitársela|quitárselo|sacársela|sacárselo, e tenido que
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, e tenido que
-        |quitársela|quitárselo|sacársela|sacárselo, terminé por
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, terminé por
-        |quitársela|quitárselo|sacársela|sacárselo, acabé por
-        |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle, acabé por
-        |quitársela|quitárselo|sacársela|sacárselo, |le|les |tuve|tuvimos|tuvieron|hubo que
-        |quitar|retirar|arrancar|sacar |la|el, |le|les he tenido que |quitar|retirar|arrancar|sacar |la|el, |le|les
-        hemos tenido que |quitar|retirar|arrancar|sacar |la|el
+    "took off": f"""
+        quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado,
+        le hemos quitado, quitad|o|a|os|as, saqué la, saqué el, le saqué la, le saqué el, quitando, quitándole,
+        les quité, les he quitado, le quitamos, quitó, le quitó, desabrigué, destapé, he destapado, retiré,
+        le retiré, retirad|o|a, les hemos quitado, le han quitado, le ha quitado, quitaron, les quitamos,
+        se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos, se lo quitamos,
+        le he retirado, quitada ya, quitado ya, fuera, quité yo, le quité ya, le quité yo, ya le quité,
+        ya le he quitado, ya quité, ya he quitado, le acabo de quitar, acabo de quitar, acabo de quitarle,
+        le acabamos de quitar, acabamos de quitar, acabamos de quitarle, terminé de quitar, les quitó,
+        les quitaron, les han quitado, les ha quitado, le quitaron, se las quité, se los quité,
+        se las he quitado, se los he quitado, se las quitamos, se los quitamos, se la hemos quitado,
+        se lo hemos quitado, se la quitó, se lo quitó, se la quitaron, se la han quitado, se lo han quitado,
+        se la acabo de quitar, se lo acabo de quitar, le estoy quitando, le estamos quitando, estoy quitando,
+        estoy quitándole, quitándoles, quitad|o|a|os|as ya, ya quitad|o|a|os|as, recién quitad|o|a, le saqué,
+        les saqué la, les saqué el, le saqué ya la, le saqué ya el, le sacamos la, le sacamos el,
+        le he sacado la, le he sacado el, le hemos sacado la, le hemos sacado el, le sacó la, le sacó el,
+        le sacaron la, le sacaron el, le han sacado la, le han sacado el, le he sacado, le sacamos, le sacó,
+        le sacaron, le hemos sacado, le han sacado, se la he sacado, se lo he sacado,
+        sacamos la, sacamos el, he sacado la, he sacado el, hemos sacado la, hemos sacado el, sacándole la,
+        sacándole el, le retiramos, le hemos retirado, he retirado, retiramos, hemos retirado,
+        retirad|o|a|os|as, se la he retirado, se ha quitado, se quitó, se la ha quitado él sol|o,
+        se la ha quitado sola, se la quitó sola, se la quitó solo, se ha quitado sola, se ha quitado solo,
+        se ha arrancado, se arrancó, se ha sacado, se sacó, le descolgué, le desabroché y quité, le arranqué,
+        le he arrancado, le bajé la, le eliminé, le desmonté, le desvestí de, levanté la, le levanté la,
+        le levanté el, le tiré para atrás, le quitamos ya, me la quité, fuera el, fuera la, fuera los,
+        fuera las, fuera su, afuera la, afuera el, abajo la, abajo el, ya fuera, ya no lleva,
+        ya no lleva puest|o|a, ya sin, le dejé sin, le he dejado sin, lo dejé sin, la dejé sin,
+        lo he dejado sin, la he dejado sin, lo dejo sin, la dejo sin, los dejo sin, le dejo sin, se queda sin,
+        se quedó sin, se ha quedado sin, ahora va sin, ahora sin, ahora está sin, va sin, van sin, anda sin,
+        acabo de |quitar|quitarle|sacarle|retirar|retirarle|arrancarle,
+        acabamos de |quitar|quitarle|sacarle|retirar|retirarle|arrancarle,
+        terminé de |quitar|quitarle|sacarle|retirar|retirarle|arrancarle, e quitado, le e quitado,
+        les e quitado, se la e quitado, se lo e quitado, le a quitado, le an quitado, se a quitado,
+        se la a quitado, se |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé,
+        se |la|lo|las|los |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, le desabroché, le volé, le tumbé,
+        le zafé, le zafamos, les saqué, les sacamos, les he sacado, ya le saqué, ya les quité, ya les saqué,
+        ya se la quité, ya se lo quité, ya se la saqué, ya se lo saqué, pelé de, le aflojé y quité,
+        se quitó sol|o|a |la|el|las|los, se sacó sol|o|a |la|el|las|los, se arrancó sol|o|a |la|el,
+        se la sacó sol|o|a, se lo quitó sol|o|a, se zafó la, se zafó el, se le salió |la|el, se le cayó |la|el,
+        se le resbaló |la|el, se le voló |la|el, se le corrió y se le salió |la|el,
+        {HAD_TO} |quitar|quitarle|quitarles|sacarle|sacarles|retirar|retirarle|arrancarle,
+        {HAD_TO} |quitársela|quitárselo|sacársela|sacárselo,
+        |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |quitar|retirar|arrancar|sacar |la|el
     """,
     "stripped": """
         desnudé, destapé, he destapado, desabrigué, le quité todo, desnudamos, he desnudado, hemos desnudado,
@@ -1249,12 +1230,11 @@ PHRASES = {
         lo dejé nomás con, la dejé nomás con, le queda solo, solo le queda, solo le he dejado, solo le dejé,
         le dejo nada más, solo lleva ya, únicamente lleva, no lleva más que, no lleva nada más que,
         no lleva otra cosa que, nada más lleva, va nomás con, anda nomás con, está nomás con, le dejo,
-        le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado,
-        con |puro|pura|puros|puras, con el puro, con la pura, con su puro, con su pura,
-        |trae|traen|lleva|llevan|tiene|usa |puro|pura, |trae|lleva|tiene el puro, |trae|lleva|tiene la pura,
-        |va|anda|está|quedó|queda|quedo|ya con |puro|pura, |anda|quedó|quedo|va|está con el puro,
-        |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura, le dejé el puro, le dejé la pura, le dejamos
-        |puro|pura, quedo solo con, quedó nomás con
+        le dejamos, le he dejado, le dejé, le hemos dejado, les dejo, les he dejado, con |puro|pura|puros|puras,
+        con el puro, con la pura, con su puro, con su pura, |trae|traen|lleva|llevan|tiene|usa |puro|pura,
+        |trae|lleva|tiene el puro, |trae|lleva|tiene la pura, |va|anda|está|quedó|queda|quedo|ya con |puro|pura,
+        |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
+        le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "fetched": "",
@@ -1273,8 +1253,8 @@ PHRASES = {
         sustituimos, sustituid|o|a|os|as, le sustituí, le he sustituido, hemos sustituido, reemplazamos,
         he reemplazado, hemos reemplazado, le reemplacé, reemplazad|o|a, he remplazado, remplacé, troqué,
         he trocado, permuté, intercambié, he intercambiado, le mudé, mudé, he mudado, le permuté,
-        le hice el cambio de, le hice cambio de, hice cambio de, hice el cambio de, le cambiamos ya, les
-        cambiamos ya, le rolé
+        le hice el cambio de, le hice cambio de, hice cambio de, hice el cambio de, le cambiamos ya, les cambiamos ya,
+        le rolé
     """,
     "instead of": """
         en vez de, en lugar de, en lugar del, en vez del, en vez de la, en lugar de la, en sustitución de,
@@ -1291,10 +1271,9 @@ PHRASES = {
         y encima, y por encima, y arriba,
         encima, encima de, debajo, debajo de, sobre, bajo, además, también, por encima, por debajo,
         por encima de, por debajo de, a mayores, de extra, arriba de, abajo de, por arriba, por abajo, aparte,
-        añadid|o|a, junto a, junto con, debajito, encimita,
-        arriba del, arriba de la, encima del, encima de la, por encima del, por encima de la, abajo del, abajo
-        de la, debajo del, debajo de la, por debajo del, por debajo de la, por abajo de, por abajo del, por
-        arriba del, por arriba de la, sobre el, sobre la
+        añadid|o|a, junto a, junto con, debajito, encimita, arriba del, arriba de la, encima del, encima de la,
+        por encima del, por encima de la, abajo del, abajo de la, debajo del, debajo de la, por debajo del,
+        por debajo de la, por abajo de, por abajo del, por arriba del, por arriba de la, sobre el, sobre la
     """,
     "bare": """
         lo he dejado en pelo, la he dejado en pelo, lo dejé en pelo, la dejé en pelo, los he dejado en pelo,
@@ -1335,9 +1314,9 @@ PHRASES = {
         le he dejado a pelo, lo dejo a pelo, la dejo a pelo, lo dejo sin nada, la dejo sin nada,
         lo dejo sin manta, la dejo sin manta, ha perdido la manta, perdió la manta, se ha quitado la manta,
         se quitó la manta, se ha quitado la manta sola, se ha quitado la manta solo, se la ha quitado sola,
-        ni una manta encima, ni manta ni nada, ni cobija ni nada,
-        bichi, bichis, |anda|está|quedó|va|la dejé|lo dejé|la dejamos|lo dejamos a raíz, pelonch|o|a, en cuerito, a
-        lo pelón, sin nadita, sin nadita encima, sin ropita
+        ni una manta encima, ni manta ni nada, ni cobija ni nada, bichi, bichis,
+        |anda|está|quedó|va|la dejé|lo dejé|la dejamos|lo dejamos a raíz, pelonch|o|a, en cuerito, a lo pelón,
+        sin nadita, sin nadita encima, sin ropita
     """,
     "nothing": """
         nada, todo, absolutamente nada, nada de nada, ninguna, toda la ropa, todas las mantas, toda su ropa
@@ -1371,9 +1350,9 @@ PHRASES = {
         le he hecho un, le hicimos un, le hemos hecho un, le hice el, le he hecho el, le hicimos el,
         le hemos hecho el, le he hecho solo, le hice solo, esquilamiento, esquileo hecho,
         |lo|la|los|las |pelamos|pelé|pelaron|tusamos|tusé|tusaron|rapamos|raparon|rasuramos|rasuraron|afeitamos,
-        la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé,
-        pelamos al, pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al,
-        tusamos a, peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
+        la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé, pelamos al,
+        pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al, tusamos a,
+        peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
     "style none": """
@@ -1388,25 +1367,22 @@ PHRASES = {
         babero, de babero, solo el pecho, pecho, pechera, de pecho, esquilado de pecho, babero y cuello,
         el babero, un babero, baberito, en babero, tipo babero, bib, un bib, el bib, bib clip, peto, un peto,
         el peto, de peto, tipo peto, solo pecho, solo el pecho y el cuello, solo cuello y pecho,
-        solo por delante, solo la parte de delante, pecheral,
-        corte babero, corte bib, corte de babero, corte de pecho,
-        estilo |babero|bib|peto
+        solo por delante, solo la parte de delante, pecheral, corte babero, corte bib, corte de babero,
+        corte de pecho, estilo |babero|bib|peto
     """,
     "style trace": """
         trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip, un trace, el trace, trace alto,
         trace bajo, en trace, tipo trace, de trazo, trazo, de trazos, esquilado de tiro, tipo tiro, de enganche,
         de carruaje, esquilado de enganche, irlandés, un irlandés, esquilado irlandés, inglés, a la inglesa,
-        tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro,
-        corte trace, corte inglés, tipo trazo,
-        estilo |trace|inglés|irlandés|tiro, al estilo inglés
+        tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro, corte trace,
+        corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés
     """,
     "style blanket": """
         de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
-        con la manta de pelo, manta de pelo,
-        corte blanket, corte manta,
-        estilo |manta|blanket|mantita, esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta,
-        al estilo manta,         conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo
+        con la manta de pelo, manta de pelo, corte blanket, corte manta, estilo |manta|blanket|mantita,
+        esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
+        conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo
     """,
     "style hunter": """
         de caza, caza, hunter, esquilado de caza, tipo caza, cazador, hunter clip, un hunter, el hunter,
@@ -1414,9 +1390,8 @@ PHRASES = {
         un caza, corte cazador, dejándole patas y silla, dejando las patas, dejando patas y silla,
         menos las patas y la silla, con las patas sin esquilar, dejándole las patas, dejándole la silla,
         todo menos las patas, todo menos patas, entero menos las patas, enter|o|a menos las patas,
-        complet|o|a menos las patas,
-        corte hunter, corte cazador de, corte de cazador,
-        estilo |caza|hunter|cazador, a lo cazador, al estilo |caza|cazador
+        complet|o|a menos las patas, corte hunter, corte cazador de, corte de cazador, estilo |caza|hunter|cazador,
+        a lo cazador, al estilo |caza|cazador
     """,
     "style full": """
         complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al completo,
@@ -1426,20 +1401,18 @@ PHRASES = {
         de la cabeza a los pies, de cabeza a patas, de morro a cola, de punta a punta, al cero, al rape, a cero,
         al ras, a ras, total total, integral, por entero, de todo el cuerpo, todit|o|a, patas y cara incluidas,
         patas incluidas, cara y patas incluidas, con patas y todo, con cara y patas, patas y todo,
-        hasta las patas, cabeza y patas incluidas, hasta las orejas,
-        todo el pelo, pelad|o|a enter|o|a, pelad|o|a complet|o|a, todita completa, todito completo, corte
-        completo, corte entero, corte total
+        hasta las patas, cabeza y patas incluidas, hasta las orejas, todo el pelo, pelad|o|a enter|o|a,
+        pelad|o|a complet|o|a, todita completa, todito completo, corte completo, corte entero, corte total
     """,
     "place stall": """
         stall, el stall, su stall, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
-        bajo techo, cuadras, a la cuadra, al box, pesebrera, en casa, corraliza, cuadrita, boxe, establos, establito,
-        caballerizas,
+        bajo techo, cuadras,
+        a la cuadra, al box, pesebrera, en casa, corraliza, cuadrita, boxe, establos, establito, caballerizas,
         pesebreras, pesebre, pesebrito, caseta, casita, a resguardo, resguardad|o|a|os|as, bajo cubierto,
         bajo cubierta, bajo tejado, bajo techado, techad|o|a, a techo, bajo el techo, bajo el cobertizo, galpón,
         en su casa, en casita, en su casita, cuadrón, corral techado, estabulad|o|a|os|as, bocs, en el interior,
-        al interior,
         adentrico, dentrito, box de |abajo|arriba|atrás|fuera|enfrente, box del |fondo|medio|rincón,
-        box de al lado, box grande, cuadra de |abajo|arriba|atrás, establo de |abajo|arriba|atrás
+        box de al lado, box grande, cuadra de |abajo|arriba|atrás, establo de |abajo|arriba|atrás, al interior
     """,
     "place field": """
         en el turnout, al turnout, en turnout, del turnout,
@@ -1501,7 +1474,7 @@ PHRASES = {
         los dejo, las dejo, lo dejamos, la dejamos, los dejamos, las dejamos, lo dejo durmiendo, vive ahora,
         queda ya, quedan, quedan ya, se me queda
     """,
-    "brought in": """
+    "brought in": f"""
         metí, metimos, he metido, hemos metido, ha metido, encerré, encerrad|o|a, ya ha entrado, ha entrado,
         han metido, metió, estabulad|o|a, recogí, he recogido, hemos recogido, ha entrado ya, han entrado,
         recogid|o|a, entró, ha entrado al box, metid|o|a|os|as dentro, metid|o|a|os|as en el box,
@@ -1522,89 +1495,57 @@ PHRASES = {
         ya en el establo, ya en la pesebrera, en su box ya, en el box ya, en la cuadra ya, ya bajo techo,
         ya a cubierto, ya adentro, adentro ya, dentro ya, en boxes ya, encuadré, metíos, metía ya, e metido,
         e metido a, los e metido, la e metido, lo e metido, e encerrado, e recogido, a entrado, an entrado,
-        |lo|la|los|las volví a |meter|entrar|guardar|encerrar, |lo|la|los|las volvimos a
-        |meter|entrar|guardar|encerrar, volví a |entrar|guardar|encerrar a, |lo|la|los|las
-        |entré|guardé|encerramos|entramos al |box|galpón|establo, |lo|la|los|las |mandé|pasé|traje pa adentro,
-        |lo|la|los|las |mandé|pasé|traje para adentro, |lo|la|los|las traje al |box|galpón|establo, ya están
-        adentro, ya está adentro, ya andan adentro, ya quedó adentro, ya quedaron adentro, ya quedó en su
-        |box|caballeriza|stall, ya quedaron en sus |boxes|caballerizas, guardaditos adentro, entraditos,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que |meter|encerrar|guardar|recoger|resguardar|entrar |a|al,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, me tocó
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, me tocó
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, nos tocó
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, nos tocó
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, le tocó
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, le tocó
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, he tenido que
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, he tenido que
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, hemos tenido que
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, hemos tenido que
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, ha habido que
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, ha habido que
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, e tenido que
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, e tenido que
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, terminé por
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, terminé por
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla, acabé por
-        |meter|encerrar|guardar|recoger|resguardar|entrar |a|al, acabé por
-        |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla,
-        |metí|metimos|encerré|encerramos|guardé|guardamos|entré|entramos|recogí|resguardé|estabulé al, |he|hemos|e
-        |metido|encerrado|guardado|entrado|recogido al, ya |metí|guardé|entré|encerré |a|al, acabo de meter al,
-        acabo de guardar a, acabo de guardar al, acabo de encerrar a, acabo de encerrar al, acabo de entrar a, acabo
-        de entrar al
+        |lo|la|los|las volví a |meter|entrar|guardar|encerrar,
+        |lo|la|los|las volvimos a |meter|entrar|guardar|encerrar, volví a |entrar|guardar|encerrar a,
+        |lo|la|los|las |entré|guardé|encerramos|entramos al |box|galpón|establo,
+        |lo|la|los|las |mandé|pasé|traje pa adentro, |lo|la|los|las |mandé|pasé|traje para adentro,
+        |lo|la|los|las traje al |box|galpón|establo, ya están adentro, ya está adentro, ya andan adentro,
+        ya quedó adentro, ya quedaron adentro, ya quedó en su |box|caballeriza|stall,
+        ya quedaron en sus |boxes|caballerizas, guardaditos adentro, entraditos,
+        {HAD_TO} |meter|encerrar|guardar|recoger|resguardar|entrar |a|al,
+        {HAD_TO} |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla,
+        |metí|metimos|encerré|encerramos|guardé|guardamos|entré|entramos|recogí|resguardé|estabulé al,
+        |he|hemos|e |metido|encerrado|guardado|entrado|recogido al, ya |metí|guardé|entré|encerré |a|al,
+        acabo de meter al, acabo de guardar a, acabo de guardar al, acabo de encerrar a, acabo de encerrar al,
+        acabo de entrar a, acabo de entrar al
     """,
-    "turned out": """
-        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado, eché al
-        prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado, salió, ha salido al
-        prado, sacad|o|a|os|as, sacad|o|a|os|as al prado, lo saqué, la saqué, los saqué, las saqué, lo he
-        sacado, la he sacado, llevé al prado, solté en el prado, en el prado ya, saqué a, sacamos a, he sacado
-        a, hemos sacado a, sacaron, los he sacado, las he sacado, los hemos sacado, las hemos sacado, lo hemos
-        sacado, la hemos sacado, lo sacamos, la sacamos, los sacamos, las sacamos, acabo de sacar a, acabamos de
-        sacar a, ya saqué, ya he sacado, ya sacamos, ya hemos sacado, ya está sacad|o|a, sacad|o|a|os|as ya,
-        sacadit|o|a, soltaron, solté a, soltamos a, he soltado a, hemos soltado a, ha soltado, soltó, lo solté,
-        la solté, los solté, las solté, lo he soltado, la he soltado, los he soltado, las he soltado, los hemos
-        soltado, lo hemos soltado, la hemos soltado, ya solté, ya he soltado, ya soltamos, ya sueltos, ya
-        suelto, ya suelta, sueltos ya, sueltas ya, suelta ya, suelto ya, soltad|o|a|os|as ya, acabo de soltar,
-        acabamos de soltar, salieron, ya salió, ya ha salido, ya salieron, ya han salido, ha salido ya, han
-        salido ya, salió ya, salió al prado, salió al campo, salió al potrero, salió al paddock, eché al campo,
-        eché al potrero, eché fuera, he echado al prado, he echado al campo, hemos echado al prado, echamos al
-        prado, la he echado al prado, lo he echado al prado, los he echado al prado, tiré al prado, llevé al
-        campo, llevé al potrero, llevé al paddock, ya en el prado, ya en el campo, ya en el paddock, ya en el
-        potrero, en el campo ya, en el paddock ya, en el potrero ya, ya pastando, pastando ya, pastando, ya está
-        pastando, están pastando, está pastando, suelt|o|a|os|as en el prado, suelt|o|a|os|as en el campo,
-        suelt|o|a|os|as en el paddock, suelt|o|a|os|as en el potrero, largué, largamos, he largado, hemos
-        largado, largado al potrero, eché a, eché pal prado, eché al monte, subí al monte a, he echado al monte
-        a, suelt|os|as, sueltos en, sueltas en, e sacado, e sacado a, la e sacado, lo e sacado, los e sacado, e
-        soltado, e soltado a, la e soltado, lo e soltado, a salido, an salido,
-        |lo|la|los|las volví a |sacar|soltar|largar|echar, |lo|la|los|las volvimos a |sacar|soltar|largar,
-        |lo|la|los|las |largué|largamos|eché afuera, |lo|la|los|las mandé afuera, |lo|la|los|las |mandé|eché al
-        |potrero|corral|prado|campo, ya están afuera, ya está afuera, ya andan afuera, ya anda afuera, ya quedó
-        afuera, ya quedaron afuera, ya andan en el |potrero|corral|prado|campo, ya anda en el
-        |potrero|corral|prado|campo, ya están en el |potrero|prado, ya está en el |potrero|prado,
-        |tuve|tuvimos|tuvo|tuvieron|hubo que |sacar|soltar|largar |a|al, |tuve|tuvimos|tuvo|tuvieron|hubo que
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, me tocó |sacar|soltar|largar
-        |a|al, me tocó |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, nos tocó
-        |sacar|soltar|largar |a|al, nos tocó
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, le tocó |sacar|soltar|largar
-        |a|al, le tocó |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, he tenido que
-        |sacar|soltar|largar |a|al, he tenido que
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, hemos tenido que
-        |sacar|soltar|largar |a|al, hemos tenido que
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, ha habido que |sacar|soltar|largar
-        |a|al, ha habido que |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, e tenido que
-        |sacar|soltar|largar |a|al, e tenido que
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, terminé por |sacar|soltar|largar
-        |a|al, terminé por |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas, acabé por
-        |sacar|soltar|largar |a|al, acabé por
-        |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas,
-        |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al, |he|hemos|e|ha|han
-        |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al, acabo de sacar al, acabo de
-        soltar a, acabo de soltar al, acabo de largar a, acabo de largar al, acabamos de sacar al, acabamos de
-        soltar a, acabamos de soltar al,
+    "turned out": f"""
+        saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado,
+        eché al prado, ha salido, han sacado, sacó, han salido, soltad|o|a|os|as, han soltado, salió,
+        ha salido al prado, sacad|o|a|os|as, sacad|o|a|os|as al prado, lo saqué, la saqué, los saqué, las saqué,
+        lo he sacado, la he sacado, llevé al prado, solté en el prado, en el prado ya, saqué a, sacamos a,
+        he sacado a, hemos sacado a, sacaron, los he sacado, las he sacado, los hemos sacado, las hemos sacado,
+        lo hemos sacado, la hemos sacado, lo sacamos, la sacamos, los sacamos, las sacamos, acabo de sacar a,
+        acabamos de sacar a, ya saqué, ya he sacado, ya sacamos, ya hemos sacado, ya está sacad|o|a,
+        sacad|o|a|os|as ya, sacadit|o|a, soltaron, solté a, soltamos a, he soltado a, hemos soltado a,
+        ha soltado, soltó, lo solté, la solté, los solté, las solté, lo he soltado, la he soltado,
+        los he soltado, las he soltado, los hemos soltado, lo hemos soltado, la hemos soltado, ya solté,
+        ya he soltado, ya soltamos, ya sueltos, ya suelto, ya suelta, sueltos ya, sueltas ya, suelta ya,
+        suelto ya, soltad|o|a|os|as ya, acabo de soltar, acabamos de soltar, salieron, ya salió, ya ha salido,
+        ya salieron, ya han salido, ha salido ya, han salido ya, salió ya, salió al prado, salió al campo,
+        salió al potrero, salió al paddock, eché al campo, eché al potrero, eché fuera, he echado al prado,
+        he echado al campo, hemos echado al prado, echamos al prado,
+        la he echado al prado, lo he echado al prado, los he echado al prado, tiré al prado,
+        llevé al campo, llevé al potrero, llevé al paddock, ya en el prado, ya en el campo, ya en el paddock,
+        ya en el potrero, en el campo ya, en el paddock ya, en el potrero ya, ya pastando, pastando ya,
+        pastando, ya está pastando, están pastando, está pastando, suelt|o|a|os|as en el prado,
+        suelt|o|a|os|as en el campo, suelt|o|a|os|as en el paddock, suelt|o|a|os|as en el potrero, largué,
+        largamos, he largado, hemos largado, largado al potrero, eché a, eché pal prado, eché al monte,
+        subí al monte a, he echado al monte a, suelt|os|as, sueltos en, sueltas en, e sacado, e sacado a,
+        la e sacado, lo e sacado, los e sacado, e soltado, e soltado a, la e soltado, lo e soltado, a salido,
+        an salido, |lo|la|los|las volví a |sacar|soltar|largar|echar, |lo|la|los|las volvimos a |sacar|soltar|largar,
+        |lo|la|los|las |largué|largamos|eché afuera, |lo|la|los|las mandé afuera,
+        |lo|la|los|las |mandé|eché al |potrero|corral|prado|campo, ya están afuera, ya está afuera, ya andan afuera,
+        ya anda afuera, ya quedó afuera, ya quedaron afuera, ya andan en el |potrero|corral|prado|campo,
+        ya anda en el |potrero|corral|prado|campo, ya están en el |potrero|prado, ya está en el |potrero|prado,
+        {HAD_TO} |sacar|soltar|largar |a|al,
+        {HAD_TO} |sacarlo|sacarla|soltarlo|soltarla|soltarlos|soltarlas|sacarlos|sacarlas,
+        |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al,
+        |he|hemos|e|ha|han |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al,
+        acabo de sacar al, acabo de soltar a, acabo de soltar al, acabo de largar a, acabo de largar al,
+        acabamos de sacar al, acabamos de soltar a, acabamos de soltar al,
         suelt|o|a|os|as en el |prao|prau|praderío|cercado|corral|pasto|picadero,
-        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela,
-        suelt|o|a|os|as por el |prao|prado|campo|potrero|corral
+        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela, suelt|o|a|os|as por el |prao|prado|campo|potrero|corral
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
@@ -1628,129 +1569,139 @@ PHRASES = {
         de hoy en adelante, de aquí en adelante, a partir de mañana, a partir de ya, en lo sucesivo,
         hasta nuevo aviso, hasta nueva orden, hasta que diga lo contrario, hasta que yo diga, hasta que avise,
         por fa, porfis, porfi, por favorcito, xfa, xfavor, x favor, pf, plis, plisss, pls, si podéis, si pueden,
-        os lo pido, se los pido, os pido, lo pido por favor,
-        siempre que se pueda, siempre que sea posible, siempre que |puedan|podáis|podamos,
-        siempre que el tiempo lo permita, si es posible, si
-        fuera posible, si se puede, si se pudiera, a ser posible, en lo posible, en la medida de lo posible, dentro
-        de lo posible, de ser posible, mientras se pueda, mientras sea posible, si no es mucha molestia, si no es
-        molestia, salvo fuerza mayor
+        os lo pido, se los pido, os pido, lo pido por favor, siempre que se pueda, siempre que sea posible,
+        siempre que |puedan|podáis|podamos, siempre que el tiempo lo permita, si es posible, si fuera posible,
+        si se puede, si se pudiera, a ser posible, en lo posible, en la medida de lo posible, dentro de lo posible,
+        de ser posible, mientras se pueda, mientras sea posible, si no es mucha molestia, si no es molestia,
+        salvo fuerza mayor
     """,
     "do not rug": """
-        déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta, dejala
-        siempre sin manta, dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa,
-        déjenlos siempre sin manta, lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin
-        manta, los quiero sin manta, lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
-        no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta, que no
-        lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para, no le pongáis la manta, no le
-        pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar, no abriguéis, no tapen, no le
-        ponga manta, no le pongáis mantas, sin mantas para, no pongan manta, no ponerle manta, no le pongáis
-        cobija, no le pongan cobija, no le pongas cobija, no poner cobija, no pongáis cobija, que no lleve
-        cobija, nada de cobijas para, nada de cobija para, no le pongáis la cobija, no le pongan la cobija, no
-        le pongas la cobija, no le ponga cobija, no le pongáis cobijas, sin cobijas para, no pongan cobija, no
-        ponerle cobija, no la tapéis más, no lo tapéis más, no me la tapéis, no me lo tapéis, no me la tapéis
-        más, no me lo tapéis más, no la tapéis, no lo tapéis, no los tapéis, no las tapéis, no la tapen, no lo
-        tapen, no los tapen, no la tapen más, no lo tapen más, no me la tapen, no me lo tapen, no la tapes, no
-        lo tapes, no la tapes más, no lo tapes más, no tapes, no tapes a, no tapéis a, no tapen a, no tapéis más
-        a, no tapar a, no tapar más, no hay que tapar, no hay que tapar a, no hace falta tapar a, no hace falta
-        taparl|a|o, no hace falta que la tapéis, no hace falta que lo tapéis, no abriguéis a, no abriguen, no
-        abriguen a, no abrigues a, no abrigar a, no la abriguéis, no lo abriguéis, no la abriguen, no lo
-        abriguen, no me la abriguéis, no me lo abriguéis, no me la abriguen, no me lo abriguen, no poner manta
-        a, no pongáis manta a, no pongan manta a, no pongas manta a, no pongáis mantas a, no pongan mantas a, no
-        le pongáis nada, no le pongan nada, no le pongas nada, no ponerle nada, no le pongáis más manta, no le
-        pongáis más la manta, no le pongan más la manta, no le pongáis ninguna manta, no le pongan ninguna
-        manta, no le pongáis ya manta, no le pongan ya manta, no le pongan mantas, no le pongas mantas, no le
-        echéis manta, no le echéis la manta, no le echéis nada encima, no le echen manta, no le echen nada
-        encima, no quiero que lleve manta, no quiero que le pongáis manta, no quiero que le pongan manta, no
-        quiero que la tapéis, no quiero que lo tapéis, no quiero que la tapen, no quiero que lo tapen, no quiero
-        manta para, no quiero mantas para, no quiero manta en, no quiero que use manta, no quiero que use
-        cobija, no quiero que lleve cobija, no quiero que lleve nada, no quiero que lleve mantas, no quiero
-        verl|a|o con manta, que no la tapéis, que no lo tapéis, que no la tapen, que no lo tapen, que no me la
-        tapen, que no me lo tapen, que no me la tapéis, que no le pongáis manta, que no le pongan manta, que no
-        le pongáis nada, que no le pongan nada, que no lleve nada, que no lleve mantas, que no lleve ninguna
-        manta, que no se le ponga manta, que no use manta, que no use cobija, no se le pone manta, no se le pone
-        manta a, no se le ponga manta, no se le ponga manta a, no se le pone nada, no se tapa a, nada de
-        taparl|a|o, nada de tapar a, nada de manta a, nada de mantas a, nada de cobija a, nada de cobijas a,
-        nada de manta con, nada de manta en, se acabaron las mantas para, se acabó la manta para, se acabaron
-        las mantas con, cero mantas para, cero manta para, ni una manta para, ni una manta a, fuera mantas para,
-        prohibido tapar a, prohibido tapar, prohibida la manta a, prohibidas las mantas a, prohibido poner manta
-        a, no lleva manta este invierno, este invierno no lleva manta, este invierno va sin manta, este invierno
-        va a pelo, este invierno a pelo, este invierno sin manta, no va a llevar manta este invierno, no llevará
-        manta, no va a llevar más manta, ya no va a llevar manta, ya no llevará manta, no usará manta, no va a
-        usar manta, no usa manta este invierno, no me tapéis a, no me tapen a, no me tapéis más a, no me tapen
-        más a, no me abriguéis a, no me abriguen a, no me le pongáis manta a, no me le pongan manta, no me le
-        pongan manta a, no me le pongáis manta, no me la cubran, no la cubran, no lo cubran, no cubran a, no me
-        cubran a, no me la cobijen, no lo cobijen, no la cobijen, no cobijen a, no le pongáis manta a, no le
-        pongan manta a, no le pongas manta a, no le ponga manta a, no le pongan cobija a, no le pongáis mantas
-        a, no le pongáis nada a, no le pongan nada a, no lleve manta, no lleve mantas, no lleve nada, no lleve
-        cobija, no lleve ninguna manta, no use manta, no use cobija, no vaya tapad|o|a, que no vaya tapad|o|a,
-        que no lo tapen más, que no la tapen más, que no la tapéis más, que no lo tapéis más, no debe llevar
-        manta, no tiene que llevar manta, no necesita manta este invierno, no necesita llevar manta, no hace
-        falta que lleve manta, no hace falta ponerle manta, no hace falta manta para,
-        no me |la|lo |tapen|cobijen|abriguen más, ya no me |la|lo |tapen|cobijen|abriguen, ya no |la|lo
-        |tapen|cobijen|abriguen, ya no le pongan |cobija|manta|capa|nada, ya no quiero que le pongan
-        |cobija|manta|capa, no le pongan más |cobija|manta|capa|nada, no le pongan más |cobijas|mantas, no me le
-        pongan |nada|cobija|cobijas, que ande sin |cobija|manta|capa, que ande pelad|o|a,
-        |déjenla|déjenlo|déjenmela|déjenmelo en pelo, |déjenla|déjenlo|déjenmela|déjenmelo sin
-        |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a, |dejala|dejalo|déjala|déjalo sin
-        |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada, |la|lo quiero sin cobija, |la|lo
-        quiero en pelo, |la|lo quiero al natural,
-        no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a, nunca más
-        |manta|cobija para,
-        |yo|mejor |la|lo|los|las prefiero sin |manta|cobija|capa|nada|mantas|cobijas, |yo|mejor |la|lo|los|las
-        prefiero siempre sin |manta|cobija|capa|nada|mantas|cobijas, |la|lo|los|las |prefiero|quiero siempre sin
-        |manta|cobija|capa|nada|ropa, |la|lo|los|las |preferimos|queremos sin |manta|cobija|capa|nada, |la|lo
-        |prefiero|quiero siempre en pelo
+        déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
+        dejala siempre sin manta,
+        dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa, déjenlos siempre sin manta,
+        lo quiero sin capa, la quiero sin capa, lo quiero sin manta, la quiero sin manta, los quiero sin manta,
+        lo quiero sin nada, la quiero sin nada, lo quiero pelado, la quiero pelada,
+        no le pongáis manta, no le pongan manta, no le pongas manta, no poner manta, no pongáis manta,
+        que no lleve manta, nada de mantas para, no tapar, no tapéis, nada de manta para,
+        no le pongáis la manta, no le pongan la manta, no le pongas la manta, no hay que taparl|o|a, no abrigar,
+        no abriguéis, no tapen, no le ponga manta, no le pongáis mantas, sin mantas para, no pongan manta,
+        no ponerle manta, no le pongáis cobija, no le pongan cobija, no le pongas cobija, no poner cobija,
+        no pongáis cobija, que no lleve cobija, nada de cobijas para, nada de cobija para,
+        no le pongáis la cobija, no le pongan la cobija, no le pongas la cobija, no le ponga cobija,
+        no le pongáis cobijas, sin cobijas para, no pongan cobija, no ponerle cobija, no la tapéis más,
+        no lo tapéis más, no me la tapéis, no me lo tapéis, no me la tapéis más, no me lo tapéis más,
+        no la tapéis, no lo tapéis, no los tapéis, no las tapéis, no la tapen, no lo tapen, no los tapen,
+        no la tapen más, no lo tapen más, no me la tapen, no me lo tapen,
+        no la tapes, no lo tapes, no la tapes más, no lo tapes más, no tapes, no tapes a,
+        no tapéis a, no tapen a, no tapéis más a, no tapar a, no tapar más, no hay que tapar,
+        no hay que tapar a, no hace falta tapar a, no hace falta taparl|a|o, no hace falta que la tapéis,
+        no hace falta que lo tapéis, no abriguéis a, no abriguen, no abriguen a, no abrigues a, no abrigar a,
+        no la abriguéis, no lo abriguéis, no la abriguen, no lo abriguen, no me la abriguéis,
+        no me lo abriguéis, no me la abriguen, no me lo abriguen, no poner manta a, no pongáis manta a,
+        no pongan manta a, no pongas manta a, no pongáis mantas a, no pongan mantas a, no le pongáis nada,
+        no le pongan nada, no le pongas nada, no ponerle nada, no le pongáis más manta,
+        no le pongáis más la manta, no le pongan más la manta, no le pongáis ninguna manta,
+        no le pongan ninguna manta, no le pongáis ya manta, no le pongan ya manta, no le pongan mantas,
+        no le pongas mantas, no le echéis manta, no le echéis la manta, no le echéis nada encima,
+        no le echen manta, no le echen nada encima, no quiero que lleve manta, no quiero que le pongáis manta,
+        no quiero que le pongan manta, no quiero que la tapéis, no quiero que lo tapéis, no quiero que la tapen,
+        no quiero que lo tapen, no quiero manta para, no quiero mantas para, no quiero manta en,
+        no quiero que use manta, no quiero que use cobija, no quiero que lleve cobija, no quiero que lleve nada,
+        no quiero que lleve mantas, no quiero verl|a|o con manta, que no la tapéis, que no lo tapéis,
+        que no la tapen, que no lo tapen, que no me la tapen, que no me lo tapen, que no me la tapéis,
+        que no le pongáis manta, que no le pongan manta, que no le pongáis nada, que no le pongan nada,
+        que no lleve nada, que no lleve mantas, que no lleve ninguna manta, que no se le ponga manta,
+        que no use manta, que no use cobija, no se le pone manta, no se le pone manta a, no se le ponga manta,
+        no se le ponga manta a, no se le pone nada, no se tapa a, nada de taparl|a|o, nada de tapar a,
+        nada de manta a, nada de mantas a, nada de cobija a, nada de cobijas a, nada de manta con,
+        nada de manta en, se acabaron las mantas para, se acabó la manta para, se acabaron las mantas con,
+        cero mantas para, cero manta para, ni una manta para, ni una manta a, fuera mantas para,
+        prohibido tapar a, prohibido tapar, prohibida la manta a, prohibidas las mantas a,
+        prohibido poner manta a, no lleva manta este invierno, este invierno no lleva manta,
+        este invierno va sin manta, este invierno va a pelo, este invierno a pelo, este invierno sin manta,
+        no va a llevar manta este invierno, no llevará manta, no va a llevar más manta, ya no va a llevar manta,
+        ya no llevará manta, no usará manta, no va a usar manta, no usa manta este invierno, no me tapéis a,
+        no me tapen a, no me tapéis más a, no me tapen más a, no me abriguéis a, no me abriguen a,
+        no me le pongáis manta a, no me le pongan manta, no me le pongan manta a, no me le pongáis manta,
+        no me la cubran, no la cubran, no lo cubran, no cubran a, no me cubran a, no me la cobijen,
+        no lo cobijen, no la cobijen, no cobijen a, no le pongáis manta a, no le pongan manta a,
+        no le pongas manta a, no le ponga manta a, no le pongan cobija a, no le pongáis mantas a,
+        no le pongáis nada a, no le pongan nada a, no lleve manta, no lleve mantas, no lleve nada,
+        no lleve cobija, no lleve ninguna manta, no use manta, no use cobija, no vaya tapad|o|a,
+        que no vaya tapad|o|a, que no lo tapen más, que no la tapen más, que no la tapéis más,
+        que no lo tapéis más, no debe llevar manta, no tiene que llevar manta, no necesita manta este invierno,
+        no necesita llevar manta, no hace falta que lleve manta, no hace falta ponerle manta,
+        no hace falta manta para, no me |la|lo |tapen|cobijen|abriguen más, ya no me |la|lo |tapen|cobijen|abriguen,
+        ya no |la|lo |tapen|cobijen|abriguen, ya no le pongan |cobija|manta|capa|nada,
+        ya no quiero que le pongan |cobija|manta|capa, no le pongan más |cobija|manta|capa|nada,
+        no le pongan más |cobijas|mantas, no me le pongan |nada|cobija|cobijas, que ande sin |cobija|manta|capa,
+        que ande pelad|o|a, |déjenla|déjenlo|déjenmela|déjenmelo en pelo,
+        |déjenla|déjenlo|déjenmela|déjenmelo sin |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a,
+        |dejala|dejalo|déjala|déjalo sin |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada,
+        |la|lo quiero sin cobija, |la|lo quiero en pelo, |la|lo quiero al natural,
+        no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a,
+        nunca más |manta|cobija para, |yo|mejor |la|lo|los|las prefiero sin |manta|cobija|capa|nada|mantas|cobijas,
+        |yo|mejor |la|lo|los|las prefiero siempre sin |manta|cobija|capa|nada|mantas|cobijas,
+        |la|lo|los|las |prefiero|quiero siempre sin |manta|cobija|capa|nada|ropa,
+        |la|lo|los|las |preferimos|queremos sin |manta|cobija|capa|nada, |la|lo |prefiero|quiero siempre en pelo
     """,
     "rug again": """
-        puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo, puede volver a llevar
-        manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta, se le puede poner
-        manta, ya se le puede poner manta, se puede tapar, ya se puede tapar, vuelve a llevar manta, ya no hace
-        falta que vaya sin manta, pueden ponerle manta, pueden volver a ponerle manta, ya se puede abrigar, se
-        puede volver a tapar, puede usar manta otra vez, puede usar manta, ya le podéis poner manta, ya podéis
-        ponerle manta, le podéis poner manta, se le puede volver a poner manta, se puede abrigar otra vez, puede
-        llevar mantas otra vez, puede llevar mantas, se le puede poner manta otra vez, puede ponerse manta, ya
-        puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra vez, puede llevar cobija de
-        nuevo, ya puede llevar cobija, podéis ponerle cobija, podéis volver a ponerle cobija, se le puede poner
-        cobija, ya se le puede poner cobija, vuelve a llevar cobija, ya no hace falta que vaya sin cobija,
-        pueden ponerle cobija, pueden volver a ponerle cobija, puede usar cobija otra vez, puede usar cobija, ya
-        le podéis poner cobija, ya podéis ponerle cobija, le podéis poner cobija, se le puede volver a poner
-        cobija, puede llevar cobijas otra vez, puede llevar cobijas, se le puede poner cobija otra vez, puede
-        ponerse cobija, ya puede volver a llevar cobija, vuelve a poder llevar manta, ya puede volver a ir
-        tapad|o|a, ya puede ir tapad|o|a, puede volver a ir tapad|o|a, ya podéis taparl|o|a, ya podéis
-        taparl|o|a otra vez, podéis taparl|o|a otra vez, podéis volver a taparl|o|a, podéis volver a tapar a,
-        podéis tapar otra vez a, ya podéis tapar a, ya podéis volver a tapar a, ya podéis abrigarl|o|a, ya
-        pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a, pueden volver a taparl|o|a, ya pueden
-        ponerle manta, ya pueden ponerle manta a, ya pueden ponerle cobija a, podéis ponerle manta otra vez a,
-        podéis volver a ponerle manta a, podéis volver a poner manta a, podéis poner manta otra vez a, ya podéis
-        poner manta a, ya podéis volver a poner manta a, ya podéis volver a ponerle manta, ya podéis ponerle
-        manta a, ya podéis ponerle manta otra vez, ya podéis ponerle mantas, podéis ponerle mantas otra vez, ya
-        podéis ponerle la manta, podéis volver a ponerle la manta, podéis volver a ponerle mantas, ya le podéis
-        volver a poner manta, le podéis volver a poner manta, le podéis volver a poner manta a, ya le pueden
-        poner manta, ya le pueden poner manta a, ya le pueden volver a poner manta, ya le pueden poner cobija,
-        ya se le puede poner manta a, se le puede poner manta a, ya se le puede volver a poner manta, se le
-        puede volver a tapar, ya se puede tapar a, se puede volver a tapar a, se puede tapar otra vez a, ya se
-        puede abrigar a, ya puede usar manta, ya puede llevar mantas, ya puede llevar manta otra vez, ya puede
-        llevar ropa, puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que use
-        manta otra vez, quiero que vuelva a llevar manta, quiero que lleve manta otra vez, quiero que lleve
-        mantas otra vez, vuelve a las mantas, volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a,
-        vuelvan a tapar a, volved a ponerle manta, volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a
-        ponerle manta a, volved a poner manta a, vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta,
-        ya no hace falta que vaya a pelo, ya no tiene que ir sin manta, ya no tiene que ir a pelo, ya no hace
-        falta que esté sin manta, ya no hay que dejarl|o|a sin manta, ya no quiero que vaya sin manta, ya no
-        quiero que vaya a pelo, se acabó lo de ir a pelo, se acabó ir sin manta, se acabó lo de ir sin manta,
-        levanto el veto a las mantas, levantada la prohibición de manta, con manta otra vez, manta otra vez
-        permitida, a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta, desde hoy con
-        manta, tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez, puede ir con manta, puede
-        ir con mantas, puede ir con manta otra vez, ya puede ir con manta, puede volver a ir con manta, ya puede
-        volver a ir con manta, podéis usar manta con, podéis usar mantas con, otra vez con manta, otra vez con
-        mantas, de nuevo con manta, con manta de nuevo, vuelve a ir con manta, vuelve a ir tapad|o|a, otra vez
-        tapad|o|a a partir de hoy, vuelve a usar manta, vuelve a usar cobija, otra vez con cobija,
-        |puede|pueden volver a |usar|llevar|ponerse |cobija|capa|abrigo|cobijas|mantas, |puede|pueden volver a
-        |usar|ponerse manta, ya |puede|pueden volver a |usar|ponerse |cobija|manta|capa, ya la pueden
-        |tapar|cobijar|abrigar, ya lo pueden |tapar|cobijar|abrigar, ya se puede |cobijar|tapar otra vez, ya se
-        |la|lo puede |tapar|cobijar|abrigar, ya pueden |cobijar|abrigar a, pueden volver a |cobijar|abrigar a,
-        ya le pueden poner |cobija|manta otra vez, ya le pueden poner la |cobija|manta, le pueden volver a poner
-        |cobija|manta, le pueden poner |cobija|manta otra vez, se acabó lo de andar sin |manta|cobija
+        puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
+        puede volver a llevar manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta,
+        se le puede poner manta, ya se le puede poner manta, se puede tapar, ya se puede tapar,
+        vuelve a llevar manta, ya no hace falta que vaya sin manta, pueden ponerle manta,
+        pueden volver a ponerle manta, ya se puede abrigar, se puede volver a tapar, puede usar manta otra vez,
+        puede usar manta, ya le podéis poner manta, ya podéis ponerle manta, le podéis poner manta,
+        se le puede volver a poner manta, se puede abrigar otra vez, puede llevar mantas otra vez,
+        puede llevar mantas, se le puede poner manta otra vez, puede ponerse manta,
+        ya puede volver a llevar manta, puede llevar cobija, puede llevar cobija otra vez,
+        puede llevar cobija de nuevo, ya puede llevar cobija,
+        podéis ponerle cobija, podéis volver a ponerle cobija, se le puede poner cobija,
+        ya se le puede poner cobija, vuelve a llevar cobija, ya no hace falta que vaya sin cobija,
+        pueden ponerle cobija, pueden volver a ponerle cobija, puede usar cobija otra vez, puede usar cobija,
+        ya le podéis poner cobija, ya podéis ponerle cobija, le podéis poner cobija,
+        se le puede volver a poner cobija, puede llevar cobijas otra vez, puede llevar cobijas,
+        se le puede poner cobija otra vez, puede ponerse cobija, ya puede volver a llevar cobija,
+        vuelve a poder llevar manta, ya puede volver a ir tapad|o|a, ya puede ir tapad|o|a,
+        puede volver a ir tapad|o|a, ya podéis taparl|o|a, ya podéis taparl|o|a otra vez,
+        podéis taparl|o|a otra vez, podéis volver a taparl|o|a, podéis volver a tapar a,
+        podéis tapar otra vez a, ya podéis tapar a, ya podéis volver a tapar a, ya podéis abrigarl|o|a,
+        ya pueden taparl|o|a, ya pueden tapar a, pueden volver a tapar a, pueden volver a taparl|o|a,
+        ya pueden ponerle manta, ya pueden ponerle manta a, ya pueden ponerle cobija a,
+        podéis ponerle manta otra vez a, podéis volver a ponerle manta a, podéis volver a poner manta a,
+        podéis poner manta otra vez a, ya podéis poner manta a, ya podéis volver a poner manta a,
+        ya podéis volver a ponerle manta, ya podéis ponerle manta a, ya podéis ponerle manta otra vez,
+        ya podéis ponerle mantas, podéis ponerle mantas otra vez, ya podéis ponerle la manta,
+        podéis volver a ponerle la manta, podéis volver a ponerle mantas, ya le podéis volver a poner manta,
+        le podéis volver a poner manta, le podéis volver a poner manta a, ya le pueden poner manta,
+        ya le pueden poner manta a, ya le pueden volver a poner manta,
+        ya le pueden poner cobija, ya se le puede poner manta a, se le puede poner manta a,
+        ya se le puede volver a poner manta, se le puede volver a tapar, ya se puede tapar a,
+        se puede volver a tapar a, se puede tapar otra vez a, ya se puede abrigar a, ya puede usar manta,
+        ya puede llevar mantas, ya puede llevar manta otra vez, ya puede llevar ropa,
+        puede llevar ropa otra vez, que vuelva a llevar manta, que lleve manta otra vez, que use manta otra vez,
+        quiero que vuelva a llevar manta, quiero que lleve manta otra vez, quiero que lleve mantas otra vez,
+        vuelve a las mantas, volved a taparl|o|a, volved a tapar a, vuelvan a taparl|o|a, vuelvan a tapar a,
+        volved a ponerle manta, volved a ponerle manta a, vuelvan a ponerle manta, vuelvan a ponerle manta a,
+        volved a poner manta a, vuelvan a poner manta a, ya no hace falta dejarl|o|a sin manta,
+        ya no hace falta que vaya a pelo, ya no tiene que ir sin manta, ya no tiene que ir a pelo,
+        ya no hace falta que esté sin manta, ya no hay que dejarl|o|a sin manta,
+        ya no quiero que vaya sin manta, ya no quiero que vaya a pelo, se acabó lo de ir a pelo,
+        se acabó ir sin manta, se acabó lo de ir sin manta, levanto el veto a las mantas,
+        levantada la prohibición de manta, con manta otra vez, manta otra vez permitida,
+        a partir de ahora con manta, desde ahora con manta, a partir de hoy con manta, desde hoy con manta,
+        tapadla otra vez, tapadlo otra vez, tápenla otra vez, tápenlo otra vez, puede ir con manta,
+        puede ir con mantas, puede ir con manta otra vez, ya puede ir con manta, puede volver a ir con manta,
+        ya puede volver a ir con manta, podéis usar manta con, podéis usar mantas con, otra vez con manta,
+        otra vez con mantas, de nuevo con manta, con manta de nuevo, vuelve a ir con manta,
+        vuelve a ir tapad|o|a, otra vez tapad|o|a a partir de hoy, vuelve a usar manta, vuelve a usar cobija,
+        otra vez con cobija, |puede|pueden volver a |usar|llevar|ponerse |cobija|capa|abrigo|cobijas|mantas,
+        |puede|pueden volver a |usar|ponerse manta, ya |puede|pueden volver a |usar|ponerse |cobija|manta|capa,
+        ya la pueden |tapar|cobijar|abrigar, ya lo pueden |tapar|cobijar|abrigar, ya se puede |cobijar|tapar otra vez,
+        ya se |la|lo puede |tapar|cobijar|abrigar, ya pueden |cobijar|abrigar a, pueden volver a |cobijar|abrigar a,
+        ya le pueden poner |cobija|manta otra vez, ya le pueden poner la |cobija|manta,
+        le pueden volver a poner |cobija|manta, le pueden poner |cobija|manta otra vez,
+        se acabó lo de andar sin |manta|cobija
     """,
     "worked": """
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
@@ -1838,23 +1789,22 @@ PHRASES = {
         a dado clase, a tenido clase, a hecho clase, a saltado, a galopado, a salido de paseo, e montado,
         e montado a, e trabajado, le e dado cuerda, e dado cuerda a, e galopado, e saltado, e saltado con,
         e salido con, e dado clase con,
-        |salió|salieron|salí|salimos|fue|fueron de |cabalgata|recorrida|rodeo|vareo|trote|galope|trabajo|monta,
-        vareó, vareé, varearon, lo varearon, la varearon, vareamos, vareado, vareada, lo vareé, la vareé, le di
-        cuerda en el picadero, trabajó en el |picadero|redondel, trabajó en |pista|cuerda, hizo picadero, hizo
-        redondel, le di redondel, le dimos redondel, di redondel a, lo trabajé a la cuerda, la trabajé a la
-        cuerda, le dieron su clase, le dieron clase, le di una vuelta, le dimos una vuelta, le di trabajo, le
-        dimos trabajo, |hizo|hicieron la cabalgata, hizo su trabajo, hizo el paseo, hizo la ruta, fue a la
-        cabalgata, fueron a la cabalgata, la usaron en la clase, lo usaron en la clase, la usaron para la clase,
-        lo usaron para la clase, la usé en la clase, lo usé en la clase, la usé para la clase, lo usé para la
-        clase, se usó en la clase, se usó para la clase,
-        salió a |pasear|caminar|trotar|galopar|trabajar|montar, salieron a
-        |pasear|caminar|trotar|galopar|trabajar|montar, salió a dar una vuelta, salieron a dar una vuelta, salió
-        a la |cabalgata|pista|clase, laburó, laburaron, laburó duro, laburó un rato, laburé, laburamos, trabajó
-        duro, trabajó un rato, trabajó un buen rato, trabajó lindo, le dimos duro, la usaron en clase, lo usaron
-        en clase, la usaron para clase, lo usaron para clase, la montaron, lo montaron, los montaron, las
-        montaron, la trabajaron, lo trabajaron, los trabajaron, la galoparon, lo galoparon, lo galopé, la
-        galopé, lo troté, la troté, lo monté un rato, la monté un rato, lo caminé, la caminé, la caminaron, lo
-        caminaron
+        |salió|salieron|salí|salimos|fue|fueron de |cabalgata|recorrida|rodeo|vareo|trote|galope|trabajo|monta, vareó,
+        vareé, varearon, lo varearon, la varearon, vareamos, vareado, vareada, lo vareé, la vareé,
+        le di cuerda en el picadero, trabajó en el |picadero|redondel, trabajó en |pista|cuerda, hizo picadero,
+        hizo redondel, le di redondel, le dimos redondel, di redondel a, lo trabajé a la cuerda,
+        la trabajé a la cuerda, le dieron su clase, le dieron clase, le di una vuelta, le dimos una vuelta,
+        le di trabajo, le dimos trabajo, |hizo|hicieron la cabalgata, hizo su trabajo, hizo el paseo, hizo la ruta,
+        fue a la cabalgata, fueron a la cabalgata, la usaron en la clase, lo usaron en la clase,
+        la usaron para la clase, lo usaron para la clase, la usé en la clase, lo usé en la clase,
+        la usé para la clase, lo usé para la clase, se usó en la clase, se usó para la clase,
+        salió a |pasear|caminar|trotar|galopar|trabajar|montar,
+        salieron a |pasear|caminar|trotar|galopar|trabajar|montar, salió a dar una vuelta, salieron a dar una vuelta,
+        salió a la |cabalgata|pista|clase, laburó, laburaron, laburó duro, laburó un rato, laburé, laburamos,
+        trabajó duro, trabajó un rato, trabajó un buen rato, trabajó lindo, le dimos duro, la usaron en clase,
+        lo usaron en clase, la usaron para clase, lo usaron para clase, la montaron, lo montaron, los montaron,
+        las montaron, la trabajaron, lo trabajaron, los trabajaron, la galoparon, lo galoparon, lo galopé, la galopé,
+        lo troté, la troté, lo monté un rato, la monté un rato, lo caminé, la caminé, la caminaron, lo caminaron
     """,
     "had": """
         tuvo, ha tenido, tuvieron, hizo, ha hecho, han tenido, terminó, ha terminado, tuvo ya, tuvo hoy,
@@ -1930,21 +1880,18 @@ PHRASES = {
         vestí a, vestí al, he vestido a, he vestido al, hemos vestido a, arropé a, arropé al, cobijé a,
         cobijé al, enmanté a, cambié de manta a, he cambiado de manta a, cambiado de manta,
         cambiada de manta, cambiad|os|as de manta, cambiad|o|a de ropa, mantas cambiadas, e terminado,
-        e terminado con, e acabado, e acabado con, e hecho,
-        ya quedó, ya me quedó, ya me quedaron, ya dejé list|o|a|os|as, ya dejé cambiad|o|a|os|as, dejé
-        list|o|a|os|as, dejé cambiad|o|a|os|as, dejé tapad|o|a|os|as, dejé hech|o|a|os|as, dejamos
-        list|o|a|os|as, dejamos cambiad|o|a|os|as, ya le hice el cambio a, ya les hice el cambio a, le hice el
-        cambio a, les hice el cambio a, ya estuvo, ya estuvieron, ya tan, cobijad|o|a|os|as, ya
-        cobijad|o|a|os|as
+        e terminado con, e acabado, e acabado con, e hecho, ya quedó, ya me quedó, ya me quedaron,
+        ya dejé list|o|a|os|as, ya dejé cambiad|o|a|os|as, dejé list|o|a|os|as, dejé cambiad|o|a|os|as,
+        dejé tapad|o|a|os|as, dejé hech|o|a|os|as, dejamos list|o|a|os|as, dejamos cambiad|o|a|os|as,
+        ya le hice el cambio a, ya les hice el cambio a, le hice el cambio a, les hice el cambio a, ya estuvo,
+        ya estuvieron, ya tan, cobijad|o|a|os|as, ya cobijad|o|a|os|as
     """,
     "everyone": """
-        todos menos,
         a todos, a todas,
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
         el equipo al completo, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
-        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos,
-        a tos, a toos, tos ellos
+        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos, a tos, a toos, tos ellos
     """,
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
@@ -1958,8 +1905,8 @@ PHRASES = {
         todos los bichos, todos los animales, todos los jacos, todas las bestias, todas las yeguas y caballos,
         toda la yeguada, toda la caballada, la cuadra entera, la cuadra al completo, la cuadra completa,
         la caballada, los caballos todos, los animales, los bichos, los jacos, cada caballo, todos los equinos,
-        todos los peludos, los peludos, la tropa, la tropa entera, toda la tropa equina,
-        tos los caballos, toos los caballos, tos los bichos
+        todos los peludos, los peludos, la tropa, la tropa entera, toda la tropa equina, tos los caballos,
+        toos los caballos, tos los bichos
     """,
     "both": """
         los dos, las dos, ambos, ambas, los tres, las tres, los 2, las 2, l@s dos, los dos juntos, ambos dos,
@@ -2073,33 +2020,34 @@ PHRASES = {
         todos los de la lista listos, listos todos los caballos, hecha la lista, hecha la ronda entera,
         hecha la cuadra, hecha la cuadra entera, tapada la cuadra, tapados todos los caballos,
         tapados todos, vestidos todos, abrigados todos, cambiados todos, terminados todos, acabados todos,
-        despachados todos, arropados todos, apañados todos,
-        ya quedó todo, ya quedó todo listo, ya quedó todo hecho, quedó todo listo, quedó todo hecho, ya quedaron
-        toditos, ya quedó la ronda, ya quedó lista la ronda, ya están toditos, ya quedaron toditos listos, ya
-        dejé todo listo, dejé todo listo, ya dejé a todos listos, dejé a todos listos, ya dejé a todos
-        cambiados, dejé a todos cambiados, ya terminé toda la ronda, ya acabé toda la ronda, ya quedaron todos
-        cambiados, quedaron todos cambiados, ya quedaron todos tapados, ya están todos cobijados, todos
-        cobijados, ya quedaron todos cobijados, quedaron todos tapados, ya los cambié a todos, ya los tapé a
-        todos, ya los cobijé a todos, ya cambié a todos, ya tapé a todos, ya cobijé a todos, ya les puse a
-        todos, ya les puse lo suyo a todos,
+        despachados todos, arropados todos, apañados todos, ya quedó todo, ya quedó todo listo, ya quedó todo hecho,
+        quedó todo listo, quedó todo hecho, ya quedaron toditos, ya quedó la ronda, ya quedó lista la ronda,
+        ya están toditos, ya quedaron toditos listos, ya dejé todo listo, dejé todo listo, ya dejé a todos listos,
+        dejé a todos listos, ya dejé a todos cambiados, dejé a todos cambiados, ya terminé toda la ronda,
+        ya acabé toda la ronda, ya quedaron todos cambiados, quedaron todos cambiados, ya quedaron todos tapados,
+        ya están todos cobijados, todos cobijados, ya quedaron todos cobijados, quedaron todos tapados,
+        ya los cambié a todos, ya los tapé a todos, ya los cobijé a todos, ya cambié a todos, ya tapé a todos,
+        ya cobijé a todos, ya les puse a todos, ya les puse lo suyo a todos,
         quedan todos |hechos|listos|cambiados|tapados|vestidos, quedan todas |hechas|listas|cambiadas|tapadas,
         ya quedan todos, quedaron todos hechos,
-        la ronda de la |mañana|tarde|noche está |hecha|lista|terminada|acabada|completa|cerrada|ok, la ronda de la
-        |mañana|tarde|noche ya está, la ronda de la |mañana|tarde|noche ya está
-        |hecha|lista|terminada|acabada|completa, la ronda está |terminada|acabada|completa|cerrada, la ronda ya está
-        |terminada|acabada|completa|cerrada, la ronda |quedó|queda |hecha|lista|terminada, la ronda de la
-        |mañana|tarde|noche |quedó|queda |hecha|lista|terminada, ya está |hecha|lista|terminada|acabada la ronda,
-        todos los caballos |como|según dice el plan, todos los caballos |como|según |dice|pone|manda la lista, todos
-        los caballos según el plan, todos los caballos según la lista, todos los caballos arreglados, todos los
-        caballos atendidos, todos los caballos despachados, todos los caballos están
-        |cambiados|vestidos|abrigados|arreglados|atendidos, todos como manda el plan, todos como manda el lista,
-        todos como manda el bot, todos como manda la plan, todos como manda la lista, todos como manda la bot, todos
-        como pone el plan, todos como pone el lista, todos como pone el bot, todos como pone la plan, todos como
-        pone la lista, todos como pone la bot, todos como dice el lista, todos como dice la plan, todos como dice la
-        bot, tos |listos|hechos|cambiados|tapados|vestidos|abrigados|arreglados|apañados|terminados, tos |los|ya
-        |listos|hechos|cambiados|tapados|vestidos, ya están tos, ya están tos |listos|hechos|cambiados|tapados,
-        están tos |listos|hechos|cambiados|tapados, tos los caballos |listos|hechos|cambiados|tapados, toas
-        |listas|hechas|tapadas|cambiadas
+        la ronda de la |mañana|tarde|noche está |hecha|lista|terminada|acabada|completa|cerrada|ok,
+        la ronda de la |mañana|tarde|noche ya está,
+        la ronda de la |mañana|tarde|noche ya está |hecha|lista|terminada|acabada|completa,
+        la ronda está |terminada|acabada|completa|cerrada, la ronda ya está |terminada|acabada|completa|cerrada,
+        la ronda |quedó|queda |hecha|lista|terminada,
+        la ronda de la |mañana|tarde|noche |quedó|queda |hecha|lista|terminada,
+        ya está |hecha|lista|terminada|acabada la ronda, todos los caballos |como|según dice el plan,
+        todos los caballos |como|según |dice|pone|manda la lista, todos los caballos según el plan,
+        todos los caballos según la lista, todos los caballos arreglados, todos los caballos atendidos,
+        todos los caballos despachados, todos los caballos están |cambiados|vestidos|abrigados|arreglados|atendidos,
+        todos como manda el plan, todos como manda el lista, todos como manda el bot, todos como manda la plan,
+        todos como manda la lista, todos como manda la bot, todos como pone el plan, todos como pone el lista,
+        todos como pone el bot, todos como pone la plan, todos como pone la lista, todos como pone la bot,
+        todos como dice el lista, todos como dice la plan, todos como dice la bot,
+        tos |listos|hechos|cambiados|tapados|vestidos|abrigados|arreglados|apañados|terminados,
+        tos |los|ya |listos|hechos|cambiados|tapados|vestidos, ya están tos,
+        ya están tos |listos|hechos|cambiados|tapados, están tos |listos|hechos|cambiados|tapados,
+        tos los caballos |listos|hechos|cambiados|tapados, toas |listas|hechas|tapadas|cambiadas
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2158,11 +2106,10 @@ PHRASES = {
         escribí mal, he escrito mal, lo escribí mal, undo, ctrl z, control z, deshazme eso, deshaced,
         deshaced eso, deshazme lo último, error borra, error borra eso, error anula, perdón deshaz,
         perdón anula, uy borra, uy deshaz, uy anula, ups borra, ups deshaz, equivoquéme, equivoquéme de caballu,
-        equivoquéme de caballo, error perdón, perdón error, error mío perdón,
-        deshacelo, deshacé eso, deshacé lo último, sacá eso, sacalo, quitalo, olvidate de eso, tacha eso,
-        táchalo, revierte eso, reviértelo, revertilo, dale para atrás, dale pa atrás, échale reversa, no era
-        ese, no era esa, no era él, no era ella, era el otro, era la otra,
-        |eso|esto último |bórralo|anúlalo|quítalo|cancélalo|elimínalo|olvídalo|ignóralo,
+        equivoquéme de caballo, error perdón, perdón error, error mío perdón, deshacelo, deshacé eso,
+        deshacé lo último, sacá eso, sacalo, quitalo, olvidate de eso, tacha eso, táchalo, revierte eso, reviértelo,
+        revertilo, dale para atrás, dale pa atrás, échale reversa, no era ese, no era esa, no era él, no era ella,
+        era el otro, era la otra, |eso|esto último |bórralo|anúlalo|quítalo|cancélalo|elimínalo|olvídalo|ignóralo,
         lo último |quítalo|cancélalo|elimínalo|olvídalo|ignóralo|anúlalo
     """,
     "no": """
@@ -2174,12 +2121,11 @@ PHRASES = {
         he metido la pata, metí la pata, la he liado, la lié, la cagué, la he cagado, me he liado, me lié,
         me he colado, me colé, fallo, culpa mía, mi culpa, mi fallo, perdón me he liado, la pifié,
         la he pifiado, me he hecho un lío, lo he puesto mal, lo puse mal, está mal, qué lío, vaya lío,
-        perdonad me he liado,
-        la regué, ya la regué, la regamos, la embarré, la cagamos, le erré, le pifié, me mandé una macana, me
-        mandé un moco, me mandé una cagada, metí las patas, metí las de andar, la amolé, la volé, me patiné, se
-        me chispoteó, me trabé, me hice bolas, me hice bola, me hice un enredo, me enredé, me crucé, me bailé,
-        chin, híjole, qué bruto, qué bruta, qué bestia, qué burro yo, qué menso, qué mensa, qué tonto, qué tonta,
-        nel, nel pastel, nel no, híjole no, chale no, chin no, achis no
+        perdonad me he liado, la regué, ya la regué, la regamos, la embarré, la cagamos, le erré, le pifié,
+        me mandé una macana, me mandé un moco, me mandé una cagada, metí las patas, metí las de andar, la amolé,
+        la volé, me patiné, se me chispoteó, me trabé, me hice bolas, me hice bola, me hice un enredo, me enredé,
+        me crucé, me bailé, chin, híjole, qué bruto, qué bruta, qué bestia, qué burro yo, qué menso, qué mensa,
+        qué tonto, qué tonta, nel, nel pastel, nel no, híjole no, chale no, chin no, achis no
     """,
     "i mean": """
         quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad, digo el, digo la,
@@ -2260,9 +2206,8 @@ PHRASES = {
         a muerte, de cojones, que te mueres, que te cagas, demasiado de, visiblemente, claramente, notablemente,
         francamente, realmente muy, de verdad muy, bastante más, más bien, más, jodidamente, puñeteramente,
         tremendo, tremenda, tremendo de, full, bien bien, toda toda, todo todo, requete bien, la mar,
-        un montón de, re re,
-        un chorro, un montonal, un chingo, un chingo de, un buen, un bonche, un puño, bastantito, bien mucho,
-        hartísimo, un huevo, una burrada, una barbaridad, un pilón
+        un montón de, re re, un chorro, un montonal, un chingo, un chingo de, un buen, un bonche, un puño, bastantito,
+        bien mucho, hartísimo, un huevo, una burrada, una barbaridad, un pilón
     """,
     "if": """
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto,
@@ -2288,10 +2233,8 @@ PHRASES = {
         tenía calor, tenían frío, tenían calor, temblaba de frío, tiritaba de frío, pasaba frío, pasaba calor,
         pasaban frío, pasaban calor, tosía, tenía mucho frío, tenía mucho calor, tenía tos, estuvieron, eran,
         fueron, habían, había, iban, llevaba, llevaban, andaba, andaban, seguía, seguían, parecía, parecían,
-        se veía, se veían, quedaba,
-        venía, venían, traía, traían,
-        sudó, tembló, tiritó, transpiró, sudaron, temblaron, tiritaron, transpiraron, tuvo frío, tuvo calor,
-        pasó frío, pasó calor, titiritó
+        se veía, se veían, quedaba, venía, venían, traía, traían, sudó, tembló, tiritó, transpiró, sudaron, temblaron,
+        tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó
     """,
     "plan": """
         llego sobre, llego sobre las, llego a las, llegaré sobre,
@@ -2433,12 +2376,11 @@ PHRASES = {
         se me pasó, se me ha pasado, se nos olvidó, se nos ha olvidado, me olvidé de, me he olvidado de,
         olvidé, he olvidado, no me acordé de, no me he acordado de, no me dio tiempo, no me ha dado tiempo,
         no nos dio tiempo, no dio tiempo, no llegué a, no llegamos a, casi le, a medias de, va a estar,
-        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que,
-        |casi|apenas |tuve|tuvimos|hubo que, casi |me|nos toca, casi |me|nos tocó, por poco
-        |tengo|tuve|tenemos|tuvimos que, casi he tenido que, poco faltó para, no |tuve|tuvimos|hubo que, no hizo
-        falta,
-        |le|les|me|nos|te |va|van a hacer falta, |va|van a hacer falta, |le|les|me|nos|te |va|van a faltar,
-        |va|van a faltar, |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta
+        van a estar, vas a estar, va a quedarse, no quiero que, no queremos que, |casi|apenas |tuve|tuvimos|hubo que,
+        casi |me|nos toca, casi |me|nos tocó, por poco |tengo|tuve|tenemos|tuvimos que, casi he tenido que,
+        poco faltó para, no |tuve|tuvimos|hubo que, no hizo falta, |le|les|me|nos|te |va|van a hacer falta,
+        |va|van a hacer falta, |le|les|me|nos|te |va|van a faltar, |va|van a faltar,
+        |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
@@ -2487,9 +2429,8 @@ PHRASES = {
         carnaval, disfraz, disfrazad|o|a, halloween, nochebuena, navidad, reyes magos, villancico, chiste,
         chistes, adivina, adivinanza, refrán, dice el refrán, como dice el refrán, que diría, canta,
         cantaba, cantando, soñando, he soñado, soñaba, sueño con, soñado, pesadilla, en sueños, de broma,
-        es broma, broma, bromas, era broma, bromeando,
-        este año, este mes, esta temporada, últimamente, estos meses, estas semanas, todo el mes, este último
-        tiempo
+        es broma, broma, bromas, era broma, bromeando, este año, este mes, esta temporada, últimamente, estos meses,
+        estas semanas, todo el mes, este último tiempo
     """,
     "bare weather": "",
     "brings weather": """
@@ -2647,12 +2588,12 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
-        comí un||o|a|os|as, comimos un||o|a|os|as, me comí, nos comimos, he comido un||o|a|os|as,
-        hemos comido un||o|a|os|as, cené un||o|a|os|as, cenamos un||o|a|os|as, almorcé un||o|a|os|as,
-        desayuné un||o|a|os|as, me tomé un||o|a|os|as, lona del |camión|coche|carro|remolque|tractor|auto|van,
-        lona de la |troca|camioneta|furgoneta|furgo|leña|piscina, la manguera está |congelada|helada,
-        la manguera amaneció |congelada|helada, manguera |congelada|helada, se |congeló|heló la manguera,
-        lona del heno, lona de las pacas, lona de las alpacas, lona del techo, lona de la caja,
+        me comí, nos comimos,
+        lona del |camión|coche|carro|remolque|tractor|auto|van,
+        lona de la |troca|camioneta|furgoneta|furgo|leña|piscina,
+        la manguera está |congelada|helada, la manguera amaneció |congelada|helada, manguera |congelada|helada,
+        se |congeló|heló la manguera, lona del heno, lona de las pacas, lona de las alpacas, lona del techo,
+        lona de la caja,
         que tiemblan hasta, que tiritan hasta,
         caliente con los, caliente con las, caliente de cascos, caliente para montar,
         sangre fría, agua fría, agua caliente, en celo, bien hecho, buen trabajo, de acuerdo, está bueno,
@@ -2760,8 +2701,10 @@ PHRASES = {
         va |mal|fatal internet, va |mal|fatal el wifi, voy |mal|fatal|bien de tiempo,
         vamos |mal|fatal|bien de tiempo, mal aparcado, mal hecho, mal cerrado, mal cerrada, mal atado,
         mal atada, mal puesta la, como si hubiera, como si hubiese, como si viniera, como si acabara,
-        como si nada, como si tal cosa, como si llevara, como si estuviera, como si le,
-        cumplió años, cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
+        como si nada, como si tal cosa, como si llevara, como si estuviera, como si le, comí un||o|a|os|as,
+        comimos un||o|a|os|as, he comido un||o|a|os|as, hemos comido un||o|a|os|as, cené un||o|a|os|as,
+        cenamos un||o|a|os|as, almorcé un||o|a|os|as, desayuné un||o|a|os|as, me tomé un||o|a|os|as, cumplió años,
+        cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
@@ -2820,24 +2763,23 @@ PHRASES = {
         mi bestia, mi tordo, mi torda, mi alazán, mi alazana, mi castaño, mi castaña, mi pony
     """,
     "it": """
-        eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos, se lo
-        quitamos, la misma, el mismo, la citada, dicha manta, esa manta, esta manta, esa cobija, esta cobija, se
-        la he quitado ya, se lo he quitado ya, se la puse, se lo puse, se la he puesto, se lo he puesto, se la
-        hemos quitado, se lo hemos quitado, se la hemos puesto, se lo hemos puesto, se la he sacado, se la
-        pusimos, se lo pusimos,
-        se |la|lo|las|los |eché|metí|coloqué|mandé|planté|encajé|chanté|amarré|abroché|acomodé|agregué, se
-        |la|lo|las|los dejé puest|a|o|as|os, se |la|lo|las|los
-        |echamos|metimos|colocamos|mandamos|pusieron|echaron|abrochamos|acomodamos, se |la|lo|las|los he
-        |echado|metido|colocado|plantado|abrochado|acomodado|enchufado, se |la|lo|las|los hemos
-        |echado|metido|colocado|plantado|abrochado|enchufado, ya se la puse, ya se lo puse, ya se la eché, se
-        |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé, se |la|lo|las|los
-        |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, ya se la quité, ya se lo quité, ya se la saqué,
-        ya se lo saqué
+        eso, esto, ello, lo, se la quité, se lo quité, se la he quitado, se lo he quitado, se la quitamos,
+        se lo quitamos, la misma, el mismo, la citada, dicha manta, esa manta, esta manta, esa cobija,
+        esta cobija, se la he quitado ya, se lo he quitado ya, se la puse, se lo puse, se la he puesto,
+        se lo he puesto, se la hemos quitado, se lo hemos quitado, se la hemos puesto, se lo hemos puesto,
+        se la he sacado, se la pusimos, se lo pusimos,
+        se |la|lo|las|los |eché|metí|coloqué|mandé|planté|encajé|chanté|amarré|abroché|acomodé|agregué,
+        se |la|lo|las|los dejé puest|a|o|as|os,
+        se |la|lo|las|los |echamos|metimos|colocamos|mandamos|pusieron|echaron|abrochamos|acomodamos,
+        se |la|lo|las|los he |echado|metido|colocado|plantado|abrochado|acomodado|enchufado,
+        se |la|lo|las|los hemos |echado|metido|colocado|plantado|abrochado|enchufado, ya se la puse, ya se lo puse,
+        ya se la eché, se |la|lo|las|los |saqué|arranqué|retiré|desabroché|tumbé|bajé|volé,
+        se |la|lo|las|los |sacamos|arrancamos|retiramos|sacaron|arrancaron|sacó, ya se la quité, ya se lo quité,
+        ya se la saqué, ya se lo saqué
     """,
     "article": """
         el, la, los, las, un, una, unos, unas, al, lo, este, esta, ese, esa, estos, estas, esos, esas, aquel,
-        aquella, del, otro, otra, de la, de el, de los, de las,
-        todo el, toda la, todito el, todita la
+        aquella, del, otro, otra, de la, de el, de los, de las, todo el, toda la, todito el, todita la
     """,
     "of": """
         de, del, para, a, al, de la, de el, de los, de las
@@ -2899,8 +2841,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
-        acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por
-        delante de,
+        acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
         atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,
         pasé por donde, pasé por lo de, pasé donde, po,
@@ -2980,16 +2921,16 @@ PHRASES = {
         |para|pa que no |sude|tiemble|tirite|roce,
         |para|pa que no se |moje|mojen|enfríe|hiele|congele|empape|asuste|ensucie|manche|rompa|roce,
         |para|pa que se |seque|caliente|revuelque|temple|airee|sequen|calienten|revuelquen,
-        |para|pa que |sude|roce|pese menos,
-        colgad|o|a|os|as, tendid|o|a|os|as, guindad|o|a|os|as, estirad|o|a en la cerca, colgad|o|a en la
-        |cerca|reja|puerta, tendid|o|a en la |cerca|reja|puerta, colgad|o|a en el
-        |alambre|cerco|tendedero|corral|galpón, tendid|o|a en el |alambre|cerco|tendedero|corral|galpón, contra
-        el |alambre|cerco|alambrado, en el |alambre|alambrado|cerco,
-        tirad|o|a|os|as, tirad|o|a en el |lodo|barro|suelo|piso|potrero|corral|prado, tirad|o|a en la
-        |tierra|arena|paja|caballeriza, botad|o|a|os|as, botad|o|a en el |lodo|barro|suelo|piso|potrero|corral,
-        ya comieron, ya cenaron, ya cenó, ya bebieron, ya tomaron agua, ya tomó agua, ya se comieron el heno,
-        no |para|paran|paraba|paraban|paró|deja|dejan|dejaba|dejaban|dejó de, no ha |parado|dejado de, no han
-        |parado|dejado de, a raíz de
+        |para|pa que |sude|roce|pese menos, colgad|o|a|os|as, tendid|o|a|os|as, guindad|o|a|os|as,
+        estirad|o|a en la cerca, colgad|o|a en la |cerca|reja|puerta, tendid|o|a en la |cerca|reja|puerta,
+        colgad|o|a en el |alambre|cerco|tendedero|corral|galpón,
+        tendid|o|a en el |alambre|cerco|tendedero|corral|galpón, contra el |alambre|cerco|alambrado,
+        en el |alambre|alambrado|cerco, tirad|o|a|os|as, tirad|o|a en el |lodo|barro|suelo|piso|potrero|corral|prado,
+        tirad|o|a en la |tierra|arena|paja|caballeriza, botad|o|a|os|as,
+        botad|o|a en el |lodo|barro|suelo|piso|potrero|corral, ya comieron, ya cenaron, ya cenó, ya bebieron,
+        ya tomaron agua, ya tomó agua, ya se comieron el heno,
+        no |para|paran|paraba|paraban|paró|deja|dejan|dejaba|dejaban|dejó de, no ha |parado|dejado de,
+        no han |parado|dejado de, a raíz de
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -3061,17 +3002,15 @@ PHRASES = {
         hasta ahora, hasta que escampe, hasta que amanezca, de vuelta, todo el rato, todo el día de hoy,
         la noche entera, toda la mañana, toda la tarde, toda la madrugada, media hora, un cuarto de hora,
         una hora, una horita, dos horas, hora y media, un par de horas, un rato largo, al sol, con el sol,
-        por la lluvia, con la lluvia, de la lluvia,
-        al tiro, altiro, al toque, de volada, luego luego, ahí mismo, en seguida, enseguida, de inmediato, al
-        instante, ahí nomás, de una vez, estaba empezando a |llover|nevar, taba empezando a |llover|nevar,
-        empezó a |llover|nevar, empezaba a |llover|nevar, está empezando a |llover|nevar, se viene el agua, se
-        vino el agua, ya viene el agua, viene el agua, ya venía el agua, porque se viene el agua, que se viene
-        el agua, q se viene el agua, antes de que llueva, antes de que lloviera, antes que llueva, antes de la
-        lluvia, por si llueve, de orita, de ahorita, de hace rato, de hace ratito, de recién, orita, oritita,
-        ahoritita mismo, hace ratito nomás, tempranito hoy, en la mañanita, esta mañanita, de mañanita, en la
-        tardecita, anochecito,
-        media horita, tres cuartos de hora, cuarto de hora, hora y pico, una hora y pico, una horita larga, un buen
-        rato, un rato, un ratito, un ratico
+        por la lluvia, con la lluvia, de la lluvia, al tiro, altiro, al toque, de volada, luego luego, ahí mismo,
+        en seguida, enseguida, de inmediato, al instante, ahí nomás, de una vez, estaba empezando a |llover|nevar,
+        taba empezando a |llover|nevar, empezó a |llover|nevar, empezaba a |llover|nevar,
+        está empezando a |llover|nevar, se viene el agua, se vino el agua, ya viene el agua, viene el agua,
+        ya venía el agua, porque se viene el agua, que se viene el agua, q se viene el agua, antes de que llueva,
+        antes de que lloviera, antes que llueva, antes de la lluvia, por si llueve, de orita, de ahorita,
+        de hace rato, de hace ratito, de recién, orita, oritita, ahoritita mismo, hace ratito nomás, tempranito hoy,
+        en la mañanita, esta mañanita, de mañanita, en la tardecita, anochecito, media horita, tres cuartos de hora,
+        cuarto de hora, hora y pico, una hora y pico, una horita larga, un buen rato, un rato, un ratito, un ratico
     """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
@@ -3151,21 +3090,20 @@ PHRASES = {
         como decía el mensaje, como decía la lista, como dijo el bot, como mandó el bot, según la lista,
         según el bot, según el plan, según lista, según plan, a petición de, por orden de, una pregunta,
         una pregunta rápida, una preguntita, una duda, o qué, o no, o cómo, o qué pasa, o no lo sabes,
-        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing, o no, o qué,
-        fíjese que, fíjense que, fíjate que, fijate vos que, fijate vos, fíjese, fíjense, viera que, viera usted
-        que, vieran que, vieras que, la mera verdad, la neta, neta, la neta que, neta que, la purita verdad, no
-        manches, no inventes, no mames, órale, ándale, ándele, híjole, oiga fíjese que, oigan fíjense que, raza,
-        plebes, paisa, pariente, carnal, carnales, compita, mi gente, mi raza, muchá, vos mirá, mirá, mire vos,
-        loco, locos, gurises, guachos, weón, weones, cabros, cabras chicas, chiquillos míos, guys, hey guys,
-        buen día gente, buen dia a todos, buenas a toda la gente,
-        buenas mi gente, quihubo, qué hubo, qué onda, qué más, qué tal todos, les reporto que, les reporto,
-        reportando, reportando que, paso a informar, paso a informar que, nomás aviso que, nomás les aviso que,
-        nomás aviso, nomás para avisar, nomás para avisar que, nada más reporto que, nada más aviso que, nada
-        más para avisar, nada más para avisar que, nada más reporto, solo reporto que, solo les aviso que, pa
-        que sepan, para que estén enterados, para que estén al tanto, quedan avisados,
+        o qué onda, o q, o k, verdad, cierto, no cierto, a que sí, ¿no?, no es así, eing, o no, o qué, fíjese que,
+        fíjense que, fíjate que, fijate vos que, fijate vos, fíjese, fíjense, viera que, viera usted que, vieran que,
+        vieras que, la mera verdad, la neta, neta, la neta que, neta que, la purita verdad, no manches, no inventes,
+        no mames, órale, ándale, ándele, híjole, oiga fíjese que, oigan fíjense que, raza, plebes, paisa, pariente,
+        carnal, carnales, compita, mi gente, mi raza, muchá, vos mirá, mirá, mire vos, loco, locos, gurises, guachos,
+        weón, weones, cabros, cabras chicas, chiquillos míos, guys, hey guys, buen día gente, buen dia a todos,
+        buenas a toda la gente, buenas mi gente, quihubo, qué hubo, qué onda, qué más, qué tal todos, les reporto que,
+        les reporto, reportando, reportando que, paso a informar, paso a informar que, nomás aviso que,
+        nomás les aviso que, nomás aviso, nomás para avisar, nomás para avisar que, nada más reporto que,
+        nada más aviso que, nada más para avisar, nada más para avisar que, nada más reporto, solo reporto que,
+        solo les aviso que, pa que sepan, para que estén enterados, para que estén al tanto, quedan avisados,
         como |dice|pone|manda|decía|ponía el plan, como pone la lista, como manda la lista, como ponia la lista,
-        como pone el bot, como manda el bot, tal como |dice|pone|manda |el|la |plan|lista, tal cual el plan, de
-        acuerdo al plan, conforme al plan, conforme a la lista
+        como pone el bot, como manda el bot, tal como |dice|pone|manda |el|la |plan|lista, tal cual el plan,
+        de acuerdo al plan, conforme al plan, conforme a la lista
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -3181,8 +3119,8 @@ PHRASES = {
         bajo la crin, bajo la silla, debajo de la silla, zona de la silla, zona de la cincha, zona de la cruz,
         zona del pecho, zona de los riñones, zona del cuello, pelaje, pellejo, cuero, capa de pelo, músculos,
         extremidades, miembros, lado izquierdo, lado derecho, costado, costado izquierdo, costado derecho,
-        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho,
-        todo el pelo, toda la piel, todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas
+        flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho, todo el pelo, toda la piel,
+        todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas
     """,
     "under": """
         abajo, por abajo,
@@ -3203,210 +3141,226 @@ PHRASES = {
         por qué hoy, por qué va tan, por qué tan
     """,
     "ask today": """
-        qué le toca a cada quien, qué le pongo a cada quien, qué se pone cada quien, qué lleva cada quien, cuál
-        es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy, plan para esta noche, qué toca, qué
-        hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas, qué mantas tocan,
-        mantas hoy, mantas de hoy, qué ponemos, qué les ponemos, qué les pongo, qué se pone cada uno, qué mantas
-        pongo, qué mantas ponemos, qué manta, hoy, dime el plan, qué hay para hoy, repite el plan, qué lleva
-        cada uno, qué les toca, qué se pone, qué mantas hoy, qué toca hoy, qué toca esta noche, qué manta le,
-        cuál manta, enseña el plan, lista de hoy, la lista, la lista de hoy, lista para hoy, lista para esta
-        noche, la lista de esta noche, dame la lista, pásame la lista, muestra la lista, enséñame la lista,
-        lista por favor, repite la lista, cuál es la lista, lista de mantas, quién lleva qué, qué lleva cada
-        caballo, qué se pone cada uno hoy, cuál es el plan de hoy, cuál es el plan para hoy, cuál es el plan
-        para esta noche, cuál es el plan de esta noche, cuál es la lista de hoy, qué plan tenemos, qué plan
-        tenemos hoy, qué plan hay hoy, qué plan hay para hoy, qué plan hay para esta noche, qué plan hay esta
-        noche, plan de esta noche, plan para la noche, plan de la noche, plan de la tarde, plan de la mañana,
-        plan de mantas, plan de mantas para hoy, plan de mantas para esta noche, el plan de hoy, el plan para
-        hoy, el plan para esta noche, el plan de mantas, el plan de esta noche, dame el plan, dame el plan de
-        hoy, dame el plan para esta noche, pásame el plan, pasa el plan, pasa la lista, pasad la lista, manda el
-        plan, manda la lista, mándame la lista, mándame el plan, mande la lista, envía la lista, envíame la
-        lista, envía el plan, ponme la lista, pon la lista, ponme el plan, enséñame el plan, muéstrame el plan,
-        muéstrame la lista, muestra el plan, a ver la lista, a ver el plan, saca la lista, repíteme la lista,
-        repíteme el plan, repite la lista de hoy, otra vez la lista, la lista otra vez, la lista por favor, el
-        plan por favor, lista de la noche, lista de la tarde, lista de la mañana, lista de mantas de hoy, lista
-        para la noche, la lista para hoy, la lista para esta noche, la lista de la noche, la lista de mantas, me
-        pasas la lista, me pasas el plan, me das la lista, me das el plan, me dices el plan, me dices la lista,
-        me puedes pasar la lista, puedes pasar la lista, puedes pasarme la lista, puedes mandar la lista, puedes
-        repetir la lista, puedes repetir el plan, nos pasas la lista, dónde está la lista, dónde está el plan,
-        tienes la lista, tienes el plan, dime qué mantas, dime qué mantas tocan, dime qué toca, dime qué toca
-        hoy, dime qué les pongo, dime qué ponemos, dime las mantas, qué manta toca, qué manta toca hoy, qué
-        manta lleva cada uno, qué manta lleva cada caballo, qué manta le toca a cada uno, qué mantas tocan hoy,
-        qué mantas tocan esta noche, qué mantas para hoy, qué mantas para esta noche, qué mantas esta noche, qué
-        mantas hay que poner, qué mantas hay que poner hoy, qué mantas hay que poner esta noche, qué mantas van
-        hoy, qué mantas van, qué mantas van esta noche, qué mantas se ponen, qué mantas se ponen hoy, qué mantas
-        se ponen esta noche, qué mantas llevan, qué mantas llevan hoy, qué mantas llevan esta noche, qué mantas
-        ponemos hoy, qué mantas ponemos esta noche, qué mantas pongo hoy, qué mantas pongo esta noche, qué
-        mantas les ponemos, qué mantas les pongo, qué mantas uso hoy, qué cobijas ponemos, qué cobijas pongo,
-        qué cobijas tocan, qué cobijas hoy, qué cobijas para hoy, qué cobijas van, qué cobijas les pongo, qué
-        cobijas les ponemos, qué cobija le, qué cobija, qué ponemos hoy, qué ponemos esta noche, qué les ponemos
-        hoy, qué les ponemos esta noche, qué les pongo hoy, qué les pongo esta noche, qué hay que ponerles, qué
-        hay que ponerles hoy, qué hay que ponerles esta noche, qué hay que poner hoy, qué hay que poner esta
-        noche, qué se les pone, qué se les pone hoy, qué se les pone esta noche, qué se ponen hoy, qué se ponen
-        esta noche, qué se ponen los caballos, qué llevan los caballos, qué llevan los caballos hoy, qué llevan
-        esta noche, qué llevan todos hoy, qué llevan todos esta noche, qué se le pone a cada uno, qué le pongo a
-        cada uno, qué le ponemos a cada uno, qué le toca a cada uno, qué lleva cada uno hoy, qué lleva cada uno
-        esta noche, qué les toca hoy, qué les toca esta noche, qué toca esta tarde, qué toca poner, qué toca
-        poner hoy, qué toca poner esta noche, qué toca ponerles, qué tocaba, qué hay hoy, qué hay que hacer hoy,
-        qué hay para esta noche, qué tenemos hoy, qué tenemos para hoy, qué tenemos para esta noche, qué tenemos
-        esta noche, cómo los tapo, cómo los tapamos, cómo los tapamos hoy, cómo los tapamos esta noche, cómo los
-        abrigamos, cómo los abrigo, cómo van hoy, cómo van esta noche, cómo van de mantas, cómo vamos de mantas,
-        cómo vestimos, cómo vestimos a los caballos, cómo los visto, cómo los vestimos, quién lleva qué hoy,
-        quién lleva qué esta noche, quién se pone qué, quién va con qué, quién va con qué hoy, recuérdame el
-        plan, recuérdame la lista, recuérdanos el plan, hoy qué toca, hoy qué ponemos, hoy qué mantas, hoy qué
-        llevan, esta noche qué toca, esta noche qué ponemos, esta noche qué mantas, y hoy qué, y hoy qué toca, y
-        esta noche qué, y esta noche qué toca, ropa de hoy, ropa para hoy, ropa para esta noche, qué ropa
-        llevan, qué ropa les pongo, qué ropa toca, qué ropa hoy, mantas para hoy, mantas para esta noche, mantas
-        esta noche, mantas de esta noche, las mantas de hoy, muéstreme la lista, muéstreme el plan, enséñeme la
-        lista, enséñeme el plan, páseme la lista, páseme el plan, deme la lista, deme el plan, mándeme la lista,
-        mándeme el plan, mándenme la lista, envíeme la lista, regáleme la lista, me regala la lista, me regala
-        el plan, me pasa la lista, me pasa el plan, me manda la lista, me da la lista, me muestra la lista, me
-        enseña la lista, repítame la lista, repita la lista, repita el plan, dígame el plan, dígame la lista,
-        dígame qué toca, dígame qué les pongo, dígame qué cobijas, pásenme la lista, pásenme el plan, la lista
-        de cobijas, lista de cobijas, plan de cobijas, el plan de cobijas, bot lista, bot plan, lista porfa, la
-        lista porfa, plan porfa, el plan porfa, el plan pa hoy, la lista pa hoy, plan pa hoy, plan pa esta
-        noche, lista pa esta noche, qué le pongo a los caballos, qué le pongo a todos, qué les pongo a los
-        caballos, qué se le pone a los caballos, qué llevan puesto hoy, qué llevan puesto todos, cómo toca hoy,
-        cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy,
-        qué les toca |ponerse|llevar|usar, qué les toca ponerse hoy, qué se van a poner, qué van a llevar, qué
-        van a usar, qué le |ponemos|pongo|echamos|echo a |todos|todas|cada uno|cada quien, qué les
-        |echamos|echo|metemos|meto|coloco|dejo|dejamos, qué les |echamos|echo|ponemos|pongo a |todos|todas, qué
-        van a |llevar|usar|ponerse |hoy|todos, qué usan hoy, qué usan esta noche, qué usan todos, qué usa cada
-        uno, qué usa cada quien, con qué van hoy, con qué van esta noche, con qué van todos, con qué los tapo,
-        con qué los tapamos, con qué los |cobijo|cobijamos|visto, con qué duermen, con qué duermen hoy, con qué
-        duermen esta noche, cómo los cobijo, cómo los cobijamos, cómo los dejamos, cómo los dejamos hoy, cómo
-        los dejamos esta noche, qué cobija va, qué cobijas se ponen, qué mantas se usan, qué se usa hoy, qué
-        abrigo va hoy, qué abrigo les pongo, qué capas van hoy, qué va hoy, qué va esta noche, qué va para hoy,
-        qué va para esta noche, qué toca ponerse, qué toca para hoy, qué toca para esta noche, qué toca pa hoy,
-        qué toca pa la noche, qué toca a la noche,
-        con qué va, con qué anda, con qué duerme, con qué sale, con qué queda, qué le va hoy, qué le toca
-        ponerse, qué le toca usar, qué le toca llevar
+        qué le toca a cada quien, qué le toca a cada uno, qué le pongo a cada quien, qué se pone cada quien,
+        qué lleva cada quien, cuál es el plan, qué plan hay, plan, el plan, plan de hoy, plan para hoy,
+        plan para esta noche,
+        qué toca, qué hay que poner, qué se ponen, qué llevan, qué llevan hoy, qué llevan todos, qué mantas,
+        qué mantas tocan, mantas hoy, mantas de hoy, qué ponemos, qué les ponemos, qué les pongo,
+        qué se pone cada uno, qué mantas pongo, qué mantas ponemos, qué manta, hoy, dime el plan,
+        qué hay para hoy, repite el plan, qué lleva cada uno, qué les toca, qué se pone, qué mantas hoy,
+        qué toca hoy, qué toca esta noche, qué manta le, cuál manta, enseña el plan, lista de hoy, la lista,
+        la lista de hoy, lista para hoy, lista para esta noche, la lista de esta noche, dame la lista,
+        pásame la lista, muestra la lista, enséñame la lista, lista por favor, repite la lista,
+        cuál es la lista, lista de mantas, quién lleva qué, qué lleva cada caballo, qué se pone cada uno hoy,
+        cuál es el plan de hoy, cuál es el plan para hoy, cuál es el plan para esta noche,
+        cuál es el plan de esta noche, cuál es la lista de hoy, qué plan tenemos, qué plan tenemos hoy,
+        qué plan hay hoy, qué plan hay para hoy, qué plan hay para esta noche, qué plan hay esta noche,
+        plan de esta noche, plan para la noche, plan de la noche, plan de la tarde, plan de la mañana,
+        plan de mantas, plan de mantas para hoy, plan de mantas para esta noche, el plan de hoy,
+        el plan para hoy, el plan para esta noche, el plan de mantas, el plan de esta noche, dame el plan,
+        dame el plan de hoy, dame el plan para esta noche, pásame el plan, pasa el plan, pasa la lista,
+        pasad la lista, manda el plan, manda la lista, mándame la lista, mándame el plan, mande la lista,
+        envía la lista, envíame la lista, envía el plan, ponme la lista, pon la lista, ponme el plan,
+        enséñame el plan, muéstrame el plan, muéstrame la lista, muestra el plan, a ver la lista, a ver el plan,
+        saca la lista, repíteme la lista, repíteme el plan, repite la lista de hoy, otra vez la lista,
+        la lista otra vez, la lista por favor, el plan por favor, lista de la noche, lista de la tarde,
+        lista de la mañana, lista de mantas de hoy, lista para la noche, la lista para hoy,
+        la lista para esta noche, la lista de la noche, la lista de mantas, me pasas la lista, me pasas el plan,
+        me das la lista, me das el plan, me dices el plan, me dices la lista, me puedes pasar la lista,
+        puedes pasar la lista, puedes pasarme la lista, puedes mandar la lista, puedes repetir la lista,
+        puedes repetir el plan, nos pasas la lista, dónde está la lista, dónde está el plan, tienes la lista,
+        tienes el plan, dime qué mantas, dime qué mantas tocan, dime qué toca, dime qué toca hoy,
+        dime qué les pongo, dime qué ponemos, dime las mantas, qué manta toca, qué manta toca hoy,
+        qué manta lleva cada uno, qué manta lleva cada caballo, qué manta le toca a cada uno,
+        qué mantas tocan hoy, qué mantas tocan esta noche, qué mantas para hoy, qué mantas para esta noche,
+        qué mantas esta noche, qué mantas hay que poner, qué mantas hay que poner hoy,
+        qué mantas hay que poner esta noche, qué mantas van hoy, qué mantas van, qué mantas van esta noche,
+        qué mantas se ponen, qué mantas se ponen hoy, qué mantas se ponen esta noche, qué mantas llevan,
+        qué mantas llevan hoy, qué mantas llevan esta noche, qué mantas ponemos hoy,
+        qué mantas ponemos esta noche, qué mantas pongo hoy, qué mantas pongo esta noche,
+        qué mantas les ponemos, qué mantas les pongo, qué mantas uso hoy, qué cobijas ponemos,
+        qué cobijas pongo, qué cobijas tocan, qué cobijas hoy, qué cobijas para hoy, qué cobijas van,
+        qué cobijas les pongo, qué cobijas les ponemos, qué cobija le, qué cobija, qué ponemos hoy,
+        qué ponemos esta noche, qué les ponemos hoy, qué les ponemos esta noche, qué les pongo hoy,
+        qué les pongo esta noche, qué hay que ponerles, qué hay que ponerles hoy,
+        qué hay que ponerles esta noche, qué hay que poner hoy, qué hay que poner esta noche, qué se les pone,
+        qué se les pone hoy, qué se les pone esta noche, qué se ponen hoy, qué se ponen esta noche,
+        qué se ponen los caballos, qué llevan los caballos, qué llevan los caballos hoy, qué llevan esta noche,
+        qué llevan todos hoy, qué llevan todos esta noche, qué se le pone a cada uno, qué le pongo a cada uno,
+        qué le ponemos a cada uno, qué le toca a cada uno, qué lleva cada uno hoy,
+        qué lleva cada uno esta noche, qué les toca hoy, qué les toca esta noche, qué toca esta tarde,
+        qué toca poner, qué toca poner hoy, qué toca poner esta noche, qué toca ponerles, qué tocaba,
+        qué hay hoy, qué hay que hacer hoy, qué hay para esta noche, qué tenemos hoy, qué tenemos para hoy,
+        qué tenemos para esta noche, qué tenemos esta noche, cómo los tapo, cómo los tapamos,
+        cómo los tapamos hoy, cómo los tapamos esta noche, cómo los abrigamos, cómo los abrigo, cómo van hoy,
+        cómo van esta noche, cómo van de mantas, cómo vamos de mantas, cómo vestimos,
+        cómo vestimos a los caballos, cómo los visto, cómo los vestimos, quién lleva qué hoy,
+        quién lleva qué esta noche, quién se pone qué, quién va con qué, quién va con qué hoy,
+        recuérdame el plan, recuérdame la lista, recuérdanos el plan, hoy qué toca, hoy qué ponemos,
+        hoy qué mantas, hoy qué llevan, esta noche qué toca, esta noche qué ponemos, esta noche qué mantas,
+        y hoy qué, y hoy qué toca, y esta noche qué, y esta noche qué toca, ropa de hoy, ropa para hoy,
+        ropa para esta noche, qué ropa llevan, qué ropa les pongo, qué ropa toca, qué ropa hoy, mantas para hoy,
+        mantas para esta noche, mantas esta noche, mantas de esta noche, las mantas de hoy, muéstreme la lista,
+        muéstreme el plan, enséñeme la lista, enséñeme el plan, páseme la lista, páseme el plan, deme la lista,
+        deme el plan, mándeme la lista, mándeme el plan, mándenme la lista, envíeme la lista, regáleme la lista,
+        me regala la lista, me regala el plan, me pasa la lista, me pasa el plan, me manda la lista,
+        me da la lista, me muestra la lista, me enseña la lista, repítame la lista, repita la lista,
+        repita el plan, dígame el plan, dígame la lista, dígame qué toca, dígame qué les pongo,
+        dígame qué cobijas, pásenme la lista, pásenme el plan, la lista de cobijas, lista de cobijas,
+        plan de cobijas, el plan de cobijas, bot lista, bot plan, lista porfa, la lista porfa, plan porfa,
+        el plan porfa, el plan pa hoy, la lista pa hoy, plan pa hoy, plan pa esta noche, lista pa esta noche,
+        qué le pongo a los caballos, qué le pongo a todos, qué les pongo a los caballos,
+        qué se le pone a los caballos, qué llevan puesto hoy, qué llevan puesto todos, cómo toca hoy,
+        cómo toca tapar, cómo tocan hoy, mantas que tocan, mantas que tocan hoy, qué les toca |ponerse|llevar|usar,
+        qué les toca ponerse hoy, qué se van a poner, qué van a llevar, qué van a usar,
+        qué le |ponemos|pongo|echamos|echo a |todos|todas|cada uno|cada quien,
+        qué les |echamos|echo|metemos|meto|coloco|dejo|dejamos, qué les |echamos|echo|ponemos|pongo a |todos|todas,
+        qué van a |llevar|usar|ponerse |hoy|todos, qué usan hoy, qué usan esta noche, qué usan todos,
+        qué usa cada uno, qué usa cada quien, con qué van hoy, con qué van esta noche, con qué van todos,
+        con qué los tapo, con qué los tapamos, con qué los |cobijo|cobijamos|visto, con qué duermen,
+        con qué duermen hoy, con qué duermen esta noche, cómo los cobijo, cómo los cobijamos, cómo los dejamos,
+        cómo los dejamos hoy, cómo los dejamos esta noche, qué cobija va, qué cobijas se ponen, qué mantas se usan,
+        qué se usa hoy, qué abrigo va hoy, qué abrigo les pongo, qué capas van hoy, qué va hoy, qué va esta noche,
+        qué va para hoy, qué va para esta noche, qué toca ponerse, qué toca para hoy, qué toca para esta noche,
+        qué toca pa hoy, qué toca pa la noche, qué toca a la noche, con qué va, con qué anda, con qué duerme,
+        con qué sale, con qué queda, qué le va hoy, qué le toca ponerse, qué le toca usar, qué le toca llevar
     """,
     "ask left": """
-        quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por
-        tapar, qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles
-        faltan por cambiar, cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por
-        hacer, qué caballos me quedan, qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me
-        quedan, quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por
-        hacer, qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
-        falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos, quién
-        no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan, queda alguien por hacer, a
-        quién le falta, cuáles faltan, cuáles quedan, ya están todos, quién está sin hacer, queda alguno por
-        hacer, falta alguno por hacer, queda algún caballo, queda algún caballo por hacer, falta algún caballo,
-        quedan caballos, quedan caballos por hacer, qué caballos faltan por hacer, quién no está tapado, quién
-        falta todavía, quién queda todavía, quién falta aún, quiénes no están hechos, a quién no he hecho, me
-        falta alguien, me falta alguno, he hecho todos, los hemos hecho todos, cuántos faltan por hacer, cuántos
-        quedan por hacer, cuáles no están hechos, cuántos me faltan, quién me falta, quiénes me faltan, qué
-        queda por hacer, qué falta por hacer, qué nos queda, qué nos queda por hacer, qué nos falta, qué nos
-        falta por hacer, qué me queda, qué me queda por hacer, qué me falta, qué me falta por hacer, qué
-        caballos quedan por hacer, qué caballos faltan por tapar, qué caballos quedan por tapar, qué caballos
-        nos quedan, qué caballos nos faltan, qué caballos me quedan, qué caballos me faltan, qué caballos no
-        están hechos, qué caballos no están listos, qué caballos no están tapados, qué caballos están sin hacer,
-        qué caballos están sin tapar, cuál falta, cuál queda, cuál queda por hacer, cuál falta por hacer, cuáles
-        faltan por hacer, cuáles quedan por hacer, cuáles nos faltan, cuáles nos quedan, cuáles me faltan,
-        cuáles me quedan, cuáles están sin hacer, cuántos caballos quedan, cuántos caballos faltan, cuántos
-        caballos quedan por hacer, cuántos caballos faltan por hacer, cuántos nos quedan, cuántos nos faltan,
-        cuántos me quedan, cuántos me faltan por hacer, cuántos hay sin hacer, cuántos llevamos, cuántos van,
-        cuántos van hechos, cuántos hay hechos, quién falta por tapar, quién falta por abrigar, quién falta por
-        cambiar, quién falta por vestir, quién queda por tapar, quién queda por cambiar, quién queda por vestir,
-        quién queda sin hacer, quién queda sin tapar, quién queda sin manta, quién queda pendiente, quién falta
-        pendiente, quién está pendiente, quiénes están pendientes, quién está sin tapar, quién está sin cambiar,
-        quién está sin manta todavía, quién sigue sin hacer, quién sigue sin tapar, quién sigue sin manta, quién
-        nos falta, quién nos queda, quién me queda, quién me queda por hacer, quién me falta por hacer, quiénes
-        nos faltan, quiénes nos quedan, quiénes me quedan, quiénes faltan por hacer, quiénes quedan por tapar,
-        quiénes faltan por tapar, quiénes faltan todavía, quiénes faltan aún, quiénes no están listos, quiénes
-        no están tapados, quiénes están sin hacer, quiénes siguen sin hacer, quién falta hoy, quién falta esta
-        noche, quién falta ya, quién queda ya, quién queda aún, quién no está hecho todavía, quién no está hecho
-        aún, quién no está cambiado, quién no está vestido, quién no tiene la manta, quién no tiene la manta
-        puesta, quién no lleva la suya, quién no lleva lo que toca, a quién falta, a quién le falta la manta, a
-        quién le falta manta, a quién nos falta, a quién me falta, a quién hay que hacer todavía, a quién hay
-        que tapar todavía, a quién falta por tapar, a quién falta por poner manta, a quién falta ponerle manta,
+        quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por tapar,
+        qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles faltan por cambiar,
+        cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer, qué caballos me quedan,
+        qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me quedan,
+        quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer,
+        qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
+        falta alguno, falta alguien, queda alguien, están todos, están todos listos, están todos hechos,
+        quién no está hecho, quién no está listo, qué caballos quedan, qué caballos faltan,
+        queda alguien por hacer, a quién le falta, cuáles faltan, cuáles quedan, ya están todos,
+        quién está sin hacer, queda alguno por hacer, falta alguno por hacer, queda algún caballo,
+        queda algún caballo por hacer, falta algún caballo, quedan caballos, quedan caballos por hacer,
+        qué caballos faltan por hacer, quién no está tapado, quién falta todavía, quién queda todavía,
+        quién falta aún, quiénes no están hechos, a quién no he hecho, me falta alguien, me falta alguno,
+        he hecho todos, los hemos hecho todos, cuántos faltan por hacer, cuántos quedan por hacer,
+        cuáles no están hechos, cuántos me faltan, quién me falta, quiénes me faltan, qué queda por hacer,
+        qué falta por hacer, qué nos queda, qué nos queda por hacer, qué nos falta, qué nos falta por hacer,
+        qué me queda, qué me queda por hacer, qué me falta, qué me falta por hacer,
+        qué caballos quedan por hacer, qué caballos faltan por tapar, qué caballos quedan por tapar,
+        qué caballos nos quedan, qué caballos nos faltan, qué caballos me quedan, qué caballos me faltan,
+        qué caballos no están hechos, qué caballos no están listos, qué caballos no están tapados,
+        qué caballos están sin hacer, qué caballos están sin tapar, cuál falta, cuál queda,
+        cuál queda por hacer, cuál falta por hacer, cuáles faltan por hacer, cuáles quedan por hacer,
+        cuáles nos faltan, cuáles nos quedan, cuáles me faltan, cuáles me quedan, cuáles están sin hacer,
+        cuántos caballos quedan, cuántos caballos faltan, cuántos caballos quedan por hacer,
+        cuántos caballos faltan por hacer, cuántos nos quedan, cuántos nos faltan, cuántos me quedan,
+        cuántos me faltan por hacer, cuántos hay sin hacer, cuántos llevamos, cuántos van, cuántos van hechos,
+        cuántos hay hechos, quién falta por tapar, quién falta por abrigar, quién falta por cambiar,
+        quién falta por vestir, quién queda por tapar, quién queda por cambiar, quién queda por vestir,
+        quién queda sin hacer, quién queda sin tapar, quién queda sin manta, quién queda pendiente,
+        quién falta pendiente, quién está pendiente, quiénes están pendientes, quién está sin tapar,
+        quién está sin cambiar, quién está sin manta todavía, quién sigue sin hacer, quién sigue sin tapar,
+        quién sigue sin manta, quién nos falta, quién nos queda, quién me queda, quién me queda por hacer,
+        quién me falta por hacer, quiénes nos faltan, quiénes nos quedan, quiénes me quedan,
+        quiénes faltan por hacer, quiénes quedan por tapar, quiénes faltan por tapar, quiénes faltan todavía,
+        quiénes faltan aún, quiénes no están listos, quiénes no están tapados, quiénes están sin hacer,
+        quiénes siguen sin hacer, quién falta hoy, quién falta esta noche, quién falta ya, quién queda ya,
+        quién queda aún, quién no está hecho todavía, quién no está hecho aún, quién no está cambiado,
+        quién no está vestido, quién no tiene la manta, quién no tiene la manta puesta, quién no lleva la suya,
+        quién no lleva lo que toca, a quién falta, a quién le falta la manta, a quién le falta manta,
+        a quién nos falta, a quién me falta, a quién hay que hacer todavía, a quién hay que tapar todavía,
+        a quién falta por tapar, a quién falta por poner manta, a quién falta ponerle manta,
         a quién le falta por poner, a quién no hemos hecho, a quién no se ha hecho, falta alguien por hacer,
         falta alguien por tapar, falta alguno por tapar, falta algún caballo por hacer, falta alguien todavía,
         falta alguien aún, falta alguno todavía, falta alguno más, falta alguien más, falta alguna, falta mucho,
         falta algo por hacer, faltan caballos, faltan muchos, faltan caballos por hacer, falta todavía alguien,
         queda alguien por tapar, queda alguno por tapar, queda algún caballo por tapar, queda alguno sin hacer,
-        queda alguien sin hacer, queda alguien sin tapar, queda alguno sin tapar, queda alguien más, queda
-        alguno más, queda alguien todavía, queda alguno todavía, queda algo por hacer, queda algo pendiente, hay
-        alguien por hacer, hay alguno sin hacer, hay alguno por hacer, hay alguien sin hacer, hay algún caballo
-        sin hacer, hay algún caballo sin tapar, hay alguien sin tapar, hay alguno sin tapar, hay alguno
-        pendiente, hay alguien pendiente, me queda alguien, me queda alguno, nos queda alguien, nos queda
-        alguno, nos falta alguien, nos falta alguno, me queda alguno por hacer, me falta alguno por hacer, nos
-        falta alguno por hacer, nos queda alguno por hacer, está todo hecho, está todo listo, está ya todo
-        hecho, están ya todos hechos, están ya todos listos, están ya todos tapados, están todos tapados, están
-        todos vestidos, están todos cambiados, están todas hechas, se ha quedado alguien sin hacer, se ha
-        quedado alguno sin hacer, se nos ha olvidado alguno, se me ha olvidado alguno, se me olvida alguien, se
-        me olvida alguno, nos hemos dejado alguno, me he dejado alguno, me he dejado a alguien, lo que falta,
-        qué pendientes hay, pendientes, qué hay pendiente, qué hay sin hacer, qué hay por hacer, qué está
-        pendiente, qué está sin hacer, dime quién falta, dime quién queda, dime quiénes faltan, dime los que
-        faltan, dime los que quedan, cómo va la ronda, cómo va la lista, cómo vamos, cómo vamos con la ronda,
-        cómo llevamos la ronda, qué queda de la ronda, qué falta de la ronda, qué queda de la lista, qué falta
-        de la lista, lista de pendientes, a |quién|quiénes|cuáles les |falta|faltan, a quiénes le falta, a
-        cuáles le falta, a |quién|quiénes|cuáles no |cambiaron|taparon|pusieron|cambiamos, a quién no le han
-        |puesto|cambiado|echado, a quiénes no les han |puesto|cambiado|echado, quién más falta, quiénes más
-        faltan, quién más queda, cuántos faltan todavía, alguien sin cambiar, falta alguien por cambiar, falta
-        alguien por vestir, falta alguien por abrigar, falta alguien por cobijar, falta alguno por
-        |cambiar|vestir|abrigar|cobijar, queda alguien por |cambiar|vestir|abrigar|cobijar, queda alguno por
-        |cambiar|vestir|abrigar|cobijar, queda alguien sin |cambiar|vestir|abrigar|cobijar, queda alguno sin
-        |cambiar|vestir|abrigar|cobijar, quién quedó pendiente, quiénes quedaron pendientes, quién quedó sin
-        |cambiar|tapar|hacer, quiénes quedaron sin |cambiar|tapar|hacer, qué falta por cambiar, qué queda por
-        cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda, a |quién|quiénes |falta|faltan
-        todavía, qué caballos |faltan|quedan |todavía|aún, qué caballos |faltan|quedan |todavía|aún por
-        |hacer|cambiar|tapar, qué |bichos|animales faltan,
-        |quién|quiénes |queda|quedan|falta|faltan |todavía|aún por hacer, |quién|quiénes
-        |queda|quedan|falta|faltan pendientes
+        queda alguien sin hacer, queda alguien sin tapar, queda alguno sin tapar, queda alguien más,
+        queda alguno más, queda alguien todavía, queda alguno todavía, queda algo por hacer,
+        queda algo pendiente, hay alguien por hacer, hay alguno sin hacer, hay alguno por hacer,
+        hay alguien sin hacer, hay algún caballo sin hacer, hay algún caballo sin tapar, hay alguien sin tapar,
+        hay alguno sin tapar, hay alguno pendiente, hay alguien pendiente, me queda alguien, me queda alguno,
+        nos queda alguien, nos queda alguno, nos falta alguien, nos falta alguno, me queda alguno por hacer,
+        me falta alguno por hacer, nos falta alguno por hacer, nos queda alguno por hacer, está todo hecho,
+        está todo listo, está ya todo hecho, están ya todos hechos, están ya todos listos,
+        están ya todos tapados, están todos tapados, están todos vestidos, están todos cambiados,
+        están todas hechas, se ha quedado alguien sin hacer, se ha quedado alguno sin hacer,
+        se nos ha olvidado alguno, se me ha olvidado alguno, se me olvida alguien, se me olvida alguno,
+        nos hemos dejado alguno, me he dejado alguno, me he dejado a alguien, lo que falta, qué pendientes hay,
+        pendientes, qué hay pendiente, qué hay sin hacer, qué hay por hacer, qué está pendiente,
+        qué está sin hacer, dime quién falta, dime quién queda, dime quiénes faltan, dime los que faltan,
+        dime los que quedan, cómo va la ronda, cómo va la lista, cómo vamos, cómo vamos con la ronda,
+        cómo llevamos la ronda, qué queda de la ronda, qué falta de la ronda, qué queda de la lista,
+        qué falta de la lista, lista de pendientes, a |quién|quiénes|cuáles les |falta|faltan, a quiénes le falta,
+        a cuáles le falta, a |quién|quiénes|cuáles no |cambiaron|taparon|pusieron|cambiamos,
+        a quién no le han |puesto|cambiado|echado, a quiénes no les han |puesto|cambiado|echado, quién más falta,
+        quiénes más faltan, quién más queda, cuántos faltan todavía, alguien sin cambiar, falta alguien por cambiar,
+        falta alguien por vestir, falta alguien por abrigar, falta alguien por cobijar,
+        falta alguno por |cambiar|vestir|abrigar|cobijar, queda alguien por |cambiar|vestir|abrigar|cobijar,
+        queda alguno por |cambiar|vestir|abrigar|cobijar, queda alguien sin |cambiar|vestir|abrigar|cobijar,
+        queda alguno sin |cambiar|vestir|abrigar|cobijar, quién quedó pendiente, quiénes quedaron pendientes,
+        quién quedó sin |cambiar|tapar|hacer, quiénes quedaron sin |cambiar|tapar|hacer, qué falta por cambiar,
+        qué queda por cambiar, cuál me queda, cuál me falta, cuál nos falta, cuál nos queda,
+        a |quién|quiénes |falta|faltan todavía, qué caballos |faltan|quedan |todavía|aún,
+        qué caballos |faltan|quedan |todavía|aún por |hacer|cambiar|tapar, qué |bichos|animales faltan,
+        |quién|quiénes |queda|quedan|falta|faltan |todavía|aún por hacer,
+        |quién|quiénes |queda|quedan|falta|faltan pendientes
     """,
     "ask drying": """
-        qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas, qué cosas hay
-        |secando|secándose, qué mantas siguen mojadas, qué se está secando, qué está secándose, qué hay
-        secándose, qué está mojado, qué sigue mojado, qué hay mojado, qué mantas están mojadas, qué se seca, qué
-        hay en el secadero, qué está seco, hay algo secándose, qué mantas se están secando, qué hay tendido, hay
-        algo mojado, qué queda mojado, qué mantas están secas, qué mantas siguen mojadas, qué falta por secar,
-        qué está tendido, qué tenemos secando, qué hay secando, qué hay en la lavadora, qué está en la lavadora,
+        qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas,
+        qué cosas hay |secando|secándose,
+        qué mantas siguen mojadas,
+        qué se está secando, qué está secándose, qué hay secándose, qué está mojado, qué sigue mojado,
+        qué hay mojado, qué mantas están mojadas, qué se seca, qué hay en el secadero, qué está seco,
+        hay algo secándose, qué mantas se están secando, qué hay tendido, hay algo mojado, qué queda mojado,
+        qué mantas están secas, qué mantas siguen mojadas, qué falta por secar, qué está tendido,
+        qué tenemos secando, qué hay secando, qué hay en la lavadora, qué está en la lavadora,
         qué mantas hay en la lavadora, qué mantas se están lavando, qué está húmedo, qué mantas están húmedas,
         qué forros están mojados, qué impermeables están mojados, qué mantas hay mojadas, hay mantas mojadas,
-        alguna manta mojada, qué no está seco, qué sigue sin secar, qué mantas no están secas, qué se está
-        lavando, cuáles están mojadas, qué se está secando ahora, qué tenemos secándose, qué tenemos en el
-        secadero, qué tenemos tendido, qué tenemos mojado, qué hay mojado ahora, qué hay en el tendedero, qué
-        hay colgado, qué mantas hay secándose, qué mantas hay secando, qué mantas hay tendidas, qué mantas hay
-        en el secadero, qué mantas hay en el tendedero, qué mantas hay húmedas, qué mantas hay sucias, qué
-        mantas hay lavándose, qué mantas tenemos mojadas, qué mantas tenemos secando, qué mantas tenemos
-        secándose, qué mantas no puedo usar, qué mantas no se pueden usar, qué mantas están secándose, qué
-        mantas están tendidas, qué mantas están en el secadero, qué mantas están en la lavadora, qué mantas
-        están lavándose, qué mantas están en lavado, qué mantas están ya secas, qué mantas se han secado, qué
-        mantas se han mojado, qué mantas siguen húmedas, qué mantas siguen sin secar, qué mantas siguen
-        secándose, qué mantas faltan por secar, qué mantas quedan por secar, qué mantas quedan mojadas, qué
-        mantas quedan húmedas, qué cobijas están mojadas, qué cobijas están secas, qué cobijas siguen mojadas,
-        qué cobijas se están secando, qué cobijas hay secándose, qué cobijas están húmedas, qué ropa está
-        mojada, qué ropa hay mojada, qué ropa hay secándose, qué ropa sigue mojada, qué está mojado todavía, qué
-        está mojado aún, qué está húmedo todavía, qué sigue húmedo, qué sigue secándose, qué sigue en la
-        lavadora, qué sigue tendido, qué queda húmedo, qué queda por secar, qué queda por secarse, qué queda
-        tendido, qué queda secando, qué falta por secarse, qué no se ha secado, qué no se ha secado todavía, qué
-        no está seco todavía, qué no está seco aún, qué está seco ya, qué está ya seco, qué se ha secado, qué se
-        ha secado ya, qué se secó, qué tenemos seco, qué hay seco, qué hay ya seco, qué forros están secos, qué
-        forros hay mojados, qué impermeables hay mojados, qué impermeables están secos, cuáles están secándose,
-        cuáles siguen mojadas, cuáles están húmedas, cuáles están secas, cuáles se han secado, cuáles no están
-        secas, cuál está mojada, cuál sigue mojada, cuál está seca, cuáles hay mojadas, cuáles tenemos mojadas,
-        cuántas mantas hay mojadas, cuántas mantas están mojadas, cuántas hay mojadas, hay algo mojado todavía,
-        hay algo secando, hay algo tendido, hay algo en el secadero, hay algo en la lavadora, hay algo húmedo,
-        hay alguna manta mojada, hay alguna manta secándose, hay alguna manta húmeda, hay alguna manta en la
-        lavadora, hay alguna mojada, hay mantas secándose, hay mantas secando, hay mantas húmedas, hay mantas en
-        la lavadora, hay mantas tendidas, hay ropa mojada, hay ropa secándose, hay ropa tendida, queda alguna
-        manta mojada, queda alguna mojada, queda algo mojado, queda algo por secar, queda algo húmedo, queda
-        algo secándose, quedan mantas mojadas, quedan mantas por secar, alguna manta secándose, algo mojado,
-        algo secándose, lista de mantas mojadas, lista de mojadas, mantas mojadas, mantas secándose, cómo va el
-        secadero, cómo va el secado, cómo van las mantas mojadas, cómo van las que se están secando, cómo está
-        el secadero,
-        qué hay colgado |secando|secándose, qué hay |tendido|colgado afuera, qué tenemos colgado, qué está
-        colgado, qué hay a secar, qué está a secar, qué pusieron a secar, qué se puso a secar, qué quedó mojado,
-        qué quedó |tendido|colgado, qué quedó secando, qué quedó secándose, qué mantas quedaron mojadas, qué
-        cobijas quedaron mojadas, qué hay mojado todavía, qué hay que secar, qué falta que se seque, qué no se
-        secó, qué no ha secado, qué anda mojado, qué anda secándose, qué |cobijas|capas|mantas|cosas|frazadas
-        andan |mojadas|secándose, qué |cobijas|capas|frazadas hay |colgadas|tendidas|mojadas, qué capas están
-        mojadas, qué capas están secándose, qué capas están húmedas, qué capas están tendidas, qué capas están
-        colgadas, qué frazadas están mojadas, qué frazadas están secándose, qué frazadas están húmedas, qué
-        frazadas están tendidas, qué frazadas están colgadas, qué cosas están húmedas, qué cosas están tendidas,
-        qué cosas están colgadas, qué |capas|frazadas se están secando, hay |cobijas|capas|frazadas
-        |mojadas|secándose|tendidas|colgadas, hay algo colgado, hay algo mojado afuera
+        alguna manta mojada, qué no está seco, qué sigue sin secar, qué mantas no están secas,
+        qué se está lavando, cuáles están mojadas, qué se está secando ahora, qué tenemos secándose,
+        qué tenemos en el secadero, qué tenemos tendido, qué tenemos mojado, qué hay mojado ahora,
+        qué hay en el tendedero, qué hay colgado, qué mantas hay secándose,
+        qué mantas hay secando, qué mantas hay tendidas, qué mantas hay en el secadero,
+        qué mantas hay en el tendedero, qué mantas hay húmedas, qué mantas hay sucias, qué mantas hay lavándose,
+        qué mantas tenemos mojadas, qué mantas tenemos secando, qué mantas tenemos secándose,
+        qué mantas no puedo usar, qué mantas no se pueden usar, qué mantas están secándose,
+        qué mantas están tendidas, qué mantas están en el secadero, qué mantas están en la lavadora,
+        qué mantas están lavándose, qué mantas están en lavado, qué mantas están ya secas,
+        qué mantas se han secado, qué mantas se han mojado, qué mantas siguen húmedas,
+        qué mantas siguen sin secar, qué mantas siguen secándose, qué mantas faltan por secar,
+        qué mantas quedan por secar, qué mantas quedan mojadas, qué mantas quedan húmedas,
+        qué cobijas están mojadas, qué cobijas están secas, qué cobijas siguen mojadas,
+        qué cobijas se están secando, qué cobijas hay secándose, qué cobijas están húmedas,
+        qué ropa está mojada, qué ropa hay mojada, qué ropa hay secándose, qué ropa sigue mojada,
+        qué está mojado todavía, qué está mojado aún, qué está húmedo todavía, qué sigue húmedo,
+        qué sigue secándose, qué sigue en la lavadora, qué sigue tendido, qué queda húmedo, qué queda por secar,
+        qué queda por secarse, qué queda tendido, qué queda secando, qué falta por secarse, qué no se ha secado,
+        qué no se ha secado todavía, qué no está seco todavía, qué no está seco aún, qué está seco ya,
+        qué está ya seco, qué se ha secado, qué se ha secado ya, qué se secó, qué tenemos seco, qué hay seco,
+        qué hay ya seco, qué forros están secos, qué forros hay mojados, qué impermeables hay mojados,
+        qué impermeables están secos, cuáles están secándose, cuáles siguen mojadas, cuáles están húmedas,
+        cuáles están secas, cuáles se han secado, cuáles no están secas, cuál está mojada, cuál sigue mojada,
+        cuál está seca, cuáles hay mojadas, cuáles tenemos mojadas, cuántas mantas hay mojadas,
+        cuántas mantas están mojadas, cuántas hay mojadas, hay algo mojado todavía, hay algo secando,
+        hay algo tendido, hay algo en el secadero, hay algo en la lavadora, hay algo húmedo,
+        hay alguna manta mojada, hay alguna manta secándose, hay alguna manta húmeda,
+        hay alguna manta en la lavadora, hay alguna mojada, hay mantas secándose, hay mantas secando,
+        hay mantas húmedas, hay mantas en la lavadora, hay mantas tendidas, hay ropa mojada, hay ropa secándose,
+        hay ropa tendida, queda alguna manta mojada, queda alguna mojada,
+        queda algo mojado, queda algo por secar, queda algo húmedo, queda algo secándose, quedan mantas mojadas,
+        quedan mantas por secar, alguna manta secándose, algo mojado, algo secándose, lista de mantas mojadas,
+        lista de mojadas, mantas mojadas, mantas secándose, cómo va el secadero, cómo va el secado,
+        cómo van las mantas mojadas, cómo van las que se están secando, cómo está el secadero,
+        qué hay colgado |secando|secándose, qué hay |tendido|colgado afuera, qué tenemos colgado, qué está colgado,
+        qué hay a secar, qué está a secar, qué pusieron a secar, qué se puso a secar, qué quedó mojado,
+        qué quedó |tendido|colgado, qué quedó secando, qué quedó secándose, qué mantas quedaron mojadas,
+        qué cobijas quedaron mojadas, qué hay mojado todavía, qué hay que secar, qué falta que se seque,
+        qué no se secó, qué no ha secado, qué anda mojado, qué anda secándose,
+        qué |cobijas|capas|mantas|cosas|frazadas andan |mojadas|secándose,
+        qué |cobijas|capas|frazadas hay |colgadas|tendidas|mojadas, qué capas están mojadas,
+        qué capas están secándose, qué capas están húmedas, qué capas están tendidas, qué capas están colgadas,
+        qué frazadas están mojadas, qué frazadas están secándose, qué frazadas están húmedas,
+        qué frazadas están tendidas, qué frazadas están colgadas, qué cosas están húmedas, qué cosas están tendidas,
+        qué cosas están colgadas, qué |capas|frazadas se están secando,
+        hay |cobijas|capas|frazadas |mojadas|secándose|tendidas|colgadas, hay algo colgado, hay algo mojado afuera
     """,
     "ask state": """
         cómo está, cómo están, cómo sigue, cómo va, qué tal, qué tal está, qué tal va, estado de, estado,
@@ -3436,95 +3390,106 @@ PHRASES = {
         qué hay con, qué onda con, qué onda, qué pasó con, qué ha pasado con, qué es de, y qué es de,
         y cómo está, y cómo va, y cómo sigue, y cómo anda, cómo estará, informe de, informe sobre, parte de,
         ficha de, dame info de, dame el estado de, información de, información sobre, cm está, cm sta, kmo está,
-        cmo está, komo está, ktal, k tal, q tal,
-        qué hubo con, qué hubo de, qué fue de, cómo va la, cómo va el, cómo anda la, cómo anda el, cómo sigue
-        la, cómo sigue el, cómo está de, cómo me la ven, cómo me lo ven, cómo amaneció la, cómo amaneció el,
-        cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
+        cmo está, komo está, ktal, k tal, q tal, qué hubo con, qué hubo de, qué fue de, cómo va la, cómo va el,
+        cómo anda la, cómo anda el, cómo sigue la, cómo sigue el, cómo está de, cómo me la ven, cómo me lo ven,
+        cómo amaneció la, cómo amaneció el, cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
     """,
     "ask forecast": """
-        cómo viene el pronóstico, cómo viene la helada, qué tiempo da, qué tiempo da para mañana, qué tiempo
-        dan, qué tiempo dan para mañana, qué tiempo hace mañana, qué tiempo nos espera, qué dan para mañana, qué
-        dan de tiempo, qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión,
-        pronóstico, el tiempo, qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué
-        temperatura hará, cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
-        cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos, qué
-        tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la temperatura, cómo va a estar el
-        tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío, qué tan frío estará, va a estar
-        frío, qué tiempo va a hacer mañana, qué tiempo hace esta noche, qué tiempo hará mañana, qué tiempo hará
-        esta noche, qué tiempo va a hacer esta noche, tiempo para esta noche, tiempo esta noche, tiempo mañana,
-        previsión para esta noche, previsión para mañana, pronóstico para esta noche, pronóstico para mañana,
-        pronóstico de hoy, qué temperatura hará esta noche, qué temperatura va a hacer esta noche, a cuánto
-        baja, a cuánto baja esta noche, a cuánto va a bajar, cuánto va a bajar, qué mínima hay esta noche,
-        cuánto viento va a hacer, cómo viene el tiempo, qué frío va a hacer, cómo está el tiempo, el tiempo de
-        mañana, el tiempo para mañana, qué tiempo, qué tiempo viene, qué tiempo va a hacer hoy, qué tiempo hará
-        hoy, qué tiempo hace hoy, qué tiempo hace mañana, qué tiempo tenemos hoy, qué tiempo tenemos mañana, qué
-        tiempo tenemos esta noche, qué tiempo nos espera hoy, qué tiempo nos espera mañana, qué tiempo nos
-        espera esta noche, qué tiempo dan, qué tiempo dan hoy, qué tiempo dan mañana, qué tiempo dan esta noche,
-        qué tiempo dan para hoy, qué tiempo dan para mañana, qué tiempo dan para esta noche, qué tiempo dan para
-        el finde, qué tiempo hay, qué tiempo se espera, qué tiempo se espera hoy, qué tiempo se espera para
-        mañana, qué clima, qué clima va a hacer, qué clima hay, qué clima viene, qué clima hará, cómo está el
-        clima, cómo va a estar el clima, cómo va a estar mañana, cómo va a estar esta noche, cómo va a estar
-        hoy, cómo va a estar el día, cómo viene mañana, cómo viene la semana, cómo viene de frío, cómo viene la
-        noche de frío, cómo se presenta la noche, cómo se presenta el día, cómo se presenta la tarde, cómo se
-        presenta mañana, cómo se presenta el tiempo, cómo pinta mañana, cómo pinta hoy, cómo pinta esta noche,
-        cómo pinta la semana, cómo estará el tiempo, cómo estará el clima, cómo estará la noche, cómo estará
-        mañana, cómo estará esta noche, cómo será la noche, clima, el clima, clima para hoy, clima para mañana,
-        clima para esta noche, clima de hoy, clima de mañana, clima de esta noche, tiempo de mañana, tiempo para
-        mañana, tiempo para hoy, tiempo de hoy, tiempo hoy, tiempo de esta noche, el tiempo de hoy, el tiempo
-        para hoy, el tiempo para esta noche, el tiempo de esta noche, el tiempo esta noche, el tiempo mañana,
-        previsión de hoy, previsión para hoy, previsión de esta noche, previsión de mañana, previsión del
-        tiempo, previsión meteorológica, previsión noche, la previsión de hoy, la previsión para hoy, la
-        previsión de esta noche, la previsión para esta noche, la previsión de mañana, la previsión para mañana,
-        la previsión del tiempo, dame la previsión, dime la previsión, dime el tiempo, dame el tiempo, dame el
-        pronóstico, dime el pronóstico, pásame la previsión, pronóstico para hoy, pronóstico de esta noche,
-        pronóstico de mañana, pronóstico del tiempo, el pronóstico, el pronóstico para esta noche, el pronóstico
-        para mañana, el pronóstico de hoy, el pronóstico de esta noche, qué dice el pronóstico, qué dice el
-        tiempo, qué dice la previsión para hoy, qué dice la previsión para esta noche, qué dice la aemet, qué
-        dice aemet, qué dice el parte, qué dan para hoy, qué dan para mañana, qué dan para esta noche, qué dan
-        hoy, qué dan mañana, qué dan esta noche, qué da el tiempo, qué pronóstico hay, qué pronóstico tenemos,
-        qué previsión tenemos, qué previsión hay para hoy, qué previsión hay para esta noche, qué previsión hay
-        para mañana, qué temperatura, qué temperatura hay, qué temperatura hace, qué temperatura tenemos, qué
-        temperatura va a haber, qué temperatura habrá, qué temperatura habrá esta noche, qué temperatura hará
-        mañana, qué temperatura va a hacer mañana, qué temperatura dan, qué temperatura dan para esta noche, qué
-        temperatura se espera, qué temperaturas, qué temperaturas dan, qué temperaturas hay, qué temperaturas
-        tenemos, qué temperaturas esperamos, qué temperaturas vamos a tener, qué mínima dan, qué mínima dan esta
-        noche, qué mínima dan para esta noche, qué mínima va a haber, qué mínima tenemos, qué mínima habrá, qué
-        mínima hará, qué mínima se espera, qué mínimas, qué mínimas dan, qué máxima, qué máxima dan, cuál es la
-        mínima, cuál es la mínima de hoy, cuál es la mínima de esta noche, cuál va a ser la mínima, mínima de
-        esta noche, mínima para esta noche, mínima prevista, la mínima de esta noche, cuántos grados, cuántos
-        grados hay, cuántos grados hace, cuántos grados hará, cuántos grados hará esta noche, cuántos grados va
-        a hacer, cuántos grados va a hacer esta noche, cuántos grados baja, cuántos grados bajo cero, cuántos
-        grados vamos a tener, cuántos grados dan, cuántos grados dan esta noche, a cuántos grados, a cuántos
-        grados baja, a cuántos grados va a bajar, a cuántos grados bajamos, a cuántos grados estamos, a cuánto
-        bajamos, a cuánto bajamos esta noche, a cuánto vamos a bajar, a cuánto va a bajar esta noche, a cuánto
-        va a bajar la temperatura, a cuánto baja la temperatura, a cuánto baja la noche, a cuánto estamos, hasta
-        cuánto baja, hasta cuánto baja esta noche, hasta cuánto va a bajar, hasta cuánto va a bajar esta noche,
+        cómo viene el pronóstico, cómo viene el tiempo, cómo viene la noche, cómo viene la helada,
+        qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
+        qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
+        qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el tiempo,
+        qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura hará,
+        cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
+        cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos,
+        qué tiempo nos espera, cómo viene la noche, qué mínima hay, cuánto baja la temperatura,
+        cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío,
+        qué tan frío estará, va a estar frío, qué tiempo va a hacer mañana, qué tiempo hace esta noche,
+        qué tiempo hará mañana, qué tiempo hará esta noche, qué tiempo va a hacer esta noche,
+        tiempo para esta noche, tiempo esta noche, tiempo mañana, previsión para esta noche,
+        previsión para mañana, pronóstico para esta noche, pronóstico para mañana, pronóstico de hoy,
+        qué temperatura hará esta noche, qué temperatura va a hacer esta noche, a cuánto baja,
+        a cuánto baja esta noche, a cuánto va a bajar, cuánto va a bajar, qué mínima hay esta noche,
+        cuánto viento va a hacer, cómo viene el tiempo, qué frío va a hacer,
+        cómo está el tiempo, el tiempo de mañana, el tiempo para mañana, qué tiempo, qué tiempo viene,
+        qué tiempo va a hacer hoy, qué tiempo hará hoy, qué tiempo hace hoy, qué tiempo hace mañana,
+        qué tiempo tenemos hoy, qué tiempo tenemos mañana, qué tiempo tenemos esta noche,
+        qué tiempo nos espera hoy, qué tiempo nos espera mañana, qué tiempo nos espera esta noche,
+        qué tiempo dan, qué tiempo dan hoy, qué tiempo dan mañana, qué tiempo dan esta noche,
+        qué tiempo dan para hoy, qué tiempo dan para mañana, qué tiempo dan para esta noche,
+        qué tiempo dan para el finde, qué tiempo hay, qué tiempo se espera, qué tiempo se espera hoy,
+        qué tiempo se espera para mañana, qué clima, qué clima va a hacer, qué clima hay, qué clima viene,
+        qué clima hará, cómo está el clima, cómo va a estar el clima,
+        cómo va a estar mañana, cómo va a estar esta noche, cómo va a estar hoy, cómo va a estar el día,
+        cómo viene mañana, cómo viene la semana,
+        cómo viene de frío,
+        cómo viene la noche de frío, cómo se presenta la noche, cómo se presenta el día,
+        cómo se presenta la tarde, cómo se presenta mañana, cómo se presenta el tiempo,
+        cómo pinta mañana, cómo pinta hoy, cómo pinta esta noche, cómo pinta la semana,
+        cómo estará el tiempo, cómo estará el clima,
+        cómo estará la noche, cómo estará mañana, cómo estará esta noche, cómo será la noche, clima, el clima,
+        clima para hoy, clima para mañana, clima para esta noche, clima de hoy, clima de mañana,
+        clima de esta noche, tiempo de mañana, tiempo para mañana, tiempo para hoy, tiempo de hoy, tiempo hoy,
+        tiempo de esta noche, el tiempo de hoy, el tiempo para hoy, el tiempo para esta noche,
+        el tiempo de esta noche, el tiempo esta noche, el tiempo mañana, previsión de hoy, previsión para hoy,
+        previsión de esta noche, previsión de mañana, previsión del tiempo, previsión meteorológica,
+        previsión noche, la previsión de hoy, la previsión para hoy, la previsión de esta noche,
+        la previsión para esta noche, la previsión de mañana, la previsión para mañana, la previsión del tiempo,
+        dame la previsión, dime la previsión, dime el tiempo, dame el tiempo, dame el pronóstico,
+        dime el pronóstico, pásame la previsión, pronóstico para hoy, pronóstico de esta noche,
+        pronóstico de mañana, pronóstico del tiempo, el pronóstico, el pronóstico para esta noche,
+        el pronóstico para mañana, el pronóstico de hoy, el pronóstico de esta noche, qué dice el pronóstico,
+        qué dice el tiempo, qué dice la previsión para hoy, qué dice la previsión para esta noche,
+        qué dice la aemet, qué dice aemet, qué dice el parte, qué dan para hoy, qué dan para mañana,
+        qué dan para esta noche, qué dan hoy, qué dan mañana, qué dan esta noche, qué da el tiempo,
+        qué pronóstico hay, qué pronóstico tenemos, qué previsión tenemos, qué previsión hay para hoy,
+        qué previsión hay para esta noche, qué previsión hay para mañana, qué temperatura, qué temperatura hay,
+        qué temperatura hace, qué temperatura tenemos, qué temperatura va a haber, qué temperatura habrá,
+        qué temperatura habrá esta noche, qué temperatura hará mañana, qué temperatura va a hacer mañana,
+        qué temperatura dan, qué temperatura dan para esta noche, qué temperatura se espera, qué temperaturas,
+        qué temperaturas dan, qué temperaturas hay, qué temperaturas tenemos, qué temperaturas esperamos,
+        qué temperaturas vamos a tener, qué mínima dan, qué mínima dan esta noche,
+        qué mínima dan para esta noche, qué mínima va a haber, qué mínima tenemos, qué mínima habrá,
+        qué mínima hará, qué mínima se espera, qué mínimas, qué mínimas dan, qué máxima, qué máxima dan,
+        cuál es la mínima, cuál es la mínima de hoy, cuál es la mínima de esta noche, cuál va a ser la mínima,
+        mínima de esta noche, mínima para esta noche, mínima prevista, la mínima de esta noche, cuántos grados,
+        cuántos grados hay, cuántos grados hace, cuántos grados hará, cuántos grados hará esta noche,
+        cuántos grados va a hacer, cuántos grados va a hacer esta noche, cuántos grados baja,
+        cuántos grados bajo cero, cuántos grados vamos a tener, cuántos grados dan,
+        cuántos grados dan esta noche, a cuántos grados, a cuántos grados baja, a cuántos grados va a bajar,
+        a cuántos grados bajamos, a cuántos grados estamos, a cuánto bajamos, a cuánto bajamos esta noche,
+        a cuánto vamos a bajar, a cuánto va a bajar esta noche, a cuánto va a bajar la temperatura,
+        a cuánto baja la temperatura, a cuánto baja la noche, a cuánto estamos, hasta cuánto baja,
+        hasta cuánto baja esta noche, hasta cuánto va a bajar, hasta cuánto va a bajar esta noche,
         cuánto baja esta noche, cuánto baja, cuánto va a bajar esta noche, cuánto va a bajar la temperatura,
-        cuánto bajará, cuánto bajará esta noche, cuánto frío, cuánto frío hace, cuánto frío viene, cuánto frío
-        va a hacer esta noche, cuánto frío va a hacer mañana, cuánto frío hará mañana, cuánto frío dan, cuánto
-        frío se espera, cuánta lluvia, cuánta lluvia dan, cuánta lluvia va a caer, cuánta lluvia viene, cuánto
-        va a llover, cuánto va a llover esta noche, cuánto va a llover hoy, cuánto llueve, cuánto viento hace,
-        cuánto viento hará, cuánto viento hará esta noche, cuánto viento va a hacer esta noche, cuánto viento
-        dan, cuánto viento viene, cuánto va a helar, cuánto va a nevar, cuánta nieve, cuánta nieve dan, cuándo
-        llueve, cuándo va a llover, cuándo empieza a llover, cuándo para de llover, cuándo deja de llover,
-        cuándo va a parar de llover, cuándo escampa, cuándo se va el frío, cuándo llega el frío, cuándo viene el
-        frío, cuándo hiela, cuándo va a helar, cuándo nieva, a qué hora llueve, a qué hora va a llover, a qué
-        hora empieza a llover, a qué hora para de llover, a qué hora deja de llover, qué viene mañana, qué
-        viento hará, qué viento va a hacer, qué viento dan, qué viento hay, qué frío hará, qué frío va a hacer
-        esta noche, qué frío hará esta noche, qué tal el tiempo, qué tal el tiempo para esta noche, qué tal el
-        tiempo mañana, qué tal va a hacer, qué tan fría va a estar la noche, qué tan frío va a hacer, qué tan
-        frío va a estar esta noche, qué tan frío va a ponerse, qué tan fuerte va a llover, qué se espera hoy,
-        qué se espera mañana, qué se espera para hoy, qué se espera para mañana, qué se espera para esta noche,
-        qué nos espera esta noche, qué noche nos espera, qué noche viene, dan lluvia, dan lluvia para, dan agua
-        para, dan nieve para, dan helada para,
-        cómo |viene|pinta la |noche|tarde|mañana|madrugada, cómo |viene|pinta el |día|tiempo|clima|finde, qué
-        tal |viene|pinta la |noche|tarde|madrugada, cómo se |pone|viene|ve la |noche|tarde|madrugada, cómo va a
-        |estar|amanecer la |noche|mañana|madrugada, a cuánto baja hoy, cuánto va a hacer de frío, qué tanto frío
-        va a hacer, qué tanto va a bajar, de cuánto es la mínima,
-        qué tiempo nos va a hacer, qué tiempo nos va a hacer |hoy|mañana, qué tiempo nos va a hacer esta |noche|tarde,
-        qué tiempo nos |hará|tocará|toca, qué tiempo vamos a tener, qué tiempo vamos a tener |hoy|mañana, qué tiempo
-        vamos a tener esta |noche|tarde, qué tiempo tendremos, qué tiempo tendremos |hoy|mañana, qué tiempo tendremos
-        esta |noche|tarde, qué frío nos va a hacer, qué noche nos va a hacer, qué tiempo nos viene
+        cuánto bajará, cuánto bajará esta noche, cuánto frío, cuánto frío hace, cuánto frío viene,
+        cuánto frío va a hacer esta noche, cuánto frío va a hacer mañana, cuánto frío hará mañana,
+        cuánto frío dan, cuánto frío se espera, cuánta lluvia, cuánta lluvia dan, cuánta lluvia va a caer,
+        cuánta lluvia viene, cuánto va a llover, cuánto va a llover esta noche, cuánto va a llover hoy,
+        cuánto llueve, cuánto viento hace, cuánto viento hará, cuánto viento hará esta noche,
+        cuánto viento va a hacer esta noche, cuánto viento dan, cuánto viento viene, cuánto va a helar,
+        cuánto va a nevar, cuánta nieve, cuánta nieve dan, cuándo llueve, cuándo va a llover,
+        cuándo empieza a llover, cuándo para de llover, cuándo deja de llover, cuándo va a parar de llover,
+        cuándo escampa, cuándo se va el frío, cuándo llega el frío, cuándo viene el frío, cuándo hiela,
+        cuándo va a helar, cuándo nieva, a qué hora llueve, a qué hora va a llover, a qué hora empieza a llover,
+        a qué hora para de llover, a qué hora deja de llover, qué viene mañana, qué viento hará,
+        qué viento va a hacer, qué viento dan, qué viento hay, qué frío hará, qué frío va a hacer esta noche,
+        qué frío hará esta noche, qué tal el tiempo, qué tal el tiempo para esta noche,
+        qué tal el tiempo mañana, qué tal va a hacer,
+        qué tan fría va a estar la noche, qué tan frío va a hacer,
+        qué tan frío va a estar esta noche, qué tan frío va a ponerse, qué tan fuerte va a llover,
+        qué se espera hoy, qué se espera mañana, qué se espera para hoy, qué se espera para mañana,
+        qué se espera para esta noche, qué nos espera esta noche, qué noche nos espera, qué noche viene,
+        dan lluvia, dan lluvia para, dan agua para, dan nieve para, dan helada para,
+        cómo |viene|pinta la |noche|tarde|mañana|madrugada, cómo |viene|pinta el |día|tiempo|clima|finde,
+        qué tal |viene|pinta la |noche|tarde|madrugada, cómo se |pone|viene|ve la |noche|tarde|madrugada,
+        cómo va a |estar|amanecer la |noche|mañana|madrugada, a cuánto baja hoy, cuánto va a hacer de frío,
+        qué tanto frío va a hacer, qué tanto va a bajar, de cuánto es la mínima, qué tiempo nos va a hacer,
+        qué tiempo nos va a hacer |hoy|mañana, qué tiempo nos va a hacer esta |noche|tarde,
+        qué tiempo nos |hará|tocará|toca, qué tiempo vamos a tener, qué tiempo vamos a tener |hoy|mañana,
+        qué tiempo vamos a tener esta |noche|tarde, qué tiempo tendremos, qué tiempo tendremos |hoy|mañana,
+        qué tiempo tendremos esta |noche|tarde, qué frío nos va a hacer, qué noche nos va a hacer,
+        qué tiempo nos viene
     """,
     "ask forecast marked": """
         va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
@@ -3604,15 +3569,15 @@ PHRASES = {
         explícanos cómo funcionas, explícame cómo va esto, me explicas cómo funcionas, me explicas cómo va esto,
         me ayudas, me puedes ayudar, puedes ayudarme, ayúdanos, échame una mano, help, socorro bot, ayudame bot,
         no sé cómo va esto, no sé cómo funciona esto, no sé usar esto, no sé usarte, no entiendo cómo va esto,
-        no entiendo cómo funciona, qué idiomas hablas, qué sabes,
-        y vos bot qué sabés hacer, y vos qué sabés hacer, y vos qué hacés, y tú qué sabes hacer, y tú bot qué sabes
-        hacer, bot qué sabes hacer, vos qué sabés hacer, y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe
-        hacer este bot, qué sabe hacer usted, y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué
-        otra cosa sabes hacer, y tú qué haces bot, qué cosas podés hacer,
-        qué sabes hacer exactamente, qué puedes hacer exactamente, qué haces exactamente, exactamente qué sabes hacer,
-        qué sabes hacer en realidad, qué eres capaz de hacer, de qué eres capaz, cuéntame qué sabes hacer,
-        y tú qué |sabes|puedes hacer exactamente, tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes
-        hacer exactamente, y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
+        no entiendo cómo funciona, qué idiomas hablas, qué sabes, y vos bot qué sabés hacer, y vos qué sabés hacer,
+        y vos qué hacés, y tú qué sabes hacer, y tú bot qué sabes hacer, bot qué sabes hacer, vos qué sabés hacer,
+        y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe hacer este bot, qué sabe hacer usted,
+        y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué otra cosa sabes hacer,
+        y tú qué haces bot, qué cosas podés hacer, qué sabes hacer exactamente, qué puedes hacer exactamente,
+        qué haces exactamente, exactamente qué sabes hacer, qué sabes hacer en realidad, qué eres capaz de hacer,
+        de qué eres capaz, cuéntame qué sabes hacer, y tú qué |sabes|puedes hacer exactamente,
+        tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes hacer exactamente,
+        y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
     """,
     "ask wearing": """
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
@@ -3630,14 +3595,11 @@ PHRASES = {
         tapamos, lo tapo, la tapo, lo tapamos, la tapamos, lo abrigo, la abrigo, lo visto, la visto, duerme con,
         dormir con, sale con, salir con, recomiendas, recomiendas para, aconsejas, aconsejas para,
         me recomiendas, sugieres, propones, dejo, le dejo, le dejo puesto, le dejamos,
-        le dejamos puesto, tan abrigad|o|a, tan tapad|o|a,
-        |ponerse|usar|llevar puesto, ponerles, echarles, está usando, están usando, anda usando, tan
-        cobijad|o|a|os|as, tanto encima, tan arropad|o|a|os|as, tan vestid|o|a|os|as, tan forrad|o|a, tan
-        abrigadit|o|a, hay que cobijar tanto,
-        usa hoy, usan hoy, lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner,
-        lleva a la noche,
-        con qué va, con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le
-        toca llevar,
+        le dejamos puesto, tan abrigad|o|a, tan tapad|o|a, |ponerse|usar|llevar puesto, ponerles, echarles,
+        está usando, están usando, anda usando, tan cobijad|o|a|os|as, tanto encima, tan arropad|o|a|os|as,
+        tan vestid|o|a|os|as, tan forrad|o|a, tan abrigadit|o|a, hay que cobijar tanto, usa hoy, usan hoy,
+        lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner, lleva a la noche, con qué va,
+        con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le toca llevar,
         cambiar, cambiarse, cambiarle, cambiarles, tapar, taparle, vestir, abrigar, cobijar, ponerse
     """,
     "ask tonight": """
@@ -3726,8 +3688,7 @@ PHRASES = {
         sola, solita, nada más, y nada más, a secas,
         nomás, nomas,
         solo, solamente, únicamente, nada más, nomás, no más que, solito, solita, exclusivamente, nada más que,
-        tan solo,
-        puro, pura, puros, puras, puritito, puritita, purito
+        tan solo, puro, pura, puros, puras, puritito, puritita, purito
     """,
     "toward": """
         a, al, para, pa, p'al, pal, pa'l
@@ -3739,12 +3700,12 @@ PHRASES = {
     "undo verb": """
         borra, bórralo, bórrame, borrar, borrad, anula, anular, anulad, ignora, ignorad, olvida,
         olvidad, olvídate de, quita, quitad, descarta, cancela, deshaz, elimina, retira,
-        no hagáis caso a, no hagas caso a, no hagáis caso de, no contéis con,
-        deshacé, sacá, ignoren, borren, bórreme, bórrenme, anulen, cancelen, quiten, quítame, quítale, eliminen,
-        deshaga, deshagan, olviden, tacha, tachen, táchale, revertí, revierte, revierta, reviertan, revoca,
-        desestima, desestimen, no tomes en cuenta, no tomen en cuenta, no hagas caso de, no hagan caso a, no
-        hagan caso de, no pelen, no le hagan caso a, no le hagas caso a, échale para atrás, echa para atrás,
-        volvé atrás, vuelve atrás, volvé para atrás, regresa, retiren
+        no hagáis caso a, no hagas caso a, no hagáis caso de, no contéis con, deshacé, sacá, ignoren, borren, bórreme,
+        bórrenme, anulen, cancelen, quiten, quítame, quítale, eliminen, deshaga, deshagan, olviden, tacha, tachen,
+        táchale, revertí, revierte, revierta, reviertan, revoca, desestima, desestimen, no tomes en cuenta,
+        no tomen en cuenta, no hagas caso de, no hagan caso a, no hagan caso de, no pelen, no le hagan caso a,
+        no le hagas caso a, échale para atrás, echa para atrás, volvé atrás, vuelve atrás, volvé para atrás, regresa,
+        retiren
     """,
     "what was said": """
         lo que dije, lo que he dicho, lo que acabo de decir, lo que puse, lo que he puesto,
@@ -3752,26 +3713,24 @@ PHRASES = {
         lo último, lo último que dije, lo último que he dicho, lo último que puse,
         lo último que he puesto, lo de antes, lo de ahora, lo anterior, mi último mensaje,
         el último mensaje, mi mensaje, mi mensaje anterior, el mensaje anterior, el mío de antes,
-        el último,
-        lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último, lo mío de recién, lo
-        que acabo de mandar, lo que acabo de escribir, lo que anoté, lo que reporté, lo que registré, lo que
-        avisé, lo que te dije, lo que les dije, lo que os dije, lo que te puse, lo que te mandé, lo último que
-        mandé, lo último que escribí, lo último que anoté, lo último que te dije, lo último que te puse, lo
-        último que reporté, lo que dije recién, lo que dije antes, lo que puse antes, lo que escribí recién, lo
-        que escribí antes, lo que mandé recién, lo que mandé antes, lo que dije hace rato, lo que puse hace
-        rato, mi último reporte, mi reporte, el último reporte, mi último aviso, mi aviso, mi mensaje de recién,
-        el mensaje de recién
+        el último, lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último,
+        lo mío de recién, lo que acabo de mandar, lo que acabo de escribir, lo que anoté, lo que reporté,
+        lo que registré, lo que avisé, lo que te dije, lo que les dije, lo que os dije, lo que te puse,
+        lo que te mandé, lo último que mandé, lo último que escribí, lo último que anoté, lo último que te dije,
+        lo último que te puse, lo último que reporté, lo que dije recién, lo que dije antes, lo que puse antes,
+        lo que escribí recién, lo que escribí antes, lo que mandé recién, lo que mandé antes, lo que dije hace rato,
+        lo que puse hace rato, mi último reporte, mi reporte, el último reporte, mi último aviso, mi aviso,
+        mi mensaje de recién, el mensaje de recién
     """,
     "afterwards": """
         hay que, hace falta, poned, pon, ponedle, ponle, ponedla, voy a, vamos a, dejad, deja, dejadla,
         déjala, no la pongáis, no lo pongáis, no usar, no usarla, habrá que, habría que, necesita,
-        por favor, avisad, venid, bajad, llamad,
-        alguien vaya, que alguien vaya, alguien que vaya, alguien venga, que alguien venga, alguien que venga,
-        vengan, vayan, vayan a ver, vayan a verl|o|a, alguien que l|o|a vea, alguien que l|o|a revise, que
-        alguien l|o|a vea, que alguien l|o|a revise, alguien revise, revisen, revísenl|o|a, alguien puede,
-        pueden venir, puede alguien, llamen, llamen al, avisen, avísenle, avísale, ocupa, ocupamos, urge,
-        échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use, no se l|o|a
-        pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
+        por favor, avisad, venid, bajad, llamad, alguien vaya, que alguien vaya, alguien que vaya, alguien venga,
+        que alguien venga, alguien que venga, vengan, vayan, vayan a ver, vayan a verl|o|a, alguien que l|o|a vea,
+        alguien que l|o|a revise, que alguien l|o|a vea, que alguien l|o|a revise, alguien revise, revisen,
+        revísenl|o|a, alguien puede, pueden venir, puede alguien, llamen, llamen al, avisen, avísenle, avísale, ocupa,
+        ocupamos, urge, échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use,
+        no se l|o|a pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
     """,
     "relative": """
         que, quien, quienes, el que, la que, el que si, la que si, los que si, el que sí, la que sí

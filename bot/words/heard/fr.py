@@ -1,8 +1,10 @@
 """French, as stables speak it."""
 
+CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
+
 PHRASES = {
     "sign sweating": """
-        transpire, transpirent, transpirait, transpirant||e|s, transpiration, en sueur, en sueurs, sueur, sue,
+        transpire, transpirent, transpirait, transpiration, en sueur, en sueurs, sueur, sue,
         suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
         couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
         dégoulinant|e de sueur, traces de sueur, sweaty, sweating, a transpiré, a sué, suait,
@@ -35,10 +37,9 @@ PHRASES = {
         vapeur de sueur, rincé||e de sueur, tout collé de sueur, toute collée de sueur, poisseux de sueur,
         poisseuse de sueur, poil poisseux, poil trempé de sueur, poil mouillé de sueur, ventre trempé de sueur,
         sueur sous la sangle, sueur sèche, traces de sueur séchée, traces de sueur sèche, sueur séchée,
-        croûtes de sueur, sel de sueur, auréolé||e de sueur
+        croûtes de sueur, sel de sueur, auréolé||e de sueur, transpirant||e|s
     """,
     "sign hot": """
-        a eu un coup de chaud, a pris un coup de chaud, a fait un coup de chaud, ont eu un coup de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -60,7 +61,8 @@ PHRASES = {
         a trop chaud là dessous, a chaud dessous, a chaud sous, bouillant||e|s sous, bouillant||e|s dessous,
         oreilles brûlantes, les oreilles brûlantes, trop chaude||s, a eu trop chaud, ont eu trop chaud,
         ont eu chaud, a l'air d'avoir chaud, l'air d'avoir chaud, l'air d'avoir trop chaud,
-        doit avoir trop chaud, a beaucoup chaud, a ben chaud, a ben trop chaud
+        doit avoir trop chaud, a beaucoup chaud, a ben chaud, a ben trop chaud, a eu un coup de chaud,
+        a pris un coup de chaud, a fait un coup de chaud, ont eu un coup de chaud
     """,
     "sign shivering": """
         frissonne, frissonnent, frissonnait, frissonnant|e, frissons, tremble, tremblent, tremblait,
@@ -83,8 +85,6 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
-        oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
-        oreilles congelés, oreilles glacée, oreilles gelée,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -123,12 +123,11 @@ PHRASES = {
         froid sous sa couverture, froid sous la couverture, froide sous sa couverture,
         froide sous la couverture, a les oreilles toutes froides, a froid aux oreilles, bleu||e de froid,
         raide de froid, caille dehors, caille au pré, se caille les miches, se caille les fesses,
-        n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule
+        n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule,
+        oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
+        oreilles congelés, oreilles glacée, oreilles gelée
     """,
     "sign comfortable": """
-        corps chaud, le corps est chaud, corps bien chaud, le corps est bien chaud, corps tout chaud, le corps
-        il est chaud, le corps il est bien chaud, le reste du corps est chaud, mais le corps est chaud,
-        secs et chauds, sèches et chaudes, secs et bien chauds,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
         bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
@@ -186,11 +185,11 @@ PHRASES = {
         rien de spécial du côté de, rien de spécial sur, aucun souci chez, aucun souci du côté de,
         aucun souci sur, aucun problème chez, aucun problème du côté de, aucun problème sur,
         rien à signaler sur, ras sur, sec chaud, chaud sec, secs chauds, sèche chaude, sec chaud et content,
-        sec bien chaud, chaud et bien sec, chaude et bien sèche
+        sec bien chaud, chaud et bien sec, chaude et bien sèche, corps chaud, le corps est chaud, corps bien chaud,
+        le corps est bien chaud, corps tout chaud, le corps il est chaud, le corps il est bien chaud,
+        le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
-        le garrot qui saigne, garrot qui saigne, garrot saigne, saigne au garrot, garrot en sang, épaule en
-        sang, saigne à l'épaule,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
         à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -234,11 +233,10 @@ PHRASES = {
         poil qui part, poil qui tombe au poitrail, poil râpé aux épaules, poils qui tombent au poitrail,
         poils qui tombent au garrot, poils qui tombent aux épaules, plus un poil au garrot,
         plus un poil au poitrail, plus un poil aux épaules, a perdu ses poils, a perdu son poil,
-        a perdu tous ses poils
+        a perdu tous ses poils, le garrot qui saigne, garrot qui saigne, garrot saigne, saigne au garrot,
+        garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
-        se roule et se relève, se roulent et se relèvent, se roule sans arrêt, se roule sans arrêter, se roule
-        et se regarde les flancs, se roule et gratte,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -435,7 +433,8 @@ PHRASES = {
         reste couchée et gratte, ne se lève pas, se lève pas, pas l'air dans son assiette,
         n'a pas l'air dans son assiette, pas l'air en forme, n'a pas l'air en forme, a pas l'air bien,
         a pas l'air en forme, complètement abattu||e, complètement éteint||e, tout éteint, toute éteinte,
-        tout abattu, toute abattue
+        tout abattu, toute abattue, se roule et se relève, se roulent et se relèvent, se roule sans arrêt,
+        se roule sans arrêter, se roule et se regarde les flancs, se roule et gratte
     """,
     "everyday hot": """
         chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant, chaud chaud, brûlantes
@@ -446,8 +445,6 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
-        pète le feu, a la pêche, a la forme, pète la forme, a la frite, va du feu de dieu,
-        va ben correct,
         tiède|s,
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
@@ -463,7 +460,7 @@ PHRASES = {
         pas de souci, pas de soucis, aucun souci, pas de problème, aucun problème, rien de neuf, bien bien,
         au calme, très content||e|s, impecc, impek, impecable, nickels, super content||e, bien content||e,
         bienheureux, r a s, tout va très bien, va trè bien, vont nickel, ben content||e, cool, tout cool,
-        bien cool,
+        bien cool, pète le feu, a la pêche, a la forme, pète la forme, a la frite, va du feu de dieu, va ben correct,
         allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
         allait nickel
     """,
@@ -471,11 +468,6 @@ PHRASES = {
         tiède|s, tiédasse, tiédass, tiédasses, juste tiède, bien tiède, à peine tiède, tout tiède, toute tiède
     """,
     "dry": """
-        a enfin fini de sécher, a enfin terminé de sécher, ont enfin fini de sécher,
-        ont enfin terminé de sécher, a finalement fini de sécher, a finalement terminé de sécher,
-        a bien fini de sécher, a bien terminé de sécher, a terminé de sécher, ont terminé de sécher,
-        terminé de sécher, vient de finir de sécher, viennent de finir de sécher,
-        a eu enfin le temps de sécher, a enfin séché, ont enfin séché, a fini par sécher, ont fini par sécher,
         sec, sèche, secs, sèches, séché||e|s|es, bien sec, bien sèche, à sec, de nouveau sec, de nouveau sèche,
         sèche à nouveau, dry, enfin sec, enfin sèche, complètement sec, complètement sèche, bien séché||e,
         sec maintenant, a séché, ont séché, a bien séché, est séché||e, archi sec, archi sèche, sec de chez sec,
@@ -484,7 +476,11 @@ PHRASES = {
         fini de sécher, a fini de sécher, ont fini de sécher, enfin séché||e|s, enfin secs, bien secs,
         bien sèches, sec à coeur, sèche à coeur, ultra sec, ultra sèche, nickel sec, nickel sèche,
         sec comme un coucou, sec de nouveau, sèche de nouveau, re sec, re sèche, redevenu sec, redevenue sèche,
-        a eu le temps de sécher
+        a eu le temps de sécher, a enfin fini de sécher, a enfin terminé de sécher, ont enfin fini de sécher,
+        ont enfin terminé de sécher, a finalement fini de sécher, a finalement terminé de sécher,
+        a bien fini de sécher, a bien terminé de sécher, a terminé de sécher, ont terminé de sécher,
+        terminé de sécher, vient de finir de sécher, viennent de finir de sécher, a eu enfin le temps de sécher,
+        a enfin séché, ont enfin séché, a fini par sécher, ont fini par sécher
     """,
     "damp": """
         humide|s, moite|s, encore un peu mouillé||e, pas sec, pas sèche, pas encore sec, pas encore sèche,
@@ -529,12 +525,6 @@ PHRASES = {
         saucé||e|s par la pluie
     """,
     "soaked": """
-        prend l'eau partout, prend l'eau comme une passoire,
-        trempe en lavette, trempé||e en lavette,
-        dégoutte, dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben
-        raide, dégouttant||e|s,
-        fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes, trempé||e|s
-        jusqu'à la peau, mouillé||e|s jusqu'à la peau,
         trempé||e|s|es, détrempé||e|s|es, dégoulinant||e|s|es, imbibé||e|s|es, ruisselant||e|s|es,
         trempé||e|s|es jusqu'aux os, gorgé||e|s d'eau, essorable, à tordre, dégouline, traversé||e|s|es, soaked,
         trempé de part en part, trempé à l'intérieur, complètement trempé||e,
@@ -553,11 +543,13 @@ PHRASES = {
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
         plus du tout imperméable, n'est plus du tout imperméable, prend l'eau de partout, laisse passer l'eau,
         laisse passer la pluie, a laissé passer l'eau, a laissé passer la pluie, trempé||e|s|es à l'intérieur,
-        trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre
+        trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre,
+        prend l'eau partout, prend l'eau comme une passoire, trempe en lavette, trempé||e en lavette, dégoutte,
+        dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben raide,
+        dégouttant||e|s, fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes,
+        trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
-        dans laveuse, à laveuse, partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans
-        laveuse, rendu dans laveuse, rendue dans la laveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -580,10 +572,11 @@ PHRASES = {
         dans le bac à linge sale, dans le bac sale, au bac sale, à décrasser, chez le blanchisseur,
         à la blanchisserie, au salon lavoir, à la wash, au kärcher, mis au lave linge, mise au lave linge,
         pour la laver, pour le laver, pour les laver, pour lavage, pour nettoyage, pour la passer en machine,
-        pour la machine, pour le pressing, pour la laverie, pour passage en machine
+        pour la machine, pour le pressing, pour la laverie, pour passage en machine, dans laveuse, à laveuse,
+        partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans laveuse, rendu dans laveuse,
+        rendue dans la laveuse
     """,
     "state torn": """
-        un trou gros d'même, un trou gros de même,
         déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
         fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
         décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e, un gros trou,
@@ -746,7 +739,7 @@ PHRASES = {
         petite déchirure|s, petit accroc|s, petit trou|s, bonne déchirure, belle déchirure,
         grande déchirure|s, grand accroc, grand trou|s, vilaine déchirure, sale déchirure, énorme déchirure,
         énorme trou, énorme accroc, méchante déchirure, méchant trou, vilain accroc, bel accroc, beau trou,
-        longue déchirure, légère déchirure, léger accroc
+        longue déchirure, légère déchirure, léger accroc, un trou gros d'même, un trou gros de même
     """,
     "state missing": """
         perdu||e|s|es, introuvable|s, impossible de trouver, ne trouve pas, ne trouve plus, trouve pas,
@@ -794,8 +787,6 @@ PHRASES = {
         ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
     """,
     "state in service": """
-        sort de la sécheuse, sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du
-        lavage,
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
         de retour du lavage, comme neuf, comme neuve, réutilisable, en service, rapiécé||e,
         revenu de réparation, revenue de réparation, raccommodé||e, à nouveau utilisable, de nouveau en service,
@@ -890,11 +881,10 @@ PHRASES = {
         sont revenu|s|es de la couture, revient de la couturière, revient de la couture,
         reviennent de la couturière, reviennent de la couture, de retour de la couturière,
         ressort de la couturière, ressort de la couture, est sorti||e de la couturière,
-        est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture
+        est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture, sort de la sécheuse,
+        sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage
     """,
     "strap": """
-        strap de bedaine, sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de
-        devant, strap du poitrail, strap de poitrail, strap de derrière, strap de queue,
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
         sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
@@ -923,7 +913,9 @@ PHRASES = {
         plus de boucle, plus de boucles, plus de surfaix, plus de mousqueton, plus de mousquetons,
         plus de fermeture, plus de croisillon, plus de croisillons, plus de sanglon, plus d'élastique,
         plus de sangle de cuisse, plus de sangles de cuisses, plus de velcro, plus de scratch, sans attache,
-        sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons
+        sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons, strap de bedaine,
+        sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de devant, strap du poitrail,
+        strap de poitrail, strap de derrière, strap de queue
     """,
     "broken": """
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
@@ -968,21 +960,20 @@ PHRASES = {
         sous couvrante, doublures, doublure amovible, doudoune de dessous, sous couvertur
     """,
     "kind stable": """
-        jaquette|s, jaquette de box, jaquette de stalle,
         couverte de stalle, couvertes de stalle, couverture de stalle, doublure de stalle,
         couverture de box, couverture d'écurie, couvertures de box, couverture d'intérieur, de box, d'écurie,
         couverture box, stable rug, couv de box, couv box, couvs de box, couv d'écurie, couverte de box,
         couverte d'écurie, couverte d'intérieur, couverture de stalle, couv d'intérieur, couv intérieur,
         couverture intérieure, couverture de stabulation, couverture pour le box, couette box, couette de box,
-        couvertures d'écurie, couvertures d'intérieur, rug de box, couette|s
+        couvertures d'écurie, couvertures d'intérieur, rug de box, couette|s, jaquette|s, jaquette de box,
+        jaquette de stalle
     """,
     "kind cooler": """
-        polar, polars, polar de rechange,
         polaire|s, séchante, chemise séchante, couverture séchante, couverture polaire, chemise polaire, cooler,
         émouchine séchante, fleece, polair, polères, couv polaire, couv séchante, couverte polaire,
         couvertes polaires, couvertures polaires, couverture en polaire, chemise en polaire, plaid polaire,
         laine polaire, drap éponge, couverture éponge, sèche cheval, peignoir, sechante|s,
-        couvertures séchantes, coolers
+        couvertures séchantes, coolers, polar, polars, polar de rechange
     """,
     "kind neck": """
         couvre cou, couvre cous, couvre encolure, bonnet, cagoule, camail, couvre col, cou amovible,
@@ -994,7 +985,7 @@ PHRASES = {
         couverture|s, couv, couvs, manteau, couvrante, plaid, couverte de nuit, couvertur, couvrantes, rugs,
         blanket, blankets, manteaux, couvrure, couvertures d'hiver, rug, pelisse,
         des couvertes, leur couverte, ma couverte, cette couverte
-""",
+    """,
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
         grosse grosse, bien épais||se, très épais||se, super épais||se, bien chaude couverture, grand froid,
@@ -1033,43 +1024,7 @@ PHRASES = {
         fameuse, jolie, sacré||e, maudit||e, satané||e, énorme, fidèle, pauvre vieille, foutue, crisse de,
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
-    "put on": """
-        j'ai dû mettre, j'ai dû remettre, j'ai dû rajouter, j'ai dû lui mettre, j'ai dû lui remettre, j'ai dû
-        lui rajouter, j'ai dû leur mettre, j'ai dû leur remettre, j'ai dû leur rajouter, j'ai du mettre, j'ai du
-        remettre, j'ai du rajouter, j'ai du lui mettre, j'ai du lui remettre, j'ai du lui rajouter, j'ai du leur
-        mettre, j'ai du leur remettre, j'ai du leur rajouter, j'ai pu mettre, j'ai pu remettre, j'ai pu
-        rajouter, j'ai pu lui mettre, j'ai pu lui remettre, j'ai pu lui rajouter, j'ai pu leur mettre, j'ai pu
-        leur remettre, j'ai pu leur rajouter, j'ai fini par mettre, j'ai fini par remettre, j'ai fini par
-        rajouter, j'ai fini par lui mettre, j'ai fini par lui remettre, j'ai fini par lui rajouter, j'ai fini
-        par leur mettre, j'ai fini par leur remettre, j'ai fini par leur rajouter, j'ai préféré mettre, j'ai
-        préféré remettre, j'ai préféré rajouter, j'ai préféré lui mettre, j'ai préféré lui remettre, j'ai
-        préféré lui rajouter, j'ai préféré leur mettre, j'ai préféré leur remettre, j'ai préféré leur rajouter,
-        j'ai réussi à mettre, j'ai réussi à remettre, j'ai réussi à rajouter, j'ai réussi à lui mettre, j'ai
-        réussi à lui remettre, j'ai réussi à lui rajouter, j'ai réussi à leur mettre, j'ai réussi à leur
-        remettre, j'ai réussi à leur rajouter, on a dû mettre, on a dû remettre, on a dû rajouter, on a dû lui
-        mettre, on a dû lui remettre, on a dû lui rajouter, on a dû leur mettre, on a dû leur remettre, on a dû
-        leur rajouter, on a du mettre, on a du remettre, on a du rajouter, on a du lui mettre, on a du lui
-        remettre, on a du lui rajouter, on a du leur mettre, on a du leur remettre, on a du leur rajouter, on a
-        pu mettre, on a pu remettre, on a pu rajouter, on a pu lui mettre, on a pu lui remettre, on a pu lui
-        rajouter, on a pu leur mettre, on a pu leur remettre, on a pu leur rajouter, on a fini par mettre, on a
-        fini par remettre, on a fini par rajouter, on a fini par lui mettre, on a fini par lui remettre, on a
-        fini par lui rajouter, on a fini par leur mettre, on a fini par leur remettre, on a fini par leur
-        rajouter, on a préféré mettre, on a préféré remettre, on a préféré rajouter, on a préféré lui mettre, on
-        a préféré lui remettre, on a préféré lui rajouter, on a préféré leur mettre, on a préféré leur remettre,
-        on a préféré leur rajouter, on a réussi à mettre, on a réussi à remettre, on a réussi à rajouter, on a
-        réussi à lui mettre, on a réussi à lui remettre, on a réussi à lui rajouter, on a réussi à leur mettre,
-        on a réussi à leur remettre, on a réussi à leur rajouter, ai dû mettre, ai dû remettre, ai dû rajouter,
-        ai dû lui mettre, ai dû lui remettre, ai dû lui rajouter, ai dû leur mettre, ai dû leur remettre, ai dû
-        leur rajouter, ai du mettre, ai du remettre, ai du rajouter, ai du lui mettre, ai du lui remettre, ai du
-        lui rajouter, ai du leur mettre, ai du leur remettre, ai du leur rajouter, ai pu mettre, ai pu remettre,
-        ai pu rajouter, ai pu lui mettre, ai pu lui remettre, ai pu lui rajouter, ai pu leur mettre, ai pu leur
-        remettre, ai pu leur rajouter, ai fini par mettre, ai fini par remettre, ai fini par rajouter, ai fini
-        par lui mettre, ai fini par lui remettre, ai fini par lui rajouter, ai fini par leur mettre, ai fini par
-        leur remettre, ai fini par leur rajouter, ai préféré mettre, ai préféré remettre, ai préféré rajouter,
-        ai préféré lui mettre, ai préféré lui remettre, ai préféré lui rajouter, ai préféré leur mettre, ai
-        préféré leur remettre, ai préféré leur rajouter, ai réussi à mettre, ai réussi à remettre, ai réussi à
-        rajouter, ai réussi à lui mettre, ai réussi à lui remettre, ai réussi à lui rajouter, ai réussi à leur
-        mettre, ai réussi à leur remettre, ai réussi à leur rajouter,
+    "put on": f"""
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1103,55 +1058,11 @@ PHRASES = {
         ai rajouter, ai enfiler, j'ai mi, on a mi, lui ai mi, j'ai remi, ai remi, j'ai couvert, on a couvert,
         ai couvert, j'ai habillé, on a habillé, ai habillé, j'ai recouvert, on a recouvert, ai recouvert,
         j'ai rhabillé, on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé,
-        on a emmitouflé, ai emmitouflé, abrié||e|s|es,
-        ai glissé, j'ai glissé, on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté,
-        glissé la, glissé sa, glissé son, glissé le, glissé les, glissé ses
+        on a emmitouflé, ai emmitouflé, abrié||e|s|es, {CAME_TO} |mettre|remettre|rajouter, ai glissé, j'ai glissé,
+        on a glissé, lui ai glissé, je lui ai glissé, lui a glissé, je lui ai ajouté, glissé la, glissé sa,
+        glissé son, glissé le, glissé les, glissé ses
     """,
-    "took off": """
-        j'ai dû enlever, j'ai dû retirer, j'ai dû ôter, j'ai dû virer, j'ai dû lui enlever, j'ai dû lui retirer,
-        j'ai dû lui ôter, j'ai dû lui virer, j'ai dû leur enlever, j'ai dû leur retirer, j'ai dû leur ôter, j'ai
-        dû leur virer, j'ai du enlever, j'ai du retirer, j'ai du ôter, j'ai du virer, j'ai du lui enlever, j'ai
-        du lui retirer, j'ai du lui ôter, j'ai du lui virer, j'ai du leur enlever, j'ai du leur retirer, j'ai du
-        leur ôter, j'ai du leur virer, j'ai pu enlever, j'ai pu retirer, j'ai pu ôter, j'ai pu virer, j'ai pu
-        lui enlever, j'ai pu lui retirer, j'ai pu lui ôter, j'ai pu lui virer, j'ai pu leur enlever, j'ai pu
-        leur retirer, j'ai pu leur ôter, j'ai pu leur virer, j'ai fini par enlever, j'ai fini par retirer, j'ai
-        fini par ôter, j'ai fini par virer, j'ai fini par lui enlever, j'ai fini par lui retirer, j'ai fini par
-        lui ôter, j'ai fini par lui virer, j'ai fini par leur enlever, j'ai fini par leur retirer, j'ai fini par
-        leur ôter, j'ai fini par leur virer, j'ai préféré enlever, j'ai préféré retirer, j'ai préféré ôter, j'ai
-        préféré virer, j'ai préféré lui enlever, j'ai préféré lui retirer, j'ai préféré lui ôter, j'ai préféré
-        lui virer, j'ai préféré leur enlever, j'ai préféré leur retirer, j'ai préféré leur ôter, j'ai préféré
-        leur virer, j'ai réussi à enlever, j'ai réussi à retirer, j'ai réussi à ôter, j'ai réussi à virer, j'ai
-        réussi à lui enlever, j'ai réussi à lui retirer, j'ai réussi à lui ôter, j'ai réussi à lui virer, j'ai
-        réussi à leur enlever, j'ai réussi à leur retirer, j'ai réussi à leur ôter, j'ai réussi à leur virer, on
-        a dû enlever, on a dû retirer, on a dû ôter, on a dû virer, on a dû lui enlever, on a dû lui retirer, on
-        a dû lui ôter, on a dû lui virer, on a dû leur enlever, on a dû leur retirer, on a dû leur ôter, on a dû
-        leur virer, on a du enlever, on a du retirer, on a du ôter, on a du virer, on a du lui enlever, on a du
-        lui retirer, on a du lui ôter, on a du lui virer, on a du leur enlever, on a du leur retirer, on a du
-        leur ôter, on a du leur virer, on a pu enlever, on a pu retirer, on a pu ôter, on a pu virer, on a pu
-        lui enlever, on a pu lui retirer, on a pu lui ôter, on a pu lui virer, on a pu leur enlever, on a pu
-        leur retirer, on a pu leur ôter, on a pu leur virer, on a fini par enlever, on a fini par retirer, on a
-        fini par ôter, on a fini par virer, on a fini par lui enlever, on a fini par lui retirer, on a fini par
-        lui ôter, on a fini par lui virer, on a fini par leur enlever, on a fini par leur retirer, on a fini par
-        leur ôter, on a fini par leur virer, on a préféré enlever, on a préféré retirer, on a préféré ôter, on a
-        préféré virer, on a préféré lui enlever, on a préféré lui retirer, on a préféré lui ôter, on a préféré
-        lui virer, on a préféré leur enlever, on a préféré leur retirer, on a préféré leur ôter, on a préféré
-        leur virer, on a réussi à enlever, on a réussi à retirer, on a réussi à ôter, on a réussi à virer, on a
-        réussi à lui enlever, on a réussi à lui retirer, on a réussi à lui ôter, on a réussi à lui virer, on a
-        réussi à leur enlever, on a réussi à leur retirer, on a réussi à leur ôter, on a réussi à leur virer, ai
-        dû enlever, ai dû retirer, ai dû ôter, ai dû virer, ai dû lui enlever, ai dû lui retirer, ai dû lui
-        ôter, ai dû lui virer, ai dû leur enlever, ai dû leur retirer, ai dû leur ôter, ai dû leur virer, ai du
-        enlever, ai du retirer, ai du ôter, ai du virer, ai du lui enlever, ai du lui retirer, ai du lui ôter,
-        ai du lui virer, ai du leur enlever, ai du leur retirer, ai du leur ôter, ai du leur virer, ai pu
-        enlever, ai pu retirer, ai pu ôter, ai pu virer, ai pu lui enlever, ai pu lui retirer, ai pu lui ôter,
-        ai pu lui virer, ai pu leur enlever, ai pu leur retirer, ai pu leur ôter, ai pu leur virer, ai fini par
-        enlever, ai fini par retirer, ai fini par ôter, ai fini par virer, ai fini par lui enlever, ai fini par
-        lui retirer, ai fini par lui ôter, ai fini par lui virer, ai fini par leur enlever, ai fini par leur
-        retirer, ai fini par leur ôter, ai fini par leur virer, ai préféré enlever, ai préféré retirer, ai
-        préféré ôter, ai préféré virer, ai préféré lui enlever, ai préféré lui retirer, ai préféré lui ôter, ai
-        préféré lui virer, ai préféré leur enlever, ai préféré leur retirer, ai préféré leur ôter, ai préféré
-        leur virer, ai réussi à enlever, ai réussi à retirer, ai réussi à ôter, ai réussi à virer, ai réussi à
-        lui enlever, ai réussi à lui retirer, ai réussi à lui ôter, ai réussi à lui virer, ai réussi à leur
-        enlever, ai réussi à leur retirer, ai réussi à leur ôter, ai réussi à leur virer,
+    "took off": f"""
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
@@ -1184,7 +1095,7 @@ PHRASES = {
         tout viré, tout ôté, j'ai enlever, j'ai retirer, j'ai ôter, j'ai virer, on a enlever, on a retirer,
         on a ôter, on a virer, l'ai enlever, l'ai retirer, l'ai ôter, l'ai virer, lui ai enlever,
         lui ai retirer, lui ai ôter, lui ai virer, lui a enlever, lui a retirer, lui a ôter, lui a virer,
-        ai enlever, ai retirer, ai ôter, ai virer
+        ai enlever, ai retirer, ai ôter, ai virer, {CAME_TO} |enlever|retirer|ôter|virer
     """,
     "stripped": """
         déshabillé||e|s, dévêtu||e, tout enlevé, découvert||e, déshabillé||e|s|es, dévêtu||e|s|es, tout retiré,
@@ -1195,9 +1106,6 @@ PHRASES = {
     """,
     "took": "",
     "wears": """
-        porte rien que, ne porte rien que, a rien que, n'a rien que, ne garde que, garde que, garde plus que, ne
-        garde plus que, il garde que, elle garde que, il ne garde que, elle ne garde que,
-        il y a que, y a que, il y a plus que, y a plus que, il n'y a plus que, il n'y a que, il reste que,
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
@@ -1221,9 +1129,12 @@ PHRASES = {
         est bien dans, se balade en, se promène en, passe la nuit en, passe la nuit avec, roupille en,
         tout beau en, toute belle en, toute belle dans, tout beau dans, tout beau avec, toute belle avec,
         muni||e de, muni||e d', est en mode, laissé juste, laissé seulement, laissé que, laissé uniquement,
-        laissé avec juste, laissé avec, laissé en, gardé que, avec rien que,
-        porte désormais, porte dorénavant, porte à présent, portent désormais, a désormais la, a désormais sa,
-        a désormais son, a maintenant la, a maintenant sa, a maintenant son, est désormais en, est maintenant en
+        laissé avec juste, laissé avec, laissé en, gardé que, avec rien que, porte rien que, ne porte rien que,
+        a rien que, n'a rien que, ne garde que, garde que, garde plus que, ne garde plus que, il garde que,
+        elle garde que, il ne garde que, elle ne garde que, il y a que, y a que, il y a plus que, y a plus que,
+        il n'y a plus que, il n'y a que, il reste que, porte désormais, porte dorénavant, porte à présent,
+        portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
+        a maintenant son, est désormais en, est maintenant en
     """,
     "at somebody's": "chez",
     "fetched": """
@@ -1259,7 +1170,6 @@ PHRASES = {
         par en dessus, superposé||e|s, en double, en même temps que
     """,
     "bare": """
-        enlevé tout à, viré tout à, retiré tout à, ôté tout à,
         je lui ai tout enlevé, lui ai tout enlevé, on lui a tout enlevé, je lui ai tout retiré, je lui ai tout viré,
         j'y ai tout enlevé, j'y ai tout viré, lui ai tout retiré, je leur ai tout enlevé,
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
@@ -1282,8 +1192,8 @@ PHRASES = {
         mis||e à nu, mis||e à poil, remis||e à poil, laissé||e à poil, laissé||e au naturel, déshabillé||es,
         désapé||e, nu||e|s|es, j'ai tout enlevé à, j'ai tout retiré à, on a tout enlevé à, on a tout retiré à,
         tout enlevé à, tout retiré à, tout enlevé sur, tout enlevé de, j'ai tout viré à, j'ai tout enlevé sur,
-        rien sur, plus rien sur,
-        rien sur dos, plus rien sur dos, a plus rien sur dos, n'a plus rien sur dos, a rien sur dos
+        rien sur, plus rien sur, enlevé tout à, viré tout à, retiré tout à, ôté tout à, rien sur dos,
+        plus rien sur dos, a plus rien sur dos, n'a plus rien sur dos, a rien sur dos
     """,
     "nothing": "rien, tout, plus rien, rien du tout",
     "without": """
@@ -1378,13 +1288,11 @@ PHRASES = {
         tondu||e|s|es tout entier, tondu||e|s|es toute entière
     """,
     "place stall": """
-        en d'dans,
         box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs,
         rentré||e|s|es au box, écuries, intérieur, stabulation, boxe, stalles, étable, à l'étable, en dedans,
         sous le hangar, hangar, à couvert, stabu, grange, à la grange, dans la grange, aux boxes, aux box,
         dans les box, dans les boxes, au chaud à l'écurie, au chaud au box, au chaud dans son box, aux écuries,
-        au barn,
-        le boxe
+        au barn, en d'dans, le boxe
     """,
     "place field": """
         prairie du |bas|haut|fond|milieu|dessus|dessous,
@@ -1502,21 +1410,16 @@ PHRASES = {
         en bas dans le petit pré du ruisseau, en bas dans le petit pré du bois,
         en bas dans le petit pré du chêne, au grand pré, au petit pré
     """,
-    "inwards": """
-        en d'dans, d'dans,
-        dedans, rentré||e|s|es, en dedans, à l'intérieur
-    """,
+    "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur, en d'dans, d'dans",
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
-        retourné||e|s|es, est retourné||e,
-        envoyé||e|s|es,
         je viens de remettre, on vient de remettre, viens de remettre,
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
         reconduit||e|s, descendu||e|s|es, redescendu||e|s|es, remonté||e|s|es, reposé||e|s, foutu||e|s,
         isolé||e|s, logé||e|s, parqué||e|s, j'ai mis, j'ai remis, on a mis, on a remis, a mis, a remis, ont mis,
-        ont remis, ai mis, ai remis, avons mis, avons remis
+        ont remis, ai mis, ai remis, avons mis, avons remis, retourné||e|s|es, est retourné||e, envoyé||e|s|es
     """,
     "stays": """
         reste, restent, dort, dorment, passe la nuit, passent la nuit, restera, est resté||e, va rester, couche,
@@ -1573,10 +1476,6 @@ PHRASES = {
         venons de mettre dehors, venons de ressortir
     """,
     "keep": """
-        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
-        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
-        peine que, plus la peine qu',
-        à ce qu'il reste, à ce qu'elle reste, à ce que,
         laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle reste,
         merci de laisser, laissons, je souhaite, je voudrais, faut laisser, doit être, que, s'il vous plaît,
         je préférerais, je préférerai, préfère que, préfère qu', préfères que, je préfère que, je préfère qu',
@@ -1587,7 +1486,10 @@ PHRASES = {
         merci de la laisser, à garder, qu'on laisse, qu'on le laisse, qu'on la laisse, devra rester,
         doivent rester, tient à ce que, je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
         pouvez vous laisser, vous pouvez laisser, vous pouvez me laisser, pourriez vous garder,
-        je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester
+        je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester,
+        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que,
+        je tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que,
+        plus la peine que, plus la peine qu', à ce qu'il reste, à ce qu'elle reste, à ce que
     """,
     "please": """
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
@@ -1643,21 +1545,6 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
-        vous pouvez y mettre des couvertes, vous pouvez y mettre sa couverte, vous pouvez y remettre des
-        couvertes, vous pouvez y remettre sa couverte, vous pouvez y mettre une couverte, vous pouvez y remettre
-        une couverte, vous pouvez y mettre des couvertures, vous pouvez y mettre sa couverture, vous pouvez y
-        remettre sa couverture, vous pouvez y mettre une couverture, vous pouvez y remettre une couverture, vous
-        pouvez lui mettre des couvertures, vous pouvez lui mettre des couvertes, tu peux y mettre des couvertes,
-        tu peux y remettre sa couverte, on peut y mettre des couvertes, on peut y remettre sa couverte, on peut
-        y remettre une couverte, vous pouvez y mettre une couv, vous pouvez lui mettre une couv, vous pouvez lui
-        remettre des couvertures, vous pouvez lui remettre des couvertes, on peut y remettre une couverture, on
-        peut y remettre sa couverture,
-        vous pouvez recommencer à l|e|a couvrir, tu peux recommencer à l|e|a couvrir, on peut recommencer à
-        l|e|a couvrir, vous pouvez recommencer à couvrir, tu peux recommencer à couvrir, on peut recommencer à
-        couvrir, vous pouvez recommencer à lui mettre une couverture, on peut recommencer à lui mettre une
-        couverture, vous pouvez recommencer à lui mettre sa couverture, on peut recommencer à lui mettre sa
-        couverture, vous pouvez recommencer les couvertures pour, on reprend les couvertures pour, on se remet à
-        l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir,
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
         vous pouvez recouvrir, peut reporter une couverture, peut porter une couverture,
@@ -1736,39 +1623,24 @@ PHRASES = {
         tu peux de nouveau mettre sa couv à, tu peux de nouveau mettre une couv à,
         tu peux de nouveau remettre sa couverture à, tu peux de nouveau remettre ses couvertures à,
         tu peux de nouveau remettre une couverture à, tu peux de nouveau remettre des couvertures à,
-        tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à
+        tu peux de nouveau remettre sa couv à, tu peux de nouveau remettre une couv à,
+        vous pouvez y mettre des couvertes, vous pouvez y mettre sa couverte, vous pouvez y remettre des couvertes,
+        vous pouvez y remettre sa couverte, vous pouvez y mettre une couverte, vous pouvez y remettre une couverte,
+        vous pouvez y mettre des couvertures, vous pouvez y mettre sa couverture,
+        vous pouvez y remettre sa couverture, vous pouvez y mettre une couverture,
+        vous pouvez y remettre une couverture, vous pouvez lui mettre des couvertures,
+        vous pouvez lui mettre des couvertes, tu peux y mettre des couvertes, tu peux y remettre sa couverte,
+        on peut y mettre des couvertes, on peut y remettre sa couverte, on peut y remettre une couverte,
+        vous pouvez y mettre une couv, vous pouvez lui mettre une couv, vous pouvez lui remettre des couvertures,
+        vous pouvez lui remettre des couvertes, on peut y remettre une couverture, on peut y remettre sa couverture,
+        vous pouvez recommencer à l|e|a couvrir, tu peux recommencer à l|e|a couvrir,
+        on peut recommencer à l|e|a couvrir, vous pouvez recommencer à couvrir, tu peux recommencer à couvrir,
+        on peut recommencer à couvrir, vous pouvez recommencer à lui mettre une couverture,
+        on peut recommencer à lui mettre une couverture, vous pouvez recommencer à lui mettre sa couverture,
+        on peut recommencer à lui mettre sa couverture, vous pouvez recommencer les couvertures pour,
+        on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir
     """,
     "worked": """
-        balade d'une heure avec, balade d'une petite heure avec, balade d'une bonne heure avec,
-        balade d'une demi heure avec, balade d'une bonne demi heure avec, balade de deux heures avec,
-        balade d'une heure et demie avec, balade de trois quarts d'heure avec, balade d'un quart d'heure avec,
-        balade d'une grosse heure avec, séance d'une heure avec, séance d'une petite heure avec,
-        séance d'une bonne heure avec, séance d'une demi heure avec, séance d'une bonne demi heure avec,
-        séance de deux heures avec, séance d'une heure et demie avec, séance de trois quarts d'heure avec,
-        séance d'un quart d'heure avec, séance d'une grosse heure avec, balade d'une heure en forêt avec,
-        balade d'une heure en extérieur avec, balade d'une petite heure en forêt avec,
-        balade d'une petite heure en extérieur avec, balade d'une bonne heure en forêt avec,
-        balade d'une bonne heure en extérieur avec, balade d'une demi heure en forêt avec,
-        balade d'une demi heure en extérieur avec, balade de deux heures en forêt avec,
-        balade de deux heures en extérieur avec, balade d'une heure et demie en forêt avec,
-        balade d'une heure et demie en extérieur avec, sortie d'une heure avec, sortie d'une petite heure avec,
-        sortie d'une bonne heure avec, sortie d'une demi heure avec, rando d'une heure avec,
-        rando d'une petite heure avec, rando d'une bonne heure avec, rando d'une demi heure avec,
-        cours d'une heure avec, cours d'une petite heure avec, cours d'une bonne heure avec,
-        cours d'une demi heure avec, leçon d'une heure avec, leçon d'une petite heure avec,
-        leçon d'une bonne heure avec, leçon d'une demi heure avec, longe d'une heure avec,
-        longe d'une petite heure avec, longe d'une bonne heure avec, longe d'une demi heure avec,
-        balade au pas avec, balade dans les bois avec, balade dans la forêt avec, balade sur la plage avec,
-        balade à la plage avec, balade en main avec, balade au bois avec,
-        travail à la longe, travail en longe, travail à pied, travail aux longues rênes, travail fini,
-        fait un tour avec, fait un tour en forêt avec, fait un tour dans le bois avec, faire un tour avec, faire
-        un tour en forêt avec, faire un tour dans le bois avec, faire une balade avec, faire une ride avec,
-        allé||e faire un tour avec, parti||e faire un tour avec, été faire un tour avec, été faire un tour dans
-        le bois avec, été faire un tour en forêt avec, été en balade avec, été trotter avec,
-        fait trotter, fait galoper, fait sauter, fait marcher, ride avec, petite ride avec, belle ride avec,
-        grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle, est passé||e à
-        l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière, passé||e au
-        marcheur, est passé||e au marcheur, a fait du marcheur,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
@@ -1848,13 +1720,26 @@ PHRASES = {
         promenade d'obstacle avec, promenade de saut avec, promenade en forêt avec, promenade en extérieur avec,
         promenade de cso avec, promenade à cru avec, rando avec, rando de plat avec, rando de longe avec,
         rando de dressage avec, rando d'obstacle avec, rando de saut avec, rando en forêt avec,
-        rando en extérieur avec, rando de cso avec, rando à cru avec
+        rando en extérieur avec, rando de cso avec, rando à cru avec,
+        (balade / séance) (d'une heure / d'une petite heure / d'une bonne heure / d'une demi heure / d'une bonne demi
+        heure / d'une grosse heure / d'une heure et demie / de deux heures / de trois quarts d'heure / d'un quart
+        d'heure) avec,
+        balade (d'une heure / d'une petite heure / d'une bonne heure / d'une demi heure / d'une heure et demie / de
+        deux heures) en |forêt|extérieur avec,
+        |sortie|rando|cours|leçon|longe d'une (/ petite / bonne / demi) heure avec,
+        balade (au pas / au bois / dans les bois / dans la forêt / sur la plage / à la plage / en main) avec,
+        travail à la longe, travail en longe, travail à pied, travail aux longues rênes, travail fini,
+        (fait / faire / été faire) un tour (/ en forêt / dans le bois) avec, faire une balade avec,
+        faire une ride avec, allé||e faire un tour avec, parti||e faire un tour avec, été en balade avec,
+        été trotter avec, fait |trotter|galoper|sauter|marcher, ride avec, petite ride avec, belle ride avec,
+        grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle,
+        est passé||e à l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière,
+        passé||e au marcheur, est passé||e au marcheur, a fait du marcheur
     """,
     "had": """
         a eu, ont eu, a fait, ont fait, a fini, vient de finir, a terminé, fait, j'ai fait, on a fait, a pris,
         ont pris, avons fait, vient de faire, viens de faire, jviens de faire, on vient de faire, a eu droit à,
-        ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini,
-        tourné, a tourné, ont tourné
+        ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini, tourné, a tourné, ont tourné
     """,
     "after": """
         après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au, au retour de,
@@ -1868,7 +1753,6 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
-        ride, rides, marcheur,
         au pas, au trot, au galop, aux trois allures,
         reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
@@ -1885,11 +1769,9 @@ PHRASES = {
         avoir longé, avoir galopé, la leçon, le travail, la séance, la longe, la reprise, son cours, sa leçon,
         sa séance, mon cours, ma leçon, ma séance, sa balade, ma balade, le saut, le cso, le dressage, le galop,
         cours club, cours de club, mécanisation, interval training, fractionné, galop d'entraînement,
-        rênes longues
+        rênes longues, ride, rides, marcheur
     """,
     "done": """
-        c'est beau pour, c'est correct pour,
-        ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
         j'ai fini avec, terminé avec, done, c'est fait pour, c'est ok pour, couvert||e|s|es, a été fait||e,
@@ -1906,7 +1788,7 @@ PHRASES = {
         ont leurs couvertures, a sa tenue, tenue ok, nickel fait, j'ai couvert, on a couvert, ai couvert,
         j'ai habillé, on a habillé, ai habillé, j'ai recouvert, on a recouvert, ai recouvert, j'ai rhabillé,
         on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé, on a emmitouflé,
-        ai emmitouflé
+        ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait
     """,
     "everyone": """
         tous, toutes, tout, tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
@@ -1938,18 +1820,14 @@ PHRASES = {
         l'intégralité des, toutes ses, tous ses, ses deux, les trois, les 2, les 3
     """,
     "except": """
-        a par, à par,
         sauf, à part, hormis, excepté, moins, à l'exception de, mis à part, à l'exception d', à l'exception du,
         exception faite de, sof, il reste que, il reste plus que, il reste plus qu', reste plus que,
         reste plus qu', il ne reste plus que, il ne reste plus qu', il ne reste que, il ne reste qu',
         ne reste que, ne reste plus que, reste juste, il reste juste, il reste seulement, reste seulement,
         manque plus que, manque plus qu', manque juste, il manque juste, il manque plus que, il manque plus qu',
-        il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de
+        il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
-        tout le monde est correct, tout le monde est correct pis habillé, tout le monde est habillé pis correct,
-        toute est faite, toute est fait, toutes est faites, toute est fini, toute est finie, toute fait, toute
-        faite, toute la gang est faite, toute la gang est correcte, toute la gang est habillée,
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -2229,10 +2107,12 @@ PHRASES = {
         j'ai terminé ma ronde, j'ai terminé mon tour des couvertures, j'ai bouclé ma tournée,
         j'ai bouclé ma ronde, j'ai bouclé mon tour des couvertures,
         ma tournée est |finie|faite|terminée|bouclée, ma tournée finie,
-        ma ronde est |finie|faite|terminée|bouclée
+        ma ronde est |finie|faite|terminée|bouclée, tout le monde est correct, tout le monde est correct pis habillé,
+        tout le monde est habillé pis correct, toute est faite, toute est fait, toutes est faites, toute est fini,
+        toute est finie, toute fait, toute faite, toute la gang est faite, toute la gang est correcte,
+        toute la gang est habillée
     """,
     "undo": """
-        je me suis trompé||e de joual, trompé||e de joual,
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
         c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon message, ignorez,
         retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval, annule tout ça, erreur,
@@ -2407,7 +2287,8 @@ PHRASES = {
         retirez le message précédent, retirez mon précédent message, retirez mon dernier signalement,
         retirez ma dernière ligne, retirez ma dernière phrase, retirez ma dernière info,
         retirez ma dernière saisie, retirez ce que j'ai dit, retirez ce que je viens de dire,
-        retirez ce que j'ai écrit, retirez ce que je viens d'écrire
+        retirez ce que j'ai écrit, retirez ce que je viens d'écrire, je me suis trompé||e de joual,
+        trompé||e de joual
     """,
     "no": """
         non, pardon, oups, désolé||e, euh non, erreur, euh, pas, ah non, non non, oups non, ah pardon,
@@ -2442,20 +2323,19 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
-        je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je
-        tiens plus à ce qu', je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la
-        peine que, plus la peine qu',
         pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
-        loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute
+        loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
+        je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je tiens plus à ce qu',
+        je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la peine que, plus la peine qu'
     """,
     "stopped": """
-        ça s'est calmé, s'est calmé||e, ça s'est passé, ça a passé, ça lui est passé, c'est retombé, ça s'est
-        arrangé, ça s'est tassé,
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
         s'est arrêtée de, ont cessé de, c'est fini, c'est passé, c'est terminé, ça lui a passé, arrêtent de,
         s'arrête de, s'arrêtent de, cessent de, fini de, a enfin fini de, a enfin arrêté de, a enfin cessé de,
-        s'est enfin arrêté de, ont fini de, plus en train de, n'est plus en train de, est plus en train de
+        s'est enfin arrêté de, ont fini de, plus en train de, n'est plus en train de, est plus en train de,
+        ça s'est calmé, s'est calmé||e, ça s'est passé, ça a passé, ça lui est passé, c'est retombé, ça s'est arrangé,
+        ça s'est tassé
     """,
     "not any more": """
         plus, du tout, pantoute, plus du tout
@@ -2471,9 +2351,6 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
-        raide,
-        en lavette,
-        ben raide, pas pour rire, comme c'est pas permis,
         jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
@@ -2483,7 +2360,7 @@ PHRASES = {
         méchamment, salement, fort, fortement, abondamment, à fond, à mort, comme pas possible, de ouf,
         incroyablement, absolument, si vite, si fort, si bien, si peu, si mal, si chaud, si froid, si tôt,
         si tard, si longtemps, si souvent, si beau, si belle, si content, si contente, si mouillé, si trempé,
-        si gros, si grosse
+        si gros, si grosse, raide, en lavette, ben raide, pas pour rire, comme c'est pas permis
     """,
     "if": """
         si, s', au cas où, sauf si, à moins, à condition, tant que, dès que, pourvu que, en cas de, si jamais,
@@ -2502,9 +2379,8 @@ PHRASES = {
         était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, ont été,
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
-        paraissait,
-        allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
-        allait nickel
+        paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
+        se portait bien, allait nickel
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2565,7 +2441,6 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
-        j'ai rêvé qu', g rv, j'ai rv,
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
         chaque hiver, rarement, comme un, comme une, plus que, connu pour, a tendance, ont tendance, rêvé,
@@ -2593,7 +2468,7 @@ PHRASES = {
         un cheval trempé, un cheval couvert, un cheval tondu, un cheval sec, les chevaux qui,
         des chevaux qui, un poney qui, les poneys qui, quand un cheval, normalement, en janvier,
         en février, en plein été, toujours chez, toujours au van, toujours en van, toujours en concours,
-        toujours avant, toujours à l'obstacle, toujours au galop
+        toujours avant, toujours à l'obstacle, toujours au galop, j'ai rêvé qu', g rv, j'ai rv
     """,
     "bare weather": "",
     "brings weather": "il y a, y a, tombe, arrive, du",
@@ -2603,9 +2478,6 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
-        tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez, je me rappelle, je me souviens,
-        on se rappelle, on se souvient, te souviens tu, t'en souviens tu, vous rappelez vous, vous souvenez
-        vous, ça me rappelle quand, ça me rappelle la fois,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
@@ -2621,15 +2493,16 @@ PHRASES = {
         en 2012, en 2015, en 2018, en 2020, en 2022, en 2023, en 2024, en 2025, au mois de mars, au mois d'août,
         en octobre, en septembre, le mois d'avant, y a deux jours, y a trois jours, y a longtemps,
         y a une semaine, y a un mois, y a des années, y a deux ans, année dernière, an dernier, l an dernier,
-        l année dernière, l hiver dernier
+        l année dernière, l hiver dernier, tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez,
+        je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
+        vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
     """,
     "weather": """
-        brume, brumes,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
-        blizzard, dégel, grésil, arc en ciel
+        blizzard, dégel, grésil, arc en ciel, brume, brumes
     """,
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
@@ -2651,7 +2524,6 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
-        annoncent, ils annoncent,
         je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
         je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
         vérifié, vérifiée,
@@ -2677,7 +2549,7 @@ PHRASES = {
         oublié de vous dire que, j'oubliais, j'allais oublier, oublié de noter que, oublié de noter,
         oublié de signaler que, oublié de signaler, j'ai oublié de noter, j'ai oublié de noter que,
         j'ai oublié de signaler, j'ai oublié de signaler que, j'ai oublié de préciser que,
-        au fait j'ai oublié de dire
+        au fait j'ai oublié de dire, annoncent, ils annoncent
     """,
     "what": """
         quoi, que, qu', quel, quelle, quels, quelles, laquelle, qu'est ce que, qu'est ce qu', est ce que,
@@ -2785,7 +2657,6 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": """
-        l'autre,
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -2800,7 +2671,7 @@ PHRASES = {
         proprio, proprios, propriétaires, prof, monitrice, moniteur, coach, palefrenier, palefrenière, soigneur,
         soigneuse, chaton, chatons, lapin, lapins, tracteur, soeur, frère, beau père, belle mère, boulanger,
         facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur, je lui, je le, je la,
-        je les, je leur
+        je les, je leur, l'autre
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -2824,16 +2695,12 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": """
-        j'y ai ôté, j'y ai enlevé, j'y ai viré, j'y ai retiré,
         ça, cela, ce, c', ceci, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
-        je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e
+        je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
+        j'y ai viré, j'y ai retiré
     """,
-    "article": """
-        l'autre,
-        c'te, c't,
-        le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre
-    """,
+    "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre, l'autre, c'te, c't",
     "of": "de, du, d', des, pour, à, au, aux",
     "and": """
         et, &, +, plus, avec, puis, puis aussi, ainsi que, ainsi qu', et aussi, et puis aussi, et en plus,
@@ -2857,7 +2724,6 @@ PHRASES = {
     """,
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
-        vient d'être, viennent d'être,
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
         est arrivé||e, arrive, revient, revenu||e, est revenu||e, être, avoir, eu, été, a été, ont été,
         est toujours, s'est mis à, trouvé||e, j'ai trouvé, retrouvé||e, s'est, se, est encore, a encore,
@@ -2889,22 +2755,10 @@ PHRASES = {
         est devant son foin, est dans le foin, est parti||e, est de retour, vient de, venait de,
         n'arrête pas de, passe son temps à, a passé la nuit à, a passé la journée à, a passé la matinée à,
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
-        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e,
+        resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
         se couche, se recouche, se couche et se roule, se couche et se relève
     """,
     "link": """
-        d'avoir séché, de l'avoir séché||e, d'avoir bien séché, pour avoir séché,
-        au juste,
-        d'en arrière, d'en avant,
-        après l'avoir séché||e, après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e,
-        après l'avoir brossé||e, une fois séché||e, après l'avoir bien séché||e,
-        du haut, du bas, du fond, du bout, du milieu, d'en haut, d'en bas, d'en face, d'à côté,
-        selon le plan, suivant le plan, d'après le plan, comme le plan, comme sur le plan, comme dans le plan,
-        comme au plan, comme dit le plan, comme le dit le plan, comme t'as dit, comme tu as dit, comme vous avez
-        dit, comme t'avais dit, comme tu avais dit, comme tu l'as dit, comme t'as demandé, comme indiqué, comme
-        marqué, comme écrit, comme le bot a dit, comme dit le bot, comme sur la liste, comme la liste, selon la
-        liste, conformément au plan, conforme au plan, comme au programme, selon le programme, comme ça disait,
-        comme c'est écrit, comme c'est marqué,
         à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
@@ -3043,20 +2897,21 @@ PHRASES = {
         j'ai fait le tour avec la main, j'ai fait le tour à la main, j'ai fait le tour des chevaux,
         j'ai fait le tour de tout le monde, j'ai fait le tour de la gang, on a fait le tour,
         on a fait le tour avec la main, on a fait le tour à la main, on a fait le tour des chevaux,
-        on a fait le tour de tout le monde, on a fait le tour de la gang,
-        je me suis permis de, je me suis permise de, me suis permis de, on s'est permis de,
-        j'ai pris la liberté de, j'ai pris le temps de, j'ai cru bon de, j'ai jugé bon de,
-        j'ai eu la bonne idée de, j'ai été obligé||e de, on a été obligés de, j'ai pris sur moi de,
-        je me suis permis d', je me suis permise d', me suis permis d', on s'est permis d',
-        j'ai pris la liberté d', j'ai pris le temps d', j'ai cru bon d', j'ai jugé bon d',
-        j'ai été obligé||e d', j'ai pris sur moi d',
-        par acquit de conscience, au cas où
+        on a fait le tour de tout le monde, on a fait le tour de la gang, d'avoir séché, de l'avoir séché||e,
+        d'avoir bien séché, pour avoir séché, au juste, d'en arrière, d'en avant, après l'avoir séché||e,
+        après les avoir séchés, après l'avoir bouchonné||e, après l'avoir douché||e, après l'avoir brossé||e,
+        une fois séché||e, après l'avoir bien séché||e, du haut, du bas, du fond, du bout, du milieu, d'en haut,
+        d'en bas, d'en face, d'à côté, selon le plan, suivant le plan, d'après le plan, comme le plan,
+        comme sur le plan, comme dans le plan, comme au plan, comme dit le plan, comme le dit le plan, comme t'as dit,
+        comme tu as dit, comme vous avez dit, comme t'avais dit, comme tu avais dit, comme tu l'as dit,
+        comme t'as demandé, comme indiqué, comme marqué, comme écrit, comme le bot a dit, comme dit le bot,
+        comme sur la liste, comme la liste, selon la liste, conformément au plan, conforme au plan,
+        comme au programme, selon le programme, comme ça disait, comme c'est écrit, comme c'est marqué,
+        (je me suis permis / je me suis permise / me suis permis / on s'est permis / j'ai pris la liberté / j'ai pris
+        le temps / j'ai cru bon / j'ai jugé bon / j'ai été obligé||e / j'ai pris sur moi) (de / d'),
+        j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
     """,
     "time": """
-        direct, illico, illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute,
-        en ce moment même,
-        c'te nuit, c'te matin, c't'après midi, c'te semaine,
-        à présent, à l'heure actuelle,
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -3102,12 +2957,12 @@ PHRASES = {
         avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
         avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré la pluie,
         malgré le froid, malgré le vent, malgré la neige, malgré l'imper, malgré tout, malgré ses couvertures,
-        malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv
+        malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv, direct, illico,
+        illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute, en ce moment même,
+        c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
-        checke ben, checkez ben, checke ça, checkez ça,
-        robot, le robot, petit robot, mon robot,
         haybell,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -3169,7 +3024,7 @@ PHRASES = {
         qui rentrent plus tard, qui est chez le véto, qui est en concours, qui est à la clinique, mdr, lol,
         ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp, ou pas,
         pourriez-vous me dire, pouvez-vous me dire, peux tu me dire, tu peux me dire,
-        vous pouvez me dire,
+        vous pouvez me dire, checke ben, checkez ben, checke ça, checkez ça, robot, le robot, petit robot, mon robot,
         par ailleurs, d'autre part, en outre, soit dit en passant, je suis con, je suis conne, je suis bête,
         je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête
     """,
@@ -3185,22 +3040,17 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de",
     "ask why": """
-        pour quoi, c'est pourquoi que, pourquoi donc que,
-        qu'est ce qui vous a pris de, qu'est ce qui t'a pris de, quelle idée de, c'est quoi l'idée de, c'est
-        quoi cette idée de, à quoi ça sert de, pourquoi c'est que, pourquoi c'est qu',
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,
         pourquoi est ce que, pourquoi est ce qu', comment ça se fait que, comment ça se fait qu',
         comment se fait il que, comment se fait il qu', pourquoi donc, mais pourquoi, et pourquoi,
         alors pourquoi, c'est quoi la raison, quelle est la raison, pourquoi c'est, explique pourquoi,
-        tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi
+        tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi,
+        pour quoi, c'est pourquoi que, pourquoi donc que, qu'est ce qui vous a pris de, qu'est ce qui t'a pris de,
+        quelle idée de, c'est quoi l'idée de, c'est quoi cette idée de, à quoi ça sert de, pourquoi c'est que,
+        pourquoi c'est qu'
     """,
     "ask today": """
-        c'est quoi qu'on leur met, c'est quoi qu'on met, c'est quoi qu'ils portent, c'est quoi qu'y portent,
-        donne moi le plan, donne le plan, donnez moi le plan, envoie le plan, envoie moi le plan, balance le
-        plan, redonne moi le plan, tu peux me donner le plan, tu peux redonner le plan, montre moi le plan, je
-        veux le plan, je voudrais le plan, il me faut le plan, donne moi le programme, c'est quoi le programme
-        couvertures,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
@@ -3379,16 +3229,14 @@ PHRASES = {
         quel imper, quelle tenue, quel grammage, quelle épaisseur, la tenue, c'est quoi sur,
         c'est quoi sur le dos de, c'est quoi comme couverture, c'est quoi comme couv, c'est laquelle ce soir,
         c'est quelle couverture, c'est quelle couv, c'est quelle couverture ce soir, on mets quoi, on mais quoi,
+        c'est quoi qu'on leur met, c'est quoi qu'on met, c'est quoi qu'ils portent, c'est quoi qu'y portent,
+        donne moi le plan, donne le plan, donnez moi le plan, envoie le plan, envoie moi le plan, balance le plan,
+        redonne moi le plan, tu peux me donner le plan, tu peux redonner le plan, montre moi le plan, je veux le plan,
+        je voudrais le plan, il me faut le plan, donne moi le programme, c'est quoi le programme couvertures,
         on met quoi sur qui, je mets quoi sur qui, on met quoi à qui, je mets quoi à qui, tu mets quoi sur qui,
         quoi sur qui, quoi mettre sur qui, qui mettre en quoi
     """,
     "ask left": """
-        qui a pas encore eu sa couv, qui n'a pas encore eu sa couv, qui a pas eu sa couv, qui n'a pas eu sa
-        couverture, qui n'a pas encore eu sa couverture, qui a pas encore de couv, à qui il manque sa couv, qui
-        attend encore sa couverture,
-        qui reste à habiller, qu'est ce qui reste à habiller, qui reste à couvrir, qu'est ce qui reste à
-        couvrir, qui est ce qui reste à habiller, qui qui reste à faire, c'est qui qui reste à faire,
-        qui reste a fer, qui reste à fer, il reste qui à fer,
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3533,31 +3381,14 @@ PHRASES = {
         il y a encore qui, tout le monde est couvert, tout le monde est habillé, ils sont tous couverts,
         qui est ce qu'il me reste, qui est ce qu'il me reste à faire, qui est ce qu'il nous reste,
         qui est ce qu'il nous reste à faire, qui est ce qui me reste à faire, qui il me reste à faire,
-        y me reste qui à faire, y nous reste qui, y nous reste qui à faire
+        y me reste qui à faire, y nous reste qui, y nous reste qui à faire, qui a pas encore eu sa couv,
+        qui n'a pas encore eu sa couv, qui a pas eu sa couv, qui n'a pas eu sa couverture,
+        qui n'a pas encore eu sa couverture, qui a pas encore de couv, à qui il manque sa couv,
+        qui attend encore sa couverture, qui reste à habiller, qu'est ce qui reste à habiller, qui reste à couvrir,
+        qu'est ce qui reste à couvrir, qui est ce qui reste à habiller, qui qui reste à faire,
+        c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
-        qu'est ce qui est encore en train de sécher, qu'est ce qui est encore à sécher,
-        qu'est ce qui est encore trempé, qu'est ce qui est encore au séchage,
-        qu'est ce qui est encore au lavage, qu'est ce qui est toujours en train de sécher,
-        qu'est ce qui est toujours à sécher, qu'est ce qui est toujours mouillé,
-        qu'est ce qui est toujours trempé, qu'est ce qui est toujours humide,
-        qu'est ce qui est toujours au séchage, qu'est ce qui est toujours au lavage,
-        c'est quoi qui est encore en train de sécher, c'est quoi qui est encore à sécher,
-        c'est quoi qui est encore trempé, c'est quoi qui est encore au séchage,
-        c'est quoi qui est encore au lavage, c'est quoi qui est toujours en train de sécher,
-        c'est quoi qui est toujours à sécher, c'est quoi qui est toujours mouillé,
-        c'est quoi qui est toujours trempé, c'est quoi qui est toujours humide,
-        c'est quoi qui est toujours au séchage, c'est quoi qui est toujours au lavage,
-        quoi qui est encore en train de sécher, quoi qui est encore à sécher, quoi qui est encore trempé,
-        quoi qui est encore au séchage, quoi qui est encore au lavage,
-        quoi qui est toujours en train de sécher, quoi qui est toujours à sécher,
-        quoi qui est toujours mouillé, quoi qui est toujours trempé, quoi qui est toujours humide,
-        quoi qui est toujours au séchage, quoi qui est toujours au lavage,
-        qu'est ce qui n'est toujours pas sec, qu'est ce qui est toujours pas sec, qu'est ce qui reste à sécher,
-        qu'est ce qu'il reste à sécher, reste quoi à sécher, qu'est ce qui finit de sécher,
-        qu'est ce qui a fini de sécher, qu'est ce qui sèche toujours, qu'est ce qui continue de sécher,
-        dis moi ce qui sèche, dites moi ce qui sèche, dis moi ce qui est en train de sécher, ce qui est mouillé,
-        dis moi ce qui est mouillé, ce qui est encore mouillé, dis moi ce qui est encore mouillé,
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3647,7 +3478,14 @@ PHRASES = {
         il y a quoi de mouillé au séchoir, y a quoi de mouillé au séchoir, il y a quoi d'mouillé au séchoir,
         quoi de mouillé au séchoir, qu'est ce qui est mouillé au séchoir, ce qui sèche,
         ce qui sèche encore, ce qui est en train de sécher, ce qui est encore en train de sécher,
-        ce qui n'est pas sec, ce qui n'est pas encore sec
+        ce qui n'est pas sec, ce qui n'est pas encore sec,
+        (qu'est ce qui / c'est quoi qui / quoi qui) est (encore / toujours) (en train de sécher / à sécher / trempé /
+        mouillé / humide / au séchage / au lavage),
+        qu'est ce qui n'est toujours pas sec, qu'est ce qui est toujours pas sec, qu'est ce qui reste à sécher,
+        qu'est ce qu'il reste à sécher, reste quoi à sécher, qu'est ce qui finit de sécher,
+        qu'est ce qui a fini de sécher, qu'est ce qui sèche toujours, qu'est ce qui continue de sécher,
+        dis moi ce qui sèche, dites moi ce qui sèche, dis moi ce qui est en train de sécher, ce qui est mouillé,
+        dis moi ce qui est mouillé, ce qui est encore mouillé, dis moi ce qui est encore mouillé
     """,
     "ask state": """
         comment va, comment vont, comment est, comment se porte, état de, état, où en est, des nouvelles de,
@@ -3769,7 +3607,6 @@ PHRASES = {
         ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
-        il mouille, ça mouille, il vente,
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
         il va geler cette nuit, il va y avoir du vent, ça va geler, ça va geler cette nuit, il pleut cette nuit,
         il gèle cette nuit, il pleuvra, il gèlera, il va pleuvoir ce soir, il va pleuvoir demain,
@@ -3830,14 +3667,9 @@ PHRASES = {
         il y aura du vent, il y aura du gel, il y aura de la neige, ils annoncent de la pluie,
         ils annoncent du gel, ils annoncent de la neige, ils annoncent du vent, ils annoncent de l'orage,
         ça va descendre sous zéro, on passe sous zéro cette nuit, ça passe en négatif cette nuit,
-        ça va se réchauffer, ça va se refroidir, ça va se radoucir
+        ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": """
-        ça fait quoi ce bot, ça fait quoi ce bot là, il fait quoi ce bot, il fait quoi le bot, ça sert à quoi ce
-        bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot il fait quoi, le bot il fait quoi, ça fait quoi le
-        bot,
-        qu'est ce tu sais faire, qu'est ce tu peux faire, qu'est ce t'es capable de faire, tu es capable de
-        quoi, t'es capable de quoi, à quoi ça sert ce bot,
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
@@ -3861,15 +3693,14 @@ PHRASES = {
         qu'est ce qu'on peut te dire, qu'est ce qu'on peut écrire, qu'est ce que tu peux comprendre,
         que comprends tu, que sais tu, tu comprends quoi exactement, explique comment ça marche,
         explique moi comment ça marche, aide moi haybell, besoin d'aide haybell, aide stp,
-        un peu d'aide haybell, help,
+        un peu d'aide haybell, help, ça fait quoi ce bot, ça fait quoi ce bot là, il fait quoi ce bot,
+        il fait quoi le bot, ça sert à quoi ce bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot il fait quoi,
+        le bot il fait quoi, ça fait quoi le bot, qu'est ce tu sais faire, qu'est ce tu peux faire,
+        qu'est ce t'es capable de faire, tu es capable de quoi, t'es capable de quoi, à quoi ça sert ce bot,
         quoi tu sais faire, quoi tu peux faire, quoi tu sais, quoi tu comprends, tu sais faire quoi toi,
         tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
-        propose, proposes, proposez, conseilles, conseillez, recommandes, recommandez, prévois, prévoyez,
-        suggères, suggérez, préconises, préconisez, tu proposes, vous proposez, tu conseilles, vous conseillez,
-        comme un oignon, comme des oignons, comme un eskimo, comme un esquimau, comme un cosmonaute, comme un
-        bibendum, emmitouflé, emmitouflée, bardé, bardée, emmailloté, emmaillotée,
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
@@ -3879,7 +3710,8 @@ PHRASES = {
         est habillée, dort en quoi, est en, porter quoi, avoir sur le dos, aura, aura sur le dos, doit avoir,
         doit mettre, va mettre, va t il porter, va t elle porter, doit il porter, doit elle porter,
         portera t il, portera t elle, porte t il, porte t elle, met t on, a t il, a t elle, a t il sur le dos,
-        a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit, si couvert||e|s|es,
+        a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit,
+        si couvert||e|s|es,
         si habillé||e|s|es, si abrié||e|s|es, si emmitouflé||e|s|es, aussi couvert||e|s|es,
         aussi habillé||e|s|es, aussi abrié||e|s|es, aussi emmitouflé||e|s|es, autant couvert||e|s|es,
         autant habillé||e|s|es, autant abrié||e|s|es, autant emmitouflé||e|s|es, tellement couvert||e|s|es,
@@ -3889,20 +3721,21 @@ PHRASES = {
         autant de couvertures sur le dos, autant d'épaisseurs sur le dos, tant d'épaisseurs, tant de couches,
         tant de couvertures, tant de couvertes, tant de couvertures sur le dos, tant d'épaisseurs sur le dos,
         tellement d'épaisseurs, tellement de couches, tellement de couvertures, tellement de couvertes,
-        tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos,
-        autant de choses, tant de choses, autant de trucs, tellement de choses, autant de choses sur le dos,
-        tout ça sur le dos,
-        leur met on quoi
+        tellement de couvertures sur le dos, tellement d'épaisseurs sur le dos, propose, proposes, proposez,
+        conseilles, conseillez, recommandes, recommandez, prévois, prévoyez, suggères, suggérez, préconises,
+        préconisez, tu proposes, vous proposez, tu conseilles, vous conseillez, comme un oignon, comme des oignons,
+        comme un eskimo, comme un esquimau, comme un cosmonaute, comme un bibendum, emmitouflé, emmitouflée, bardé,
+        bardée, emmailloté, emmaillotée, autant de choses, tant de choses, autant de trucs, tellement de choses,
+        autant de choses sur le dos, tout ça sur le dos, leur met on quoi
     """,
     "ask tonight": """
-        c'te nuit, c't'après midi,
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
         mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après midi,
         dois je mettre, doit on mettre, pour la nuit, lui met on, pour ce soir, pour cette nuit, pour demain,
         demain soir, demain matin, mettent, mettez, on leur met, je leur mets, leur mettre, cet aprem,
         doit mettre, va mettre, portera t il, va t il porter, va t elle porter, doit il porter,
         doit elle porter, aura, aura sur le dos, la nuit prochaine, tout à l'heure, au soir, à soir, habille,
-        couvre
+        couvre, c'te nuit, c't'après midi
     """,
     "ask ready": """
         quand sera, sera, bientôt, prêt, prête, quand est ce que, quand, sera t il, sera t elle,
@@ -3916,23 +3749,20 @@ PHRASES = {
         quand est ce que va être, quand va être, quand vont être,
         va être sec à quelle heure, va être sec vers quelle heure, va être sec dans combien de temps,
         va être sec bientôt, va être sèche à quelle heure, va être sèche vers quelle heure,
-        va être sèche dans combien de temps, va être sèche bientôt,
-        a t il, a t elle, ont elles, ont ils, ont t elles, ont t ils
+        va être sèche dans combien de temps, va être sèche bientôt, a t il, a t elle, ont elles, ont ils, ont t elles,
+        ont t ils
     """,
     "asked": "ou pas, ou non, ou quoi, oui ou non, ou pas encore, ou toujours pas, ou pas du tout",
     "sky": """
-        brume,
-        mouille, vente, mouillera,
         de la pluie, à la pluie, à cause de la pluie,
         temps, météo, prévisions, température, températures, pluie, pleuvoir, pleut, pleuvra, neige, neiger,
         neigera, gel, geler, gèle, gèlera, givre, glace, vent, rafales, tempête, orage, froid, chaud, degrés,
         minimale, zéro, grêle, verglas, averses, averse, rafale, brouillard, humidité, degré, minimales,
         maximale, négatif, gelée, gelées, redoux, éclaircies, éclaircie, nuages, soleil, ensoleillé, pluvieux,
         venteux, frais, frette, doux, chaleur, canicule, tempêtes, orages, orageux, grésil, flotter, pleuvait,
-        souffler, mouiller, venter, cailler, caille, millimètres, précipitations
+        souffler, mouiller, venter, cailler, caille, millimètres, précipitations, brume, mouille, vente, mouillera
     """,
     "ahead": """
-        c'te nuit, c't'après midi,
         ce soir, cette nuit, demain, plus tard, tout à l'heure, cet après midi, ce week end, le week end,
         la semaine prochaine, cette semaine, demain matin, demain soir, la nuit, dans la nuit, aujourd'hui,
         les prochains jours, cette aprem, cet aprem, demain après midi, la nuit prochaine,
@@ -3940,15 +3770,15 @@ PHRASES = {
         en fin de journée, les jours qui viennent, ces prochains jours, dans les prochains jours,
         les jours à venir, après demain, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche,
         cette nuit et demain, dans les heures qui viennent, dans l'heure, d'ici ce soir, d'ici demain,
-        pour cette nuit, pour ce soir, pour demain, à soir, à matin, demain midi, tantôt, ce midi
+        pour cette nuit, pour ce soir, pour demain, à soir, à matin, demain midi, tantôt, ce midi, c'te nuit,
+        c't'après midi
     """,
     "a horse": """
-        joual, le joual, picouille,
         cheval, jument, hongre, poney, âne, ânesse, poulain, pouliche, alezan, alezane, un des chevaux, étalon,
         shetland, mule, mulet, baudet, palomino, appaloosa, percheron, frison, comtois, fjord, connemara,
         une des juments, un des ânes, cheval bai, bourrin, canasson, un cheval,
         une jument, un poney, ponette, y en a un qui, il y en a un qui, il y en a une qui, un des loulous,
-        un des nôtres, l'un des chevaux
+        un des nôtres, l'un des chevaux, joual, le joual, picouille
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
@@ -3967,8 +3797,6 @@ PHRASES = {
         merci d'oublier
     """,
     "what was said": """
-        ce que je viens décrire, ce que je viens dire, ce que j'ai mi, ce que j'ai di, ce que j'ai ecri, ce que
-        j'écris, ce que j'écrivais, ce que je disais, ce que je racontais,
         ce que j'ai dit, ce que je viens de dire, ce que j'ai mis, ce que je viens de mettre, ce que j'ai écrit,
         ce que je viens d'écrire, ce que j'ai envoyé, ce que je viens d'envoyer, mon dernier message,
         le dernier message, mon message, mon message d'avant, le message d'avant, le dernier, mon dernier,
@@ -3983,7 +3811,9 @@ PHRASES = {
         le truc d'avant, la ligne d'avant, ma saisie, mon annonce, mon info, la dernière ligne,
         la dernière info, la dernière saisie, la dernière entrée, le dernier point, mes deux derniers messages,
         mes derniers messages, de mon message, de mon dernier message, du dernier message, du message précédent,
-        du message d'avant, de ce que j'ai dit, de ce que je viens de dire
+        du message d'avant, de ce que j'ai dit, de ce que je viens de dire, ce que je viens décrire,
+        ce que je viens dire, ce que j'ai mi, ce que j'ai di, ce que j'ai ecri, ce que j'écris, ce que j'écrivais,
+        ce que je disais, ce que je racontais
     """,
     "afterwards": """
         il faut, faut, faudra, faudrait, mettez, mets, on va, je vais, va falloir, laisse, laissez, laissez la,
@@ -4034,9 +3864,9 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        sur la corde, sur la corde à linge, sur le fil, sur le fil à linge, au séchoir, dans le séchoir, à la
-        sellerie, dans la sellerie, à la chaufferie, à la buanderie, sur les barres, au radiateur,
-        en train de sécher, à sécher, au séchage, sèchent, en séchage
+        en train de sécher, à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
+        à la buanderie, sur les barres, au radiateur
     """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
