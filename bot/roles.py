@@ -33,11 +33,21 @@ ALWAYS = frozenset({"shivering", "unwell"})
 
 def judge(heard: Heard, person: Person | None, barn: Barn) -> Heard:
     """The same message with what this person may not report moved from its events to `refused`."""
+    heard = replace(heard, events=tuple(part for event in heard.events for part in _parts(event, person, barn)))
     allowed = tuple(event for event in heard.events if may(event, person, barn))
     refusals = list(_refusals(heard, person, barn))
     refused = next((r for r in refusals if _grave(r.event)), next(iter(refusals), None))
     asked = heard.ask if person is not None and _may_be_asked(heard, person, barn) else None
     return replace(heard, events=allowed, ask=asked, refused=refused or heard.refused)
+
+
+def _parts(event: Event, person: Person | None, barn: Barn) -> tuple[Event, ...]:
+    """The event; "Maple and Pip done" of somebody who may say it of one of them only is two."""
+    if not isinstance(event, Done) or event.horses == "all":
+        return (event,)
+    theirs = tuple(name for name in event.horses if may(replace(event, horses=(name,)), person, barn))
+    others = tuple(name for name in event.horses if name not in theirs)
+    return tuple(replace(event, horses=names) for names in (theirs, others) if names)
 
 
 def may(event: Event, person: Person | None, barn: Barn) -> bool:

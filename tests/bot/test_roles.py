@@ -73,6 +73,15 @@ def test_the_allowed_part_is_kept_and_the_rest_says_who_may(oak: Barn) -> None:
     assert (heard.refused.reason, heard.refused.needs, heard.refused.event) == ("not allowed", "groom", TUCKER)
 
 
+def test_an_owner_who_did_her_own_and_another_is_taken_at_her_word_for_her_own(oak: Barn) -> None:
+    """As in "Tucker and Willow done", said in one breath."""
+    heard = judged("Priya", oak, Done(("Tucker", "Willow")))
+
+    assert heard.events == (Done(("Willow",)),)
+    assert heard.refused is not None
+    assert (heard.refused.needs, heard.refused.event) == ("groom", Done(("Tucker",)))
+
+
 @pytest.mark.parametrize(
     ("who", "event", "needs"),
     [
