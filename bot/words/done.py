@@ -67,9 +67,11 @@ def read_done(clause: Clause, telling: Telling) -> bool:
 
 
 def _all_but_missing(telling: Telling) -> tuple[str, ...]:
-    """As in "faltan Ona y Pehuén, el resto listo": all but those named before; none where nobody is missing."""
+    """As in "faltan Ona y Pehuén, el resto listo", "Otto isn't done yet, the rest are": all but those named before."""
     before = telling.heard
-    if before is None or not before.has("state missing") or any(i.piece for i in before.items):
+    if before is None or any(i.piece for i in before.items):
+        return ()
+    if not (before.has("state missing") or (before.has("not") and before.has("done"))):
         return ()
     return telling.all_but(before.horses) if before.horses else ()
 

@@ -90,8 +90,11 @@ def _not_now(clause: Clause) -> bool:
 
 
 def _not_so(items: Sequence[Item]) -> bool:
-    """Horses, and behind them that it is not so of them; no more."""
-    first = next((i for i in items if not i.mark and not i.has("and", "article")), None)
-    denied = any(i.has("not", "no") for i in items if not i.horses)
-    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article") for i in items)
-    return first is not None and bool(first.horses) and denied and small
+    """Horses, and behind them that it is not so of them; no more. "Nor is Pip" says it first."""
+    words = [i for i in items if not i.mark and not (i.has("and", "article") and not i.horses)]
+    nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
+    words = words[2:] if nor else words
+    denied = nor or any(i.has("not", "no") for i in words if not i.horses)
+    return (
+        bool(words) and bool(words[0].horses) and denied and all(i.horses or i.has("not", "no", "too") for i in words)
+    )

@@ -1,4 +1,4 @@
-"""English words that are typed as others that sound alike: "an" for and, "its" for it is, "to" for too."""
+"""English words typed as others that sound alike, or short: "an" for and, "its" for it is, "to" for too, "rest"."""
 
 from collections.abc import Sequence
 
@@ -7,7 +7,7 @@ from bot.words.lexicon import Lexicon
 from bot.words.names import Roster
 from bot.words.tokens import Token
 
-SLIPS = frozenset(("an", "its", "to", "1"))
+SLIPS = frozenset(("an", "its", "to", "1", "rest"))
 VOWELS = "aeiou"
 THINGS = frozenset(("rug", "strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
 PASSING = frozenset(("very", "a little", "not", "all", "time", "link", "only"))
@@ -30,9 +30,18 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.append(token._replace(text="one", kind="word"))
         elif token.text == "to" and _same_of_it(tokens, texts, at, roster):
             found.append(token._replace(text="too"))
+        elif token.text == "rest" and _of_the_others(texts, at, lexicon):
+            found.extend((token._replace(text="the"), token))
         else:
             found.append(token)
     return found
+
+
+def _of_the_others(texts: tuple[str, ...], at: int, lexicon: Lexicon) -> bool:
+    """As in "Otto cold, rest fine", "rest are done"; not "box rest", "rest him"."""
+    opens = at == 0 or not texts[at - 1][0].isalpha() or texts[at - 1] in ("and", "but", "so")
+    behind = lexicon.phrases.longest(texts, at + 1)[0]
+    return opens and (says_how(behind) or not behind.isdisjoint(("is", "was", "done", "bare", "place field")))
 
 
 def _joins(behind: Sequence[str], lexicon: Lexicon, roster: Roster) -> bool:

@@ -123,7 +123,7 @@ def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
 def _torn_near_it(items: Sequence[Item]) -> bool:
     torn = next((k for k, i in enumerate(items) if i.has("state torn")), len(items))
     strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
-    return torn < strap and any(i.has("hour") for i in items[torn:strap])
+    return torn < strap and any(i.has("hour", "nearly") for i in items[torn:strap])
 
 
 def _unheard_of(item: Item) -> bool:

@@ -140,6 +140,16 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
     return of > 0 and items[of].has("of") and items[of - 1].has("work", "worked")
 
 
+def _goes_on_of_it(reading: Reading, at: int) -> bool:
+    """Whether "and is" goes on about the horse that opens the clause, whatever it did before."""
+    items = reading.items
+    opens = next(
+        (i for i in items if not (i.mark or (i.has("article", "polite", "and", "but") and not i.horses))), None
+    )
+    verb = at + 1 < len(items) and items[at + 1].has("is", "was") and not items[at + 1].has("article")
+    return verb and opens is not None and bool(opens.horses) and reading.latest == "horse" and reading.gap < ALIEN
+
+
 def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     items = reading.items
@@ -149,6 +159,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
     elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
+    elif item.has("and") and _goes_on_of_it(reading, at):
+        reading.gap = 0  # "Otto rolled and got soaked"
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:

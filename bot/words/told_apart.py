@@ -53,9 +53,9 @@ def _attribute(items: Sequence[Item], at: int) -> bool:
 
 
 def _taken_off(items: Sequence[Item], at: int) -> bool:
-    """As in "enlevé chemise étoile": what was put on or taken off, and whose."""
+    """As in "enlevé chemise étoile", "sin forro pancho": what was put on or taken off, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
-    return ends and at > 1 and items[at - 2].has("put on", "took off") and not describes(items[at])
+    return ends and at > 1 and items[at - 2].has("put on", "took off", "without") and not describes(items[at])
 
 
 def _alive(rest: Sequence[Item]) -> bool:

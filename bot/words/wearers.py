@@ -29,7 +29,9 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
-    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
+    owners = _whose_it_lies_with(clause.items) or tuple(
+        dict.fromkeys(name for piece in pieces for name in piece.owners)
+    )
     nobody_before = bool(change.remove) and not telling.who
     if not owners and (clause.has("put on", "took off") or nobody_before):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)
@@ -49,6 +51,13 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
 def _said_twice(items: Sequence[Item]) -> bool:
     """As in "(le quité el cuello a Lola y) le puse la negra a Canela": "le" is who comes behind, not Lola."""
     return any(i.has("put on", "took off") and not {"le", "les"}.isdisjoint(i.text.split()) for i in items)
+
+
+def _whose_it_lies_with(items: Sequence[Item]) -> tuple[str, ...]:
+    """As in "put Tucker's sheet over Willow's liner": whose the piece is that is told behind "over" or "under"."""
+    placed = next((k for k, i in enumerate(items) if k and i.has("over", "under") and items[k - 1].piece), len(items))
+    behind = next((i.piece for i in items[placed + 1 : placed + 3] if i.piece is not None), None)
+    return behind.owners if behind is not None and len(behind.owners) == 1 else ()
 
 
 def _of_somebody(items: Sequence[Item]) -> bool:

@@ -162,6 +162,21 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto's sheet is wet and Clem's off her hay", [("otto-sheet", "wet"), ("Clementine", "unwell")]),
         ("oak", "anythin still drying or is it all dry??", [("drying",)]),
         ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
+        # a horse named again begins its own thought, and "and is" goes on about the first
+        ("oak", "Otto kicked Tucker and now Tucker won't eat", [("Tucker", "unwell")]),
+        ("oak", "Otto bit Willow, and Willow is shivering", [("Willow", "shivering")]),
+        ("oak", "Otto rolled and got soaked", [("Otto", "wet")]),
+        # a piece laid over or under another is worn by whose the other is
+        ("oak", "put Tucker's liner under Lady Grey's sheet", [
+            ("Lady Grey", ("grey-liner", "tucker-liner", "grey-sheet")),
+        ]),
+        ("oak", "put the spare sheet over Otto's heavy", [("Otto", ("otto-heavy", "spare-sheet"))]),
+        # all the others, and none of them either
+        ("oak", "Otto not done yet, rest done", [
+            (("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine"),),
+        ]),
+        ("oak", "Otto isn't cold, nor is Tucker", [("Otto", "comfortable"), ("Tucker", "comfortable")]),
+        ("oak", "Fig's stable rug has a rip near the tail flap", [("fig-stable", "torn")]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
