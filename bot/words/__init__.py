@@ -18,7 +18,8 @@ weatherlike, told_apart, articled, name_lists   what speaks for a name, and agai
 their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
 owned      whose it is
-mended     what somebody mends while speaking
+mended     what somebody mends while speaking: which piece
+second_thoughts   and which horse, which sign
 sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is
 which      the garment that comes to

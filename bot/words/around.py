@@ -270,6 +270,20 @@ def named_last(items: Sequence[Item], at: int) -> bool:
     return all(i.horses or only_small(i) for i in items[after + 1 :])
 
 
+def told_at_last(items: Sequence[Item], at: int) -> bool:
+    """Whether the horse that is so is named at the end, behind a pronoun or "the one who"."""
+    return _taken_up_at_last(items, at) or _picked_out_behind(items, at)
+
+
+def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "el que está mojado es Moro", "celui qui est trempé c'est Filou": who it is that is so, told at last."""
+    if not any(i.has("relative") for i in items[:at]) or any(i.horses for i in items[:at]):
+        return False
+    behind = [i for i in items[at + 1 :] if not i.mark]
+    said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
+    return len(behind) > 1 and behind[0].has("is", "it") and len(said) == 1 and said[0].horse
+
+
 def crowded(items: Sequence[Item]) -> bool:
     """As in "The kid fell off Pip": who is "she" in what follows?"""
     for item in items:
@@ -280,7 +294,7 @@ def crowded(items: Sequence[Item]) -> bool:
     return False
 
 
-def taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
     """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
     behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
     return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])

@@ -8,8 +8,8 @@ from bot.words.items import Item, places
 
 REACH = 12  # words between what was said and what was meant
 ENDS = ".!…\n,;"
-OPENS = frozenset(("not", "no", "i mean", "undo"))
-SMALL = ("polite", "time", "no", "i mean", "i", "article", "in")
+OPENS = frozenset(("not", "no", "i mean", "undo", "second thought"))
+SMALL = ("polite", "time", "no", "i mean", "second thought", "i", "article", "in")
 
 
 def mended(items: Sequence[Item]) -> list[Item]:
@@ -62,7 +62,9 @@ def _last_piece(kept: Sequence[Item]) -> int | None:
 def _second_thought(items: Sequence[Item], at: int) -> int:
     """Where what was meant stands, after "no," or "I mean" behind a mark; 0 where nobody mends anything."""
     opens = at > 0 and items[at - 1].mark and items[at].has("no")
-    if not (opens or items[at].has("i mean") or (at > 0 and items[at - 1].mark and items[at].has("undo"))):
+    if not (
+        opens or items[at].has("i mean", "second thought") or (at > 0 and items[at - 1].mark and items[at].has("undo"))
+    ):
         return 0
     meant = at + 1
     while meant < min(len(items), at + REACH) and _passed(items[meant]):
@@ -76,7 +78,8 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
         return 0  # "in his sheet, no liner"
     whose = bool(items[meant].horses) and meant + 1 < len(items) and items[meant + 1].text == "'s"
     end = meant + (2 if whose else 1)
-    return meant if (piece is not None or whose) and (end >= len(items) or items[end].text in ENDS) else 0
+    ends = end >= len(items) or items[end].text in ENDS or not items[end].text.isascii()  # "la granate 🤦"
+    return meant if (piece is not None or whose) and ends else 0
 
 
 def _passed(item: Item) -> bool:

@@ -1,9 +1,10 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from functools import partial
 
 from bot.barn import Barn, Person
-from bot.events import Undo, Wearing
+from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
@@ -16,7 +17,7 @@ from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
-from bot.words.elided import of_another, same
+from bot.words.elided import same
 from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
@@ -25,12 +26,12 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
-from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.scan import scan, tokens_of
+from bot.words.second_thoughts import of_the_other, read_anew, thoughts
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.signs import read_signs
@@ -124,7 +125,12 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
     for sentence, marked in sentences(items):
-        read_sentence(as_excepted(without_asides(without_opening(sentence))), telling, marked=marked or command)
+        for thought, anew in thoughts(sentence):
+            read = partial(_in_full, telling=telling, marked=marked or command)
+            if anew:
+                read_anew(thought, telling, read)
+            else:
+                read(thought)
         if sweat_or_rain(sentence):
             asked_which(sentence, telling)
     telling.about_one(seen_where(items))
@@ -136,6 +142,11 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
+
+
+def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
+    """One sentence, without what only leads up to it."""
+    read_sentence(as_excepted(without_asides(without_opening(sentence))), telling, marked=marked)
 
 
 def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
@@ -273,12 +284,7 @@ def _correct(clause: Clause, telling: Telling) -> None:
     if not (words[0].has("no") and horse.sure and telling.events):
         return
     if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
-        last = telling.events[-1]
-        if isinstance(last, Wearing):
-            telling.retell(telling.events[:-1])
-            tell_same(named(horse.horses), telling)
-        elif hasattr(last, "horse"):
-            telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
+        of_the_other(horse, telling)
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -115,7 +115,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
-    if called_with_article(items, at) or _picked_out(items, at):
+    if called_with_article(items, at) or _picked_out(items, at) or _meant_instead(items, at):
         return True
     if told_apart(items, at):
         return False
@@ -161,6 +161,15 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
         return False
     opens = next((k for k in range(at - 2, max(-1, at - REACH), -1) if items[k].has("relative")), -1)
     return opens >= 0 and any(predicate(i) for i in items[opens:at])
+
+
+def _meant_instead(items: Sequence[Item], at: int) -> bool:
+    """As in "(Ruby's hot,) no hang on that's misty": who it is, behind a second thought, and no more said."""
+    if at + 1 < len(items) and not items[at + 1].mark:
+        return False
+    near = reversed(items[max(0, at - NEAR) : at])
+    before = next((i for i in near if not (i.mark or i.has("it", "is", "article", "i mean", "polite"))), None)
+    return before is not None and before.has("second thought")
 
 
 def _follows(items: Sequence[Item], at: int) -> bool:

@@ -19,8 +19,8 @@ from bot.words.around import (
     rest_allows,
     setting_of,
     sign_of,
-    taken_up_at_last,
     thing_ahead,
+    told_at_last,
     wearer_ahead,
 )
 from bot.words.below import felt_dry_below
@@ -131,7 +131,7 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
-    if taken_up_at_last(items, at):
+    if told_at_last(items, at):
         return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)

@@ -108,6 +108,7 @@ MEANINGS = {
     "undo": "take back what I said",
     "no": "no: the name before was wrong",
     "i mean": "what follows is right",
+    "second thought": "takes back what was just said, and nothing else: no apology, no plain no",
     "yes": "the only choice is right",
     "neither": "none of the choices",
     "first": "1",

@@ -1861,6 +1861,18 @@ PHRASES = {
         oopsy, wait no, no wait, erm no, er no, nope sorry,
         no sorry, sorry no, oh no wait, ach no, och no
     """,
+    "second thought": """
+        no wait, wait no, oh no wait, no hang on, hang on no, no hold on, hold on no, oh wait, wait sorry, sorry wait,
+        scratch that, no scratch that, strike that, no sorry, sorry no, nope sorry, sorry i mean, sorry i meant,
+        i tell a lie, no i tell a lie, i lie, no i lie, no my mistake, my mistake no, no my bad, erm no, er no, uh no,
+        oops no, no oops, whoops no, ach no, och no, i meant, i mean, no i mean, no i meant, correction, make that,
+        i stand corrected, no thats wrong, no that is wrong, thats wrong, wait thats wrong, wrong horse,
+        wrong one, wrong horse sorry, sorry wrong horse, oops wrong horse, no wrong horse, what am i saying,
+        no what am i saying,
+        got that wrong, i got that wrong, no actually, actually no, sorry i got that wrong, no im wrong, no i am wrong,
+        no im thinking of, no i am thinking of, im thinking of, i am thinking of, should say, should read,
+        that should be, that should say, that should read, meant to say, i meant to say, or rather
+    """,
     "i mean": """
         i meant, i mean, meant, rather, actually, make that, i ment, should say, should read,
         should have said, should have been, should have read, that should be, that should have been,

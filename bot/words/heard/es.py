@@ -2127,6 +2127,16 @@ PHRASES = {
         me crucé, me bailé, chin, híjole, qué bruto, qué bruta, qué bestia, qué burro yo, qué menso, qué mensa,
         qué tonto, qué tonta, nel, nel pastel, nel no, híjole no, chale no, chin no, achis no
     """,
+    "second thought": """
+        no perdón, perdón no, no no perdón, ay no, uy no, no espera, espera no, no esperen, esperen no, no espérate,
+        espérate no, ups no, no ups, uy perdón no, ay perdón no, quise decir, quería decir, kería decir,
+        perdón quise decir, perdón quería decir, no quise decir, no quería decir, mejor dicho, digo, no digo, miento,
+        no miento, ay miento, corrijo, rectifico, me corrijo, corrección, qué digo, pero qué digo, no qué digo,
+        qué estoy diciendo, me confundí, me he confundido, no me confundí, perdón me confundí, me equivoqué,
+        me he equivocado, no me equivoqué, perdón me equivoqué, no era, no perdona, perdona no, perdonad no,
+        me confundí de caballo, me he confundido de caballo, me equivoqué de caballo, me he equivocado de caballo,
+        quise poner, quería poner, ay no perdón, uy no perdón, eh no, ah no, jo no, no no espera
+    """,
     "i mean": """
         quería decir, quise decir, digo, es, era, mejor dicho, me refería a, en realidad, digo el, digo la,
         me refiero a, me refiero al, me refería al, quiero decir, o sea, más bien, o mejor dicho, perdón era,

@@ -2296,6 +2296,18 @@ PHRASES = {
         je me corrige, je corrige, erreur de ma part, mea culpa, sorry, oh non, euh pardon, excusez moi,
         excuse moi, scusez, ah mince, oups pardon, oups désolé||e, pardon non, woops, oops, zut
     """,
+    "second thought": """
+        non pardon, pardon non, enfin non, euh non, heu non, euh nan, heu nan, non attends, attends non, non attendez,
+        attendez non, non désolé||e, désolé||e non, ah non pardon, oups non, non oups, mince non, zut non, merde non,
+        ah non, oh non, je voulais dire, pardon je voulais dire, non je voulais dire, je veux dire, non je veux dire,
+        je voulais écrire, non je me trompe, je me trompe, je me suis trompé||e, non je me suis trompé||e,
+        je me suis gouré||e, non je me suis gouré||e, je confonds, non je confonds, je me corrige, je corrige,
+        je rectifie, correction, rectification, qu'est ce que je raconte, non qu'est ce que je raconte,
+        qu'est ce que je dis, non qu'est ce que je dis, je dis n'importe quoi, non je dis n'importe quoi,
+        je dis des bêtises, je raconte n'importe quoi, non c'est faux, erreur de cheval, non erreur, erreur non,
+        ou plutôt, non plutôt, je pensais à, désolé||e je confonds, non désolé||e je confonds,
+        pardon je confonds, non pardon je confonds, je me suis trompé||e de cheval, pardon je me trompe
+    """,
     "i mean": """
         je voulais dire, c'est, c'était, plutôt, je veux dire, en fait, je parlais de, je voulais parler de,
         je voulais écrire, je veux parler de, c'est à dire, je pensais à, à la place c'est, il s'agit de,
