@@ -47,19 +47,23 @@ class Clause:
         blocking = [(k, self.items[k]) for k in places(self.items, BLOCKING)]
         told, said = _told_before(self.items), said_by(self.items)
         grave = _danger_told(self.items)
-        return _supposed(self.items) or any(
-            not i.horses
-            and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
-            and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
-            and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
-            and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
-            and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
-            and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
-            and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
-            and not (
-                i.has("yesterday") and k > told and self.items[k - 1].has("of")
-            )  # "wet from the rain of yesterday"
-            for k, i in blocking
+        return (
+            _supposed(self.items)
+            or any(
+                not i.horses
+                and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
+                and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
+                and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
+                and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
+                and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
+                and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
+                and not (i.has("polite") and _told_of_the_next(self.items[k + 1 : k + 6]))  # "please, Pip is shivering"
+                and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
+                and not (
+                    i.has("yesterday") and k > told and self.items[k - 1].has("of")
+                )  # "wet from the rain of yesterday"
+                for k, i in blocking
+            )
         )
 
     @property
@@ -137,8 +141,15 @@ def _moved_before(items: Sequence[Item]) -> int:
 
 def _did_something(behind: Sequence[Item]) -> bool:
     """As in "did two lessons", "did Pip like it said", "did Pip and Ned"; not "did Pip sweat"."""
-    horses = any(i.horses for i in behind) and all(i.horses or only_small(i) for i in behind)
+    horses = any(i.horses for i in behind) and all(i.horses or i.has("i") or only_small(i) for i in behind)
     return horses or any(i.has("work", "done") for i in behind)
+
+
+def _told_of_the_next(behind: Sequence[Item]) -> bool:
+    """Whether a horse follows at once, then a verb, and how it is: no wish, whatever word opened."""
+    words = [i for i in behind if i.horses or not (i.mark or i.has("article", "link", "polite")) or predicate(i)]
+    is_so = len(words) > 1 and bool(words[0].horses) and (words[1].has("is") or bool(words[1].kinds("sign")))
+    return is_so and any(predicate(i) for i in words[1:3])
 
 
 def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:

@@ -203,7 +203,7 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if predicate(items[k]) or items[k].has("strap"):
+        if predicate(items[k]) or items[k].has("strap", "drying"):
             says = True
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False

@@ -69,7 +69,8 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and complete(current) and _somebody_does(sentence, at):
         return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
-    if item.has("it") and following.has("is") and complete(current) and placed_or_dressed(current):
+    said = complete(current) and (placed_or_dressed(current) or current.has("drying"))
+    if item.has("it") and following.has("is") and said:
         return STAYS if current.items[-1].has(*HOLDING) else ""  # "took the sheet off Pip it's soaked"
     if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return STAYS  # "Lou tremble plus"

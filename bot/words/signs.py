@@ -1,11 +1,10 @@
 """Signs on horses and states of clothing: each goes to the nearest subject, or to nobody."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import cast
 
-from bot.events import Event, GarmentIs, Seen, Sign
-from bot.words.agreement import any_rug, came_off, of_the_piece
+from bot.events import Event, Seen, Sign
+from bot.words.agreement import of_the_piece
 from bot.words.around import (
     crowded,
     excepted,
@@ -30,12 +29,11 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.piece import Piece
 from bot.words.removed import came_off_for_it
-from bot.words.states import read_strap, state_word, tell_piece
+from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
 from bot.words.whose import unnamed
 
-DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NEAR_BOTH = 6  # words between "both of hers" and what they are
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
@@ -97,7 +95,7 @@ def _predicate(reading: Reading, at: int) -> None:
     of_clothes = item.has(*WETNESS) or item.kinds("state")
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes else ()
     if pieces:
-        _state(reading, at, pieces)
+        read_state(reading, at, pieces)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):
@@ -169,14 +167,14 @@ def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
     if item.has(*WETNESS) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
-        _state(reading, at, [reading.telling.spoken])
+        read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
-        _state(reading, at, reading.pieces)
+        read_state(reading, at, reading.pieces)
     elif item.kinds("state"):
         it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))
         it = it and reading.clause.has("it")
         if not item.has("state found") or reading.latest == "piece" or it:
-            _state(reading, at, reading.pieces)
+            read_state(reading, at, reading.pieces)
     else:
         _sign(reading, at, horses, after=after)
 
@@ -246,57 +244,9 @@ def _timed(clause: Clause) -> bool:
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
 
 
-def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
-    clause, telling, item = reading.clause, reading.telling, reading.items[at]
-    state = state_word(clause, at, denied=reading.denied)
-    unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
-    if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
-        return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
-    beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
-    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
-        return
-    if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
-        return
-    if _of_people(reading, pieces):
-        return
-    it = bool(item.kinds("state")) and not item.has("state found")
-    it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
-    weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
-    if not pieces and came_off_for_it(clause, telling, item):
-        spoken = cast("Piece", telling.spoken)
-        tell_piece(telling, spoken, state, named(spoken.owners))
-    elif not pieces and not weather and (not reading.latest or it):
-        for garment in telling.piece:
-            telling.say(GarmentIs(garment, state))
-    if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
-        pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
-    for piece in pieces:
-        if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
-            piece = replace(piece, every=True)
-        tell_piece(telling, piece, state, _owners(reading, piece))
-
-
-def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:
-    """As in "my mum washed her good sheets": hers who did it, where no horse is spoken of."""
-    if reading.clause.horses or reading.telling.who or not any(p.their and not p.owners for p in pieces):
-        return False
-    return any((i.has("i") and not i.has("subject", "my")) or i.person for i in reading.items)
-
-
-def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:
-    """Whether the message has told how wet one of these pieces is: what it is not adds nothing."""
-    told = {e.garment for e in reading.telling.events if isinstance(e, GarmentIs) and e.state in WETNESS}
-    found = {g for p in pieces for n in (p.owners or (None,)) for g in reading.telling.meant(p, n).ids}
-    return not told.isdisjoint(found or reading.telling.piece)
-
-
-def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
-    """Whose piece it is: as said, or the horses of the clause, or the one spoken of before."""
-    if piece.owners:
-        return [*(reading.horses if reading.open else ()), *named(piece.owners)]
-    before = [name for i in reading.items if i.piece for name in i.piece.owners]
-    here = reading.horses or named(before) or [i for i in reading.items if i.horses]
-    return here or (() if piece.some else reading.telling.owner_meant_by(reading.clause))
+def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
+    spoken_of = () if piece.spare else reading.telling.owner_meant_by(reading.clause)
+    return piece.owners or [name for i in spoken_of if i.sure for name in i.horses] or (None,)
 
 
 def _remember(reading: Reading) -> None:
@@ -308,7 +258,7 @@ def _remember(reading: Reading) -> None:
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
     if pieces and not horses:
         telling.last = "piece"
-        found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (None,)]
+        found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]
         telling.piece = found[0] if len(found) == 1 else ()
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny

@@ -1,16 +1,22 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from itertools import pairwise
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
+from bot.words.agreement import any_rug, came_off
+from bot.words.around import rest_allows
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask
 from bot.words.piece import RUGS, Piece
+from bot.words.removed import came_off_for_it
+from bot.words.subjects import Reading
 from bot.words.telling import Telling, named
 
+DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
 AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
@@ -128,3 +134,57 @@ def _torn_near_it(items: Sequence[Item]) -> bool:
 
 def _unheard_of(item: Item) -> bool:
     return not (soft(item) or item.means or item.horses or item.piece)
+
+
+def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
+    """The state that the word at this place says, of these pieces; of the one spoken of where there are none."""
+    clause, telling, item = reading.clause, reading.telling, reading.items[at]
+    state = state_word(clause, at, denied=reading.denied)
+    unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
+    if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
+        return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
+    beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
+    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
+        return
+    if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
+        return
+    if _of_people(reading, pieces):
+        return
+    it = bool(item.kinds("state")) and not item.has("state found")
+    it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
+    weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
+    if not pieces and came_off_for_it(clause, telling, item):
+        spoken = cast("Piece", telling.spoken)
+        tell_piece(telling, spoken, state, named(spoken.owners))
+    elif not pieces and not weather and (not reading.latest or it):
+        for garment in telling.piece:
+            telling.say(GarmentIs(garment, state))
+    if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
+        pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
+    for piece in pieces:
+        if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
+            piece = replace(piece, every=True)
+        tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:
+    """As in "my mum washed her good sheets": hers who did it, where no horse is spoken of."""
+    if reading.clause.horses or reading.telling.who or not any(p.their and not p.owners for p in pieces):
+        return False
+    return any((i.has("i") and not i.has("subject", "my")) or i.person for i in reading.items)
+
+
+def _told_already(reading: Reading, pieces: Sequence[Piece]) -> bool:
+    """Whether the message has told how wet one of these pieces is: what it is not adds nothing."""
+    told = {e.garment for e in reading.telling.events if isinstance(e, GarmentIs) and e.state in WETNESS}
+    found = {g for p in pieces for n in (p.owners or (None,)) for g in reading.telling.meant(p, n).ids}
+    return not told.isdisjoint(found or reading.telling.piece)
+
+
+def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
+    """Whose piece it is: as said, or the horses of the clause, or the one spoken of before."""
+    if piece.owners:
+        return [*(reading.horses if reading.open else ()), *named(piece.owners)]
+    before = [name for i in reading.items if i.piece for name in i.piece.owners]
+    here = reading.horses or named(before) or [i for i in reading.items if i.horses]
+    return here or (() if piece.some else reading.telling.owner_meant_by(reading.clause))

@@ -22,7 +22,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     if len(words) < first + 2:
         return False
     verb, *behind = words[first:]
-    then = next((i for i in behind if not i.has("polite")), behind[0])  # "oublie ça bot, j'ai confondu"
+    then = next((i for i in behind if not i.has("polite", "it")), behind[0])  # "oublie ça bot, j'ai confondu"
     if (
         verb.has("undo")
         and then.has("i", "subject", "was", "undo")

@@ -26,7 +26,7 @@ def complete(current: Thought) -> bool:
         or current.has("she", "everyone", "all horses", "all done")
         or any(p.owners or p.their or p.ids for p in pieces)
     )
-    if (horse or pieces) and (current.told or current.has("done", "all done", "broken")):
+    if (horse or pieces) and (current.told or current.has("done", "all done", "broken", "drying")):
         return True
     return horse and placed_or_dressed(current)
 

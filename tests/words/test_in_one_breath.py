@@ -177,6 +177,16 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("oak", "Otto isn't cold, nor is Tucker", [("Otto", "comfortable"), ("Tucker", "comfortable")]),
         ("oak", "Fig's stable rug has a rip near the tail flap", [("fig-stable", "torn")]),
+        # where a piece dries is a thought of its own, and "it" behind it is the piece
+        ("oak", "Otto in his heavy and the sheet is hanging up by the heater it's soaking wet", [
+            ("Otto", ("otto-heavy",)), ("otto-sheet", "soaked"),
+        ]),
+        ("oak", "Fig is bare. Heavy is on the rack, damp.", [("Fig", ()), ("fig-heavy", "damp")]),
+        # a wish that only opens, and a report behind it
+        ("oak", "please Otto is shivering", [("Otto", "shivering")]),
+        ("encina", "ay q Canela esta tiritando en el prado", [("Canela", "shivering")]),
+        ("oak", "I did Tucker myself, so he is done.", [(("Tucker",),)]),
+        ("oak", "Sorry, please undo that, I was thinking of yesterday.", [()]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -209,6 +219,7 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "forgot the hay again, my mistake",
         "Otto's sheet fell and it's on the fence now",
         "I did Otto's feet",
+        "please Otto needs a rug",
         "did Fig sweat",
         "should we keep Otto bare this winter?",
         "Otto was kept bare last year and lived out bare all winter",

@@ -2665,7 +2665,7 @@ PHRASES = {
         pastor eléctrico, cabezada rota, ronzal, ronzal roto, montura rota, silla rota, bridas, bocado,
         estribo, estribos, cincha de la montura, cinchuelo de la montura, sudadero, sudaderos, salvacruz,
         campanas, manguera rota, bombilla, interruptor, cerradura, portátil, móvil, móvil roto,
-        pantalla rota, gafas, gafas rotas, uñas, muela, muelas, roto el corazón, hecha polvo yo,
+        pantalla rota, gafas, gafas rotas, muela, muelas, roto el corazón, hecha polvo yo,
         hecho polvo yo, estoy hecha polvo, estoy hecho polvo, estoy muert|o|a, muert|o|a de sueño,
         muert|o|a de hambre, muert|o|a de miedo, muert|o|a de cansancio, muert|o|a de envidia,
         muert|o|a de vergüenza, me parto, me meo, me troncho, me descojono, qué risas,
@@ -3029,6 +3029,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        ay que, ay por favor que,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,
         solo quería decir que,
         haybell,
