@@ -104,8 +104,9 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    if said > 1 and texts[at + said - 1] in roster.spelled and _named_within(tokens, at, said):
-        means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia"
+    named = said > 1 and texts[at + said - 1] in roster.spelled
+    if named and (_named_within(tokens, at, said) or texts[at + said : at + said + 1] == texts[at : at + 1]):
+        means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
     if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):

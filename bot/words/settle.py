@@ -235,8 +235,12 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
             or clothing(before)
         ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
-    if before.has("too") and before.has("is"):
-        return True  # "so is dolly"
+    if before.has("too") and (before.has("is") or " " in before.text):
+        return True  # "so is dolly", "same with pep"
+    if at > 1 and before.has("is") and items[at - 2].has("neither"):
+        return True  # "nor is moose"
+    if at > 1 and before.text == ":" and items[at - 2].kinds("sign"):
+        return True  # "temblando: luna, capi"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 

@@ -28,7 +28,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
     if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
         return True  # "ma doudoune en plume"
-    asked = at > 1 and items[at - 2].has("question", "ask why")  # "what is star in"
+    asked = at > 1 and items[at - 2].has("question", "ask why", "neither")  # "what is star in", "nor is star"
     if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has", "said", "too") and not asked:
         return True  # "it is dusty"; but "is Dusty in"
     if predicate(before) and at > 1 and items[at - 2].horses:

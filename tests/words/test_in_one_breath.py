@@ -187,6 +187,11 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "ay q Canela esta tiritando en el prado", [("Canela", "shivering")]),
         ("oak", "I did Tucker myself, so he is done.", [(("Tucker",),)]),
         ("oak", "Sorry, please undo that, I was thinking of yesterday.", [()]),
+        # names that are words as well, in lists
+        ("oak", "shivering: sunday, fig", [("Sunday", "shivering"), ("Fig", "shivering")]),
+        ("oak", "Otto is hot, same with sunday", [("Otto", "hot"), ("Sunday", "hot")]),
+        ("oak", "Otto not cold, neither is willow", [("Otto", "comfortable"), ("Willow", "comfortable")]),
+        ("encina", "ni nube ni estrella tienen frio", [("Nube", "comfortable"), ("Estrella", "comfortable")]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:

@@ -1888,7 +1888,7 @@ PHRASES = {
         yes sir, for sure
     """,
     "neither": """
-        neither, none, none of them, nobody, no one, cancel, never mind, nevermind, neither of them,
+        neither, nor, none, none of them, nobody, no one, cancel, never mind, nevermind, neither of them,
         forget it, none of those, none of these, none of the above, not any of them,
         not any of those, not either, not either of them, neither one, neither of those,
         neither of these, not one of those, not one of them, no not them, no to both, skip it,
