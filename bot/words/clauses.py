@@ -17,6 +17,8 @@ SOFT = frozenset((
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 CLIPS = frozenset(f"style {style}" for style in STYLES)
 BLOCKING = frozenset((*BLOCKS, "weekday"))
+BOTH = frozenset(("both",))
+PAIRED = ("body", "her", "my", "of", "a horse", "visitor", "animal", "strap")  # what there are two of, or whose
 MAY_BLOCK = BLOCKING | {"had"}
 
 
@@ -196,6 +198,12 @@ def soft(item: Item) -> bool:
 def only_small(item: Item) -> bool:
     """As in "Dolly and Biscuit", "Dolly that is": a word that tells nothing more of the horse named."""
     return (soft(item) or item.has("not any more")) and not predicate(item) and item.piece is None
+
+
+def of_both(clause: Clause) -> bool:
+    """As in "both in now", "stripped them both": two horses, and nothing that there are two of ("both ears cold")."""
+    behind = (clause.items[k + 1 : k + 2] for k in places(clause.items, BOTH))
+    return any(not then or then[0].mark or (then[0].means and not then[0].has(*PAIRED)) for then in behind)
 
 
 def is_subject(item: Item) -> bool:

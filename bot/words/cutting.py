@@ -94,6 +94,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
+    if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
+        return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
     subjects = current.of_something
     says = current.told or current.has("done", "bare", "worked")
     rest = sentence[at + 1 :]

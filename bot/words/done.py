@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from bot.events import Done
 from bot.words.around import something_of_hers
-from bot.words.clauses import Clause, gathered, soft
+from bot.words.clauses import Clause, gathered, of_both, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling
 
@@ -44,6 +44,9 @@ def read_done(clause: Clause, telling: Telling) -> bool:
             telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
         telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+        return True
+    if of_both(clause) and (two := telling.two()):
+        telling.say(Done(tuple(name for i in two for name in i.horses)))
         return True
     if _of_mine(items):
         if telling.mine:

@@ -23,14 +23,22 @@ def done_to_it(clause: Clause) -> str:
         return "off"
     if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
         return "whole"  # "swapped him into that"
-    said = [i for i in clause.items if not (i.mark or i.has("time", "polite")) or i.has("it", "in")]
-    if len(said) > 2 and said[-1].has("it") and said[-2].has("in") and not said[-2].has("brought in"):
+    if _is_in_it(clause):
         return "whole"  # "(her heavy is dry) so she's in that now", "put him in it"
     told = [i for i in clause.items if i.has("it", "is", "on") or not i.has("link", "time", "polite")]
     if told and told[0].has("it") and _is_on_one(told[1:4]):
         return "on"  # "(her sheet came back) and it's on her now"
     in_one = any(i.has("it") and i.has("put on") for i in clause.items)  # "se la puse a Canela"
     return "on" if in_one or (clause.has("put on") and clause.has("on")) else ""
+
+
+def _is_in_it(clause: Clause) -> bool:
+    """As in "so she's in that now", "put him in it"; not "she was sweating in it", "he looked miserable in it"."""
+    said = [i for i in clause.items if not (i.mark or i.has("time", "polite")) or i.has("it", "in")]
+    if len(said) < 3 or not said[-1].has("it") or not said[-2].has("in") or said[-2].has("brought in"):
+        return False
+    stands = bool(said[-3].horses) or said[-3].has("she", "is", "put on", "brought", "swapped")
+    return stands and not clause.told and not clause.has("was")
 
 
 def _is_on_one(three: Sequence[Item]) -> bool:

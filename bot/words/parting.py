@@ -80,6 +80,8 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
 def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "…, but", "except", "if", "as", "when"."""
     item, following = _here(sentence, at)
+    if item.has("when") and item.has("but") and following.has("and"):
+        return STAYS  # "Molly's good though and her sheet is dry"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else STAYS
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from bot.events import Placed, Wearing, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
-from bot.words.clauses import Clause, soft
+from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import Item, of_a_horse
 from bot.words.listed import list_near
 from bot.words.telling import Telling, named
@@ -193,6 +193,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return named(telling.all_but(horses))
     if horses:
         return horses
+    if of_both(clause):
+        return telling.two()
     if clause.has("the rest"):
         return named(telling.rest())
     by_name = any(i.has("everyone") and not i.has("link") for i in clause.items)

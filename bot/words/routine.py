@@ -5,13 +5,13 @@ from itertools import pairwise, takewhile
 from typing import cast
 
 from bot.events import Clipped, Style, Wished, Worked
-from bot.words.clauses import CLIPS, Clause, soft
+from bot.words.clauses import CLIPS, Clause, of_both, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
-REACH = 4  # words between "not" and what is wished no more
+REACH = 4  # words between "not" and what is wished no more, between "in" and the lesson
 
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
@@ -67,7 +67,7 @@ def _not_to_be(items: Sequence[Item]) -> bool:
 
 
 def _work_word(item: Item) -> bool:
-    known = ("worked", "had", "i", "after", "work", "brought", "too", "both", "done")
+    known = ("worked", "had", "took part", "i", "after", "work", "brought", "too", "both", "done")
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
@@ -80,15 +80,26 @@ def _taken_out(items: Sequence[Item]) -> bool:
 
 
 def _was_in_it(items: Sequence[Item]) -> bool:
-    """As in "Hazel was in the 4 o'clock lesson"."""
-    inside = (k for k, (i, then) in enumerate(pairwise(items)) if i.has("was") and then.has("in"))
-    return any(i.has("work") for k in inside for i in items[k + 2 : k + 6])
+    """As in "Hazel was in the 4 o'clock lesson", "Hazel and Pip both went in the 4:30 lesson"."""
+    said = [i for i in items if not i.has("both")]
+    inside = (k + 2 for k, (i, then) in enumerate(pairwise(said)) if _takes_part(i, then))
+    return any(i.has("work") for first in inside for i in said[first : first + REACH])
+
+
+def _takes_part(verb: Item, then: Item) -> bool:
+    """Was in, went in, went to: a lesson, where one follows."""
+    return (verb.has("was", "took part") and then.has("in")) or (verb.has("took part") and then.has("toward"))
 
 
 def _went_out(items: Sequence[Item]) -> bool:
     """As in "Waylon and Big Red went out on the 9am trail ride"."""
     out = next((k for k, i in enumerate(items) if i.has("turned out")), len(items))
     return any(i.has("work") for i in items[out:]) and not any(i.has("after", "place field") for i in items)
+
+
+def _of_her(clause: Clause) -> bool:
+    """A pronoun says whose work it was: "then she had a lesson", "rode them both"."""
+    return clause.has("she", "her") or of_both(clause)
 
 
 def read_work(clause: Clause, telling: Telling) -> bool:
@@ -103,7 +114,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out", "was"))
+    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out", "was", "took part"))
     if horses and not outing:
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(
@@ -111,7 +122,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
         )  # "the BEST lesson"
         if not all(_work_word(i) for k, i in enumerate(items[: high + 1]) if k >= low and k not in praised):
             return False
-    elif not horses and not (clause.has("she", "her") and (telling.begun or len(telling.who) == 1)):
+    elif not horses and not (_of_her(clause) and (telling.begun or len(telling.who) == 1)):
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
         if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
             return False  # "Maple sweaty, just been ridden"

@@ -36,10 +36,10 @@ def slip_of_name(
     owner = roster.spelled.get(token.text[:-1])
     if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
         return None  # "nettles are out": of many
-    apart = everyday(token.text[:-1]) and not told_behind(texts, at + 1, lexicon)
+    apart = token.text[:-1] in lexicon.everyday and not _of_one(texts, at + 1, lexicon)  # "thistles everywhere"
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
-    thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"; "thistles everywhere"
+    thing = thing and not behind & {"outwards", "brought"}  # "badgers back out"
     if thing and not (_clothing(texts, at + 1, lexicon) or _nicknamed(texts, at + 1, roster)):
         return None
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
@@ -99,6 +99,13 @@ def _of_animals(texts: Words, at: int, lexicon: Lexicon) -> bool:
     return bool(means & {"sign shivering", "sign sweating", "sign rubbed", "bare"})
 
 
+def _of_one(texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether what follows is said of a horse: how it is, or that it is in, bare or done and no more ("tangos in")."""
+    means, said = lexicon.phrases.longest(texts, at)
+    ends = texts[at + said : at + said + 1] in ((), *((stop,) for stop in (*BETWEEN, *STOPS)))
+    return told_behind(texts, at, lexicon) or (ends and not means.isdisjoint(("in", "bare", "done")))
+
+
 def told_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
     """Whether what follows says how a horse is, past small words: "montys stopped shivering"."""
     while at < len(texts):
@@ -126,7 +133,8 @@ def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
         if "colour" in means and "is" in behind:  # "hazels pink is soaked"
             return not lexicon.phrases.longest(texts, at + said + more)[0].isdisjoint(WETNESS)
         means = means | behind
-    return any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
+    clip = "clip" in " ".join(texts[at : at + said]) and any(m.startswith("style ") for m in means)
+    return clip or any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def _rug_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:

@@ -8,7 +8,7 @@ from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
 from bot.state import State
 from bot.words.change import Change
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, of_both
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
@@ -17,6 +17,7 @@ from bot.words.which import Meant, meant
 
 # what a sign says along with itself
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
+PAIR = 2
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
@@ -74,9 +75,18 @@ class Telling:
 
     def meant_by(self, clause: Clause) -> tuple[Item, ...]:
         """The horses spoken of last, where a clause that names none may be of them."""
+        if of_both(clause) and (two := self.two()):
+            return two
         led_away = (self.asked and not clause.items[0].has("is")) or self.elsewhere
         led_away = led_away and not clause.has("she", "her", "body")
         return () if led_away or clause.has("no name", "animal") else self.who
+
+    def two(self) -> tuple[Item, ...]:
+        """Whom "both" means: two named together last, or told of one by one; none where they are not two."""
+        last = dict.fromkeys(name for item in self.who if item.sure for name in item.horses)
+        told = dict.fromkeys(e.horse for e in self.events if isinstance(e, Seen | Placed | Wearing | Worked))
+        pair = tuple(last if len(last) == PAIR or not last.keys() <= told.keys() else told)
+        return named(pair) if len(pair) == PAIR else ()
 
     def owner_meant_by(self, clause: Clause) -> tuple[Item, ...]:
         """The horses spoken of last, where a piece in a clause that names none may be theirs."""

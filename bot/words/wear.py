@@ -244,8 +244,8 @@ def _strips(items: Sequence[Item]) -> bool:
         then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
         if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
             return True
-        if item.has("stripped") and then is not None and then.has("she") and _no_more(items[k + 2 :]):
-            return True  # "sweating in the heavy, stripped him off"
+        if item.has("stripped") and then is not None and then.has("she", "both") and _no_more(items[k + 2 :]):
+            return True  # "sweating in the heavy, stripped him off", "stripped them both"
     return False
 
 

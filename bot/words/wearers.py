@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.change import Change
-from bot.words.clauses import Clause
+from bot.words.clauses import Clause, of_both
 from bot.words.items import Item
 from bot.words.listed import list_near
 from bot.words.piece import Piece
@@ -37,6 +37,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         owners = telling.owners_of(pieces)
     if owners:
         return named(owners)
+    if of_both(clause):
+        return telling.two()  # "stripped them both", "both in their heavies now"
     if clause.has("all horses", "everyone"):
         told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"

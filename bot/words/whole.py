@@ -1,8 +1,10 @@
 """Whether a thought is whole: whose it is, and what of it, has been said; what comes may begin another."""
 
+from collections.abc import Sequence
 from itertools import dropwhile
 
-from bot.words.clauses import CLIPS, Thought, gathered
+from bot.words.clauses import CLIPS, Thought, gathered, is_subject
+from bot.words.items import Item
 
 ENOUGH = (
     "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
@@ -14,6 +16,13 @@ ALIKE = 3  # words of a horse that is as the one before
 def dresses(current: Thought) -> bool:
     """A piece was put on or taken off."""
     return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "on", "off")
+
+
+def _so_is(items: Sequence[Item]) -> bool:
+    """As in "(her sheet is wet) and so is the liner, hung both up", "so are Pip and Ned": as the one before."""
+    rest = [i for i in items[1:] if not i.has("polite")]
+    opens = items[0].has("too") and bool(rest) and is_subject(rest[-1])
+    return opens and all(is_subject(i) or i.has("and") for i in rest)
 
 
 def complete(current: Thought) -> bool:
@@ -34,14 +43,14 @@ def complete(current: Thought) -> bool:
 def placed_or_dressed(current: Thought) -> bool:
     """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
     items = current.items
-    if items[-1].has("too") and len(items) <= ALIKE:
+    if (items[-1].has("too") and len(items) <= ALIKE) or _so_is(items):
         return True  # "clover same, biscuit cold"
     if items[-1].has("own") and current.has("in", "wears"):
         return True  # "Clemmie in hers"
     clips = not current.means.isdisjoint(CLIPS)
     if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
-    if current.has("work") and current.has("took", "had"):
+    if current.has("work") and current.has("took", "had", "took part"):
         return True  # "took Pip for a hack he came back hot"
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.events import Clipped
 from bot.words.around import excepted
-from bot.words.clauses import Clause, soft
+from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
@@ -39,8 +39,8 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return named(telling.rest())
     if clause.has("both") and 1 < len(several) < 4:
         return named(several)
-    if clause.has("both") and len(telling.who) == 2:  # "felt Lucero and Moro, both warm"
-        return telling.who
+    if of_both(clause) and (two := telling.two()):  # "felt Lucero and Moro, both warm"
+        return two
     if items[0].has("all") and len(telling.who) > 1 and telling.begun and not clause.has("all horses"):
         return telling.who  # "I checked Storm, Ty and Gelert. All nice and warm"
     if not everyday and not clause.has("she", "it") and _of_the_herd(telling.heard):

@@ -160,6 +160,44 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("oak", "Otto's sheet is soaked, Clem's too", [("otto-sheet", "soaked"), ("clem-sheet", "soaked")]),
         ("oak", "Otto's sheet is wet and Clem's off her hay", [("otto-sheet", "wet"), ("Clementine", "unwell")]),
+        # a name that lost its apostrophe: where it is, how its piece is torn, what was clipped
+        ("oak", "tuckers in", [("Tucker", "stall")]),
+        ("oak", "tuckers green rug has a hole in it like a football", [("tucker-250", "torn")]),
+        ("oak", "clems hunter clip is done, looks smart", [("Clementine", "hunter")]),
+        # how it was in what came off is no putting on
+        ("oak", "took clems sheet off, she was soaking in it", [("Clementine", ()), ("Clementine", "wet")]),
+        # as the one before, and something more done
+        ("oak", "otto is cold and so are fig and tucker, gave them hay", [
+            ("Otto", "cold"), ("Fig", "cold"), ("Tucker", "cold"),
+        ]),
+        ("oak", "ottos sheet is wet and so is clems liner, hung both up", [
+            ("otto-sheet", "wet"), ("clem-liner", "wet"),
+        ]),
+        ("oak", "otto isn't hot, tucker is tho", [("Otto", "comfortable"), ("Tucker", "hot")]),
+        ("oak", "otto isnt cold but fig def is, turned out willow and clem", [
+            ("Otto", "comfortable"), ("Fig", "cold"), ("Willow", "field"), ("Clementine", "field"),
+        ]),
+        ("oak", "fig's fine tho and her cooler is dry", [("Fig", "comfortable"), ("fig-cooler", "dry")]),
+        # both: the two told of, one after the other; of three nobody knows which
+        ("oak", "otto is wet and so is fig, both in now", [
+            ("Otto", "wet"), ("Fig", "wet"), ("Otto", "stall"), ("Fig", "stall"),
+        ]),
+        ("oak", "otto was dripping. fig was damp, stripped them both", [
+            ("Otto", "wet"), ("Fig", "wet"), ("Otto", ()), ("Fig", ()),
+        ]),
+        ("oak", "otto is cold. fig is a bit off, both ears icy", [
+            ("Otto", "cold"), ("Fig", "unwell"), ("Fig", "cold"),
+        ]),
+        ("oak", "otto is cold, fig is fine, tucker is wet. both in", [
+            ("Otto", "cold"), ("Fig", "comfortable"), ("Tucker", "wet"),
+        ]),
+        ("oak", "otto is cold, fig is fine, both gates are shut", [("Otto", "cold"), ("Fig", "comfortable")]),
+        # a lesson gone to
+        ("oak", "otto and fig both went in the 4:30 lesson", [("Otto",), ("Fig",)]),
+        ("oak", "fig got used in the beginner class", [("Fig",)]),
+        ("sol", "Luna participó en la clase de las cinco", [("Luna",)]),
+        ("tilleuls", "Neige est passée dans la reprise de 18h", [("Neige",)]),
+        ("oak", "fig and otto are both done for the evening", [(("Fig", "Otto"),)]),
         ("oak", "anythin still drying or is it all dry??", [("drying",)]),
         ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
         # a horse named again begins its own thought, and "and is" goes on about the first
@@ -210,6 +248,9 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "Otto's sheet over the door is wet",
         "gave him and Otto a carrot",
         "willows fine trees",
+        "willows in the lane",
+        "i went to the lesson to watch otto",
+        "otto is done for",
         "sundays are cold, winters are wet",
         "when I felt under her rug last year she was always cold",
         "it's freezing out there",

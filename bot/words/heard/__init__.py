@@ -94,6 +94,7 @@ MEANINGS = {
     "rug again": "the end of that wish",
     "worked": "was ridden or exercised",
     "had": "had, did: with a lesson or ride after it, the horse was worked",
+    "took part": 'with "in" and a lesson behind it, the horse was worked: "went in the 4:30 lesson"',
     "after": "because of, or after",
     "work": "a lesson, a ride",
     # done, undo, corrections

@@ -1558,6 +1558,7 @@ PHRASES = {
         just been for a, been for a, given, |i|we give, |i|we gave, |i|we have given, went for a, went out for a,
         went on a, went out on a, gone for a, out for a
     """,
+    "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
         after, fresh from, fresh off, back from, in from, came out of, come out of, came back from,
@@ -1573,7 +1574,8 @@ PHRASES = {
         after doing, after a, finished
     """,
     "work": """
-        lessons, two lessons, 2 lessons, three lessons, both lessons, two rides,
+        (canter / trot / walk trot / beginner / novice / jump / jumping / kids / pony / teen / adult) (group / class),
+        class, classes, lessons, two lessons, 2 lessons, three lessons, both lessons, two rides,
         trek, treks, trekking, trail ride, beach ride, pony trek, 2 hour trek, two hour trek,
         lesson, ride, riding, hack, hacking, work, working, training, lunging, longeing, schooling,
         jumping, exercise, gallop, galloping, being ridden, being worked, school, jump lesson,
@@ -1613,8 +1615,10 @@ PHRASES = {
         dressed per the list, dressed as per the list, as per plan, as per the plan, as per the post,
         as per post, as the list says, as the list said, as on list, like the list says, like list says,
         like the list said, according to the list, according to list, according to the plan, per list,
-        per plan, per the post, followed the list, done for the night, done for tonight, done for today,
-        done for the day, done for now, set for the night, set for tonight, ready for the night, donne,
+        per plan, per the post, followed the list,
+        done for (the night / the day / the morning / the evening / the afternoon / the am / the pm / the round),
+        done for (this morning / this evening / tonight / today / now),
+        set for the night, set for tonight, ready for the night, donne,
         checked off, checked off the list, attended to, looked after, is do, did already, i finish,
         i have changed, just finished, got through, knocked out, knocked off, polished off, fettled,
         finish, finishes, is finish, are finish, in their rugs as listed, in her rugs as listed,
@@ -2035,7 +2039,7 @@ PHRASES = {
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
         likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never, ever,
-        anything like, like a, as a, than, reminds, story, joke, haha, hahaha, dream, dreamed, dreamt,
+        anything like, as a, than, reminds, story, joke, haha, hahaha, dream, dreamed, dreamt,
         poor people, movie, song, book, photo, picture, pic, video, on tv, on the telly, in that photo,
         in the photo, in this photo, in the picture, in the pic, feels the heat, feels the cold, gets cold,
         gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh,
@@ -2198,7 +2202,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
-        hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
+        like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
         sick of, sick and tired of, sick to death of, hot on his heels, hot on her heels, hot on the heels,
         is so cool, off with me, off with everyone, cold comfort, hot property, wet behind the ears,
         hot to trot, cold feet, cold shoulder, do not sweat, hot mess, cold backed, in season, in heat,
@@ -2426,10 +2430,10 @@ PHRASES = {
         is be, am being, caught out and is, got caught out and is, is appearing, appearing, appear,
         sounds, sounding, sounded, stand, i found her, i found him, i find her, i find him, i found them, so is,
         so was, so are, so were, and so is, and so was, and so are, and so were, came out of it, come out of it,
-        came back from it, came out of that, came off it
+        came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
-        along,
+        along, on the other hand,
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
         on my way back, on the way in, on the way out, on the way past,
@@ -2440,7 +2444,7 @@ PHRASES = {
         yup, too, as well, over, out, in, at, with, this, that, each, either, suddenly, properly,
         completely, fully, finally, currently, apparently, sadly, unfortunately, luckily, especially,
         particularly, patches of, lots of, loads of, off, full of, the whole, whole, entire, has been,
-        had been, more, most, at all, much, anything, sure, btw, o, tho, though, visibly, under there,
+        had been, more, most, at all, much, anything, sure, btw, o, though, visibly, under there,
         thankfully, once, once again, absolutely, clean, instead, no better, not better, no worse,
         better off, worse, at last, once more, bit, a wee, wee, umm, erm, em, four, five, six, seven,
         eight, nine, ten, eleven, twelve, nonetheless, anyway, as usual, nicely, overall,

@@ -1814,6 +1814,7 @@ PHRASES = {
         hemos dado, le di, le he dado, le dimos, le hemos dado, le tocó, le ha tocado, ya ha hecho, ya hizo,
         ya ha tenido, ya tuvo
     """,
+    "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,
         viene de, vino de, vuelve de, volvió de, recién llegado de, al volver de, al volver del,
@@ -2395,7 +2396,7 @@ PHRASES = {
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
         les encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente,
-        como un, como una, más que, parece un, parece una, acostumbra, qué guap|o|a, soñé, película,
+        más que, parece un, parece una, acostumbra, qué guap|o|a, soñé, película,
         canción, foto, vídeo, video, fotos, en la foto, en la tele, friolero, friolera, es friolera,
         es friolero, nunca, nunca suda, suele sudar, se pone nerviosa, como siempre jaja, por costumbre,
         en enero, en febrero, en marzo, en abril, en mayo, en junio, en julio, en agosto, en septiembre,
@@ -2598,7 +2599,7 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
-        me comí, nos comimos,
+        como un, como una, me comí, nos comimos,
         lona del |camión|coche|carro|remolque|tractor|auto|van,
         lona de la |troca|camioneta|furgoneta|furgo|leña|piscina,
         la manguera está |congelada|helada, la manguera amaneció |congelada|helada, manguera |congelada|helada,

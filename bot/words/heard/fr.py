@@ -1741,6 +1741,7 @@ PHRASES = {
         ont pris, avons fait, vient de faire, viens de faire, jviens de faire, on vient de faire, a eu droit à,
         ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini, tourné, a tourné, ont tourné
     """,
+    "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
         après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au, au retour de,
         au retour du, en rentrant de, en rentrant du, revient de, revient du, sort de, sort du, rentre de,
@@ -2455,7 +2456,7 @@ PHRASES = {
     "habit": """
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
-        chaque hiver, rarement, comme un, comme une, plus que, connu pour, a tendance, ont tendance, rêvé,
+        chaque hiver, rarement, plus que, connu pour, a tendance, ont tendance, rêvé,
         film, chanson, photo, photos, vidéo, trop belle, trop beau, est beau, est belle, trop mignon,
         trop mignonne, toujours dans, toujours quand, toujours après, toujours pendant, toujours sous,
         toujours avec, frileux, frileuse, jamais, ne transpire jamais, est frileuse, est frileux,
@@ -2572,7 +2573,7 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
-        mes deux heures, mes trois heures,
+        comme un, comme une, mes deux heures, mes trois heures,
         chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
         coup de froid, beau temps, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,

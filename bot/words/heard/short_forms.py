@@ -45,7 +45,11 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "dis": "this", "dem": "them", "undr": "under", "ovr": "over", "shivrin": "shivering", "shivring": "shivering",
         "swettin": "sweating", "sweatn": "sweating", "shakn": "shaking", "swopd": "swapped", "swopt": "swapped",
         "swapd": "swapped", "chngd": "changed", "soakd": "soaked", "rippd": "ripped", "cept": "except",
-        "thro": "through", "snapd": "snapped",
+        "thro": "through", "snapd": "snapped", "def": "definitely", "deffo": "definitely", "defo": "definitely",
+        "defs": "definitely", "definately": "definitely", "definitly": "definitely", "totes": "totally",
+        "srsly": "seriously", "abit": "a bit", "alot": "a lot", "altho": "although", "tho": "though",
+        "tmro": "tomorrow", "tmrrw": "tomorrow", "wld": "would", "cld": "could", "shld": "should",
+        "hv": "have", "hvnt": "have not",
     },
     "es": {
         "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo", "qedo": "quedo",
