@@ -18,6 +18,7 @@ weatherlike, told_apart, articled, name_lists   what speaks for a name, and agai
 their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
 owned      whose it is
+own_plans  what the speaker is about to do, in a verb that lacks its accent
 mended     what somebody mends while speaking
 sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is

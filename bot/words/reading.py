@@ -27,6 +27,7 @@ from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
+from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
@@ -111,7 +112,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = listed_again(mended(told_by_owner(find(settled, names, mine))))
+    described = without_own_plans(find(settled, names, mine), lexicon(language))
+    items = listed_again(mended(told_by_owner(described)))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
