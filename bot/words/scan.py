@@ -231,7 +231,9 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
-    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a"."""
+    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a". "Sí" is no "si"."""
+    if said and tokens[at].raw in ("sí", "Sí", "SÍ"):
+        return means - {"if"}
     if said and tokens[at].raw in ("à", "À"):
         return means - {"has", "wears", "helper", "is"}
     if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):

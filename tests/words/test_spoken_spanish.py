@@ -63,6 +63,15 @@ from tests.words.test_turns_of_speech import said, told
         ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
         ("la manta der moro está rajá", [("moro-100", "torn")]),
         ("Moro no paraba de sudar", [("Moro", "sweating")]),
+        # a standing order, of whom a sentence before it spoke; what is said of another stays
+        ("Al Trueno siempre le da calor, no me lo tapen", [("Trueno", True)]),
+        ("que a Moro ya no lo tapen nunca, en pelo todo el invierno", [("Moro", True)]),
+        ("a Canela ya no me la dejen pelona", [("Canela", False)]),
+        ("a partir de hoy ponedle manta a Paloma", [("Paloma", False)]),
+        ("de ahora en adelante sí se le pone cobija a Moro", [("Moro", False)]),
+        ("A Paloma no le pongan manta. Le quité la 100 a Moro", [("Paloma", True), ("Moro", ())]),
+        ("Moro ya está, Paloma ya está lista", [(("Moro", "Paloma"),)]),
+        ("ya está la vieja Canela", [(("Canela",),)]),
         ("Paloma anda con puro impermeable", [("Paloma", ("paloma-impermeable",))]),
     ],
 )  # fmt: skip
@@ -85,6 +94,12 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "monté a caballo ayer y está otra vez lloviendo",
         "la silla de Moro está bien, la suya está rota",
         "a Canela le va a hacer falta manta para enero",
+        "Trueno ya está muy viejo",
+        "ya está grande la Paloma",
+        "Moro ya está hecho un señor",
+        "a Canela no me la tapen con la gorda",
+        "hoy sí le pongan cobija a Moro",
+        "mi primo anda pelón",
     ],
 )
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:

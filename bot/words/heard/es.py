@@ -1635,8 +1635,10 @@ PHRASES = {
         ya no |la|lo |tapen|cobijen|abriguen, ya no le pongan |cobija|manta|capa|nada,
         ya no quiero que le pongan |cobija|manta|capa, no le pongan más |cobija|manta|capa|nada,
         no le pongan más |cobijas|mantas, no me le pongan |nada|cobija|cobijas, que ande sin |cobija|manta|capa,
-        que ande pelad|o|a, |déjenla|déjenlo|déjenmela|déjenmelo en pelo,
-        |déjenla|déjenlo|déjenmela|déjenmelo sin |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a,
+        que ande |pelado|pelada|pelón|pelona, (quiero / dejen) |pelón|pelona a, |la|lo |dejen|quiero |pelón|pelona,
+        |déjenla|déjenlo|déjenmela|déjenmelo en pelo,
+        |déjenla|déjenlo|déjenmela|déjenmelo sin |cobija|capa|nada,
+        |déjenla|déjenlo|déjenmela|déjenmelo |pelado|pelada|pelón|pelona,
         |dejala|dejalo|déjala|déjalo sin |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada,
         |la|lo quiero sin cobija, |la|lo quiero en pelo, |la|lo quiero al natural,
         no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a,
@@ -1701,7 +1703,10 @@ PHRASES = {
         ya se |la|lo puede |tapar|cobijar|abrigar, ya pueden |cobijar|abrigar a, pueden volver a |cobijar|abrigar a,
         ya le pueden poner |cobija|manta otra vez, ya le pueden poner la |cobija|manta,
         le pueden volver a poner |cobija|manta, le pueden poner |cobija|manta otra vez,
-        se acabó lo de andar sin |manta|cobija
+        se acabó lo de andar sin |manta|cobija, ya no |la|lo|me la|me lo |dejen|dejéis|dejes|quiero |pelón|pelona,
+        (de ahora en adelante / a partir de ahora / a partir de hoy / desde ahora / desde hoy) (sí / ya sí /)
+        (se le pone / se le ponga / le ponen / le pongan / le pongáis / ponedle / pónganle / que lleve / que use)
+        |manta|cobija
     """,
     "worked": """
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
