@@ -1011,6 +1011,7 @@ PHRASES = {
         mantas y mantas, mantilla|s de noche, cobijita, cobijitas, cobertores, frazadita, frazadón, mantón,
         mantones, abriguito, abrigos, ropita, mnta, mantra, manat, cobja
     """,
+    "jacket": "chaqueta|s, chaquetón, chamarra|s, campera|s, casaca|s",
     "weight heavy": """
         gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno, heavy,
         gordísim|o|a, gordot|e|a, grandot|e|a, pesadit|o|a, pesadísim|o|a, gruesísim|o|a, más gord|o|a|os|as,
@@ -1352,6 +1353,10 @@ PHRASES = {
         |lo|la|los|las |pelamos|pelé|pelaron|tusamos|tusé|tusaron|rapamos|raparon|rasuramos|rasuraron|afeitamos,
         la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé, pelamos al,
         pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al, tusamos a,
+        ( / la / lo / los / las) |trasquilé|trasquilamos|trasquilaron|trasquiló|tusé|tusamos|tusaron|tusó,
+        ( / la / lo / los / las) |rapé|rapamos|raparon|rapó|rasuró|motilaron|motiló|peluquearon|peluqueó,
+        (he / hemos / ha / han / e / emos / a / an) |rapado|trasquilado|tusado|rasurado|motilado|afeitado,
+        (acabo / acabamos / acaban / terminé / terminamos) de |rapar|trasquilar|tusar|rasurar|motilar|afeitar|pelar,
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
@@ -1405,7 +1410,7 @@ PHRASES = {
         pelad|o|a complet|o|a, todita completa, todito completo, corte completo, corte entero, corte total
     """,
     "place stall": """
-        stall, el stall, su stall, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
+        stall, el stall, su stall, stalls, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
         bajo techo, cuadras,
         a la cuadra, al box, pesebrera, en casa, corraliza, cuadrita, boxe, establos, establito, caballerizas,
         pesebreras, pesebre, pesebrito, caseta, casita, a resguardo, resguardad|o|a|os|as, bajo cubierto,
@@ -2572,6 +2577,7 @@ PHRASES = {
         pasé por la cuadra de, he estado en el box de, vengo del box de, vengo de ver a, vengo de estar con,
         vengo de tocar a, vengo de revisar a, vengo de mirar a, estoy con, estaba con, toy con,
         estoy en el box de, estoy en el box con, estoy aquí con, estamos con, estoy mirando a, estoy tocando a,
+        (fui / fuimos / he ido / hemos ido / estuve / estuvimos / anduve / pasé / pasamos / hemos estado) con,
         fui donde, fui a mirar a, he ido a mirar a, me acerqué a ver a, me he acercado a ver a, me acerqué a,
         me he acercado a,
         se me olvidó |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
@@ -3579,6 +3585,7 @@ PHRASES = {
         y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe hacer este bot, qué sabe hacer usted,
         y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué otra cosa sabes hacer,
         y tú qué haces bot, qué cosas podés hacer, qué sabes hacer exactamente, qué puedes hacer exactamente,
+        qué ( / cosas ) se ( / te / le ) |puede|pueden |preguntar|decir|pedir|escribir ( / al bot / a este bot / aquí),
         qué haces exactamente, exactamente qué sabes hacer, qué sabes hacer en realidad, qué eres capaz de hacer,
         de qué eres capaz, cuéntame qué sabes hacer, y tú qué |sabes|puedes hacer exactamente,
         tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes hacer exactamente,
