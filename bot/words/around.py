@@ -113,12 +113,18 @@ def stands_in_stall(items: Sequence[Item]) -> bool:
 
 
 def stands_among_stalls(items: Sequence[Item]) -> bool:
-    """As in "je suis aux box": where the speaker stands, of no horse; "à l'écurie" may be anywhere on the farm."""
-    at = next((k for k, i in enumerate(items) if i.has("place stall")), 0)
-    speaks = any(i.has("i") and (i.has("helper") or then.has("is", "helper")) for i, then in pairwise(items[: at + 1]))
-    if not speaks or any(i.horses or i.piece is not None or i.has("not", "plan", "if") for i in items):
+    """As in "je suis aux box", "revisé en la caballeriza: …": where the speaker looks, of no horse.
+
+    "À l'écurie" may be anywhere on the farm, and "Marta está en la cuadra" is of Marta.
+    """
+    at = next((k for k, i in enumerate(items) if i.has("place stall")), len(items))
+    if at == len(items) or any(i.horses or i.piece is not None or i.has("not", "plan", "if") for i in items):
         return False
-    return items[at].text.startswith("au") or any(i.has("in") for i in items[max(0, at - 2) : at])
+    if any(i.person or (i.has("is") and not i.has("i", "helper")) for i in items):
+        return False
+    strange = [k for k, i in enumerate(items) if not (soft(i) or i.has("i", "said", "helper"))]
+    inside = items[at].text.startswith("au") or any(i.has("in") for i in items[max(0, at - 2) : at])
+    return inside and all(k == 0 and not items[k].means for k in strange)  # "revisé", which no table knows
 
 
 def something_of_hers(after: Sequence[Item], *, owns: bool = False) -> bool:

@@ -20,6 +20,7 @@ ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
 OPENERS = 5  # words that tell a question
 NOTHING = Item("", "")
+SO_MUCH = ("tan", "mas")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
 
 
@@ -47,7 +48,8 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if any("what" in i.means for i in words[1:4]) and of_her_what(words, sentence):
         return True
     reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
-    if not first.has("question") or reason or (_only_links(first) and not second.has("ask wearing")):
+    links = _only_links(first) and not (second.has("ask wearing") or _which_are(second, third))
+    if not first.has("question") or reason or links:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
@@ -101,6 +103,19 @@ def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:
 def _only_links(first: Item) -> bool:
     """Whether a word that may ask opens no question here: "que Canela se quede …"; but "qui a enlevé la grosse"."""
     return first.has("but") or (first.has("link") and first.has("what"))
+
+
+def _which_are(item: Item, then: Item) -> bool:
+    """As in "que cobijas siguen secándose": rugs without an article, behind "que" that lost its accent."""
+    rugs = item.piece is not None and item.piece.several and item.piece.rug and " " not in item.text
+    return rugs and then.has("is", "stays")
+
+
+def exclaims(words: Sequence[Item]) -> bool:
+    """As in "qué manta tan mojada", "qué cobija más bonita la de Moro": no question, though it opens like one."""
+    noun = 1 if words and " " in words[0].text else 2
+    of_a_piece = any(i.has("ask today") or i.piece for i in words[:noun])
+    return of_a_piece and any(i.text.split()[0] in SO_MUCH for i in words[noun : noun + 1])
 
 
 def only_asks(item: Item) -> bool:

@@ -21,6 +21,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
+    items = _with_jackets(items)
     members = [_member(item, roster) for item in items]
     for at in [at for at, member in enumerate(members) if member]:
         if at < heard:
@@ -57,6 +58,20 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return [*found, *items[heard:]]
+
+
+def _with_jackets(items: list[Item]) -> list[Item]:
+    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear."""
+    return [
+        replace(item, means=frozenset({"rug"})) if item.has("jacket") and _of_a_horse(items, at) else item
+        for at, item in enumerate(items)
+    ]
+
+
+def _of_a_horse(items: Sequence[Item], at: int) -> bool:
+    behind = [i for i in items[at + 1 : at + 4] if i.horses or not i.has("article") or i.has("of")]
+    whose = at > 1 and items[at - 1].text == "'s" and bool(items[at - 2].horses)
+    return whose or (len(behind) > 1 and behind[0].has("of") and bool(behind[1].horses))
 
 
 def _of_nobody_here(whose: Item) -> bool:

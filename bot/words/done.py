@@ -10,6 +10,7 @@ from bot.words.items import Item, predicate
 from bot.words.telling import Telling
 
 ROUND = frozenset(("done", "all done", "except", "had"))
+MADE = ("hecho", "hecha", "hechos", "hechas")
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
 
@@ -21,7 +22,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
     if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
         return False
-    if clause.has("not") or _only_these(items):
+    if clause.has("not") or _only_these(items) or _has_become(items):
         return False
     items = tuple(_listed_behind(_without_left(_without_well(items))))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
@@ -92,6 +93,16 @@ def _only_these(items: Sequence[Item]) -> bool:
     only = next((k for k, i in enumerate(items) if i.has("only")), len(items))
     every = any(i.has("all done", "everyone", "all horses") for i in items[:only])
     return every and any(i.horses for i in items[only:])
+
+
+def _has_become(items: Sequence[Item]) -> bool:
+    """As in "ya está muy viejita", "hecho un señor": what she is like by now, where nothing is done."""
+    words = [i for i in items if not i.has("very", "a little")]
+    for item, then in pairwise(words):
+        of_her = item.has("is") and then.has("any adjective")
+        if item.has("done") and (of_her or (item.text.split()[-1] in MADE and then.has("some"))):
+            return True
+    return False
 
 
 def _all_but(items: Sequence[Item]) -> bool:

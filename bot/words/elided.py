@@ -11,6 +11,8 @@ from bot.words.outfits import tell_outfit, tell_same
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
+SO = ("si", "oui", "yes")
+
 
 def same(clause: Clause, telling: Telling) -> None:
     """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is the medium"."""
@@ -63,8 +65,13 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
     if telling.sign is None or clause.told:
         return
+    sign: Sign
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
+        return
+    if _but_so(clause, telling):
+        sign = telling.sign
+        telling.each(horses or clause.horses, lambda name: Seen(name, sign))
         return
     if not clause.joined:
         return
@@ -77,9 +84,17 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     closing = clause.items[-1].has("is", "not", "not any more")
     if not (stopped or (closing and clause.has("is") and horses)):
         return
-    sign: Sign = "comfortable" if denied else telling.sign
+    sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _but_so(clause: Clause, telling: Telling) -> bool:
+    """As in "(Trasgo no está sudado,) pero Canelo sí, un poco": what was just denied is so of these."""
+    if (len(telling.events) - 1) not in telling.denied or telling.sign == "comfortable":
+        return False  # "Luna sin sudar, Rayo sí": of sweat, or of none?
+    words = [i for i in clause.items if not (i.mark or i.has("but", "and", "article", "very", "a little", "time"))]
+    return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
 
 
 def _not_now(clause: Clause) -> bool:

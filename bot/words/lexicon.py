@@ -39,6 +39,7 @@ class Lexicon:
     trade: longer words of the tables by first letter and length, parted by spaces, which a slip of the finger is set
     right to.
     accented: words that are participles only with their last accent (enlevé, not enlève).
+    past: phrases of which only an accent tells that they are over (montó a, not monto a), without it.
     short_forms: what thumbs type → the words meant. endings: how words end in speech, and in a dictionary.
     sounds: letters that sound alike, as written and as meant.
     """
@@ -48,6 +49,7 @@ class Lexicon:
     everyday: WordList
     trade: dict[tuple[str, int], str]
     accented: frozenset[str]
+    past: frozenset[str]
     short_forms: dict[str, tuple[str, ...]]
     endings: tuple[tuple[str, str], ...]
     sounds: tuple[tuple[str, str], ...]
@@ -74,6 +76,7 @@ def lexicon(language: str) -> Lexicon:
         WordList(own | common(language) | short_forms.keys()),
         {key: " ".join(spelled_alike) for key, spelled_alike in trade.items()},
         _accented(table),
+        _past(table),
         short_forms,
         ENDINGS[language],
         SOUNDS[language],
@@ -101,6 +104,16 @@ def _accented(table: dict[str, str]) -> frozenset[str]:
     return (
         frozenset(plain(word) for word in words_of_verbs if word.endswith("é")) if table.get("helper") else frozenset()
     )
+
+
+def _past(table: dict[str, str]) -> frozenset[str]:
+    """Phrases with a verb like Spanish "montó", which "monto" lacks; no "metió", which is "meto" of the speaker."""
+    phrases = {phrase for meaning in (*VERBS, "stripped") for phrase in spelled_out(table[meaning]) if "ó" in phrase}
+    return frozenset(plain(phrase) for phrase in phrases if any(map(_first_conjugation, phrase.split())))
+
+
+def _first_conjugation(verb: str) -> bool:
+    return verb == "cambió" or (verb.endswith("ó") and not verb.endswith(("ió", "yó")))
 
 
 def spelled_out(row: str) -> list[str]:

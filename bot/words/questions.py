@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
-from bot.words.asking import WHOLE, asking, of_her_what, only_asks
+from bot.words.asking import WHOLE, asking, exclaims, of_her_what, only_asks
 from bot.words.clauses import soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.telling import Telling
@@ -29,6 +29,8 @@ NOTHING = Item("", "")
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
     items = _indirect([i for i in sentence if not i.mark])
+    if exclaims(items):
+        return False
     for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _drying, _weather):
         asked = reader(items, telling)
         if asked is not None:

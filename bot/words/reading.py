@@ -27,6 +27,7 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
+from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
@@ -34,6 +35,7 @@ from bot.words.scan import scan, tokens_of
 from bot.words.second_thoughts import of_the_other, read_anew, thoughts
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
+from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
@@ -112,7 +114,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = listed_again(mended(told_by_owner(find(settled, names, mine))))
+    described = without_own_plans(find(settled, names, mine), lexicon(language))
+    items = listed_again(mended(yes_or_if(told_by_owner(described))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -244,6 +247,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.seen_from(told, "after work")
         elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
+        among_stalls = among_stalls and not clause.has("place field")
         among_stalls = among_stalls or (clause.has("place stall") and stands_among_stalls(clause.items))
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause

@@ -44,6 +44,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
         bare = False
     elif clause.has("do not rug") or (clause.has("keep", "please") and clause.has("bare")):
         bare = not _not_to_be(clause.items)
+        if clause.has("do not rug") and _with_a_piece(items):
+            return False  # "no me la tapen con la lona": with another she is
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
@@ -57,11 +59,26 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     return bool(horses)
 
 
+def wished_so(clause: Clause, telling: Telling) -> bool:
+    """As in "keep Ted bare from now on, no rugs": the same wish, of no other horse."""
+    last = telling.events[-1] if telling.events else None
+    of_whom = [i.horses for i in clause.horses] + [piece.owners for piece in clause.pieces if piece.owners]
+    return isinstance(last, Wished) and all(last.horse in names for names in of_whom)
+
+
+def _with_a_piece(items: Sequence[Item]) -> bool:
+    """As in "don't rug her with the navy": with one of her pieces, which is named."""
+    words = [i for i in items if i.piece is not None or not i.has("article", "her") or i.has("wears")]
+    pieces = (i.piece for by, i in pairwise(words) if i.piece is not None and by.text in ("con", "with", "avec", "in"))
+    return any(piece.words or piece.ids or not piece.rug for piece in pieces)
+
+
 def _not_to_be(items: Sequence[Item]) -> bool:
     """As in "needn't be kept bare", "je ne tiens plus à ce qu'elle reste nue": the wish taken back."""
-    at = next((k for k, i in enumerate(items) if i.has("keep")), 0)
+    unrugged = next((k for k, i in enumerate(items) if i.has("do not rug")), None)
+    at = next((k for k, i in enumerate(items) if i.has("keep")), 0) if unrugged is None else unrugged
     before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
-    bare = next((k for k, i in enumerate(items) if i.has("bare")), at)
+    bare = next((k for k, i in enumerate(items) if i.has("bare")), at) if unrugged is None else at
     denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
     return items[at].has("not") or denied or any(i.has("not") and not i.has("not any more") for i in before)
 

@@ -184,11 +184,7 @@ def _without_what_begins_anew(
     """A phrase of several words, its last word left to what begins there: "est en" before "en sueur"."""
     behind = at + said  # "están todos" is no round that is done before "bien"
     how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
-    if (
-        how_behind
-        or _how_much(means, texts, behind, lexicon)
-        or (not says_how(means) and _how_begins(texts, behind - 1, lexicon))
-    ):
+    if how_behind or _how_much(means, texts, behind, lexicon) or _how_begins(means, texts, behind - 1, lexicon):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
     last = at + said - 1
     begins = said > 1 and texts[last] in roster.begun
@@ -232,7 +228,9 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
-    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a"."""
+    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a". "Sí" is no "si"."""
+    if said and tokens[at].raw in ("sí", "Sí", "SÍ"):
+        return means - {"if"}
     if said and tokens[at].raw in ("à", "À"):
         return means - {"has", "wears", "helper", "is"}
     if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):
@@ -241,10 +239,17 @@ def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: in
     return means if helped else means - set(VERBS)
 
 
-def _how_begins(texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether a phrase of several words that says how a horse or a piece is begins here."""
-    means, said = lexicon.phrases.longest(texts, at)
-    return said > 1 and says_how(means)
+def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) -> bool:
+    """Whether a phrase of several words that says how a horse or a piece is begins here, and says it more surely.
+
+    As in "está | en sudor", "van | bien de temperatura", "un pelín | caliente de más".
+    """
+    begun, said = lexicon.phrases.longest(texts, at)
+    return said > 1 and says_how(begun) and (not says_how(means) or (_surely(begun) and not _surely(means)))
+
+
+def _surely(means: frozenset[str]) -> bool:
+    return any(m.startswith("sign ") for m in means)
 
 
 def _hyphened(tokens: list[Token], at: int, length: int) -> str:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from bot.words.clauses import Clause, soft
-from bot.words.items import predicate
+from bot.words.items import Item, predicate
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 
@@ -13,8 +13,13 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
     horses = [i for i in clause.items if i.horse]
     if clause.has("yesterday", "long ago"):
         telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
-    elif len(horses) == 1 and clause.items[0] is horses[0] and not clause.has("if"):
+    elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
+
+
+def _first(clause: Clause) -> Item:
+    """The first word past those before a name: "al Moro siempre …", "la Mora nunca …"."""
+    return next((i for i in clause.items if i.horses or not i.has("article", "toward")), clause.items[0])
 
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:

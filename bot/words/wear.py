@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from bot.events import Wearing, Wished
+from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
@@ -13,6 +13,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import goes_with, mode_of
 from bot.words.outfits import concerned, tell_outfit
 from bot.words.piece import Piece
+from bot.words.routine import wished_so
 from bot.words.shares import share_of
 from bot.words.telling import Telling, named
 from bot.words.wearers import of_another_horse, to_her, wearers
@@ -75,8 +76,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if change.empty or not _only_that(clause):
         return False
-    if change.strips and telling.events and isinstance(telling.events[-1], Wished):
-        return False  # "keep Ted bare from now on, no rugs"
+    if change.strips and wished_so(clause, telling):
+        return False
     horses = wearers(clause, change, telling)
     if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
         change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"

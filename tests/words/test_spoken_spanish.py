@@ -63,6 +63,40 @@ from tests.words.test_turns_of_speech import said, told
         ("er moro y la nube ya han dao la clase", [("Moro",), ("Nube",)]),
         ("la manta der moro está rajá", [("moro-100", "torn")]),
         ("Moro no paraba de sudar", [("Moro", "sweating")]),
+        # a standing order, of whom a sentence before it spoke; what is said of another stays
+        ("Al Trueno siempre le da calor, no me lo tapen", [("Trueno", True)]),
+        ("que a Moro ya no lo tapen nunca, en pelo todo el invierno", [("Moro", True)]),
+        ("a Canela ya no me la dejen pelona", [("Canela", False)]),
+        ("a partir de hoy ponedle manta a Paloma", [("Paloma", False)]),
+        ("de ahora en adelante sí se le pone cobija a Moro", [("Moro", False)]),
+        ("A Paloma no le pongan manta. Le quité la 100 a Moro", [("Paloma", True), ("Moro", ())]),
+        ("Moro ya está, Paloma ya está lista", [(("Moro", "Paloma"),)]),
+        ("ya está la vieja Canela", [(("Canela",),)]),
+        # a longer phrase that says more begins in the last word of another
+        ("Trueno un poco caliente de más", [("Trueno", "hot")]),
+        ("Canela y Nube andan bien de temperatura", [("Canela", "comfortable"), ("Nube", "comfortable")]),
+        # what was just denied is so of another, "sí" with its accent and without
+        ("Paloma no suda pero Trueno sí", [("Paloma", "comfortable"), ("Trueno", "sweating")]),
+        ("Paloma no tiene frío, Moro si, un poco", [("Paloma", "comfortable"), ("Moro", "cold")]),
+        ("Paloma sin sudar, Moro si", [("Paloma", "comfortable")]),
+        # where somebody looked, and to whom he went
+        ("revisé en los boxes: Moro sudado, Paloma fría", [
+            ("Moro", "sweating", "stall"), ("Paloma", "cold", "stall"),
+        ]),
+        ("en la caballeriza Moro sudado, en el corral Nube fría, Paloma bien", [
+            ("Moro", "sweating", "stall"), ("Nube", "cold"), ("Paloma", "comfortable"),
+        ]),
+        ("estuve con la Nube y tiembla", [("Nube", "shivering")]),
+        ("saque al trueno y al moro pal corral", [("Trueno", "field"), ("Moro", "field")]),
+        # a jacket that is a horse's
+        ("la chaqueta de Paloma está mojada", [("paloma-impermeable", "wet")]),
+        ("le quité la chamarra a Nube", [("Nube", ())]),
+        # clipped, whatever it is called; asked as thumbs spell it
+        ("trasquilamos a Moro, hunter", [("Moro", "hunter")]),
+        ("acabo de rapar a Trueno entero", [("Trueno", "full")]),
+        ("ba a nebar en la noche?", [("forecast",)]),
+        ("que mantas siguen secandose", [("drying",)]),
+        ("qué cosas se te pueden preguntar?", [("help",)]),
         ("Paloma anda con puro impermeable", [("Paloma", ("paloma-impermeable",))]),
     ],
 )  # fmt: skip
@@ -85,6 +119,22 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "monté a caballo ayer y está otra vez lloviendo",
         "la silla de Moro está bien, la suya está rota",
         "a Canela le va a hacer falta manta para enero",
+        "Trueno ya está muy viejo",
+        "ya está grande la Paloma",
+        "Moro ya está hecho un señor",
+        "a Canela no me la tapen con la gorda",
+        "hoy sí le pongan cobija a Moro",
+        "mi primo anda pelón",
+        "qué manta más calentita lleva Moro",
+        "que manta tan mojada",
+        "que cobijas le gustan a Moro",
+        "mi chaqueta está empapada",
+        "Moro me rompió la chamarra",
+        "la chaqueta de Iván está mojada",
+        "acabo de pelar la naranja entera",
+        "qué se puede pedir para cenar?",
+        "fui con frío toda la mañana",
+        "Iván está en la cuadra",
     ],
 )
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:

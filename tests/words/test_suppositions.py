@@ -94,6 +94,27 @@ def test_clothes_only_spoken_of_change_nothing(name: str) -> None:
     assert [said.heard for said in heard if said.ask or any(e.kind != "question" for e in said.events)] == []
 
 
+SPEAKERS_OWN = (
+    "hoy a las cinco monto yo a Nube, que nadie la toque", "esta tarde saco a Lucero al prado",
+    "a Canela la monto a las cuatro", "trabajo yo a Moro y os digo", "galopo a Trueno esta tarde si no os importa",
+    "a las ocho le quito yo la gorda a Canela", "esta noche destapo a Paloma", "LUEGO SALTO CON ESTRELLA",
+)  # fmt: skip
+SOMEBODY_ELSES = (
+    ("esta tarde montó Iván a Nube", "worked"), ("Iván monto a Nube", "worked"), ("monto Iván a Nube", "worked"),
+    ("Moro trabajo una hora", "worked"), ("Trueno salto muy bien hoy", "worked"), ("mi hija monto a Nube", "worked"),
+    ("Iván saco a Lucero al prado", "place"), ("ya entro Trueno", "place"), ("monté a Nube a las cinco", "worked"),
+)  # fmt: skip
+
+
+def test_what_the_speaker_does_later_today_is_not_done() -> None:
+    """Thumbs leave the accent out of "montó"; "monto yo" never had one."""
+    here = barn("encina")
+    now = as_filed(here)
+    assert [t for t in SPEAKERS_OWN if read(t, here.people[0], here, now).events] == []
+    heard = [(t, [e.kind for e in read(t, here.people[0], here, now).events]) for t, _ in SOMEBODY_ELSES]
+    assert heard == [(text, [kind]) for text, kind in SOMEBODY_ELSES]
+
+
 LOOKED_FOR = (
     ("oak", "can't find Fig's cooler anywhere??", "fig-cooler"),
     ("oak", "omg i cant find the plaid sheet anyplace?! its gone", "otto-sheet"),

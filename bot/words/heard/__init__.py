@@ -44,6 +44,7 @@ MEANINGS = {
     "kind cooler": "wicks",
     "kind neck": "neck cover",
     "rug": "any of the above but neck covers",
+    "jacket": "what people wear; a rug where it is a horse's: 'la chaqueta de Moro'",
     "weight heavy": "300 g and more",
     "weight medium": "150 to 299 g",
     "weight light": "under 150 g",

@@ -858,6 +858,7 @@ PHRASES = {
         rug, rugs, blanket, blankets, blankie, rugz, rug set, rugg, ruggs, blankies, blanky, blankey,
         blanket set, horse rug, horse blanket, horse coat, horse jacket
     """,
+    "jacket": "jacket, jackets, anorak",
     "weight heavy": """
         heavy, heavyweight, heavy weight, heavies, thick, thickest, hw, heavywieght, heavy wt,
         heavywt, heavyweights, heavy one, thick one, thicker, thicko, heaviest, really thick,

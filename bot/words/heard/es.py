@@ -1011,6 +1011,7 @@ PHRASES = {
         mantas y mantas, mantilla|s de noche, cobijita, cobijitas, cobertores, frazadita, frazadón, mantón,
         mantones, abriguito, abrigos, ropita, mnta, mantra, manat, cobja
     """,
+    "jacket": "chaqueta|s, chaquetón, chamarra|s, campera|s, casaca|s",
     "weight heavy": """
         gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno, heavy,
         gordísim|o|a, gordot|e|a, grandot|e|a, pesadit|o|a, pesadísim|o|a, gruesísim|o|a, más gord|o|a|os|as,
@@ -1352,6 +1353,10 @@ PHRASES = {
         |lo|la|los|las |pelamos|pelé|pelaron|tusamos|tusé|tusaron|rapamos|raparon|rasuramos|rasuraron|afeitamos,
         la |peluqueamos|peluqueé|trasquilamos|trasquilé, lo |peluqueamos|peluqueé|trasquilamos|trasquilé, pelamos al,
         pelé al, pelé a, raparon al, rapé al, rasuré a, rasuré al, rasuramos a, tusé a, tusé al, tusamos a,
+        ( / la / lo / los / las) |trasquilé|trasquilamos|trasquilaron|trasquiló|tusé|tusamos|tusaron|tusó,
+        ( / la / lo / los / las) |rapé|rapamos|raparon|rapó|rasuró|motilaron|motiló|peluquearon|peluqueó,
+        (he / hemos / ha / han / e / emos / a / an) |rapado|trasquilado|tusado|rasurado|motilado|afeitado,
+        (acabo / acabamos / acaban / terminé / terminamos) de |rapar|trasquilar|tusar|rasurar|motilar|afeitar|pelar,
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
@@ -1405,7 +1410,7 @@ PHRASES = {
         pelad|o|a complet|o|a, todita completa, todito completo, corte completo, corte entero, corte total
     """,
     "place stall": """
-        stall, el stall, su stall, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
+        stall, el stall, su stall, stalls, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
         bajo techo, cuadras,
         a la cuadra, al box, pesebrera, en casa, corraliza, cuadrita, boxe, establos, establito, caballerizas,
         pesebreras, pesebre, pesebrito, caseta, casita, a resguardo, resguardad|o|a|os|as, bajo cubierto,
@@ -1635,8 +1640,10 @@ PHRASES = {
         ya no |la|lo |tapen|cobijen|abriguen, ya no le pongan |cobija|manta|capa|nada,
         ya no quiero que le pongan |cobija|manta|capa, no le pongan más |cobija|manta|capa|nada,
         no le pongan más |cobijas|mantas, no me le pongan |nada|cobija|cobijas, que ande sin |cobija|manta|capa,
-        que ande pelad|o|a, |déjenla|déjenlo|déjenmela|déjenmelo en pelo,
-        |déjenla|déjenlo|déjenmela|déjenmelo sin |cobija|capa|nada, |déjenla|déjenlo|déjenmela|déjenmelo pelad|o|a,
+        que ande |pelado|pelada|pelón|pelona, (quiero / dejen) |pelón|pelona a, |la|lo |dejen|quiero |pelón|pelona,
+        |déjenla|déjenlo|déjenmela|déjenmelo en pelo,
+        |déjenla|déjenlo|déjenmela|déjenmelo sin |cobija|capa|nada,
+        |déjenla|déjenlo|déjenmela|déjenmelo |pelado|pelada|pelón|pelona,
         |dejala|dejalo|déjala|déjalo sin |manta|cobija|capa|nada, |la|lo prefiero sin |manta|cobija|capa|nada,
         |la|lo quiero sin cobija, |la|lo quiero en pelo, |la|lo quiero al natural,
         no más |manta|mantas|cobija|cobijas|capa para, no más |manta|mantas|cobija|cobijas|capa a,
@@ -1701,7 +1708,10 @@ PHRASES = {
         ya se |la|lo puede |tapar|cobijar|abrigar, ya pueden |cobijar|abrigar a, pueden volver a |cobijar|abrigar a,
         ya le pueden poner |cobija|manta otra vez, ya le pueden poner la |cobija|manta,
         le pueden volver a poner |cobija|manta, le pueden poner |cobija|manta otra vez,
-        se acabó lo de andar sin |manta|cobija
+        se acabó lo de andar sin |manta|cobija, ya no |la|lo|me la|me lo |dejen|dejéis|dejes|quiero |pelón|pelona,
+        (de ahora en adelante / a partir de ahora / a partir de hoy / desde ahora / desde hoy) (sí / ya sí /)
+        (se le pone / se le ponga / le ponen / le pongan / le pongáis / ponedle / pónganle / que lleve / que use)
+        |manta|cobija
     """,
     "worked": """
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
@@ -2578,6 +2588,7 @@ PHRASES = {
         pasé por la cuadra de, he estado en el box de, vengo del box de, vengo de ver a, vengo de estar con,
         vengo de tocar a, vengo de revisar a, vengo de mirar a, estoy con, estaba con, toy con,
         estoy en el box de, estoy en el box con, estoy aquí con, estamos con, estoy mirando a, estoy tocando a,
+        (fui / fuimos / he ido / hemos ido / estuve / estuvimos / anduve / pasé / pasamos / hemos estado) con,
         fui donde, fui a mirar a, he ido a mirar a, me acerqué a ver a, me he acercado a ver a, me acerqué a,
         me he acercado a,
         se me olvidó |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
@@ -3586,6 +3597,7 @@ PHRASES = {
         y usted qué sabe hacer, y este bot qué sabe hacer, qué sabe hacer este bot, qué sabe hacer usted,
         y este bot qué hace, qué sabés hacer bot, y el bot qué sabe hacer, qué otra cosa sabes hacer,
         y tú qué haces bot, qué cosas podés hacer, qué sabes hacer exactamente, qué puedes hacer exactamente,
+        qué ( / cosas ) se ( / te / le ) |puede|pueden |preguntar|decir|pedir|escribir ( / al bot / a este bot / aquí),
         qué haces exactamente, exactamente qué sabes hacer, qué sabes hacer en realidad, qué eres capaz de hacer,
         de qué eres capaz, cuéntame qué sabes hacer, y tú qué |sabes|puedes hacer exactamente,
         tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes hacer exactamente,

@@ -71,7 +71,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "er": "el", "ar": "al", "der": "del", "mu": "muy", "dao": "dado", "l'": "le", "s'": "se", "m'": "me",
         "t'": "te", "d'": "de",
         "heche": "eché", "heché": "eché", "hechado": "echado", "hechada": "echada", "hechamos": "echamos",
-        "hecharon": "echaron", "hechó": "echó",
+        "hecharon": "echaron", "ba": "va", "ban": "van", "bas": "vas", "boi": "voy", "ase": "hace", "asen": "hacen",
     },
     "fr": {
         "j": "j'", "l": "l'",

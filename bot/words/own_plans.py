@@ -1,0 +1,66 @@
+"""What the speaker is about to do: Spanish "monto yo a Candela", which thumbs write as they write "montó"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import takewhile
+
+from bot.words.items import Item
+from bot.words.lexicon import VERBS, Lexicon
+
+ENDS = ".!?;…\n"
+REACH = 6  # words behind the verb in which somebody else may be named who did it
+PRONOUNS = ("ya", "me", "te", "se", "le", "les", "la", "lo", "las", "los")  # stand before the verb
+IT = PRONOUNS[6:]
+OF_SPEAKER = ("yo", "me", "te", "nos", "os")
+NOTHING = Item("", "")
+
+
+def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]:
+    """As in "esta tarde monto yo a Candela", "a las seis saco a Moro": a plan where nobody else can have done it.
+
+    Not "Toño monto a Candela", "Moro trabajo una hora", which lack an accent.
+    """
+    found = list(items)
+    somebody = horse = False  # named before in the sentence, who may have done it
+    for at, item in enumerate(items if lexicon.past else ()):
+        if item.text in ENDS:
+            somebody = horse = False
+        if item.text in lexicon.past and "ó" not in item.raw.casefold():
+            pronouns = list(takewhile(PRONOUNS.__contains__, item.text.split()))
+            another = somebody or _of_itself(pronouns) or (horse and not pronouns) or _done_by_another(items, at)
+            if not another or any(i.text == "yo" for i in items[max(0, at - 1) : at + 2]):
+                found[at] = _about_to(item)
+        somebody = somebody or _a_doer(item)
+        horse = horse or _stands_bare(items, at)
+    return found
+
+
+def _about_to(item: Item) -> Item:
+    """The verb as a plan; the noun where it is one as well: "trabajo"."""
+    return replace(item, means=(item.means - set(VERBS) - {"stripped"}) or frozenset({"plan"}))
+
+
+def _of_itself(pronouns: Sequence[str]) -> bool:
+    """As in "se quito la manta", "se le volo"; "se la quito" may be the speaker's."""
+    return "se" in pronouns and pronouns[-1] not in IT
+
+
+def _done_by_another(items: Sequence[Item], at: int) -> bool:
+    """As in "monto Toño a Brisa", "entro Duque", "monto la niña": who did it stands behind the verb."""
+    behind = list(takewhile(lambda i: not (i.mark or i.has("and", "but")), items[at + 1 : at + 1 + REACH]))
+    thing = next((i for i in behind if not i.has("article")), NOTHING)
+    noun = len(behind) > 1 and behind[0].has("article") and not (thing.means or thing.piece or thing.horses)
+    return noun or any(_a_doer(i) or _stands_bare(items, k) for k, i in enumerate(behind, at + 1))
+
+
+def _stands_bare(items: Sequence[Item], at: int) -> bool:
+    """A horse to which nothing is said to be done: no "a" before it, nor a list that "a" opens."""
+    before = items[at - 1] if at else NOTHING
+    done_to = before.has("toward", "of", "in", "and") or before.text.endswith((" a", " al", " con"))
+    return bool(items[at].horses) and not done_to
+
+
+def _a_doer(item: Item) -> bool:
+    """Somebody, or everyone; not the speaker."""
+    somebody = item.person or item.has("i", "visitor", "my", "everyone", "all horses", "subject")
+    return somebody and item.text not in OF_SPEAKER
