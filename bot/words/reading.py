@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from bot.barn import Barn, Person
-from bot.events import Undo, Wearing
+from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
@@ -16,16 +16,16 @@ from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
-from bot.words.elided import of_another, same
+from bot.words.elided import same
 from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
 from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
+from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
-from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
@@ -46,7 +46,6 @@ from bot.words.thread import (
     danger_of_hers,
     of_a_thing,
     of_people,
-    picks_out,
     present,
     spoken_of,
     with_owner,
@@ -111,7 +110,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = listed_again(mended(told_by_owner(find(settled, names, mine))))
+    items = listed_again(meant_instead(mended(told_by_owner(find(settled, names, mine)))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -200,7 +199,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     tale = False  # and so does "last winter"
     among_stalls = False  # "je suis aux box"
     from_work = False  # "back from the lesson with Maple, she sweated"
-    for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
+    for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
         if clause.joined in ("when", "if") or _supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
@@ -220,8 +219,6 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
             spoken_of(clause, telling)
             continue
-        if not (before and picks_out(before) and clause.items[0].has("not")):
-            _correct(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
@@ -263,22 +260,6 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _correct(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
-    if not clause.has("no") or len(clause.horses) != 1:
-        return
-    words, horse = [i for i in clause.items if not i.mark], clause.horses[0]
-    if not (words[0].has("no") and horse.sure and telling.events):
-        return
-    if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
-        last = telling.events[-1]
-        if isinstance(last, Wearing):
-            telling.retell(telling.events[:-1])
-            tell_same(named(horse.horses), telling)
-        elif hasattr(last, "horse"):
-            telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

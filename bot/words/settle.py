@@ -6,10 +6,11 @@ from itertools import takewhile
 
 from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, places, predicate
+from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
 from bot.words.told_apart import only_a_horse, told_apart, wordlike
-from bot.words.weatherlike import clothing, may_be_weather, told_of_its_body, weather_talk
+from bot.words.weatherlike import SKY, clothing, may_be_weather, told_of_its_body, weather_talk
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -117,6 +118,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False  # "Sunday lunch sorted"
     if called_with_article(items, at) or _picked_out(items, at):
         return True
+    if not item.has(*SKY) and names_second_thought(items, at):
+        return True  # "non pardon, c'est bandit"
     if told_apart(items, at):
         return False
     if _of_a_stranger(items, at):

@@ -1859,9 +1859,12 @@ PHRASES = {
     "no": """
         no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
         oopsy, wait no, no wait, erm no, er no, nope sorry,
+        (/ i am / im / i have / ive / i keep / keep) (/ got / getting) (mixing / mixed) them (/ all / both) up,
+        (/ i am / im / i have / ive / i keep) (mixing / mixed) up the two, wait that is, hang on that is,
         no sorry, sorry no, oh no wait, ach no, och no
     """,
     "i mean": """
+        (actually / in fact) (it / that) (is / was),
         i meant, i mean, meant, rather, actually, make that, i ment, should say, should read,
         should have said, should have been, should have read, that should be, that should have been,
         that should say, that should read, meant to say, i meant to say, i mean to say,

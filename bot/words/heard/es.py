@@ -2114,6 +2114,8 @@ PHRASES = {
     """,
     "no": """
         no, perdón, mejor dicho, uy, ups, digo, me equivoqué, ay no, uy no, no no, que no, perdón no, no perdón,
+        (los / las / me los / me las) (/ he / estoy) (confundido / confundiendo / confundí / confundo),
+        me (confundo / estoy confundiendo / equivoco), (los / las) (confundo / estoy mezclando / mezclé),
         no espera, espera no, no era, qué va, ostras no, ay perdón, uy perdón, ups no, ups perdón, quiero decir,
         quería decir, corrijo, rectifico, me corrijo, corrección, errata, fe de erratas, miento, no miento,
         ay miento, me he equivocado, me he confundido, me confundí, nooo, nop, nanai, ah no, eh no, jo no, noo,

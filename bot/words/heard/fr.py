@@ -1,5 +1,11 @@
 """French, as stables speak it."""
 
+MIXED_UP = """
+    (je / je les / je me / jme) (confonds / mélange / trompe / emmêle / plante)
+    (/ tout / tjs / toujours / encore / les deux / les noms), je m'emmêle (/ les pinceaux), je m'embrouille,
+    (j'ai / jai / ai / je les ai / on a) (/ tout / encore) (confondu / mélangé / inversé / interverti)
+    (/ les deux / les noms / les chevaux / les box)
+"""
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -2290,7 +2296,8 @@ PHRASES = {
         retirez ce que j'ai écrit, retirez ce que je viens d'écrire, je me suis trompé||e de joual,
         trompé||e de joual
     """,
-    "no": """
+    "no": f"""
+        {MIXED_UP}, attends (/ non) c'est, attendez (/ non) c'est, rectif, au temps pour moi, autant pour moi,
         non, pardon, oups, désolé||e, euh non, erreur, euh, pas, ah non, non non, oups non, ah pardon,
         oh pardon, mince non, merde non, zut non, attends non, attendez non, heu non, correction, rectification,
         je me corrige, je corrige, erreur de ma part, mea culpa, sorry, oh non, euh pardon, excusez moi,
@@ -2323,7 +2330,7 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
-        pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
+        pas, plus, jamais, aucun, aucune, ni, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
         je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je tiens plus à ce qu',
@@ -2656,7 +2663,8 @@ PHRASES = {
         toute la classe a attrapé froid, toute la classe a faim, toute la classe est frigorifié,
         toute la classe est congelé, toute la classe est en sueur
     """,
-    "i": """
+    "i": f"""
+        {MIXED_UP},
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
