@@ -18,7 +18,7 @@ weatherlike, told_apart, articled, name_lists   what speaks for a name, and agai
 their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
 owned      whose it is
-mended, meant_instead   what somebody mends while speaking: of which piece, of which horse
+mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
 sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is
 which      the garment that comes to

@@ -61,7 +61,7 @@ def _opens(items: Sequence[Item], at: int, said: tuple[str, ...]) -> bool:
     item, behind = items[at], items[at + 1] if at + 1 < len(items) else None
     if behind is None or item.has("is", "was", "link", "very"):
         return False
-    if not item.has("not") or behind.horses == said:
+    if not item.has("not") or item.has("no to that") or behind.horses == said:
         return True
     denied = behind.has("not") and at + 2 < len(items) and items[at + 2].horses == said
     return at > 0 and items[at - 1].mark and (behind.mark or behind.has(*OPENS, "polite") or denied)

@@ -30,6 +30,7 @@ from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
+from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
@@ -110,7 +111,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    items = listed_again(meant_instead(mended(told_by_owner(find(settled, names, mine)))))
+    items = listed_again(said_otherwise(meant_instead(mended(told_by_owner(find(settled, names, mine))))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

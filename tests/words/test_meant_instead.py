@@ -1,4 +1,4 @@
-"""A horse named by mistake and mended in the same message: the other one is meant, and only that one."""
+"""What somebody mends in the same message: which horse, how it is, where it is. Only the second is told."""
 
 import pytest
 
@@ -30,10 +30,22 @@ from tests.words.test_turns_of_speech import said, told
         # a word of the language is the horse of that name where it is who was meant
         ("chenaie", "Perle a chaud, ah non je me trompe c'est caramel", [("Caramel", "hot")]),
         ("oak", "Tucker is cold, no sorry its bramble", [("Bramble", "cold")]),
+        # how it is, and where
+        ("oak", "Otto is cold no sorry hot", [("Otto", "hot")]),
+        ("oak", "Otto's sheet is dry, oops, damp", [("otto-sheet", "damp")]),
+        ("oak", "Otto is out, no, in", [("Otto", "stall")]),
+        ("chenaie", "Perle transpire euh non tremble dsl", [("Perle", "shivering")]),
+        ("chenaie", "l'imper d'Ulysse est trempé oups humide", [("ulysse-impermeable", "damp")]),
+        ("chenaie", "Perle a froid, non elle va bien", [("Perle", "comfortable")]),
+        ("chenaie", "Perle est au box, non elle est au pré", [("Perle", "field")]),
+        # which piece, without a pause
+        ("chenaie", "l'imper d'Ulysse est humide nan celui d'Étoile", [("etoile-impermeable", "damp")]),
+        ("oak", "Otto's sheet is soaked sorry Tucker's", [("tucker-sheet", "soaked")]),
+        ("chenaie", "Étoile porte l'imper, non, où j'ai la tête, sa grosse", [("Étoile", ("etoile-grosse",))]),
     ],
 )  # fmt: skip
-def test_the_horse_that_was_meant_is_told_of(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
-    """Exactly that, and nothing of the one named first."""
+def test_what_was_meant_is_told(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that, and nothing of what was said first."""
     assert told(said(text, name)) == expected
 
 
@@ -53,10 +65,16 @@ def test_the_horse_that_was_meant_is_told_of(name: str, text: str, expected: lis
         ("chenaie", "je confonds toujours Perle et Ulysse", []),
         ("chenaie", "Perle non, Ulysse oui", []),
         ("sol", "Rayo está sudado, no Luna", [("Rayo", "sweating")]),
+        ("oak", "Otto is cold, no sweat", [("Otto", "cold")]),
+        ("oak", "Otto's cold, sorry cold hands so can't type", [("Otto", "cold")]),
+        ("chenaie", "Perle sèche, non transpirante", [("Perle", "comfortable")]),
+        ("chenaie", "Perle a froid désolée, trempée", [("Perle", "cold"), ("Perle", "wet")]),
+        ("chenaie", "Perle a froid ? non chaud", []),
+        ("chenaie", "Perle au pré, pas au box", [("Perle", "field")]),
     ],
 )  # fmt: skip
-def test_another_horse_behind_such_words_is_no_mending(
+def test_what_else_stands_behind_such_words_is_no_mending(
     name: str, text: str, expected: list[tuple[object, ...]]
 ) -> None:
-    """Excuses, denials and second horses leave the first as it was."""
+    """Excuses, denials and more that is told leave the first as it was."""
     assert told(said(text, name)) == expected

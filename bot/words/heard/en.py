@@ -1043,6 +1043,7 @@ PHRASES = {
         instead of, rather than, in place of, insted of, in lieu of, rather then, in preference to,
         as opposed to
     """,
+    "in its stead": "instead, in its place, in place",
     "for another": """
         for, to, with, into, onto, in exchange for, over into
     """,
@@ -1861,6 +1862,7 @@ PHRASES = {
         oopsy, wait no, no wait, erm no, er no, nope sorry,
         (/ i am / im / i have / ive / i keep / keep) (/ got / getting) (mixing / mixed) them (/ all / both) up,
         (/ i am / im / i have / ive / i keep) (mixing / mixed) up the two, wait that is, hang on that is,
+        what am i (saying / on about / talking about), i am talking (rubbish / nonsense),
         no sorry, sorry no, oh no wait, ach no, och no
     """,
     "i mean": """
@@ -3585,9 +3587,11 @@ PHRASES = {
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
+    "leaves only": "",
     "only": "only, just, nowt but, nothing but",
     "toward": "for, to, onto",
     "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
+    "no to that": "",
     "not behind": "",
     "undo verb": """
         ignore, scrap, forget, delete, disregard, cancel, take back, undo, strike, bin, retract, erase,

@@ -6,6 +6,12 @@ MIXED_UP = """
     (j'ai / jai / ai / je les ai / on a) (/ tout / encore) (confondu / mélangé / inversé / interverti)
     (/ les deux / les noms / les chevaux / les box)
 """
+REMAINS = "(/ il / y / ne / il ne) reste (que / qu' / plus que / plus qu')"
+LEFT_ONLY = f"""
+    (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
+    {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
+    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
+"""
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -1111,7 +1117,8 @@ PHRASES = {
         on l'a découvert||e
     """,
     "took": "",
-    "wears": """
+    "wears": f"""
+        {LEFT_ONLY},
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
@@ -1147,7 +1154,8 @@ PHRASES = {
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
         été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
     """,
-    "keeps": """
+    "keeps": f"""
+        {LEFT_ONLY},
         garde, gardent, a gardé, ont gardé, gardé||e|s|es, laissé||e|s|es, ai laissé, j'ai laissé, on a laissé,
         lui ai laissé, je lui ai laissé, on lui a laissé, lui a laissé, je lui laisse, on lui laisse, lui laisse,
         reste en, reste avec, reste sous, conserve
@@ -1169,6 +1177,7 @@ PHRASES = {
         au lieu d', à la place d', plutôt que, plutôt qu', en échange de, pour remplacer, en remplacement du,
         au lieu du, au lieu des, à la plc de, a la plce de
     """,
+    "in its stead": "à la place, à sa place, en remplacement, en échange, du coup à la place",
     "for another": "par, pour, contre, à, en",
     "over": """
         par dessus, dessus, en dessous, dessous, sous, en plus, aussi, par dessous, pardessus, en dessus,
@@ -1825,7 +1834,8 @@ PHRASES = {
         tous les, toutes les, les deux, tous mes, toutes mes, tous nos, toutes nos, l'ensemble des, chacune des,
         l'intégralité des, toutes ses, tous ses, ses deux, les trois, les 2, les 3
     """,
-    "except": """
+    "except": f"""
+        {REMAINS},
         sauf, à part, hormis, excepté, moins, à l'exception de, mis à part, à l'exception d', à l'exception du,
         exception faite de, sof, il reste que, il reste plus que, il reste plus qu', reste plus que,
         reste plus qu', il ne reste plus que, il ne reste plus qu', il ne reste que, il ne reste qu',
@@ -2298,6 +2308,8 @@ PHRASES = {
     """,
     "no": f"""
         {MIXED_UP}, attends (/ non) c'est, attendez (/ non) c'est, rectif, au temps pour moi, autant pour moi,
+        qu'est ce que je (raconte / dis), je (raconte / dis) n'importe quoi, je dis des bêtises, je déconne,
+        j'ai la tête ailleurs, (je suis / jsuis / suis) à l'ouest, où j'ai la tête, je délire,
         non, pardon, oups, désolé||e, euh non, erreur, euh, pas, ah non, non non, oups non, ah pardon,
         oh pardon, mince non, merde non, zut non, attends non, attendez non, heu non, correction, rectification,
         je me corrige, je corrige, erreur de ma part, mea culpa, sorry, oh non, euh pardon, excusez moi,
@@ -2330,7 +2342,7 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
-        pas, plus, jamais, aucun, aucune, ni, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
+        pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
         je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je tiens plus à ce qu',
@@ -3790,9 +3802,11 @@ PHRASES = {
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
+    "no to that": "non",
     "not behind": "même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
     "undo verb": """
         annule, annulez, annuler, oublie, oubliez, oublier, efface, effacez, effacer, ignore, ignorez, supprime,
