@@ -18,11 +18,10 @@ weatherlike, told_apart, articled, name_lists   what speaks for a name, and agai
 their_horse a horse told by its owner
 clothes    a piece of clothing as somebody described it
 owned      whose it is
-mended     what somebody mends while speaking: which piece
-second_thoughts   and which horse, which sign
+mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
+second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
 si_for_yes Spanish "sí" written as "si"
-mended     what somebody mends while speaking
 sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is
 which      the garment that comes to

@@ -27,14 +27,14 @@ def takes_up(items: Sequence[Item], at: int) -> bool:
 
 
 def of_the_piece(clause: Clause, telling: Telling) -> bool:
-    """As in "enlevé la 150 de Filao, elle était trempée": the piece spoken of last was wet, not the horse.
+    """As in "enlevé la 150 de Filao, elle était trempée", "… elle est déchirée": of the piece spoken of last.
 
     What is said of the horse is said of below the rug: "elle est trempée dessous".
     """
     if telling.spoken is None or not (telling.last == "piece" or came_off(telling.heard)):
         return False
     words = [i for i in clause.items if not i.mark]
-    wet = next((i for i in words if i.has(*WETNESS)), None)
+    wet = next((i for i in words if of_clothes(i)), None)
     if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
         return False
     of_it = GENDERS.get(words[0].text) if words[0].has("she") else _participle(wet) if _of_nobody(words) else None
@@ -44,6 +44,11 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
 def _of_nobody(words: Sequence[Item]) -> bool:
     """As in "(enlevé à Lune sa verte,) était trempée", ", complètement gorgée d'eau": no subject of its own."""
     return words[0].has("was") or all(i.has("very", *WETNESS) for i in words)
+
+
+def of_clothes(item: Item) -> bool:
+    """Says how wet something is, or a state that only a piece has."""
+    return item.has(*WETNESS) or bool(item.kinds("state"))
 
 
 def any_rug(piece: Piece) -> bool:

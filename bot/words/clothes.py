@@ -88,7 +88,7 @@ def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) ->
 def _member(item: Item, roster: Roster) -> bool:
     if item.horses and item.sure and not item.pieces:
         return False
-    named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is")
+    named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is", "under", "over")
     return bool(item.pieces or item.number is not None or named or _describes(item.means))
 
 
@@ -118,7 +118,8 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
-    if (hers or only_told or _torn_or_moved(items, at, end)) and len(run) == 1 and run[0].text in roster.alone:
+    called_so = len(run) == 1 and run[0].text in roster.alone
+    if called_so and (hers or only_told or _torn_or_moved(items, at, end) or _of_its_owner(items, at, end, roster)):
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
@@ -138,6 +139,13 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("and")
     after = next((i for i in items[end : end + 2] if not i.has("is") or i.has("off", "on")), None)
     return opens and after is not None and (after.has("state torn", "state washing", "on", "off"))
+
+
+def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
+    """As in "tigrée de Lune mouillée", of her rug called la tigrée."""
+    whose = items[end + 1] if end + 1 < len(items) and items[end].has("of") else None
+    owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
+    return whose is not None and whose.horse and whose.horses[0] in owners
 
 
 def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:
@@ -166,7 +174,7 @@ def _starts(items: Sequence[Item], at: int, end: int) -> bool:
     if after.has("of") and then is not None and then.horse:
         return True
     opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
-    moved = after.has("on", "off", "put on", "took off")
+    moved = after.has("on", "off", "put on", "took off", "in its stead")
     return opens and (moved or (after.has("is") and then is not None and then.has("off")))
 
 

@@ -43,12 +43,17 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
             elif new not in ("", ","):
                 joined = new
             current = Thought()
-            if item.mark or (item.has("and", "but", "when", "except", "reason") and not is_subject(item)):
+            if item.mark or _only_joins(item):
                 continue
         current.add(item)
     if current.spoken:
         clauses.append(current.clause(joined))
     return clauses
+
+
+def _only_joins(item: Item) -> bool:
+    """As in "and", "but"; "reste que la 200" tells what is left on."""
+    return item.has("and", "but", "when", "except", "reason") and not (is_subject(item) or item.has("leaves only"))
 
 
 def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:

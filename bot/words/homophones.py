@@ -24,7 +24,9 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
     for at, token in enumerate(tokens):
         if token.text == "an" and _joins(texts[at + 1 : at + 2], lexicon, roster):
             found.append(token._replace(text="and"))
-        elif token.text == "its" and _says_how_it_is(tokens, texts, at + 1, lexicon):
+        elif token.text == "its" and (
+            _says_how_it_is(tokens, texts, at + 1, lexicon) or _names_it(tokens, texts, at + 1, roster)
+        ):
             found.extend((token._replace(text="it"), token._replace(text="is")))
         elif token.text == "1" and _one_of_them(texts[:at][-1:], lexicon):
             found.append(token._replace(text="one", kind="word"))
@@ -65,6 +67,12 @@ def _same_of_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster
     """As in "Maple done, Pip to"; not "turned out to Pip"."""
     ends = at + 1 == len(tokens) or tokens[at + 1].kind == "mark"
     return ends and at > 0 and texts[at - 1] in roster.spelled
+
+
+def _names_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster: Roster) -> bool:
+    """As in "no sorry its Bramble": a name and no more; not "its Bramble rug"."""
+    ends = at + 1 >= len(tokens) or tokens[at + 1].kind == "mark"
+    return ends and texts[at : at + 1] != () and texts[at] in roster.spelled
 
 
 def _says_how_it_is(tokens: Sequence[Token], texts: tuple[str, ...], at: int, lexicon: Lexicon) -> bool:

@@ -12,9 +12,18 @@ from bot.words.telling import Telling
 def leave_it(pieces: Sequence[Piece], horses: Sequence[Item], change: Change, telling: Telling) -> None:
     """What "it" is in what follows: "took the sheet off Pip, it's soaked" is of the sheet; of two pieces it is none."""
     one = len(pieces) == len(horses) == 1 and horses[0].horse
-    telling.piece = telling.meant(pieces[0], horses[0].horses[0], lend=True).ids if one else ()
+    telling.piece = _which(pieces[0], horses[0].horses[0], telling) if one else ()
     off = bool(change.remove)
     telling.came_off, telling.put_on = (telling.piece, ()) if off else ((), telling.piece)
+
+
+def _which(piece: Piece, horse: str, telling: Telling) -> tuple[str, ...]:
+    """As described; of several such, the only one that the horse had on and has no more."""
+    found = telling.meant(piece, horse, lend=True).ids
+    garments, bags, now = telling.roster.garments, telling.roster.bags, telling.wear(horse) or ()
+    gone = [g for g in telling.recorded(horse) or () if g not in now and g in garments]
+    gone = [g for g in gone if piece.fits(garments[g], bags[g])]
+    return found or (tuple(gone) if len(gone) == 1 else ())
 
 
 def done_to_it(clause: Clause) -> str:

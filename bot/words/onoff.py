@@ -11,6 +11,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     before, after = items[:at], items[at + 1 :]
     following = _after_the_list(after)
     last = items[at - 1] if at else None
+    if following is not None and following.has("in its stead") and not any(map(_off, _since_pause(before))):
+        return "on"  # "imper retiré, polaire à la place"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
@@ -45,6 +47,10 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _off(item: Item) -> bool:
+    return item.has("took off", "off")
 
 
 def _given_to_one(before: Sequence[Item], verb: Item) -> bool:
@@ -85,7 +91,7 @@ def _after_the_list(after: Sequence[Item]) -> Item | None:
     """What follows a piece and those listed with it: "liner and 200 on"."""
     for k, item in enumerate(after):
         listed = item.has("and") and k + 1 < len(after) and any(i.piece for i in after[k + 1 : k + 3])
-        passing = item.has("link", "article", "very", "is", "her") and not item.has("off", "on")
+        passing = item.has("link", "article", "very", "is", "her") and not item.has("off", "on", "in its stead")
         if not (listed or passing or (k and item.piece)):
             return item
     return None
@@ -158,4 +164,4 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     if any(i.has("has") for i in items[:at]):
         joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
         return "on" if any(i.has("over") for i in rest[:joined]) else "whole"  # "Star has her liner on as well"
-    return "on" if horse or not rest or rest[0].mark or rest[0].has("polite") else ""
+    return "on" if horse or not rest or rest[0].mark or rest[0].has("polite", "in its stead") else ""

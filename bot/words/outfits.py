@@ -1,6 +1,7 @@
 """The outfit that results: what a horse wears after pieces are put on, taken off or swapped."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.events import GarmentIs, Wearing
 from bot.words.change import Change
@@ -19,6 +20,18 @@ def concerned(horse: str, change: Change, telling: Telling) -> bool:
         return True
     garments, worn = telling.roster.garments, telling.wear(horse) or ()
     return any(p.fits(garments[g], telling.roster.bags[g]) for p in change.remove for g in worn if g in garments)
+
+
+def as_worn(change: Change, item: Item, telling: Telling) -> Change:
+    """As in "elle garde que la 100", of two such: only the one that she has on can stay on."""
+    garments, bags = telling.roster.garments, telling.roster.bags
+    worn = [g for g in telling.wear(item.horses[0]) or () if g in garments]
+
+    def staying(piece: Piece) -> Piece:
+        on = tuple(g for g in worn if piece.fits(garments[g], bags[g]))
+        return replace(piece, ids=on) if len(on) == 1 and item.sure else piece
+
+    return replace(change, add=list(map(staying, change.add)), whole=list(map(staying, change.whole)))
 
 
 def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
@@ -48,14 +61,18 @@ def tell_same(horses: Sequence[Item], telling: Telling) -> None:
 
 
 def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
-    """As in "took one of Storm's rugs off": asked, where it wears several that it may be."""
-    vague, worn = next((p for p in change.remove if p.some), None), telling.wear(horse) or ()
-    garments, bags = telling.roster.garments, telling.roster.bags
-    may_be = tuple(g for g in worn if vague is not None and g in garments and vague.fits(garments[g], bags[g]))
-    if vague is None or len(may_be) < 2 or change.add or change.whole:
+    """As in "took one of Storm's rugs off", "took her 100 off": asked, where it wears several that it may be."""
+    if change.add or change.whole:
         return False
-    telling.wonder(Ask("garment", vague.said, may_be, (Wearing(horse, (WITHOUT, *worn)),)))
-    return True
+    garments, bags, worn = telling.roster.garments, telling.roster.bags, telling.wear(horse) or ()
+    told = {g for piece in change.remove for g in telling.meant(piece, horse).ids}
+    for piece in change.remove:
+        may_be = tuple(g for g in worn if g in garments and g not in told and piece.fits(garments[g], bags[g]))
+        all_of_them = piece.several or piece.every or piece.rug
+        if len(may_be) > 1 and (piece.some or not (all_of_them or telling.meant(piece, horse).ids)):
+            telling.wonder(Ask("garment", piece.said, may_be, (Wearing(horse, (WITHOUT, *worn)),)))
+            return True
+    return False
 
 
 def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:

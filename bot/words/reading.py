@@ -24,6 +24,7 @@ from bot.words.him_too import listed_again
 from bot.words.items import Item, predicate
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
+from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
@@ -31,8 +32,9 @@ from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
+from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
-from bot.words.second_thoughts import of_the_other, read_anew, thoughts
+from bot.words.second_thoughts import read_anew, thoughts
 from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
@@ -49,7 +51,6 @@ from bot.words.thread import (
     danger_of_hers,
     of_a_thing,
     of_people,
-    picks_out,
     present,
     spoken_of,
     with_owner,
@@ -114,8 +115,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    described = without_own_plans(find(settled, names, mine), lexicon(language))
-    items = listed_again(mended(yes_or_if(told_by_owner(described))))
+    described = yes_or_if(told_by_owner(without_own_plans(find(settled, names, mine), lexicon(language))))
+    items = listed_again(said_otherwise(meant_instead(mended(described))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -214,7 +215,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     tale = False  # and so does "last winter"
     among_stalls = False  # "je suis aux box"
     from_work = False  # "back from the lesson with Maple, she sweated"
-    for before, clause, following in zip((None, *clauses), map(without_excuse, clauses), (*clauses[1:], None)):
+    for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
         if clause.joined in ("when", "if") or _supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
@@ -234,8 +235,6 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
             spoken_of(clause, telling)
             continue
-        if not (before and picks_out(before) and clause.items[0].has("not")):
-            _correct(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
@@ -278,17 +277,6 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _correct(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
-    if not clause.has("no") or len(clause.horses) != 1:
-        return
-    words, horse = [i for i in clause.items if not i.mark], clause.horses[0]
-    if not (words[0].has("no") and horse.sure and telling.events):
-        return
-    if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
-        of_the_other(horse, telling)
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

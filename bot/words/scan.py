@@ -104,8 +104,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    named = said > 1 and texts[at + said - 1] in roster.spelled
-    if named and (_named_within(tokens, at, said) or texts[at + said : at + said + 1] == texts[at : at + 1]):
+    ends_so = said > 1 and texts[at + said - 1] in roster.spelled
+    if ends_so and (_named_within(tokens, at, said) or texts[at + said : at + said + 1] == texts[at : at + 1]):
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)

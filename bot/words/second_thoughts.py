@@ -1,15 +1,13 @@
-"""Second thoughts: "Maple sweaty. No wait, that's Pip", "the wet one is Pip, sorry": what they take back, told anew."""
+"""Second thoughts of what was told before: "all done. oh wait, not Pip", "no sorry, the wet one is Pip"."""
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from itertools import dropwhile, pairwise, takewhile
 
-from bot.events import Done, Event, Seen, Wearing
+from bot.events import Done, Event, Seen
 from bot.words.clauses import soft
-from bot.words.elided import of_another
-from bot.words.items import Item, places, predicate
-from bot.words.outfits import tell_same
-from bot.words.telling import Telling, named
+from bot.words.items import Item, places
+from bot.words.telling import Telling
 from bot.words.undoing import undoes
 
 TAKES_BACK = frozenset(("second thought",))
@@ -29,67 +27,20 @@ def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
 def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
     """What is said behind a second thought, in place of what was told last. read: reads any other sentence."""
     body = list(dropwhile(lambda i: i.mark or (i.has("polite", "i mean", "time") and not i.has("is")), behind))
-    if not body:
-        return
-    if not telling.events:
-        read(body)
-        return
-    head = list(takewhile(lambda i: not i.mark, body))
-    said = [i for i in head if not _leads_up(i)]
-    if len(said) == 1 and said[0].horse:
-        of_the_other(said[0], telling)
-        _go_on(body[len(head) :], read)
-    elif _left_out(head, telling):
-        _go_on(body[len(head) :], read)
-    elif body[0].kinds("sign") or body[0].kinds("everyday"):
-        _rather(body, telling, read)
-    else:
+    if body and not (telling.events and _left_out(body, telling)):
         _told_otherwise(body, telling, read)
 
 
-def _leads_up(item: Item) -> bool:
-    """As in "that's the …", "je parle de …": no horse, and nothing of one."""
-    return item.has("it", "is", "article", "i mean", "polite", "i") and not (item.horses or predicate(item))
-
-
-def _go_on(rest: Sequence[Item], read: Read) -> None:
-    behind = list(dropwhile(lambda i: i.mark, rest))
-    if behind:
-        read(behind)
-
-
-def of_the_other(horse: Item, telling: Telling) -> None:
-    """As in "no wait, that's Pip": what was told last is told of this horse."""
-    last = telling.events[-1]
-    if isinstance(last, Wearing):
-        telling.retell(telling.events[:-1])
-        tell_same(named(horse.horses), telling)
-    elif hasattr(last, "horse"):
-        telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
-    telling.who, telling.begun = (horse,), True
-
-
-def _left_out(head: Sequence[Item], telling: Telling) -> bool:
+def _left_out(body: Sequence[Item], telling: Telling) -> bool:
     """As in "all done. oh wait, not Pip": the others are."""
-    last, horses = telling.events[-1], [i for i in head if i.horse]
+    head = list(takewhile(lambda i: not i.mark, body))
+    last, left = telling.events[-1], {name for i in head if i.horse for name in i.horses}
     denied = any(i.has("not", "except") for i in head) and all(i.horse or i.has("except") or soft(i) for i in head)
-    if not (denied and horses) or not isinstance(last, Done):
+    if not (denied and left and isinstance(last, Done)):
         return False
-    left = {name for i in horses for name in i.horses}
     done = telling.names if last.horses == "all" else last.horses
     telling.retell([*telling.events[:-1], Done(tuple(name for name in done if name not in left))])
     return True
-
-
-def _rather(body: Sequence[Item], telling: Telling, read: Read) -> None:
-    """As in "Pip is cold, no sorry, hot": another sign of the horse spoken of."""
-    last = telling.events[-1]
-    if isinstance(last, Seen):
-        telling.retell(telling.events[:-1])
-        read([*named((last.horse,)), body[0]])
-        _go_on(body[1:], read)
-    else:
-        read(body)
 
 
 def _told_otherwise(body: Sequence[Item], telling: Telling, read: Read) -> None:
@@ -97,21 +48,21 @@ def _told_otherwise(body: Sequence[Item], telling: Telling, read: Read) -> None:
 
     It goes as well where nobody can tell what was meant of a horse: an old name is never acted on.
     """
-    count, last = len(telling.events), telling.events[-1]
+    count, last = len(telling.events), telling.events[-1] if telling.events else None
     read(body)
     fresh = telling.events[count:]
-    if any(_instead(event, last) for event in fresh) or (not fresh and _somebody_else(body, last)):
+    if last is None or any(i.has("too") for i in body):
+        return  # "oh no wait, Pip too"
+    if any(_instead(event, last) for event in fresh) or (not fresh and _another(body, last)):
         telling.retell([*telling.events[: count - 1], *fresh])
 
 
 def _instead(event: Event, last: Event) -> bool:
     """Whether one is said in place of the other: the same of another horse, or another sign of the same."""
-    if type(event) is not type(last) or not (hasattr(event, "horse") and hasattr(last, "horse")):
+    if not (isinstance(event, Seen) and isinstance(last, Seen)):
         return False
-    if event.horse == last.horse:
-        return isinstance(event, Seen) and event != last
-    return isinstance(event, Seen) and replace(event, horse=last.horse) == last
+    return event != last if event.horse == last.horse else replace(event, horse=last.horse) == last
 
 
-def _somebody_else(body: Sequence[Item], last: Event) -> bool:
+def _another(body: Sequence[Item], last: Event) -> bool:
     return any(i.horses and getattr(last, "horse", None) not in i.horses for i in body)

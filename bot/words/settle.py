@@ -6,10 +6,11 @@ from itertools import takewhile
 
 from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, places, predicate
+from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
 from bot.words.told_apart import only_a_horse, told_apart, wordlike
-from bot.words.weatherlike import clothing, may_be_weather, told_of_its_body, weather_talk
+from bot.words.weatherlike import SKY, clothing, may_be_weather, told_of_its_body, weather_talk
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -115,8 +116,11 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
-    if called_with_article(items, at) or _picked_out(items, at) or _meant_instead(items, at):
+    if called_with_article(items, at) or _picked_out(items, at):
         return True
+    said_to_be = at > 0 and items[at - 1].has("is")
+    if (said_to_be or not item.has(*SKY)) and names_second_thought(items, at):
+        return True  # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
     if told_apart(items, at):
         return False
     if _of_a_stranger(items, at):
@@ -161,15 +165,6 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
         return False
     opens = next((k for k in range(at - 2, max(-1, at - REACH), -1) if items[k].has("relative")), -1)
     return opens >= 0 and any(predicate(i) for i in items[opens:at])
-
-
-def _meant_instead(items: Sequence[Item], at: int) -> bool:
-    """As in "(Ruby's hot,) no hang on that's misty": who it is, behind a second thought, and no more said."""
-    if at + 1 < len(items) and not items[at + 1].mark:
-        return False
-    near = reversed(items[max(0, at - NEAR) : at])
-    before = next((i for i in near if not (i.mark or i.has("it", "is", "article", "i mean", "polite"))), None)
-    return before is not None and before.has("second thought")
 
 
 def _follows(items: Sequence[Item], at: int) -> bool:

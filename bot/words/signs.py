@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Event, Seen, Sign
-from bot.words.agreement import of_the_piece
+from bot.words.agreement import of_clothes, of_the_piece
 from bot.words.around import (
     crowded,
     excepted,
@@ -32,6 +32,7 @@ from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
+from bot.words.thread import just_taken_off
 from bot.words.whose import unnamed
 
 NEAR_BOTH = 6  # words between "both of hers" and what they are
@@ -92,8 +93,7 @@ def _predicate(reading: Reading, at: int) -> None:
         return
     if item.kinds("sign") and _denied_behind(items, at):
         reading.denied, reading.spent = True, False
-    of_clothes = item.has(*WETNESS) or item.kinds("state")
-    pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes else ()
+    pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes(item) else ()
     if pieces:
         read_state(reading, at, pieces)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
@@ -166,7 +166,7 @@ def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if item.has(*WETNESS) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
+    if of_clothes(item) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
         read_state(reading, at, reading.pieces)
@@ -259,7 +259,7 @@ def _remember(reading: Reading) -> None:
     if pieces and not horses:
         telling.last = "piece"
         found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]
-        telling.piece = found[0] if len(found) == 1 else ()
+        telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)

@@ -23,10 +23,24 @@ def _first(clause: Clause) -> Item:
 
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:
-    """A piece with its owner, as far as the message has told."""
-    if piece.owners or piece.spare:
-        return piece
-    return replace(piece, owners=tuple(n for i in telling.who if i.sure for n in i.horses))
+    """A piece with its owner, as far as the message has told; of one that came off, which it was."""
+    piece = replace(piece, ids=piece.ids or just_taken_off(piece, telling))
+    who = _named(telling)
+    if piece.ids and all(telling.roster.garments[g].horse not in (piece.owners or who) for g in piece.ids):
+        return replace(piece, owners=()) if piece.given else piece
+    return piece if piece.owners or piece.spare else replace(piece, owners=who)
+
+
+def just_taken_off(piece: Piece, telling: Telling) -> tuple[str, ...]:
+    """The garment that came off last, where these words are of it: "took her 200 off" of the one she had on."""
+    off, garments = telling.came_off, telling.roster.garments
+    whose = (None, *(piece.owners or _named(telling)))
+    of_it = set(off) <= set(telling.roster.fitting(piece)) and all(garments[g].horse in whose for g in off)
+    return off if of_it and telling.piece in ((), off) else ()
+
+
+def _named(telling: Telling) -> tuple[str, ...]:
+    return tuple(n for i in telling.who if i.sure for n in i.horses)
 
 
 def of_people(clause: Clause) -> bool:

@@ -11,7 +11,7 @@ from bot.words.clauses import Clause, soft
 from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import goes_with, mode_of
-from bot.words.outfits import concerned, tell_outfit
+from bot.words.outfits import as_worn, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.routine import wished_so
 from bot.words.shares import share_of
@@ -19,21 +19,9 @@ from bot.words.telling import Telling, named
 from bot.words.wearers import of_another_horse, to_her, wearers
 
 SAYS = (
-    "put on",
-    "took off",
-    "took",
-    "wears",
-    "off",
-    "on",
-    "in",
-    "has",
-    "swapped",
-    "for another",
-    "instead of",
-    "over",
-    "nothing",
-    "without",
-)
+    "put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of",
+    "in its stead", "over", "nothing", "without",
+)  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
 BESIDE = (
@@ -79,7 +67,11 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if change.strips and wished_so(clause, telling):
         return False
     horses = wearers(clause, change, telling)
-    if clause.has("keeps") and not clause.has("only") and (change.remove or change.add or _dressed(horses, telling)):
+    if (
+        clause.has("keeps")
+        and not clause.has("only", "leaves only")
+        and (change.remove or change.add or _dressed(horses, telling))
+    ):
         change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
     if any(of_another_horse(piece, horses) for piece in change.pieces) and (
         change.remove or len(horses) > 1 or clause.has("and")
@@ -89,18 +81,24 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
-    names = {name for item in horses for name in item.horses}
-    for item in horses:
-        for one in named(item.horses) if item.sure else (item,):
-            share = share_of(one.horses[0], names, change) if item.sure else change
-            if not share.empty:
-                tell_outfit(one, share, telling)
+    _tell_each(horses, change, clause, telling)
     if horses:
         telling.change = change
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
         leave_it(clause.pieces, horses, change, telling)
     return bool(horses)
+
+
+def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
+    """The outfit of each of these, with what of the change is hers."""
+    names = {name for item in horses for name in item.horses}
+    for item in horses:
+        for one in named(item.horses) if item.sure else (item,):
+            share = share_of(one.horses[0], names, change) if item.sure else change
+            share = as_worn(share, one, telling) if clause.has("keeps") else share
+            if not share.empty:
+                tell_outfit(one, share, telling)
 
 
 def _dressed(horses: Sequence[Item], telling: Telling) -> bool:

@@ -43,6 +43,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on", "instead of")
+    moves = moves or (clause.has("in its stead") and telling.change is not None and bool(telling.change.remove))
     moves = moves or (
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"

@@ -1,5 +1,7 @@
 """Which piece is meant, and what a horse wears after the change that is told. Never a guess."""
 
+from dataclasses import replace
+
 import pytest
 
 from bot.events import GarmentIs, Wearing
@@ -89,3 +91,48 @@ def test_a_change_is_told_as_the_whole_outfit(text: str, horse: str, wear: tuple
 def test_a_rack_a_wish_and_praise_change_no_outfit(text: str) -> None:
     """Nothing was put on anybody."""
     assert said(text).events == ()
+
+
+@pytest.mark.parametrize(
+    ("worn", "text", "events"),
+    [
+        # of two such the one that was on is the one that came off, and what "it" is behind it
+        (("willow-thick-liner", "willow-heavy"), "took Willow's liner off, it's soaked", (
+            Wearing("Willow", ("willow-heavy",)), GarmentIs("willow-thick-liner", "soaked"),
+        )),
+        (("willow-thin-liner", "willow-heavy"), "j'ai enlevé la sous-couverture de Willow, elle est déchirée", (
+            Wearing("Willow", ("willow-heavy",)), GarmentIs("willow-thin-liner", "torn"),
+        )),
+        # and what stays on is one that was on
+        (("willow-thin-liner", "willow-heavy"), "j'ai retiré la 360 de Willow, elle garde que la sous-couv", (
+            Wearing("Willow", ("willow-thin-liner",)),
+        )),
+        # with two such on, somebody must say which
+        (("willow-thin-liner", "willow-thick-liner"), "took Willow's liner off", ()),
+        (("willow-thin-liner", "willow-thick-liner"), "took Willow's liners off", (Wearing("Willow", ()),)),
+    ],
+)  # fmt: skip
+def test_only_what_was_on_can_have_come_off(worn: tuple[str, ...], text: str, events: tuple[object, ...]) -> None:
+    """What the horse wears tells which piece is meant, and what is spoken of next."""
+    here = barn("oak")
+    now = as_filed(here)
+    now = replace(now, horses={**now.horses, "Willow": replace(now.horses["Willow"], wear=worn)})
+
+    assert read(text, here.people[0], here, now).events == events
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "events"),
+    [
+        ("tartan of Otto wet", "oak", (GarmentIs("otto-sheet", "wet"),)),
+        ("grosse remise à Étoile, elle est réparée", "chenaie", (
+            Wearing("Étoile", ("etoile-grosse",)), GarmentIs("etoile-grosse", "in service"),
+        )),
+        ("remis la réserve 150 à Perle, elle est sèche", "chenaie", (
+            Wearing("Perle", ("reserve-150",)), GarmentIs("reserve-150", "dry"),
+        )),
+    ],
+)  # fmt: skip
+def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: tuple[object, ...]) -> None:
+    """Whose it is else changes nothing of it."""
+    assert said(text, name).events == events

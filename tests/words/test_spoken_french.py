@@ -74,6 +74,9 @@ from tests.words.test_turns_of_speech import said, told
         # a piece left on stays beside what was put on or taken off
         ("couvre-cou ajouté à Perle, elle garde sa 250", [("Perle", ("perle-outdoor", "perle-couvre-cou"))]),
         ("Étoile : enlevé l'imper, laissé la grosse", [("Étoile", ("etoile-grosse",))]),
+        ("enlevé la polaire de Filou reste que la couverture de box", [("Filou", ("filou-box",))]),
+        ("Étoile : grosse enlevée, imper à la place", [("Étoile", ("etoile-impermeable",))]),
+        ("tous faits, reste que Filou", [(("Étoile", "Caramel", "Noisette", "Ulysse", "Perle", "Tempête"),)]),
         # where a horse was seen is no news of having been put there
         ("Ulysse dehors il a froid", [("Ulysse", "cold")]),
         ("Ulysse, au pré, il a froid", [("Ulysse", "cold")]),

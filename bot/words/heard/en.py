@@ -1044,6 +1044,7 @@ PHRASES = {
         instead of, rather than, in place of, insted of, in lieu of, rather then, in preference to,
         as opposed to
     """,
+    "in its stead": "instead, in its place, in place",
     "for another": """
         for, to, with, into, onto, in exchange for, over into
     """,
@@ -1864,6 +1865,9 @@ PHRASES = {
     "no": """
         no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
         oopsy, wait no, no wait, erm no, er no, nope sorry,
+        (/ i am / im / i have / ive / i keep / keep) (/ got / getting) (mixing / mixed) them (/ all / both) up,
+        (/ i am / im / i have / ive / i keep) (mixing / mixed) up the two, wait that is, hang on that is,
+        what am i (saying / on about / talking about), i am talking (rubbish / nonsense),
         no sorry, sorry no, oh no wait, ach no, och no
     """,
     "second thought": """
@@ -1879,6 +1883,7 @@ PHRASES = {
         that should be, that should say, that should read, meant to say, i meant to say, or rather
     """,
     "i mean": """
+        (actually / in fact) (it / that) (is / was),
         i meant, i mean, meant, rather, actually, make that, i ment, should say, should read,
         should have said, should have been, should have read, that should be, that should have been,
         that should say, that should read, meant to say, i meant to say, i mean to say,
@@ -3599,9 +3604,11 @@ PHRASES = {
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
+    "leaves only": "",
     "only": "only, just, nowt but, nothing but",
     "toward": "for, to, onto",
     "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
+    "no to that": "",
     "not behind": "",
     "undo verb": """
         ignore, scrap, forget, delete, disregard, cancel, take back, undo, strike, bin, retract, erase,

@@ -1264,6 +1264,7 @@ PHRASES = {
         en reemplazo de, en reemplazo de la, en reemplazo del, reemplazando a, reemplazando la, reemplazando el,
         a cambio de, a cambio de la, a cambio del, antes llevaba, y fuera, quitándole, en lugar, en vez
     """,
+    "in its stead": "en su lugar, en su sitio, a cambio",
     "for another": """
         por, a, con, al
     """,
@@ -2125,6 +2126,9 @@ PHRASES = {
     """,
     "no": """
         no, perdón, mejor dicho, uy, ups, digo, me equivoqué, ay no, uy no, no no, que no, perdón no, no perdón,
+        (los / las / me los / me las) (/ he / estoy) (confundido / confundiendo / confundí / confundo),
+        me (confundo / estoy confundiendo / equivoco), (los / las) (confundo / estoy mezclando / mezclé),
+        qué digo, qué estoy diciendo, en qué estaré pensando, dónde tengo la cabeza,
         no espera, espera no, no era, qué va, ostras no, ay perdón, uy perdón, ups no, ups perdón, quiero decir,
         quería decir, corrijo, rectifico, me corrijo, corrección, errata, fe de erratas, miento, no miento,
         ay miento, me he equivocado, me he confundido, me confundí, nooo, nop, nanai, ah no, eh no, jo no, noo,
@@ -3708,6 +3712,7 @@ PHRASES = {
         el suyo de siempre, la suya de siempre, la de siempre, el de siempre, la suya propia, el suyo propio,
         la que le toca, la que le tocaba
     """,
+    "leaves only": "",
     "only": """
         sola, solita, nada más, y nada más, a secas,
         nomás, nomas,
@@ -3720,6 +3725,7 @@ PHRASES = {
     "part of day": """
         mañana, mañanas, tarde, tardes, noche, madrugada, mediodía, noches, madrugadas, al mediodía
     """,
+    "no to that": "",
     "not behind": "",
     "undo verb": """
         borra, bórralo, bórrame, borrar, borrad, anula, anular, anulad, ignora, ignorad, olvida,

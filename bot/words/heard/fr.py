@@ -1,5 +1,17 @@
 """French, as stables speak it."""
 
+MIXED_UP = """
+    (je / je les / je me / jme) (confonds / mélange / trompe / emmêle / plante)
+    (/ tout / tjs / toujours / encore / les deux / les noms), je m'emmêle (/ les pinceaux), je m'embrouille,
+    (j'ai / jai / ai / je les ai / on a) (/ tout / encore) (confondu / mélangé / inversé / interverti)
+    (/ les deux / les noms / les chevaux / les box)
+"""
+REMAINS = "(/ il / y / ne / il ne) reste (que / qu' / plus que / plus qu')"
+LEFT_ONLY = f"""
+    (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
+    {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
+    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
+"""
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -1106,7 +1118,8 @@ PHRASES = {
         on l'a découvert||e
     """,
     "took": "",
-    "wears": """
+    "wears": f"""
+        {LEFT_ONLY},
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
@@ -1142,7 +1155,8 @@ PHRASES = {
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
         été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
     """,
-    "keeps": """
+    "keeps": f"""
+        {LEFT_ONLY},
         garde, gardent, a gardé, ont gardé, gardé||e|s|es, laissé||e|s|es, ai laissé, j'ai laissé, on a laissé,
         lui ai laissé, je lui ai laissé, on lui a laissé, lui a laissé, je lui laisse, on lui laisse, lui laisse,
         reste en, reste avec, reste sous, conserve
@@ -1164,6 +1178,7 @@ PHRASES = {
         au lieu d', à la place d', plutôt que, plutôt qu', en échange de, pour remplacer, en remplacement du,
         au lieu du, au lieu des, à la plc de, a la plce de
     """,
+    "in its stead": "à la place, à sa place, en remplacement, en échange, du coup à la place",
     "for another": "par, pour, contre, à, en",
     "over": """
         par dessus, dessus, en dessous, dessous, sous, en plus, aussi, par dessous, pardessus, en dessus,
@@ -1821,7 +1836,8 @@ PHRASES = {
         tous les, toutes les, les deux, tous mes, toutes mes, tous nos, toutes nos, l'ensemble des, chacune des,
         l'intégralité des, toutes ses, tous ses, ses deux, les trois, les 2, les 3
     """,
-    "except": """
+    "except": f"""
+        {REMAINS},
         sauf, à part, hormis, excepté, moins, à l'exception de, mis à part, à l'exception d', à l'exception du,
         exception faite de, sof, il reste que, il reste plus que, il reste plus qu', reste plus que,
         reste plus qu', il ne reste plus que, il ne reste plus qu', il ne reste que, il ne reste qu',
@@ -2292,7 +2308,10 @@ PHRASES = {
         retirez ce que j'ai écrit, retirez ce que je viens d'écrire, je me suis trompé||e de joual,
         trompé||e de joual
     """,
-    "no": """
+    "no": f"""
+        {MIXED_UP}, attends (/ non) c'est, attendez (/ non) c'est, rectif, au temps pour moi, autant pour moi,
+        qu'est ce que je (raconte / dis), je (raconte / dis) n'importe quoi, je dis des bêtises, je déconne,
+        j'ai la tête ailleurs, (je suis / jsuis / suis) à l'ouest, où j'ai la tête, je délire,
         non, pardon, oups, désolé||e, euh non, erreur, euh, pas, ah non, non non, oups non, ah pardon,
         oh pardon, mince non, merde non, zut non, attends non, attendez non, heu non, correction, rectification,
         je me corrige, je corrige, erreur de ma part, mea culpa, sorry, oh non, euh pardon, excusez moi,
@@ -2301,7 +2320,7 @@ PHRASES = {
     "second thought": """
         non pardon, pardon non, enfin non, euh non, heu non, euh nan, heu nan, non attends, attends non, non attendez,
         attendez non, non désolé||e, désolé||e non, ah non pardon, oups non, non oups, mince non, zut non, merde non,
-        ah non, oh non, je voulais dire, pardon je voulais dire, non je voulais dire, je veux dire, non je veux dire,
+        ah non, je voulais dire, pardon je voulais dire, non je voulais dire, je veux dire, non je veux dire,
         je voulais écrire, non je me trompe, je me trompe, je me suis trompé||e, non je me suis trompé||e,
         je me suis gouré||e, non je me suis gouré||e, je confonds, non je confonds, je me corrige, je corrige,
         je rectifie, correction, rectification, qu'est ce que je raconte, non qu'est ce que je raconte,
@@ -2670,7 +2689,8 @@ PHRASES = {
         toute la classe a attrapé froid, toute la classe a faim, toute la classe est frigorifié,
         toute la classe est congelé, toute la classe est en sueur
     """,
-    "i": """
+    "i": f"""
+        {MIXED_UP},
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -3796,9 +3816,11 @@ PHRASES = {
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
+    "no to that": "non",
     "not behind": "même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
     "undo verb": """
         annule, annulez, annuler, oublie, oubliez, oublier, efface, effacez, effacer, ignore, ignorez, supprime,
