@@ -13,6 +13,7 @@ SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
+NEAR_BOTH = 6  # words between "both of hers" and what they are
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 
 
@@ -268,6 +269,13 @@ def named_last(items: Sequence[Item], at: int) -> bool:
     if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
         return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
     return all(i.horses or only_small(i) for i in items[after + 1 :])
+
+
+def both_of_hers(items: Sequence[Item], at: int) -> bool:
+    """As in "los dos de Luna están mojados", "both of Otto's are wet": two pieces of hers, and no word of which."""
+    before = items[max(0, at - NEAR_BOTH) : at]
+    threes = zip(before, before[1:], before[2:], strict=False)
+    return any(one.has("both") and of.has("of") and horse.horse for one, of, horse in threes)
 
 
 def crowded(items: Sequence[Item]) -> bool:

@@ -3,20 +3,20 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from bot.barn import Barn, Person
-from bot.events import Undo, Wearing
+from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
-from bot.words.choices import answered, corrected
+from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
-from bot.words.elided import of_another, same
+from bot.words.elided import same
 from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
@@ -25,7 +25,6 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
-from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
@@ -55,6 +54,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.wrong_horse import corrected
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 LONGEST = 8000  # characters; more is no report from a barn
@@ -116,7 +116,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
             return heard
-    heard = corrected(text, items, telling)
+    heard = corrected_reply(text, items, telling)
     if heard is not None:
         return heard
     telling.who = named(reply.horses) if len(reply.horses) <= 1 else _any_of(reply.horses)
@@ -221,7 +221,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             continue
         if not (before and picks_out(before) and clause.items[0].has("not")):
-            _correct(clause, telling)
+            corrected(clause, telling)
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
@@ -263,22 +263,6 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _correct(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
-    if not clause.has("no") or len(clause.horses) != 1:
-        return
-    words, horse = [i for i in clause.items if not i.mark], clause.horses[0]
-    if not (words[0].has("no") and horse.sure and telling.events):
-        return
-    if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
-        last = telling.events[-1]
-        if isinstance(last, Wearing):
-            telling.retell(telling.events[:-1])
-            tell_same(named(horse.horses), telling)
-        elif hasattr(last, "horse"):
-            telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -2324,7 +2324,7 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
-        pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
+        pas, plus, jamais, aucun, aucune, ni, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
         je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je tiens plus à ce qu',
@@ -2479,6 +2479,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        était (/ encore / tout / toute) (poulain / pouliche / jeune / petit|e / bébé / yearling),
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
