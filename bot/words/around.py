@@ -13,6 +13,7 @@ SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
+NEAR_BOTH = 6  # words between "both of hers" and what they are
 WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", "soaked": "wet"}
 
 
@@ -288,6 +289,13 @@ def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
     behind = [i for i in items[at + 1 :] if not i.mark]
     said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
     return len(behind) > 1 and behind[0].has("is", "it") and len(said) == 1 and said[0].horse
+
+
+def both_of_hers(items: Sequence[Item], at: int) -> bool:
+    """As in "los dos de Luna están mojados", "both of Otto's are wet": two pieces of hers, and no word of which."""
+    before = items[max(0, at - NEAR_BOTH) : at]
+    threes = zip(before, before[1:], before[2:], strict=False)
+    return any(one.has("both") and of.has("of") and horse.horse for one, of, horse in threes)
 
 
 def crowded(items: Sequence[Item]) -> bool:

@@ -96,7 +96,7 @@ def _filled(event: Event, choice: str) -> Event:
     return replace(event, **changes)
 
 
-def corrected(text: str, items: Sequence[Item], telling: Telling) -> Heard | None:
+def corrected_reply(text: str, items: Sequence[Item], telling: Telling) -> Heard | None:
     """As in "No, Juniper": the last facts taken back and told of the other horse; None where it is no correction."""
     words = [i for i in items if not i.mark]
     last = telling.reply.last

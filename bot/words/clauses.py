@@ -155,9 +155,10 @@ def _told_of_the_next(behind: Sequence[Item]) -> bool:
 
 
 def _said_of_a_horse(items: Sequence[Item], at: int) -> bool:
-    """Whether a horse, or "he", stands before this place with nothing but "is" between."""
+    """Whether a horse, or "he", stands before this place with nothing but "is" between: "Pip's", "pips"."""
     before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
-    return bool(before) and len(before) < at and bool(before[-1].horses or before[-1].has("she"))
+    said = len(before) < at or (at > 0 and not items[at - 1].exact and items[at - 1].text.endswith("s"))
+    return bool(before) and said and bool(before[-1].horses or before[-1].has("she"))
 
 
 def _the_same(items: Sequence[Item], at: int) -> bool:

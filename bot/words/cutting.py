@@ -106,6 +106,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     rest = sentence[at + 1 :]
     if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest)):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
+        return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
     if not subjects and says and current.items[0].has("it") and puts_on_or_off(rest):
         return ","  # "it's wet, tartan rug on him instead"
     if not subjects and says and sentence[at].text in ":-–—":

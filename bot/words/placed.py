@@ -42,6 +42,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
         return False  # "jsuis dans le box de Roc"
+    if any(i.has("brought") and _ones_own(then) for i, then in pairwise(items)):
+        return False  # "stuck my hand in on every one of them"
     if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
@@ -52,6 +54,11 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _ones_own(item: Item) -> bool:
+    """A hand, a foot, oneself: no horse is moved with it."""
+    return item.has("i") and not item.has("subject", "everyone")
 
 
 def _goes_somewhere(items: Sequence[Item]) -> bool:

@@ -11,7 +11,7 @@ from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
-from bot.words.choices import answered, corrected
+from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
 from bot.words.clothes import find
 from bot.words.cutting import cut
@@ -121,7 +121,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
             return heard
-    heard = corrected(text, items, telling)
+    heard = corrected_reply(text, items, telling)
     if heard is not None:
         return heard
     telling.who = named(reply.horses) if len(reply.horses) <= 1 else _any_of(reply.horses)

@@ -19,7 +19,7 @@ def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     taken_back = places(sentence, TAKES_BACK)
     turns = [*([] if taken_back and undoes(sentence) else taken_back), len(sentence)]
     if turns[0]:
-        yield sentence[: turns[0]], False
+        yield sentence[: turns[0]], _only_denies(sentence[: turns[0]])
     for turn, end in pairwise(turns):
         yield sentence[turn + 1 : end], True
 
@@ -27,8 +27,23 @@ def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
 def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
     """What is said behind a second thought, in place of what was told last. read: reads any other sentence."""
     body = list(dropwhile(lambda i: i.mark or (i.has("polite", "i mean", "time") and not i.has("is")), behind))
-    if body and not (telling.events and _left_out(body, telling)):
+    if body and not (telling.events and (_left_out(body, telling) or _not_of_her(body, telling))):
         _told_otherwise(body, telling, read)
+
+
+def _only_denies(sentence: Sequence[Item]) -> bool:
+    """As in "(Pip is cold.) oh, not Pip": no, and a horse, and no more."""
+    words = [i for i in sentence if not (i.mark or i.has("polite"))]
+    return len(words) > 1 and words[0].has("not") and words[0].has("no") and all(i.horse for i in words[1:])
+
+
+def _not_of_her(body: Sequence[Item], telling: Telling) -> bool:
+    """As in "(Pip is cold.) oh, not Pip": nothing is told of her after all."""
+    last = telling.events[-1]
+    if not _only_denies(body) or getattr(last, "horse", None) not in [i.horses[0] for i in body if i.horse]:
+        return False
+    telling.retell(telling.events[:-1])
+    return True
 
 
 def _left_out(body: Sequence[Item], telling: Telling) -> bool:

@@ -39,10 +39,19 @@ def settle(items: Sequence[Item]) -> list[Item]:
     for step in (called, called[::-1]):  # in a list of names, one is evidence for the next
         for at in step:
             named[at] = named[at] or one_of_list(items, named, at)
+    before = {items[at].text for at in called if named[at]}
+    for at in called:
+        named[at] = named[at] or (items[at].text in before and _named_again(items, at))
     settled = list(items)
     for at in called:
         settled[at] = _settled(items, at, named=named[at])
     return settled
+
+
+def _named_again(items: Sequence[Item], at: int) -> bool:
+    """As in "Pip and duke done. sorry not duke": what was a name before is one again, unless it is weather or a day."""
+    denied = at > 0 and items[at - 1].has("not", "no")
+    return denied and not (items[at].has(*SKY) or told_apart(items, at) or _of_a_stranger(items, at))
 
 
 def _denied(kept: Sequence[Item]) -> bool:

@@ -6,6 +6,7 @@ from typing import cast
 from bot.events import Event, Seen, Sign
 from bot.words.agreement import of_clothes, of_the_piece
 from bot.words.around import (
+    both_of_hers,
     crowded,
     excepted,
     horse_ahead,
@@ -33,9 +34,9 @@ from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
 from bot.words.thread import just_taken_off
+from bot.words.told_apart import felt_in_a_part
 from bot.words.whose import unnamed
 
-NEAR_BOTH = 6  # words between "both of hers" and what they are
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -89,7 +90,7 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "sweating pretty good"
     if item.kinds("state") and thing_ahead(items, at):
         return  # "se ha roto la jarra"
-    if item.has(*WETNESS) and _both_of_hers(items[max(0, at - NEAR_BOTH) : at]):
+    if item.has(*WETNESS) and both_of_hers(items, at):
         return
     if item.kinds("sign") and _denied_behind(items, at):
         reading.denied, reading.spent = True, False
@@ -108,12 +109,6 @@ def _predicate(reading: Reading, at: int) -> None:
 
 def _said_how_much_of(item: Item) -> bool:
     return predicate(item) and not item.has("everyday comfortable", "everyday good")
-
-
-def _both_of_hers(before: Sequence[Item]) -> bool:
-    """As in "los dos de Luna están mojados", "both of Otto's are wet": two pieces of hers, and no word of which."""
-    threes = zip(before, before[1:], before[2:], strict=False)
-    return any(one.has("both") and of.has("of") and horse.horse for one, of, horse in threes)
 
 
 def _denied_behind(items: Sequence[Item], at: int) -> bool:
@@ -205,7 +200,8 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:
         return
-    if not strong and any(h.known and not h.exact and not h.sure for h in horses):
+    doubtful = any(h.known and not h.exact and not h.sure for h in horses)
+    if doubtful and not (strong or felt_in_a_part(reading.items[at:])):
         return
     if horses and rest_allows(reading.items, at):
         _tell(reading, horses, at)

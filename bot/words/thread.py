@@ -58,11 +58,6 @@ def of_a_thing(clause: Clause) -> bool:
     return first.person or first.has("animal", "mass", "visitor", "i") or not first.means
 
 
-def picks_out(clause: Clause) -> bool:
-    """As in "el que está sudado es Rayo, no Luna": what follows says which it is not."""
-    return clause.has("relative") and clause.has("is") and bool(clause.horses)
-
-
 def present(clause: Clause) -> bool:
     """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)

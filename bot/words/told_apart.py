@@ -6,6 +6,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
+FELT = 5  # words of "cold along her back"
 NOTHING = Item("", "")
 
 
@@ -107,7 +108,17 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
     animal = bool(rest) and rest[0].has("sign shivering", "sign sweating", "sign rubbed")  # no weather does
-    return bool(rest) and bool(rest[0].kinds("sign")) and _nameable(items[at], weather=animal)
+    return bool(rest) and _of_an_animal(rest) and _nameable(items[at], weather=animal)
+
+
+def _of_an_animal(rest: Sequence[Item]) -> bool:
+    """As in "(bell) is shivering", "is cold behind the elbow", "is naked": no thing and no weather is."""
+    return bool(rest[0].kinds("sign")) or felt_in_a_part(rest) or rest[0].has("bare")
+
+
+def felt_in_a_part(rest: Sequence[Item]) -> bool:
+    """As in "cold along her back": how one is, and where a hand felt it."""
+    return bool(rest[0].kinds("everyday")) and any(i.has("body") for i in rest[1:FELT])
 
 
 def _nameable(item: Item, *, weather: bool) -> bool:

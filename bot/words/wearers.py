@@ -39,6 +39,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(owners)
     if of_both(clause):
         return telling.two()  # "stripped them both", "both in their heavies now"
+    if clause.has("the rest"):
+        return named(telling.rest()) if change.all_off else ()  # "Pip in her sheet, everyone else is bare"
     if clause.has("all horses", "everyone"):
         told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"
@@ -48,7 +50,9 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
-    return telling.meant_by(clause) if moves and len(telling.who) == 1 else ()  # not "enlevé chemise étoile"
+    if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
+        return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
+    return telling.meant_by(clause)
 
 
 def _said_twice(items: Sequence[Item]) -> bool:
@@ -67,6 +71,13 @@ def _of_somebody(items: Sequence[Item]) -> bool:
     """Whether a person opens the clause, of the barn or not: what is theirs is no horse's."""
     first = next((i for i in items if not i.mark), None)
     return first is not None and (first.person or not (first.means or first.piece or first.horses))
+
+
+def _of_a_stranger(clause: Clause) -> bool:
+    """Whether what opens the clause is nobody of whom the message told: "george bare", "the bay is naked"."""
+    said = [i for i in clause.items if not (i.mark or i.has("article", "polite", "and", "but"))]
+    strange = bool(said) and said[0].has("a horse", "animal", "i") and not said[0].has("subject")
+    return (strange or _of_somebody(said)) and not clause.has("she")
 
 
 def to_her(items: Sequence[Item]) -> bool:

@@ -198,6 +198,32 @@ from tests.words.test_turns_of_speech import said, told
         ("sol", "Luna participó en la clase de las cinco", [("Luna",)]),
         ("tilleuls", "Neige est passée dans la reprise de 18h", [("Neige",)]),
         ("oak", "fig and otto are both done for the evening", [(("Fig", "Otto"),)]),
+        # a hand goes in, no horse; a horse brought in is
+        ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
+        ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [
+            ("Otto", "comfortable"), ("Fig", "comfortable"), ("Clementine", "comfortable"),
+        ]),
+        ("oak", "when otto was brought in he was trembling", [("Otto", "shivering")]),
+        # the wrong horse was named: another, or not that one
+        ("oak", "tuckers soaked. no sorry ottos the wet one", [("Otto", "wet")]),
+        ("oak", "tucker is roasting, no hang on thats otto, tucker is grand", [
+            ("Otto", "hot"), ("Tucker", "comfortable"),
+        ]),
+        ("oak", "tucker is cold. sorry, it's otto that's cold", [("Otto", "cold")]),
+        ("oak", "tucker is cold. not tucker, otto", [("Otto", "cold")]),
+        ("oak", "tucker is cold, not otto", [("Tucker", "cold")]),
+        ("oak", "tucker is cold. oh, not tucker", []),
+        ("chenaie", "Perle a froid, pas Ulysse", [("Perle", "cold")]),
+        ("encina", "Lucero tiene frío, no Canela", [("Lucero", "cold")]),
+        ("oak", "tucker and otto done. oh wait, not otto", [(("Tucker",),)]),
+        ("oak", "tucker is wet. no that's otto's rug you mean", [("Tucker", "wet")]),
+        # who is bare is no other; the rest are those not told of
+        ("oak", "tucker in his liner, the neighbour is bare", [("Tucker", ("tucker-liner",))]),
+        ("oak", "tucker in his liner, george bare", [("Tucker", ("tucker-liner",))]),
+        ("oak", "fig in her cooler, everyone else is bare", [
+            ("Fig", ("fig-cooler",)), ("Tucker", ()), ("Willow", ()), ("Bramble", ()), ("Lady Grey", ()),
+            ("Sunday", ()), ("Clementine", ()), ("Otto", ()),
+        ]),
         ("oak", "anythin still drying or is it all dry??", [("drying",)]),
         ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
         # a horse named again begins its own thought, and "and is" goes on about the first

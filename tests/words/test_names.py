@@ -52,6 +52,8 @@ def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: st
     [
         ("hard", "bela shivering", ("Bella", "Belle")),
         ("hard", "bell is shivering", ("Bella", "Belle")),
+        ("hard", "bell is cold behind the elbow", ("Bella", "Belle")),
+        ("hard", "bell is naked", ("Bella", "Belle")),
         ("odd", "Lady sweaty", ("Lady Grey",)),
         ("odd", "Grey is shivering", ("Lady Grey",)),
         ("oak", "Sunday looks cold", ("Sunday",)),

@@ -20,6 +20,8 @@ REST = ("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine
         ("encina", "Canela sudada, digo Trueno", [("Trueno", "sweating")]),
         ("encina", "Canela está empapada, no perdón, el que está empapado es Trueno", [("Trueno", "wet")]),
         ("chenaie", "Filou tremble, je confonds, c'est Ulysse", [("Ulysse", "shivering")]),
+        ("oak", "Tucker soaking wet. no sorry Otto's the wet one", [("Otto", "wet")]),
+        ("oak", "Tucker is cold. oh, not Tucker", []),
         # another sign, another piece
         ("oak", "Tucker is cold, no sorry, hot", [("Tucker", "hot")]),
         ("oak", "Tucker is shivering. scratch that, he's fine", [("Tucker", "comfortable")]),
@@ -41,7 +43,7 @@ def test_a_second_thought_stands_for_the_first(name: str, text: str, expected: l
 
 
 @pytest.mark.parametrize(
-    "text", ["Tucker soaking wet. no sorry Otto's the wet one", "Tucker's rug is off, no my mistake, Otto is something"]
+    "text", ["Tucker soaking wet. no sorry Otto's something", "Tucker's rug is off, no my mistake, Otto is something"]
 )
 def test_where_nobody_can_tell_what_was_meant_the_old_name_is_not_acted_on(text: str) -> None:
     """Silence harms less than the wrong horse."""

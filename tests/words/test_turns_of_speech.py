@@ -268,6 +268,11 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "there's willow all over the yard"),
         ("oak", "should I order a heavier one for Otto? he's growing out of everything"),
         ("chenaie", "l'hiver passé Ulysse avait grelotté toute une nuit"),
+        ("oak", "when Otto was just a foal he trembled at every gust"),
+        ("oak", "when Fig was young, she sweated in anything"),
+        ("encina", "cuando Lucero era potro tiritaba con nada"),
+        ("chenaie", "quand Perle était pouliche, elle grelottait au moindre vent"),
+        ("oak", "popped my arm in under every one of them"),  # no horse is moved with it
         ("oak", "I haven't taken the sheet off Otto"),
         ("oak", "don't rug Otto until he's dry"),
         ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),

@@ -387,14 +387,14 @@ PHRASES = {
         rolling in pain, rolling about in pain
     """,
     "everyday hot": """
-        hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
+        the hot one, hot, boiling, roasting, steaming, sweltering, cooking, baking, very warm, 🥵, hottish, warmish,
         sizzling, boiling over, hot as, like an oven, like a furnace, like a sauna, like a radiator,
         roasty, roasty toasty hot, toasting, sweltered, stifling, hotter, bit warm, hot as a,
         hot as all get out, stewing, stewed, frying, melted, parboiled,
         like a |toaster|stove|heater|kiln|hotplate|griddle|woodstove, like a hot water bottle
     """,
     "everyday cold": """
-        cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
+        the cold one, cold, chilly, chilled, freezing, freezing cold, ice cold, icy, stone cold, 🥶, frozen, nippy,
         cool, coldish, a little cool, shivery cold, parky, baltic, colder, cold as, like ice, bitter,
         bitterly cold, arctic, chill, nithering, brass monkeys, starved, chillier, chillin, colder than,
         colder than a, coldern, coldern a, cold as a, cold as a witch's tit, cold as all get out,
@@ -466,7 +466,7 @@ PHRASES = {
         damp at the neck, damp across the back, a bit wet, slightly wet
     """,
     "wet": """
-        wet, rained on, got rained on, wet again, rained in, wet inside, wet underneath, rain got in,
+        the wet one, wet, rained on, got rained on, wet again, rained in, wet inside, wet underneath, rain got in,
         wet as, as wet as, weet, wetter, wet on top, wet on the outside, wet outside of,
         wet on the inside, wet on the lining, wet on the shoulders, wet across the back,
         wet down the back, wet along the back, wet in the lining, lining wet, lining is wet,
@@ -1868,7 +1868,8 @@ PHRASES = {
         (/ i am / im / i have / ive / i keep / keep) (/ got / getting) (mixing / mixed) them (/ all / both) up,
         (/ i am / im / i have / ive / i keep) (mixing / mixed) up the two, wait that is, hang on that is,
         what am i (saying / on about / talking about), i am talking (rubbish / nonsense),
-        no sorry, sorry no, oh no wait, ach no, och no
+        no sorry, sorry no, oh no wait, ach no, och no, (/ oh / ah / sorry) no (hang / hold) on,
+        no hang on a (sec / second / minute / mo), (hang / hold) on no
     """,
     "second thought": """
         no wait, wait no, oh no wait, no hang on, hang on no, no hold on, hold on no, oh wait, wait sorry, sorry wait,
@@ -2120,6 +2121,8 @@ PHRASES = {
         since last year, since last winter, since january, since february, since march, since april,
         since may, since june, since july, since august, since september, since october, when i rescued,
         when we rescued, when she came to me, when he came to me, when she first came,
+        was (/ just / only / still) a (foal / youngster / yearling / weanling / colt / filly / kid / two year old),
+        was (a wee thing / a baby horse / young / younger / little / a three year old / racing / on the track),
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got
     """,
@@ -2323,7 +2326,7 @@ PHRASES = {
         girth rubbing, girth rubbed, saddle rubbed, my boots rub, tail rubbing, tail rubber, tail rub,
         tail rubs, itching his, itching her, itchy, sweet itch, sweetitch, mud fever, rain scald, lice,
         ringworm, mites, for a dry one, into a dry one, for dry ones, something dry, into something dry,
-        a clean one, a wet one, for a clean one, her dry one, his dry one, the dry one, the wet one,
+        a clean one, a wet one, for a clean one, her dry one, his dry one, the (dry / wet / cold / hot) one,
         a warm one, a warmer one, a cooler one, cooler one, cooler weather, cooler day, cooler days,
         cooler tonight, cooler today, cooler tomorrow, cooler out, a bit cooler, much cooler, cooler now,
         cooler temps, cooler this week, get cooler, gets cooler, getting cooler, turning cooler,

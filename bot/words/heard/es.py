@@ -2473,6 +2473,7 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        era (/ un / una / aún / todavía) (potr|o|a|illo|illa / joven / pequeñ|o|a / chic|o|a / chiquit|o|a / bebé),
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,

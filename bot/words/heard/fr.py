@@ -2511,6 +2511,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        était (/ encore / tout / toute) (poulain / pouliche / jeune / petit|e / bébé / yearling),
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
