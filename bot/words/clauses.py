@@ -55,6 +55,7 @@ class Clause:
                 not i.horses
                 and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
                 and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
+                and not (k >= told and i.has("habit") and k == len(self.items) - 1)  # "Moose was comfy as ever"
                 and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
                 and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
                 and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"

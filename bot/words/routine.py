@@ -25,14 +25,19 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     again = again and small  # "…, Vanina en intégrale"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
-    if not (said or again):
-        return False
+    before_it = telling.heard if telling.heard is not None and telling.heard.has("clipped") else None
+    if not (said or again or (before_it and not clause.horses and _only_a_style(items))):
+        return False  # "Gus is clipped. Bib."
     style = next(k for k, i in enumerate(items) if i.kinds("style"))
     before = telling.meant_by(clause) if len(telling.who) == 1 else ()
     horses = list_near(items, style) or before
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
     return bool(horses)
+
+
+def _only_a_style(items: Sequence[Item]) -> bool:
+    return all(i.kinds("style") or i.mark or i.has("only") or soft(i) for i in items)
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:

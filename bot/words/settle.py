@@ -255,7 +255,8 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
         return False
     while len(rest) > 2 and rest[0].has("only", "time") and rest[1].has("her"):
         rest = rest[1:]  # "caramel juste son imper"
-    without = rest[0].has("without") and not rest[0].has("off") and clothing(rest[1])  # "neige a plus sa sous couv"
+    a_piece = clothing(rest[1]) or rest[1].number is not None
+    without = rest[0].has("without") and not rest[0].has("off") and a_piece  # "neige a plus sa sous couv"
     if without:
         return True
     hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])

@@ -110,12 +110,25 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     if THRICE.search(word):
         drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
         return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)
+    turned = _letters_turned(word, lexicon, roster) if len(word) >= LEAST - 2 and word not in first_names() else ()
     if len(word) < LEAST - 1:
-        return word
+        return _unless_a_name(word, next(iter(turned), word), roster)
     whole = (word[: -len(end)] + full for end, full in lexicon.endings if len(word) >= LEAST and word.endswith(end))
     alike = _sounding_alike(word, lexicon) if lexicon.sounds and word not in first_names() else ()
-    meant = next((other for other in (*whole, *alike) if other in lexicon.everyday), word)
+    meant = next((other for other in (*whole, *alike, *turned) if other in lexicon.everyday), word)
+    return _unless_a_name(word, meant, roster)
+
+
+def _unless_a_name(word: str, meant: str, roster: Roster) -> str:
+    """The word meant; as it was typed where that is a slip of a name here."""
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
+
+
+def _letters_turned(word: str, lexicon: Lexicon, roster: Roster) -> Sequence[str]:
+    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; none where two may be."""
+    turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(len(word) - 1))
+    found = {other for other in turns if other in lexicon.everyday and other not in roster.named}
+    return tuple(found) if len(found) == 1 else ()
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:

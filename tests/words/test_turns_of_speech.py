@@ -56,6 +56,13 @@ def said(text: str, name: str) -> Heard:
         # words as thumbs and tongues have them
         ("oak", "otto sweatin buckets", [("Otto", "sweating")]),
         ("oak", "otto isnt sweaty", [("Otto", "comfortable")]),
+        ("oak", "put teh plaid sheet on Otto", [("Otto", ("otto-sheet",))]),
+        ("encina", "Canela bein, lucero tmeblando", [("Canela", "comfortable"), ("Lucero", "shivering")]),
+        ("oak", "put Otto in his heavy 🥶", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto 🥶", [("Otto", "cold")]),
+        ("oak", "Otto was comfy as ever", [("Otto", "comfortable")]),
+        ("oak", "Otto is clipped. Bib.", [("Otto", "bib")]),
+        ("oak", "Otto's heavy is ripped along the seam", [("otto-heavy", "torn")]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),

@@ -52,7 +52,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hv": "have", "hvnt": "have not",
     },
     "es": {
-        "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo", "qedo": "quedo",
+        "an": "han", "pro": "por", "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo",
+        "qedo": "quedo",
         "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
         "tb": "también", "tmb": "también", "tbn": "también", "ta": "está", "toy": "estoy", "tas": "estás",
         "tamos": "estamos", "pa": "para", "pal": "para el", "na": "nada", "bn": "bien", "dnd": "donde", "cdo": "cuando",
@@ -74,7 +75,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hecharon": "echaron", "ba": "va", "ban": "van", "bas": "vas", "boi": "voy", "ase": "hace", "asen": "hacen",
     },
     "fr": {
-        "j": "j'", "l": "l'",
+        "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "tou": "tout",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
