@@ -5,6 +5,12 @@ from collections.abc import Sequence
 from bot.words.items import Item, predicate
 from bot.words.piece import Piece
 
+# what may stand between a horse and what it is in: "turned Otto out at 8 in his heavy"
+PASSED = (
+    "is", "link", "time", "was", "very", "too", "hour", "outwards", "turned out", "in", "article", "toward",
+    "place field", "place stall",
+)  # fmt: skip
+
 
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
@@ -108,7 +114,7 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
             and bool(items[k - 1].horses)
             and _only_pieces(items, k)
         )
-    before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
+    before = [i for i in items[:k] if not (i.has(*PASSED) or i.clock or i.number is not None)]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 
 
