@@ -171,6 +171,24 @@ def said(text: str, name: str) -> Heard:
         ("oak", "took Otto's sheet off, the hose is split again", [("Otto", ())]),
         ("oak", "Otto off his feed - Tucker's sheet is mended", [("Otto", "unwell"), ("tucker-sheet", "in service")]),
         ("chenaie", "Perle transpire, on voit rien avec le brouillard", [("Perle", "sweating")]),
+        # a wish in other words, and taken back
+        ("oak", "I'd like Fig left bare from here on", [("Fig", True)]),
+        ("oak", "we can stop keeping Fig bare", [("Fig", False)]),
+        ("oak", "no more keeping Fig bare please", [("Fig", False)]),
+        # why: the piece behind it is wet, not the one put on
+        ("oak", "put the spare 200 on otto as his own sheet is soaked", [
+            ("Otto", ("spare-200-75",)), ("otto-sheet", "soaked"),
+        ]),
+        ("oak", "put the spare 200 on otto since his own sheet is torn", [
+            ("Otto", ("spare-200-75",)), ("otto-sheet", "torn"),
+        ]),
+        # moved in its clothes
+        ("oak", "turned otto out at 8 in his heavy", [("Otto", ("otto-heavy",)), ("Otto", "field")]),
+        ("oak", "turned fig out in the bottom field in her heavy", [("Fig", ("fig-heavy",)), ("Fig", "field")]),
+        ("oak", "brought fig in in her cooler", [("Fig", ("fig-cooler",)), ("Fig", "stall")]),
+        ("oak", "why did you pick that for Fig?", [("Fig", "why")]),
+        ("encina", "¿por qué elegiste eso para Canela?", [("Canela", "why")]),
+        ("chenaie", "pourquoi t'as choisi ça pour Perle ?", [("Perle", "why")]),
         # which pieces are wet, in words that no table lists
         ("tilleuls", "Quelles couvertes sont encore en train de sécher ?", [("drying",)]),
         ("oak", "what stuff is still wet?", [("drying",)]),
@@ -273,6 +291,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "cuando Lucero era potro tiritaba con nada"),
         ("chenaie", "quand Perle était pouliche, elle grelottait au moindre vent"),
         ("oak", "popped my arm in under every one of them"),  # no horse is moved with it
+        ("oak", "fig used to be kept bare"),
+        ("oak", "I'd like Fig left in her stall"),
+        ("oak", "why does fig do that"),
         ("oak", "I haven't taken the sheet off Otto"),
         ("oak", "don't rug Otto until he's dry"),
         ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),

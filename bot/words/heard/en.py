@@ -1259,11 +1259,12 @@ PHRASES = {
         chucked out back, put out back, let out back, booted out back
     """,
     "keep": """
-        keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
+        would (like / rather / prefer), keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
         prefers, stick to, to be kept, to be left, to  remain, |could|can|may|might be |kept|left
     """,
     "please": """
-        please, from now on, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
+        please, from (now / here / today / this day) (on / onwards / onward / on in / on out),
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
         would appreciate it if, would be great if, it would be great if, |if|when you |could|would,
         if you |could|would please, until further notice
     """,
@@ -2105,6 +2106,7 @@ PHRASES = {
         when we rescued, when she came to me, when he came to me, when she first came,
         was (/ just / only / still) a (foal / youngster / yearling / weanling / colt / filly / kid / two year old),
         was (a wee thing / a baby horse / young / younger / little / a three year old / racing / on the track),
+        used to be,
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got
     """,
@@ -3616,9 +3618,7 @@ PHRASES = {
     "or": """
         or, or else, or was it, or maybe, or is it, or possibly
     """,
-    "reason": """
-        as
-    """,
+    "reason": "as, since, seeing as, seeing that, given that",
     "girth": "",
     "either way": "pulled, pulling, yanked, dragged, tugged, hoiked, hoicked",
     "felt": """
