@@ -914,7 +914,7 @@ PHRASES = {
         shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up, stuck on,
         bunged on, chucked on, whacked on, lobbed on, flung on, slung on, slapped on, tossed on,
         shoved on, slipped on, slid on, thrown on, lashed on, hoyed on, fired on, clapped on, hoofed on,
-        plonked on, plopped on, wrestled on, whipped on, plonked, plopped, lobbed, lashed, hoyed,
+        plonked on, plopped on, wrestled on, whipped on, plonked, plopped, lobbed, lashed, hoyed, fired,
         clapped, heaped, piled on, piled, strapped, strapped on, buckled, buckled up, buckled on,
         done up, did up, done her up in, done him up in, did him up in, did her up in, kitted,
         kitted out, doubled up, doubled up with, donned, i put, i put on, we put, we put on, i add,
@@ -1091,6 +1091,7 @@ PHRASES = {
         without, no, sans, minus, wi out, withoot
     """,
     "clipped": """
+        had (them / him / her / someone / somebody / the guy / a guy / the girl / a girl) do,
         clipped, clip, a clip, been clipped, was clipped, got clipped, clipped out, clipping, clips,
         clipped off, clipped up, clipped all over, did a clip, done a clip, had a clip,
         has had a clip, been shaved, shaved, given a clip, gave a clip, got a clip, getting clipped,
@@ -2162,7 +2163,7 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
-        to me,
+        (i / we) (could / can) not help (noticing / but notice / but noticing / seeing / but see), to me,
         just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
         heard, apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted,
@@ -2427,6 +2428,7 @@ PHRASES = {
     """,
     "link": """
         along, on the other hand,
+        (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
         on my way back, on the way in, on the way out, on the way past,
