@@ -53,7 +53,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    if first.has("had") and any(i.has("done") for i in sentence[1:]):
+    if first.has("had") and (any(i.has("done") for i in sentence[1:]) or _did_a_clip(sentence)):
         return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
@@ -61,6 +61,23 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _did_a_clip(sentence: Sequence[Item]) -> bool:
+    """As in "did Pip last night, hunter clip", "did a trace clip on Pip": what was done, and no other verb behind whom.
+
+    Not "did Pip get a hunter clip", "did the clip come out well".
+    """
+    did = next(k for k, i in enumerate(sentence) if i.has("had"))
+    names = [k for k, i in enumerate(sentence) if i.horses]
+    if not names or not any(i.kinds("style") for i in sentence):
+        return False
+    opens = all(i.horses or i.has("and", "article") for i in sentence[did + 1 : names[0]])
+    behind = next((i for i in sentence[names[-1] + 1 :] if not (i.has("article") or i.text == "'s")), NOTHING)
+    if opens:
+        return behind.mark or behind.has("time", "clipped") or bool(behind.kinds("style"))
+    between = sentence[did + 1 : names[0]]
+    return all(i.kinds("style") or i.has("clipped", "article", "on", "of") for i in between)
 
 
 def _looked_for(sentence: Sequence[Item], words: Sequence[Item]) -> bool:

@@ -117,7 +117,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     if _by_name(run, _owner_named(items, at, end), roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
-    hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
+    hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse or before.text == "'s")
     called_so = len(run) == 1 and run[0].text in roster.alone
     if called_so and (hers or only_told or _torn_or_moved(items, at, end) or _of_its_owner(items, at, end, roster)):
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée

@@ -21,8 +21,10 @@ def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
 def _either(items: Sequence[Item], one: int, other: int) -> bool:
     """As in "no sé si es canela o tormenta la que está tiritando": neither spice nor storm does."""
     first, last = sorted((one, other))
-    if last + 1 < len(items) and items[last + 1].has("both"):
-        return True  # "lady n thunder both cold"
+    behind = items[last + 1 : last + 3]
+    moved = bool(behind) and behind[0].has("turned out", "brought in") and (len(behind) == 1 or behind[1].mark)
+    if moved or (behind and behind[0].has("both")):
+        return True  # "lady n thunder both cold", "ruby n storm turned out"
     parted = any(i.has("or") for i in items[first:last])
     return parted and any(i.has("sign shivering", "sign sweating") for i in items[last + 1 :])
 

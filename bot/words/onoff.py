@@ -5,6 +5,16 @@ from collections.abc import Sequence
 from bot.words.items import Item, predicate
 from bot.words.piece import Piece
 
+# what may stand beside two pieces of which one lies over the other
+LAYERING = (
+    "over", "under", "article", "her", "time", "in", "on", "is", "wears", "subject", "link", "polite", "brought",
+)  # fmt: skip
+# what may stand between a horse and what it is in: "turned Otto out at 8 in his heavy"
+PASSED = (
+    "is", "link", "time", "was", "very", "too", "hour", "outwards", "turned out", "in", "article", "toward",
+    "place field", "place stall",
+)  # fmt: skip
+
 
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
@@ -114,7 +124,7 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
             and bool(items[k - 1].horses)
             and _only_pieces(items, k)
         )
-    before = [i for i in items[:k] if not i.has("is", "link", "time", "was", "very", "too")]
+    before = [i for i in items[:k] if not (i.has(*PASSED) or i.clock or i.number is not None)]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 
 
@@ -132,12 +142,11 @@ def _nothing_else(items: Sequence[Item], at: int) -> bool:
 
 
 def _layered(items: Sequence[Item], at: int) -> bool:
-    """As in "Lady has her liner under her turnout", "Lady's turnout over her liner": both, and nothing else."""
+    """As in "Lady has her liner under her turnout", "I've his liner on under the heavy": both, and nothing else."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
     if len(pieces) != 2 or at not in pieces:
         return False
-    small = ("over", "under", "article", "her", "time", "in", "on", "is", "wears")
-    no_more = all(i.piece or i.horses or i.mark or i.has(*small) for i in items)
+    no_more = all(i.piece or i.horses or i.mark or i.has(*LAYERING) for i in items)
     has = bool(items[0].horses) and any(i.has("is") for i in items[1:2])  # "Lucero tiene el forro y encima la 200"
     if not (has or any(i.has("has") for i in items[: pieces[0]]) or no_more):
         return False

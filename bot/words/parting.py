@@ -89,8 +89,9 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
-    if item.has("reason") and (behind_pause or complete(current)) and _somebody(following):
-        return "but"  # "put her sheet on as it was spitting"
+    because = (_somebody(following) and not item.has("hour")) or tells_of_a_piece(sentence[at + 1 :])
+    if item.has("reason") and (behind_pause or complete(current)) and because:
+        return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
     if item.has("when") and (complete(current) or dresses(current)):
         return "when"
     if item.has("but") and item.has("link") and current.items and current.items[-1].has("guess"):

@@ -76,13 +76,17 @@ def _place_behind(items: Sequence[Item], at: int) -> bool:
 def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
     """As in "j'ai sorti Brume au pré avec sa doudoune", "solté a Trueno en el potrero con la capa puesta"."""
     moved = clause.has("turned out", "brought in") or _left_there(clause.items)
-    moved = moved and clause.has("place stall", "place field")
-    changed = any(i.has("took off", "took", "put on", "swapped") and not i.has("on") for i in clause.items)
-    where = _where(clause.items) if moved and not changed and not clause.has("not") else None
+    where = _where(clause.items) if moved and not _changed(clause.items) and not clause.has("not") else None
     if where is not None:
         last = telling.events[-1] if telling.events else None
         worn = named((last.horse,)) if isinstance(last, Wearing) else ()  # "lo solté en el prado con el polar"
         telling.each(list(clause.horses) or worn, lambda name: Placed(name, where))
+
+
+def _changed(items: Sequence[Item]) -> bool:
+    """Whether clothes were put on or taken off, not a horse: "took her sheet out"; but "took Otto out in his sheet"."""
+    verbs = (k for k, i in enumerate(items) if i.has("took off", "took", "put on", "swapped") and not i.has("on"))
+    return any(not _left_there(items[k:]) for k in verbs)
 
 
 def _left_there(items: Sequence[Item]) -> bool:
@@ -131,13 +135,15 @@ def _where(items: Sequence[Item]) -> Where | None:
 
 
 def _of_clothes(items: Sequence[Item], at: int) -> bool:
-    """As in "in both", "in everything": clothes, not the stall."""
+    """As in "in both", "in everything", "in his heavy": clothes, not the stall."""
     out_of = items[at].text.endswith(" of")  # "growing out of everything", "in out of this", "out of the rain"
     if out_of and any(i.has("it", "weather", "sky", "mass") and not i.horses for i in items[at + 1 : at + 3]):
         return True
     if items[at].has("in") and _ends_in_it(items[at + 1 :]):
         return True
-    return (out_of or items[at].has("in")) and at + 1 < len(items) and items[at + 1].has("both", "everyone", "nothing")
+    behind = items[at + 1] if at + 1 < len(items) else items[at]
+    worn = behind.piece is not None or behind.has("both", "everyone", "nothing")
+    return (out_of or items[at].has("in")) and worn
 
 
 def _ends_in_it(behind: Sequence[Item]) -> bool:

@@ -20,7 +20,7 @@ GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it 
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 BESIDE_WHY = (
     "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
-    "nothing", "ask tonight", "ask ready", "sky", "when", "toward", "brought", "keeps", "helper", "only", "gram",
+    "yes", "nothing", "ask tonight", "ask ready", "sky", "when", "toward", "brought", "keeps", "helper", "only", "gram",
     "brings weather",  # "por qué lleva tanto": much, also of rain
 )  # fmt: skip
 NOTHING = Item("", "")
@@ -92,11 +92,18 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         any(i.piece or (i.number or 0) >= LEAST_FILL for i in items)
         or any(i.has("bare", "nothing", "wears", "ask wearing", "off", "on") for i in rest)
         or len(rest) <= 2
+        or _that_for_her(rest)
     )
     if not clothing or not _plainly(rest, *BESIDE_WHY):
         return None
     named = [i for i in items if not (i.piece and i.piece.rug)]  # "why no rug on Pip" asks of no piece in particular
     return Asked("why", horse=horse, garment=_garment(named if horse else items, telling, horse))
+
+
+def _that_for_her(rest: Sequence[Item]) -> bool:
+    """As in "why did you pick that one for Juniper tonight": nothing but "that", and for whom."""
+    small = all(i.horses or i.has("it", "one", "yes", "toward", "ask tonight") for i in rest)
+    return small and any(i.has("toward") and then.horses for i, then in pairwise(rest))
 
 
 def _degrees(two: Sequence[Item]) -> bool:

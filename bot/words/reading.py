@@ -165,7 +165,9 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
             return
-        if not read_question(sentence, telling):
+        if read_question(sentence, telling):
+            _asked_about(sentence, telling)
+        else:
             if not marked and sentence[0].has("ask state", "ask ready"):
                 _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
                 return
@@ -205,9 +207,9 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
     if len(pieces) == 1 and len(horses) <= 1:
         owner = pieces[0].owners[0] if len(pieces[0].owners) == 1 else horses[0].horses[0] if horses else None
         telling.piece, telling.last = telling.meant(pieces[0], owner).ids, "piece"
-    elif len(horses) == 1 and not pieces:
-        telling.who, telling.begun, telling.last, telling.crowded = (horses[0],), True, "horse", True
-        telling.asked = True
+    if len(horses) == 1 and len(pieces) <= 1:
+        telling.who, telling.begun, telling.crowded, telling.asked = (horses[0],), True, True, True
+        telling.last = telling.last if pieces else "horse"
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:

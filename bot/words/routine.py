@@ -79,13 +79,14 @@ def _with_a_piece(items: Sequence[Item]) -> bool:
 
 
 def _not_to_be(items: Sequence[Item]) -> bool:
-    """As in "needn't be kept bare", "je ne tiens plus à ce qu'elle reste nue": the wish taken back."""
+    """As in "needn't be kept bare", "no more keeping her bare", "je ne tiens plus à ce qu'elle reste nue"."""
     unrugged = next((k for k, i in enumerate(items) if i.has("do not rug")), None)
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0) if unrugged is None else unrugged
     before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
     bare = next((k for k, i in enumerate(items) if i.has("bare")), at) if unrugged is None else at
     denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
-    return items[at].has("not") or denied or any(i.has("not") and not i.has("not any more") for i in before)
+    over = any(i.has("stopped") or (i.has("not") and not i.has("not any more")) for i in before)
+    return items[at].has("not") or denied or over
 
 
 def _work_word(item: Item) -> bool:

@@ -169,9 +169,12 @@ def _said_alone(items: Sequence[Item], at: int) -> bool:
 
 
 def _picked_out(items: Sequence[Item], at: int) -> bool:
-    """As in "el que trae frío es lucero": who it is, behind what was said of him."""
+    """As in "el que trae frío es lucero", "no, that's misty": who it is, behind what was said of him."""
     if at < 2 or not items[at - 1].has("is") or items[at].has("weekday", "mass"):
         return False
+    that = items[at - 2].has("it") and items[at - 2].has("relative")
+    if that and any(i.has("no") for i in items[max(0, at - 4) : at]):
+        return True
     opens = next((k for k in range(at - 2, max(-1, at - REACH), -1) if items[k].has("relative")), -1)
     return opens >= 0 and any(predicate(i) for i in items[opens:at])
 

@@ -131,10 +131,15 @@ def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
     if means & {"colour", "any adjective"}:
         behind, more = lexicon.phrases.longest(texts, at + said)
         if "colour" in means and "is" in behind:  # "hazels pink is soaked"
-            return not lexicon.phrases.longest(texts, at + said + more)[0].isdisjoint(WETNESS)
+            return _of_a_rug(lexicon.phrases.longest(texts, at + said + more)[0])
         means = means | behind
     clip = "clip" in " ".join(texts[at : at + said]) and any(m.startswith("style ") for m in means)
-    return clip or any(m in ("rug", "body") or m.startswith(("kind ", "weight ")) for m in means)
+    return clip or any(m in ("rug", "body", "strap") or m.startswith(("kind ", "weight ")) for m in means)
+
+
+def _of_a_rug(means: frozenset[str]) -> bool:
+    """How wet a rug is, or that it is torn, in the wash: "mistys pink is ripped"."""
+    return any(m in WETNESS or m.startswith("state ") for m in means)
 
 
 def _rug_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
@@ -147,7 +152,8 @@ def _rug_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
 
 
 def _nicknamed(texts: Words, at: int, roster: Roster) -> bool:
-    return at < len(texts) and name_at(texts, at, roster.pieces)[1] > 0  # "mooses cow print"
+    """A piece's own name: "mooses cow print", "dukes tank" of one called the tank."""
+    return at < len(texts) and (name_at(texts, at, roster.pieces)[1] > 0 or texts[at] in roster.alone)
 
 
 def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:

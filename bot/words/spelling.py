@@ -1,10 +1,12 @@
 """Words as a dictionary has them, from words as thumbs type them: "q" → que, "jai" → j'ai, "sweatin", "soooo"."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
 
 from bot.words.items import says_how
 from bot.words.lexicon import Lexicon, first_names
+from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster
 from bot.words.spoken_french import as_written
 from bot.words.tokens import Token
@@ -110,25 +112,24 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     if THRICE.search(word):
         drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
         return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)
-    turned = _letters_turned(word, lexicon, roster) if len(word) >= LEAST - 2 and word not in first_names() else ()
-    if len(word) < LEAST - 1:
-        return _unless_a_name(word, next(iter(turned), word), roster)
-    whole = (word[: -len(end)] + full for end, full in lexicon.endings if len(word) >= LEAST and word.endswith(end))
-    alike = _sounding_alike(word, lexicon) if lexicon.sounds and word not in first_names() else ()
-    meant = next((other for other in (*whole, *alike, *turned) if other in lexicon.everyday), word)
-    return _unless_a_name(word, meant, roster)
-
-
-def _unless_a_name(word: str, meant: str, roster: Roster) -> str:
-    """The word meant; as it was typed where that is a slip of a name here."""
+    turned = _letters_turned(word, lexicon.language) if len(word) >= LEAST - 2 else ""
+    whole: Iterable[str] = ()
+    if len(word) >= LEAST:
+        whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
+    sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
+    alike = _sounding_alike(word, lexicon) if sounded else ()
+    meant = next((other for other in (*whole, *alike, turned) if other in lexicon.everyday), word)
+    if meant == turned and turned in roster.named:
+        return word  # "fgi" is asked about, of a horse called Fig
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 
 
-def _letters_turned(word: str, lexicon: Lexicon, roster: Roster) -> Sequence[str]:
-    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; none where two may be."""
+@lru_cache(maxsize=20_000)
+def _letters_turned(word: str, language: str) -> str:
+    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; "" where two may be."""
     turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(len(word) - 1))
-    found = {other for other in turns if other in lexicon.everyday and other not in roster.named}
-    return tuple(found) if len(found) == 1 else ()
+    found = {other for other in turns if other in lexicon_of(language).everyday and word not in first_names()}
+    return found.pop() if len(found) == 1 else ""
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:

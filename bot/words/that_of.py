@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.words.heard.colours import COLOURS
 from bot.words.items import WETNESS, Item, places
@@ -52,24 +53,29 @@ def _her_own(items: Sequence[Item], at: int) -> int:
     """How many words say "le he quitado la suya", "je lui ai enlevé la sienne": whatever she has on; 0 for none."""
     article = items[at].has("that of", "article") and not items[at].has("own") and at + 1 < len(items)
     own = items[at + 1] if article else items[at]
-    if not own.has("own") or own.has("her"):
-        return 0
     words = 2 if article else 1
+    hers = own.has("her") and not any(i.has("is") for i in items[at + words : at + words + 1])  # "his is soaked"
+    if not own.has("own") or hers:
+        return 0
     moved = any(i.has("took off", "put on") for i in items[max(0, at - 2) : at])
     return words if moved or _said_to_be(items, at + words) else 0
 
 
 def _said_to_be(items: Sequence[Item], at: int) -> bool:
     """As in "a Romero le he puesto la azul porque la suya estaba empapada": how the one is that she does not wear."""
-    how = next((i for i in items[at + 1 : at + 4] if not i.has("is", "was", "time", "very")), None)
-    is_so = at < len(items) and items[at].has("is", "was") and not items[at].has("put on")
+    said = items[at : at + 1] if at < len(items) and items[at].kinds("state") else items[at + 1 : at + 4]
+    how = next((i for i in said if not i.has("is", "was", "time", "very")), None)  # "his own is wet", "is in wash"
+    is_so = at < len(items) and (how is items[at] or items[at].has("is", "was")) and not items[at].has("put on")
     as_well = any(i.has("and") for i in items[max(0, at - 3) : at])  # "y la suya" may be another's
     before = items[max(0, at - REACH) : at]
     if not is_so or as_well or how is None or not (how.has(*WETNESS) or how.kinds("state")):
         return False
     pieces = [i.piece for i in before if i.piece is not None]
     dressed = any(i.has("put on", "wears", "swapped") for i in before)
-    return dressed and len({i.horses for i in before if i.horses}) == 1 and bool(pieces) and not pieces[-1].owners
+    dressed = dressed or any(i.has("in") and then.piece is not None for i, then in pairwise(before))
+    wearers = {i.horses for i in before if i.horses}
+    hers = bool(pieces) and pieces[-1].owners in wearers  # "… her green one because her own": which, nobody says
+    return dressed and len(wearers) == 1 and bool(pieces) and not hers
 
 
 def _whose(items: Sequence[Item], at: int) -> int:

@@ -11,7 +11,9 @@ from bot.words.telling import Telling
 def spoken_of(clause: Clause, telling: Telling) -> None:
     """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
     horses = [i for i in clause.items if i.horse]
-    if clause.has("yesterday", "long ago"):
+    if clause.only_yesterday and clause.has("clipped") and len(horses) == 1:
+        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
+    elif clause.has("yesterday", "long ago"):
         telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True

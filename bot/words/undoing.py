@@ -23,12 +23,11 @@ def undoes(sentence: Sequence[Item]) -> bool:
         return False
     verb, *behind = words[first:]
     then = next((i for i in behind if not i.has("polite", "it")), behind[0])  # "oublie ça bot, j'ai confondu"
-    if (
-        verb.has("undo")
-        and then.has("i", "subject", "was", "undo")
-        and not any(i.piece or predicate(i) for i in words[first + 1 :])
-    ):
+    told = any(i.piece or predicate(i) for i in behind)
+    if verb.has("undo") and then.has("i", "subject", "was", "undo") and not told:
         return True  # "annule, j'ai confondu Vanille et Vanina"
+    if verb.has("undo") and then.has("i mean") and not (told or any(i.horses for i in behind)):
+        return True  # "scratch that last one, I meant a different horse"
     return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )

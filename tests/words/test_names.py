@@ -54,6 +54,7 @@ def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: st
         ("hard", "bell is shivering", ("Bella", "Belle")),
         ("hard", "bell is cold behind the elbow", ("Bella", "Belle")),
         ("hard", "bell is naked", ("Bella", "Belle")),
+        ("hard", "musty is shivering", ("Misty", "Dusty")),
         ("odd", "Lady sweaty", ("Lady Grey",)),
         ("odd", "Grey is shivering", ("Lady Grey",)),
         ("oak", "Sunday looks cold", ("Sunday",)),

@@ -178,6 +178,49 @@ def said(text: str, name: str) -> Heard:
         ("oak", "took Otto's sheet off, the hose is split again", [("Otto", ())]),
         ("oak", "Otto off his feed - Tucker's sheet is mended", [("Otto", "unwell"), ("tucker-sheet", "in service")]),
         ("chenaie", "Perle transpire, on voit rien avec le brouillard", [("Perle", "sweating")]),
+        # a wish in other words, and taken back
+        ("oak", "I'd like Fig left bare from here on", [("Fig", True)]),
+        ("oak", "we can stop keeping Fig bare", [("Fig", False)]),
+        ("oak", "no more keeping Fig bare please", [("Fig", False)]),
+        # why: the piece behind it is wet, not the one put on
+        ("oak", "put the spare 200 on otto as his own sheet is soaked", [
+            ("Otto", ("spare-200-75",)), ("otto-sheet", "soaked"),
+        ]),
+        ("oak", "put the spare 200 on otto since his own sheet is torn", [
+            ("Otto", ("spare-200-75",)), ("otto-sheet", "torn"),
+        ]),
+        # a clip done, told without a question's answer; by somebody else, the day before
+        ("oak", "did a trace clip on tucker", [("Tucker", "trace")]),
+        ("oak", "did tucker last night, hunter clip, he hated it", [("Tucker", "hunter")]),
+        ("oak", "did tuckers clip just now, full", [("Tucker", "full")]),
+        ("oak", "Otto was clipped yesterday. I had them do a bib clip.", [("Otto", "bib")]),
+        ("oak", "did otto and gave bramble a bib clip", [("Bramble", "bib")]),
+        # its own piece, while it wears another's; a nickname behind its owner
+        ("oak", "fig is wearing tucker's sheet, her own cooler is soaked", [
+            ("Fig", ("tucker-sheet",)), ("fig-cooler", "soaked"),
+        ]),
+        ("oak", "clem is wearing bramble's medium, her own sheet is in wash", [
+            ("Clementine", ("bramble-medium",)), ("clem-sheet", "washing"),
+        ]),
+        ("oak", "otto was wet so i fired the spare 200 on him", [("Otto", "wet"), ("Otto", ("spare-200-75",))]),
+        ("oak", "fig was cold so ive her cooler on under the heavy", [
+            ("Fig", "cold"), ("Fig", ("fig-cooler", "fig-heavy")),
+        ]),
+        # "she" is the horse just asked for
+        ("oak", "update on fig!! shes not shivering anymore yay", [("Fig", "comfortable")]),
+        ("oak", "how is fig? she was shivering at noon", [("Fig", "state"), ("Fig", "shivering")]),
+        ("oak", "saw otto on my walk, he's sweating buckets", [("Otto", "sweating")]),
+        ("oak", "I couldn't help noticing that Otto's sheet is torn", [("otto-sheet", "torn")]),
+        ("oak", "scratch that last one, i meant another horse", [()]),
+        ("hard", "max is roasting, no hang on thats misty", [("Misty", "hot")]),
+        ("hard", "max n misty turned out", [("Max", "field"), ("Misty", "field")]),
+        # moved in its clothes
+        ("oak", "turned otto out at 8 in his heavy", [("Otto", ("otto-heavy",)), ("Otto", "field")]),
+        ("oak", "turned fig out in the bottom field in her heavy", [("Fig", ("fig-heavy",)), ("Fig", "field")]),
+        ("oak", "brought fig in in her cooler", [("Fig", ("fig-cooler",)), ("Fig", "stall")]),
+        ("oak", "why did you pick that for Fig?", [("Fig", "why")]),
+        ("encina", "¿por qué elegiste eso para Canela?", [("Canela", "why")]),
+        ("chenaie", "pourquoi t'as choisi ça pour Perle ?", [("Perle", "why")]),
         # which pieces are wet, in words that no table lists
         ("tilleuls", "Quelles couvertes sont encore en train de sécher ?", [("drying",)]),
         ("oak", "what stuff is still wet?", [("drying",)]),
@@ -280,6 +323,14 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "cuando Lucero era potro tiritaba con nada"),
         ("chenaie", "quand Perle était pouliche, elle grelottait au moindre vent"),
         ("oak", "popped my arm in under every one of them"),  # no horse is moved with it
+        ("oak", "fig used to be kept bare"),
+        ("oak", "did otto get a hunter clip"),
+        ("oak", "did the hunter clip come out ok on otto"),
+        ("oak", "I did Otto and Bramble has a bib clip now"),
+        ("oak", "saw otto with my sister, she's sweating"),
+        ("hard", "no, it's misty out"),
+        ("oak", "I'd like Fig left in her stall"),
+        ("oak", "why does fig do that"),
         ("oak", "I haven't taken the sheet off Otto"),
         ("oak", "don't rug Otto until he's dry"),
         ("chenaie", "j'ai pas enlevé l'imper d'Ulysse"),

@@ -184,7 +184,7 @@ MEANINGS = {
     "leaves only": "keeps on, and nothing else: 'elle garde que la 100'",
     "only": "this and nothing else",
     "or": "one of two, nobody says which",
-    "reason": "before a pronoun: why it was done",
+    "reason": "before a pronoun, or a piece and how it is: why it was done",
     "girth": "a strap where a rug is named, else a saddle's",
     "either way": 'taken off, but put on where "on" follows the piece: then nothing is told',
     "felt": "a hand under the rug: no garment is moved",

@@ -915,7 +915,7 @@ PHRASES = {
         shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up, stuck on,
         bunged on, chucked on, whacked on, lobbed on, flung on, slung on, slapped on, tossed on,
         shoved on, slipped on, slid on, thrown on, lashed on, hoyed on, fired on, clapped on, hoofed on,
-        plonked on, plopped on, wrestled on, whipped on, plonked, plopped, lobbed, lashed, hoyed,
+        plonked on, plopped on, wrestled on, whipped on, plonked, plopped, lobbed, lashed, hoyed, fired,
         clapped, heaped, piled on, piled, strapped, strapped on, buckled, buckled up, buckled on,
         done up, did up, done her up in, done him up in, did him up in, did her up in, kitted,
         kitted out, doubled up, doubled up with, donned, i put, i put on, we put, we put on, i add,
@@ -1093,6 +1093,7 @@ PHRASES = {
         without, no, sans, minus, wi out, withoot
     """,
     "clipped": """
+        had (them / him / her / someone / somebody / the guy / a guy / the girl / a girl) do,
         clipped, clip, a clip, been clipped, was clipped, got clipped, clipped out, clipping, clips,
         clipped off, clipped up, clipped all over, did a clip, done a clip, had a clip,
         has had a clip, been shaved, shaved, given a clip, gave a clip, got a clip, getting clipped,
@@ -1261,11 +1262,12 @@ PHRASES = {
         chucked out back, put out back, let out back, booted out back
     """,
     "keep": """
-        keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
+        would (like / rather / prefer), keep, keeping, leave, want, kept, wants, prefer, like, stay, stays, to stay,
         prefers, stick to, to be kept, to be left, to  remain, |could|can|may|might be |kept|left
     """,
     "please": """
-        please, from now on, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
+        please, from (now / here / today / this day) (on / onwards / onward / on in / on out),
+        i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
         would appreciate it if, would be great if, it would be great if, |if|when you |could|would,
         if you |could|would please, until further notice
     """,
@@ -2123,6 +2125,7 @@ PHRASES = {
         when we rescued, when she came to me, when he came to me, when she first came,
         was (/ just / only / still) a (foal / youngster / yearling / weanling / colt / filly / kid / two year old),
         was (a wee thing / a baby horse / young / younger / little / a three year old / racing / on the track),
+        used to be,
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got
     """,
@@ -2178,7 +2181,7 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
-        to me,
+        (i / we) (could / can) not help (noticing / but notice / but noticing / seeing / but see), to me,
         just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
         heard, apparently, texted, just told me, looks like, guess, i guess, see, seen, spotted,
@@ -2443,6 +2446,7 @@ PHRASES = {
     """,
     "link": """
         along, on the other hand,
+        (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
         on my way back, on the way in, on the way out, on the way past,
@@ -3636,9 +3640,7 @@ PHRASES = {
     "or": """
         or, or else, or was it, or maybe, or is it, or possibly
     """,
-    "reason": """
-        as
-    """,
+    "reason": "as, since, seeing as, seeing that, given that",
     "girth": "",
     "either way": "pulled, pulling, yanked, dragged, tugged, hoiked, hoicked",
     "felt": """

@@ -3155,6 +3155,7 @@ PHRASES = {
         bajo, debajo, debajo de, con, dentro de, por debajo, por debajo de
     """,
     "ask why": """
+        por qué (/ has / habéis / han) (elegiste / escogiste / elegido / escogido / elegisteis / eligieron),
         por qué, porqué, por que, y por qué, a qué se debe, explica, explícame, cómo es que, por qué no, xq, pq,
         explícame por qué, dime por qué, cuéntame por qué, decidme por qué, por qué motivo, por qué razón,
         y eso por qué, y por qué no, cómo así que, y cómo así, a cuento de qué, a santo de qué,

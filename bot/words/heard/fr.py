@@ -3075,6 +3075,7 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de",
     "ask why": """
+        pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris),
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,
         pourquoi est ce que, pourquoi est ce qu', comment ça se fait que, comment ça se fait qu',
