@@ -45,6 +45,7 @@ change     what a clause does to an outfit
 wearers    who wears it
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
+put_right  what somebody corrects while speaking
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece

@@ -94,6 +94,8 @@ def seen_where(items: Sequence[Item]) -> Setting:
     for at, item in enumerate(() if planned else items):
         if item.has("work", "worked") and any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1]):
             return "after work"
+    if len(items) > 2 and items[-1].has("work") and items[-2].mark and not planned:
+        return "after work"  # "sudado, clase"
     moved = any(i.has("not", "plan", "brought in", "turned out", "brought", "stays", "done") for i in items)
     inside = any(i.has("place stall") and not i.has("inwards") for i in items)
     return "stall" if inside and not moved else "turnout"
@@ -290,3 +292,17 @@ def taken_up_at_last(items: Sequence[Item], at: int) -> bool:
     """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
     behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
     return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
+
+
+def picked_out(items: Sequence[Item], at: int) -> bool:
+    """As in "el que está empapado es Pirineo": who it is, told behind what is said of him."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article") and not i.has("of", "is")))]
+    named = len(behind) > 1 and behind[0].has("is") and bool(behind[1].horses)
+    return items[0].has("relative") and named and all(only_small(i) for i in behind[2:])
+
+
+def only_horses_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether a clause is small words, this one, and horses."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or i.has("time", "polite"))]
+    listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
+    return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])

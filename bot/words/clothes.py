@@ -5,7 +5,7 @@ from dataclasses import replace
 from functools import cache
 
 from bot.words.agreement import gender_of
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import WETNESS, Item, places, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
 from bot.words.piece import RUGS, Piece, colour
@@ -62,10 +62,11 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
 
 def _with_jackets(items: list[Item]) -> list[Item]:
     """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear."""
-    return [
-        replace(item, means=frozenset({"rug"})) if item.has("jacket") and _of_a_horse(items, at) else item
-        for at, item in enumerate(items)
-    ]
+    found = list(items)
+    for at in places(items, frozenset(("jacket",))):
+        if _of_a_horse(items, at):
+            found[at] = replace(items[at], means=frozenset({"rug"}))
+    return found
 
 
 def _of_a_horse(items: Sequence[Item], at: int) -> bool:
@@ -118,7 +119,8 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse)
-    if (hers or only_told or _torn_or_moved(items, at, end)) and len(run) == 1 and run[0].text in roster.alone:
+    told = only_told or _torn_or_moved(items, at, end) or _whose_strap(items, at, end)
+    if (hers or told) and len(run) == 1 and run[0].text in roster.alone:
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
@@ -138,6 +140,12 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("and")
     after = next((i for i in items[end : end + 2] if not i.has("is") or i.has("off", "on")), None)
     return opens and after is not None and (after.has("state torn", "state washing", "on", "off"))
+
+
+def _whose_strap(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "correa rota camuflada", of a rug called la camuflada: what broke, and on which."""
+    ends = end >= len(items) or items[end].mark
+    return ends and at > 1 and items[at - 1].has("broken", "state torn") and items[at - 2].has("strap")
 
 
 def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:

@@ -20,9 +20,11 @@ def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]
 
     Not "Toño monto a Candela", "Moro trabajo una hora", which lack an accent.
     """
+    if lexicon.past.isdisjoint([i.text for i in items]):
+        return items
     found = list(items)
     somebody = horse = False  # named before in the sentence, who may have done it
-    for at, item in enumerate(items if lexicon.past else ()):
+    for at, item in enumerate(items):
         if item.text in ENDS:
             somebody = horse = False
         if item.text in lexicon.past and "ó" not in item.raw.casefold():

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from bot.barn import Barn, Person
-from bot.events import Undo, Wearing
+from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
@@ -16,7 +16,7 @@ from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
-from bot.words.elided import of_another, same
+from bot.words.elided import same
 from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
@@ -25,10 +25,10 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.mended import mended
 from bot.words.names import Roster, roster
-from bot.words.outfits import tell_same
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
+from bot.words.put_right import correct, said_anew, told_anew
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.scan import scan, tokens_of
@@ -42,6 +42,7 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
+    without_family,
     without_herds_of_a_place,
 )
 from bot.words.thread import (
@@ -107,7 +108,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)
@@ -224,9 +225,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             continue
         if not (before and picks_out(before) and clause.items[0].has("not")):
-            _correct(clause, telling)
+            correct(clause, telling)
         told = len(telling.events)
-        _facts(clause, telling)
+        anew = said_anew(clause)
+        _facts(anew or clause, telling)
+        if anew:
+            told_anew(told, telling)
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
         ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
@@ -267,22 +271,6 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _correct(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, no sorry, Juniper": the horse just named was wrong."""
-    if not clause.has("no") or len(clause.horses) != 1:
-        return
-    words, horse = [i for i in clause.items if not i.mark], clause.horses[0]
-    if not (words[0].has("no") and horse.sure and telling.events):
-        return
-    if all(i.horses or i.has("no", "i mean", "polite", "not") for i in words):
-        last = telling.events[-1]
-        if isinstance(last, Wearing):
-            telling.retell(telling.events[:-1])
-            tell_same(named(horse.horses), telling)
-        elif hasattr(last, "horse"):
-            telling.retell([*telling.events[:-1], of_another(last, horse.horses[0])])
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -8,8 +8,8 @@ from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
-from bot.words.told_apart import only_a_horse, told_apart, wordlike
-from bot.words.weatherlike import clothing, may_be_weather, told_of_its_body, weather_talk
+from bot.words.told_apart import only_a_horse, taken_off, told_apart, wordlike
+from bot.words.weatherlike import clothing, may_be_weather, of_a_time, told_of_its_body, weather_talk
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -87,7 +87,9 @@ def _either(one: Item, other: Item) -> Item:
 def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     item = items[at]
     if not item.exact:
-        return replace(item, horses=()) if item.known and not only_a_horse(items, at) else item
+        if item.known and not only_a_horse(items, at):
+            return replace(item, horses=())
+        return replace(item, means=frozenset()) if item.kinds("kind") else item  # "poncho tiene frío", of Pancho
     if named and wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
     if named:
@@ -115,6 +117,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
+    if of_a_time(items, at) and not item.capital:
+        return False
     if called_with_article(items, at) or _picked_out(items, at):
         return True
     if told_apart(items, at):
@@ -171,6 +175,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
+    if after.has("colour") and any(i.has("on", "put on") for i in rest[1:2]):
+        return True  # "gringo azul puesta"
     if after.has("ask today") and after.text.startswith(("il ", "elle ")):
         return True  # "lune elle met quoi cette nuit"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
@@ -226,8 +232,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
             or clothing(before)
         ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
-    if before.has("too") and before.has("is"):
-        return True  # "so is dolly"
+    if (before.has("too") and before.has("is")) or taken_off(items, at):
+        return True  # "so is dolly", "sin forro pancho"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
 

@@ -12,8 +12,10 @@ from bot.words.around import (
     horse_ahead,
     named_last,
     not_that_one,
+    only_horses_behind,
     only_that_one_left,
     owns_the_stall,
+    picked_out,
     pieces_ahead,
     pieces_listed,
     rest_allows,
@@ -131,7 +133,7 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
-    if taken_up_at_last(items, at):
+    if taken_up_at_last(items, at) or picked_out(items, at):
         return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
@@ -145,7 +147,7 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
-        if item.has("everyday hot", "everyday cold") and _only_horses_behind(items, at):
+        if item.has("everyday hot", "everyday cold") and only_horses_behind(items, at):
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
@@ -157,13 +159,6 @@ def _only_listed(behind: Sequence[Item]) -> bool:
     if pause >= len(behind) or behind[pause].horses or not any(i.horses for i in behind):
         return True
     return all(i.horses or i.mark or only_small(i) or predicate(i) for i in behind[pause:])
-
-
-def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
-    """Whether a clause is small words, this one, and horses."""
-    behind = [i for i in items[at + 1 :] if not (i.mark or i.has("time", "polite"))]
-    listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
-    return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])
 
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
