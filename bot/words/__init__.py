@@ -16,7 +16,7 @@ et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
-clothes    a piece of clothing as somebody described it
+clothes, as_described   a piece of clothing as somebody described it
 owned      whose it is
 mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
@@ -49,7 +49,7 @@ elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
-around, onoff    what the words beside a sign or a piece say of it
+around, onoff, named_at_last    what the words beside a sign or a piece say of it
 overlooked danger that no grammar caught
 reading    all of it, in order
 meaning    what comes of it

@@ -1,18 +1,17 @@
 """Which piece of clothing is meant: "juniper-liner", "Juniper's liner", "the blue one", "her 200". Never a guess."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache
 
 from bot.words.agreement import gender_of
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.as_described import piece_of
+from bot.words.items import WETNESS, Item, places, predicate
 from bot.words.names import Roster
 from bot.words.owned import whose_before, whose_behind
-from bot.words.piece import RUGS, Piece, colour
+from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
 
-# what each weight means, in g/m² of fill, both ends included
-WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
 LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
@@ -62,10 +61,11 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
 
 def _with_jackets(items: list[Item]) -> list[Item]:
     """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear."""
-    return [
-        replace(item, means=frozenset({"rug"})) if item.has("jacket") and _of_a_horse(items, at) else item
-        for at, item in enumerate(items)
-    ]
+    found = list(items)
+    for at in places(items, frozenset(("jacket",))):
+        if _of_a_horse(items, at):
+            found[at] = replace(items[at], means=frozenset({"rug"}))
+    return found
 
 
 def _of_a_horse(items: Sequence[Item], at: int) -> bool:
@@ -119,19 +119,20 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse or before.text == "'s")
     called_so = len(run) == 1 and run[0].text in roster.alone
-    if called_so and (hers or only_told or _torn_or_moved(items, at, end) or _of_its_owner(items, at, end, roster)):
+    told = only_told or _torn_or_moved(items, at, end) or _whose_strap(items, at, end)
+    if called_so and (hers or told or _of_its_owner(items, at, end, roster)):
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
-        return None if _how_it_is(run, before) or _neck_of_hers(items, at, end) else _piece(run, numbers, roster)
+        return None if _how_it_is(run, before) or _neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
     if _half(run, before, after):
         return None
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
     if not (weak and (starts or _determined(before)) and _ends(after)) or all(i.has("one") for i in run):
         return None
-    return _piece(run, numbers, roster)
+    return piece_of(run, numbers, roster)
 
 
 def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
@@ -146,6 +147,12 @@ def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> b
     whose = items[end + 1] if end + 1 < len(items) and items[end].has("of") else None
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
+
+
+def _whose_strap(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "correa rota camuflada", of a rug called la camuflada: what broke, and on which."""
+    ends = end >= len(items) or items[end].mark
+    return ends and at > 1 and items[at - 1].has("broken", "state torn") and items[at - 2].has("strap")
 
 
 def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:
@@ -266,50 +273,3 @@ def _determined(before: Item | None) -> bool:
 
 def _ends(after: Item | None) -> bool:
     return after is None or after.mark or bool(after.means) or bool(after.horses) or after.person
-
-
-def _piece(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Piece:
-    # a nickname that is a trade word ("fleece") may as well mean any such piece
-    ids = next((i.pieces for i in run if i.pieces and not (i.kinds("kind") or i.kinds("weight") or i.has("rug"))), ())
-    kinds = {kind for i in run for kind in i.kinds("kind")}
-    weights = [weight for i in run for weight in i.kinds("weight")]
-    rug = not kinds and any(i.has("rug") for i in run)
-    fill = (numbers[0], numbers[0]) if numbers else WEIGHTS[weights[0]] if weights else None
-    if rug or (not kinds and weights):
-        kinds = set(RUGS)
-    said = " ".join(i.raw for i in run)
-    if ids:  # a nickname narrows; what else was said must fit too
-        others = [i for i in run if not i.pieces]
-        plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
-        fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
-        sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
-        return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
-    spare = any(i.has("spare") for i in run)
-    called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
-    several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
-    return Piece(
-        said,
-        frozenset(kinds),
-        fill,
-        _bag(run, roster),
-        spare=spare,
-        rug=rug and fill is None,
-        called=called,
-        several=several,
-    )
-
-
-def _only_a_name(item: Item, roster: Roster) -> bool:
-    """As in "the spare pony rug", "the 57" of a piece called spare-pony-57; a number that is no rug's fill."""
-    if item.number in roster.fills:
-        return False
-    return item.text in roster.words and (not item.means or item.has("a horse"))
-
-
-def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
-    """The words that a piece must have among its own names: colours, and what only names tell."""
-    kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
-    bare = roster.nouns if kindless else frozenset[str]()
-    return frozenset(
-        word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
-    )

@@ -22,6 +22,7 @@ from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dresses
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
+PLAN = 2  # words of "espero que"
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
     "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
@@ -113,6 +114,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     if not subjects and says and sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")
+    if not subjects and says and signed and len(rest) > PLAN and rest[0].has("plan"):
+        return ","  # "(le puse la verde porque) tenía frío, espero que no os importe"; but "tenía frío, supongo"
     if not subjects and says and signed and only_a_name(rest):
         return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
     if current.pieces and not current.horses and owner_at_last(rest, current.pieces):

@@ -46,7 +46,7 @@ def _not_that_piece(items: Sequence[Item], at: int) -> int:
         place += 1
     if not _denies(items[at]) or place >= len(items) or items[place].piece is None:
         return 0
-    return place + 1 if place + 1 >= len(items) or items[place + 1].text in ENDS else 0
+    return place + 1 if place + 1 >= len(items) or _ends(items[place + 1]) else 0
 
 
 def _denies(item: Item) -> bool:
@@ -82,8 +82,12 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
         return 0  # "in his sheet, no liner"
     whose = bool(items[meant].horses) and meant + 1 < len(items) and items[meant + 1].text == "'s"
     end = meant + (2 if whose else 1)
-    ends = end >= len(items) or items[end].text in ENDS or not items[end].text.isascii()  # "la granate 🤦"
-    return meant if (piece is not None or whose) and ends else 0
+    return meant if (piece is not None or whose) and (end >= len(items) or _ends(items[end])) else 0
+
+
+def _ends(item: Item) -> bool:
+    """A pause, or a face that somebody pulls: "ay no, la granate 🤦"."""
+    return item.text in ENDS or not (item.text.isascii() or any(letter.isalnum() for letter in item.text))
 
 
 def _passed(item: Item) -> bool:

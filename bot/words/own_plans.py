@@ -20,24 +20,30 @@ def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]
 
     Not "Toño monto a Candela", "Moro trabajo una hora", which lack an accent.
     """
+    if lexicon.past.isdisjoint([i.text for i in items]):
+        return items
     found = list(items)
     somebody = horse = False  # named before in the sentence, who may have done it
-    for at, item in enumerate(items if lexicon.past else ()):
+    for at, item in enumerate(items):
         if item.text in ENDS:
             somebody = horse = False
         if item.text in lexicon.past and "ó" not in item.raw.casefold():
             pronouns = list(takewhile(PRONOUNS.__contains__, item.text.split()))
             another = somebody or _of_itself(pronouns) or (horse and not pronouns) or _done_by_another(items, at)
             if not another or any(i.text == "yo" for i in items[max(0, at - 1) : at + 2]):
-                found[at] = _about_to(item)
+                found[at] = _about_to(items, at)
         somebody = somebody or _a_doer(item)
         horse = horse or _stands_bare(items, at)
     return found
 
 
-def _about_to(item: Item) -> Item:
-    """The verb as a plan; the noun where it is one as well: "trabajo"."""
-    return replace(item, means=(item.means - set(VERBS) - {"stripped"}) or frozenset({"plan"}))
+def _about_to(items: Sequence[Item], at: int) -> Item:
+    """The verb as a plan; what else it means where it is that: "trabajo duro", "llevo un rato mirando a Moro"."""
+    left = items[at].means - set(VERBS) - {"stripped"}
+    behind = [i for i in items[at + 1 : at + 4] if i.horses or not i.has("article") or i.has("toward")]
+    to_a_horse = len(behind) > 1 and behind[0].has("toward") and bool(behind[1].horses)
+    plan = not left or (to_a_horse and not items[at].has("work"))
+    return replace(items[at], means=left | {"plan"} if plan else left)
 
 
 def _of_itself(pronouns: Sequence[str]) -> bool:

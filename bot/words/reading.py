@@ -45,6 +45,7 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
+    without_family,
     without_herds_of_a_place,
 )
 from bot.words.thread import (
@@ -109,7 +110,7 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
     settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
     topic = beyond(settled)

@@ -15,7 +15,7 @@ from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
-NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass"))
+NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
 END = Token("", "", 0, 0, "mark")
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
@@ -158,7 +158,8 @@ def _of_tables(
 ) -> Item:
     """A word or a phrase of the tables that is nobody's name."""
     token = tokens[at]
-    if said == 1 and means and means <= NAMEABLE:
+    long = len(token.text) >= LONG_PART  # "mac is shivering" is no Max
+    if said == 1 and means and all(m in NAMEABLE or (long and m.startswith("kind ")) for m in means):
         return _perhaps(token, means, roster)
     raws = tuple([t.raw for t in tokens[at : at + said]])
     item = _phrase(texts[at : at + said], raws, means, lexicon.language)
@@ -203,7 +204,7 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
-    """A colour or weather, one slip from a name: asked about where only a horse can stand ("orange is sweating")."""
+    """A colour, weather or praise, one slip from a name: asked about where only a horse can stand ("orange sweats")."""
     item = Item(token.text, token.raw, means, capital=token.capital)
     horses, apart = roster.near(token.text)
     horses = horses if apart == 1 else roster.like(token.text)

@@ -10,18 +10,24 @@ from bot.words.items import Item, places
 from bot.words.telling import Telling
 from bot.words.undoing import undoes
 
-TAKES_BACK = frozenset(("second thought",))
+MAY_TAKE_BACK = frozenset(("second thought", "no"))
 Read = Callable[[Sequence[Item]], None]
 
 
 def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """The sentence cut where something is taken back, each part with whether it stands behind such words."""
-    taken_back = places(sentence, TAKES_BACK)
+    taken_back = [at for at in places(sentence, MAY_TAKE_BACK) if _takes_back(sentence, at)]
     turns = [*([] if taken_back and undoes(sentence) else taken_back), len(sentence)]
     if turns[0]:
         yield sentence[: turns[0]], _only_denies(sentence[: turns[0]])
     for turn, end in pairwise(turns):
         yield sentence[turn + 1 : end], True
+
+
+def _takes_back(sentence: Sequence[Item], at: int) -> bool:
+    """Words that do nothing else, or a plain "no" between two pauses: "Pip is wet, no, the one that's wet is Ned"."""
+    paused = 0 < at < len(sentence) - 1 and sentence[at - 1].mark and sentence[at + 1].mark
+    return sentence[at].has("second thought") or (paused and sentence[at].has("not"))
 
 
 def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:

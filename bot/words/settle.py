@@ -9,8 +9,8 @@ from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
-from bot.words.told_apart import only_a_horse, told_apart, wordlike
-from bot.words.weatherlike import SKY, clothing, may_be_weather, told_of_its_body, weather_talk
+from bot.words.told_apart import only_a_horse, taken_off, told_apart, wordlike
+from bot.words.weatherlike import SKY, clothing, may_be_weather, of_a_time, told_of_its_body, weather_talk
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -97,7 +97,9 @@ def _either(one: Item, other: Item) -> Item:
 def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     item = items[at]
     if not item.exact:
-        return replace(item, horses=()) if item.known and not only_a_horse(items, at) else item
+        if item.known and not only_a_horse(items, at):
+            return replace(item, horses=())
+        return replace(item, means=frozenset()) if item.kinds("kind") else item  # "poncho tiene frío", of Pancho
     if named and wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
     if named:
@@ -125,6 +127,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
+    if of_a_time(items, at) and not item.capital:
+        return False
     if called_with_article(items, at) or _picked_out(items, at):
         return True
     said_to_be = at > 0 and items[at - 1].has("is")
@@ -187,6 +191,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
+    if after.has("colour") and any(i.has("on", "put on") for i in rest[1:2]):
+        return True  # "gringo azul puesta"
     if after.has("ask today") and after.text.startswith(("il ", "elle ")):
         return True  # "lune elle met quoi cette nuit"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
@@ -242,8 +248,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
             or clothing(before)
         ):
             return not items[at].has("mass")  # "la 300 de quartz", "la couverte d'étoile"
-    if before.has("too") and (before.has("is") or " " in before.text):
-        return True  # "so is dolly", "same with pep"
+    if (before.has("too") and (before.has("is") or " " in before.text)) or taken_off(items, at):
+        return True  # "so is dolly", "same with pep", "sin forro pancho"
     if at > 1 and before.has("is") and items[at - 2].has("neither"):
         return True  # "nor is moose"
     if at > 1 and before.text == ":" and items[at - 2].kinds("sign"):

@@ -4,15 +4,16 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.items import Item
+from bot.words.items import Item, places
 
 
 def yes_or_if(items: Sequence[Item]) -> list[Item]:
     """As in "Trasgo no está sudado pero Canelo si, bastante"; not "Canelo, si suda, sin manta"."""
-    return [
-        replace(item, means=item.means - {"if"}) if item.has("if") and item.has("yes") and _ends(items, at) else item
-        for at, item in enumerate(items)
-    ]
+    found = list(items)
+    for at in places(items, frozenset(("if",))):
+        if items[at].has("yes") and _ends(items, at):
+            found[at] = replace(items[at], means=items[at].means - {"if"})
+    return found
 
 
 def _ends(items: Sequence[Item], at: int) -> bool:

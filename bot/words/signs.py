@@ -10,8 +10,8 @@ from bot.words.around import (
     crowded,
     excepted,
     horse_ahead,
-    named_last,
     not_that_one,
+    only_horses_behind,
     only_that_one_left,
     owns_the_stall,
     pieces_ahead,
@@ -20,7 +20,6 @@ from bot.words.around import (
     setting_of,
     sign_of,
     thing_ahead,
-    told_at_last,
     wearer_ahead,
 )
 from bot.words.below import felt_dry_below
@@ -28,6 +27,7 @@ from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
+from bot.words.named_at_last import named_last, told_at_last
 from bot.words.piece import Piece
 from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
@@ -140,7 +140,7 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return False
     if item.kinds("everyday"):
         after = items[at + 1 : at + 2]
-        if item.has("everyday hot", "everyday cold") and _only_horses_behind(items, at):
+        if item.has("everyday hot", "everyday cold") and only_horses_behind(items, at):
             return True  # "trop chauds Ulysse et Fidji"
         return bool(after) and after[0].mark and after[0].text in ":-–—" and horse_ahead(items, at)
     return horse_ahead(items, at) or named_last(items, at)
@@ -152,13 +152,6 @@ def _only_listed(behind: Sequence[Item]) -> bool:
     if pause >= len(behind) or behind[pause].horses or not any(i.horses for i in behind):
         return True
     return all(i.horses or i.mark or only_small(i) or predicate(i) for i in behind[pause:])
-
-
-def _only_horses_behind(items: Sequence[Item], at: int) -> bool:
-    """Whether a clause is small words, this one, and horses."""
-    behind = [i for i in items[at + 1 :] if not (i.mark or i.has("time", "polite"))]
-    listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
-    return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])
 
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:

@@ -118,8 +118,8 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
         whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
     sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
     alike = _sounding_alike(word, lexicon) if sounded else ()
-    meant = next((other for other in (*whole, *alike, turned) if other in lexicon.everyday), word)
-    if meant == turned and turned in roster.named:
+    meant = next((other for other in (*whole, *alike, turned) if other and other in lexicon.everyday), word)
+    if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 

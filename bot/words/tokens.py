@@ -92,7 +92,7 @@ def words(phrase: str) -> tuple[str, ...]:
 
 def _inside_word(text: str, at: int, mark: str) -> bool:
     joins = mark in HYPHENS and 0 < at < len(text) - 1
-    return (joins and text[at - 1].isalnum() and text[at + 1].isalnum()) or mark in "\ufe0f\u200d'’`´"
+    return (joins and text[at - 1].isalnum() and text[at + 1].isalnum()) or mark in "\ufe0f\u200d♀♂'’`´"
 
 
 @lru_cache(maxsize=REMEMBERED)

@@ -19,7 +19,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.has("article") and at + 1 < len(items) and clothing(items[at + 1]) and not sort_of:
         return False  # "the penny sheet"
     if wordlike(items[at]) and (
-        (clothing(before) and not _goes_on_of(items, at) and not _taken_off(items, at))
+        (clothing(before) and not _goes_on_of(items, at) and not taken_off(items, at))
         or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
@@ -53,10 +53,11 @@ def _attribute(items: Sequence[Item], at: int) -> bool:
     return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is")
 
 
-def _taken_off(items: Sequence[Item], at: int) -> bool:
+def taken_off(items: Sequence[Item], at: int) -> bool:
     """As in "enlevé chemise étoile", "sin forro pancho": what was put on or taken off, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
-    return ends and at > 1 and items[at - 2].has("put on", "took off", "without") and not describes(items[at])
+    moved = at > 1 and items[at - 2].has("put on", "took off", "without") and clothing(items[at - 1])
+    return ends and moved and not describes(items[at])
 
 
 def _alive(rest: Sequence[Item]) -> bool:
@@ -102,13 +103,14 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
+    if before is not None and not before.mark and items[at].kinds("kind"):
+        return False  # "Luna con poncho tiene frío"
     rest = list(items[at + 1 :])
     if rest and rest[0].has("she") and rest[0].has("subject"):
         rest = rest[1:]  # "la brune elle a froid"
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
-    animal = bool(rest) and rest[0].has("sign shivering", "sign sweating", "sign rubbed")  # no weather does
-    return bool(rest) and _of_an_animal(rest) and _nameable(items[at], weather=animal)
+    return bool(rest) and _of_an_animal(rest) and _nameable(items[at], rest[0])
 
 
 def _of_an_animal(rest: Sequence[Item]) -> bool:
@@ -121,7 +123,9 @@ def felt_in_a_part(rest: Sequence[Item]) -> bool:
     return bool(rest[0].kinds("everyday")) and any(i.has("body") for i in rest[1:FELT])
 
 
-def _nameable(item: Item, *, weather: bool) -> bool:
+def _nameable(item: Item, sign: Item) -> bool:
     """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
-    sky = ("weather", "sky", "bare weather", "mass") if weather else ()
-    return all(m in ("colour", "any adjective", "i", *sky) or m.startswith("weight") for m in item.means)
+    sky = SKY if sign.has("sign shivering", "sign sweating", "sign rubbed") else ()  # no weather does
+    felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
+    plain = ("colour", "any adjective", "i", "habit", *sky)
+    return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

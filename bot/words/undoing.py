@@ -14,8 +14,10 @@ def undoes(sentence: Sequence[Item]) -> bool:
     if not places(sentence, UNDOING):
         return False
     words = [i for i in sentence if not i.mark]
-    if any(i.has("undo") for i in words) and all(i.has(*TAKING_BACK) for i in words):
-        return True
+    if any(i.has("undo") for i in words) and all(
+        i.has(*TAKING_BACK) or (k and i.has("subject")) for k, i in enumerate(words)
+    ):
+        return True  # "lo puse mal yo, bórrenlo"
     if _at_last(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)

@@ -7,6 +7,7 @@ from bot.words.clauses import soft
 from bot.words.items import Item, of_a_horse, predicate
 from bot.words.sentences import REACH
 
+OF_A_TIME = ("de", "d'", "del", "du")
 SKY = ("weather", "weekday", "mass", "bare weather", "sky")  # what a horse may be called as well
 
 
@@ -23,6 +24,13 @@ def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
     if item.has("weekday") and (_soaked(rest) or _felt_in_a_part(rest)):
         return False
     return item.has("mass", "weekday") or not (rest and rest[0].has("is"))
+
+
+def of_a_time(items: Sequence[Item], at: int) -> bool:
+    """As in "el trueno de anoche", "la neige de ce matin": the weather, for no horse is of a night."""
+    behind = items[at + 1] if at + 1 < len(items) else None
+    dated = behind is not None and behind.has("time", "yesterday") and behind.text.split()[0] in OF_A_TIME
+    return dated and items[at].has("weather", "sky") and at > 0 and items[at - 1].has("article")
 
 
 def weather_talk(items: Sequence[Item], at: int) -> bool:

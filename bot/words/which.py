@@ -37,7 +37,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         own = [g for g in fitting if g in worn] or list(fitting)
     if not own and piece.ids and (not piece.owners or (piece.given and len(piece.owners) == 1)):
         own = _lent(fitting, horse, roster) if lend else []
-    own = own or _called(piece, horse, roster)
+    own = own or _called(piece, horse, roster) or _as_elsewhere(piece, horse, roster)
     if not own and lend:
         own = [g for g in fitting if roster.garments[g].horse is None]
     if not own:
@@ -67,7 +67,17 @@ def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
     """The one of its pieces that the barn calls so, whatever it is: "el impermeable", with a little fill."""
     said = _nouns(piece.said) - _nouns(horse)
     called = [g for g in roster.owned.get(horse, ()) if not said.isdisjoint(roster.bags[g])]
-    return called if len(called) == 1 and not (piece.spare or piece.fill or piece.owners or piece.ids) else []
+    return called if len(called) == 1 and not (piece.spare or piece.fill or piece.ids) else []
+
+
+def _as_elsewhere(piece: Piece, horse: str, roster: Roster) -> list[str]:
+    """Its only one of the kind that the barn calls so: "la capa de Chispa", where Canela's turnout is canela-capa."""
+    said = _nouns(piece.said) - _nouns(horse)
+    kinds = {roster.garments[g].kind for g, bag in roster.bags.items() if not said.isdisjoint(bag)}
+    plainly = bool(piece.kinds) and len(said) == 1
+    plainly = plainly and not (piece.rug or piece.words or piece.fill or piece.spare or piece.ids)
+    own = [g for g in roster.owned.get(horse, ()) if roster.garments[g].kind in kinds] if plainly else []
+    return own if len(own) == 1 else []
 
 
 @lru_cache(maxsize=REMEMBERED)

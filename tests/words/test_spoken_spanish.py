@@ -97,6 +97,29 @@ from tests.words.test_turns_of_speech import said, told
         ("ba a nebar en la noche?", [("forecast",)]),
         ("que mantas siguen secandose", [("drying",)]),
         ("qué cosas se te pueden preguntar?", [("help",)]),
+        ("qué queda secándose", [("drying",)]),
+        # put right while speaking
+        ("Trueno está frío, no perdón, el que está frío es Moro", [("Moro", "cold")]),
+        ("Trueno está sudado, no, la que está sudada es Canela", [("Canela", "sweating")]),
+        ("Trueno bien, no perdón, Moro tiembla", [("Trueno", "comfortable"), ("Moro", "shivering")]),
+        ("la que está empapada es Paloma", [("Paloma", "wet")]),
+        ("le puse el forro a Canela, ay no, la gorda 🤦‍♀️", [("Canela", ("canela-gorda",))]),
+        ("borra mi mensaje anterior", [()]),
+        ("lo último lo puse mal yo, bórrenlo", [()]),
+        # the south, the plural, the past
+        ("terminaos tos menos el Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
+        ("sudando como cochinos Moro y Trueno", [("Moro", "sweating"), ("Trueno", "sweating")]),
+        ("hecha toda la ronda de la noche", [("all",)]),
+        ("le quité la 100 a Moro porque tenía mucho calor, espero que no os importe", [("Moro", ()), ("Moro", "hot")]),
+        ("Moro sudado, doma", [("Moro", "sweating", "after work")]),
+        ("Trueno saltó el portón, está sudado", [("Trueno", "sweating")]),
+        # without its article
+        ("quité forro Lucero", [("Lucero", ())]),
+        ("correa rota manta roja", [("nube-manta", "strap broken")]),
+        ("Moro bien, lo que sí la manta roja tiene la correa cortada", [
+            ("Moro", "comfortable"), ("nube-manta", "strap broken"),
+        ]),
+        ("su hermana Paloma tiembla", [("Paloma", "shivering")]),
         ("Paloma anda con puro impermeable", [("Paloma", ("paloma-impermeable",))]),
     ],
 )  # fmt: skip
@@ -135,6 +158,11 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "qué se puede pedir para cenar?",
         "fui con frío toda la mañana",
         "Iván está en la cuadra",
+        "mi tía Paloma está con fiebre",
+        "mi hermana Canela está enferma y no sube",
+        "con el trueno de anoche se fue la luz",
+        "Moro saltó la valla",
+        "la noche anterior no dormí",
     ],
 )
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:
@@ -149,6 +177,15 @@ def test_what_may_be_of_her_own_or_lent_is_asked(text: str) -> None:
     assert not heard.events
     assert heard.ask
     assert heard.ask.about == "garment"
+
+
+@pytest.mark.parametrize("text", ["mono temblando", "moño tiene frío", "el mono está sudado"])
+def test_praise_that_shivers_may_be_a_horse(text: str) -> None:
+    """A word one letter from a name, where only a horse can stand."""
+    heard = said(text, "encina")
+    assert not heard.events
+    assert heard.ask
+    assert heard.ask.options == ("Moro",)
 
 
 def test_both_are_two() -> None:
@@ -174,3 +211,26 @@ def test_a_day_has_no_ears(tmp_path: Path) -> None:
         for text in ("domingo frío de las orejas, lola sudada", "domingo frío de las ancas", "domingo frío y lluvioso")
     ]
     assert [told(one) for one in heard] == [[("Domingo", "cold"), ("Lola", "sweating")], [("Domingo", "cold")], []]
+
+
+def test_a_barns_own_word_for_a_kind_is_heard_of_its_other_horses(tmp_path: Path) -> None:
+    """Where one turnout is called a capa, another's only turnout is one too; of two it is asked."""
+    (tmp_path / "barn.yaml").write_text(
+        "barn: Los Sauces\ntimezone: America/Argentina/Salta\nplace: {latitude: -25, longitude: -65}\n"
+        "rounds: [{name: tarde, at: '18:00'}]\npeople: [{name: Ana, role: manager, language: es}]\n"
+        "horses: [{name: Tero}, {name: Sauce}, {name: Jarilla}]\n"
+        "garments:\n- {id: tero-capa, horse: Tero, kind: turnout, fill_g: 200}\n"
+        "- {id: sauce-media, horse: Sauce, kind: turnout, fill_g: 150}\n"
+        "- {id: sauce-box, horse: Sauce, kind: stable, fill_g: 150}\n"
+        "- {id: jarilla-media, horse: Jarilla, kind: turnout, fill_g: 150}\n"
+        "- {id: jarilla-gruesa, horse: Jarilla, kind: turnout, fill_g: 300}\n",
+        encoding="utf-8",
+    )
+    here = load(tmp_path / "barn.yaml")
+    heard = [
+        read(f"la capa de {name} está mojada", here.people[0], here, as_filed(here))
+        for name in ("Tero", "Sauce", "Jarilla")
+    ]
+    assert [told(one) for one in heard] == [[("tero-capa", "wet")], [("sauce-media", "wet")], []]
+    assert heard[2].ask
+    assert heard[2].ask.options == ("jarilla-media", "jarilla-gruesa")

@@ -97,11 +97,13 @@ def test_clothes_only_spoken_of_change_nothing(name: str) -> None:
 SPEAKERS_OWN = (
     "hoy a las cinco monto yo a Nube, que nadie la toque", "esta tarde saco a Lucero al prado",
     "a Canela la monto a las cuatro", "trabajo yo a Moro y os digo", "galopo a Trueno esta tarde si no os importa",
+    "esta tarde llevo a Lucero al prado",
     "a las ocho le quito yo la gorda a Canela", "esta noche destapo a Paloma", "LUEGO SALTO CON ESTRELLA",
 )  # fmt: skip
 SOMEBODY_ELSES = (
     ("esta tarde montó Iván a Nube", "worked"), ("Iván monto a Nube", "worked"), ("monto Iván a Nube", "worked"),
     ("Moro trabajo una hora", "worked"), ("Trueno salto muy bien hoy", "worked"), ("mi hija monto a Nube", "worked"),
+    ("llevo un rato mirando a Moro, está sudado", "sign"),
     ("Iván saco a Lucero al prado", "place"), ("ya entro Trueno", "place"), ("monté a Nube a las cinco", "worked"),
 )  # fmt: skip
 

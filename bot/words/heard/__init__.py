@@ -144,6 +144,7 @@ MEANINGS = {
     # small words
     "i": "the speaker and other people: whoever feels it, it is not the horse",
     "visitor": "vet, farrier, dentist: what is done is their work",
+    "kin": "somebody's family: a name right behind it is theirs, though a horse is called so",
     "my": "the speaker's",
     "some": "a, another: no particular one",
     "she": "a horse named before",

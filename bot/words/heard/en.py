@@ -2400,6 +2400,12 @@ PHRASES = {
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,
         saddler, massage
     """,
+    "kin": """
+        aunt, auntie, uncle, sister, brother, cousin, daughter, son, mum, mam, mom, mother, dad, father, nan,
+        nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
+        girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
+        sister in law, brother in law, mother in law, father in law
+    """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",

@@ -47,7 +47,9 @@ PHRASES = {
         re transpirad|o|a, retranspirad|o|a, transpiradísim|o|a, transpirando a mares, pasad|o|a de sudor,
         pasadit|o|a de sudor, entrapad|o|a de sudor, mojad|o|a del sudor, mojadit|o|a del sudor,
         empapad|o|a del sudor, |sude|sudando|suda y |sude|sudando|suda, sude que sude, suda que suda,
-        sudando que sudando, sudadero
+        sudando que sudando, sudadero,
+        (sudando / sudan / suda / sudad|o|a|os|as) como |un|una|unos|unas |pollos|cerdos|cochinos|puercos|chanchos,
+        (sudando / sudan / sudados / sudadas) como |pollos|pollo|cerdos|cerdo|cochinos|puercos|chanchos|locos|locas
     """,
     "sign hot": """
         muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a,
@@ -98,7 +100,9 @@ PHRASES = {
         |resoplando|jadeando|bufando|acezando |al|bajo|en el sol, resoplando del calor, jadeando del calor, acezando,
         acezando de calor, derritiéndose, derretid|o|a, derretid|o|a de calor, hecho un horno abajo, hirviendo abajo,
         quemando por debajo, ardiendo abajo, está que se |cuece|asa|derrite|quema|ahoga|sancocha, anda con calor,
-        anda con mucho calor, anda acalorad|o|a, anda sofocad|o|a
+        anda con mucho calor, anda acalorad|o|a, anda sofocad|o|a,
+        (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado calor,
+        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de calor
     """,
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
@@ -202,7 +206,9 @@ PHRASES = {
         hech|o|a bolita de frío, tullid|o|a de frío, encogid|o|a del frío, chupad|o|a de frío,
         se está |entumiendo|engarruñando|enfriando, las orejas bien |frías|heladas, orejas bien heladas,
         |trae|tiene|con las orejas bien |frías|heladas, trae las orejas |frías|heladas|congeladas, trae frío,
-        trae mucho frío, traía frío, trae harto frío
+        trae mucho frío, traía frío, trae harto frío,
+        (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado frío,
+        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío
     """,
     "sign comfortable": """
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
@@ -946,7 +952,7 @@ PHRASES = {
         se me |trozó|trozaron, trozó, trozad|o|a|os|as, se ha trozado, se le ha trozado, se |tronó|tronaron,
         se le |tronó|tronaron, se le |truena|troza, se mochó, se le mochó, mochad|o|a, se desprendieron,
         se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se le jodió, rajad|o|a|os|as,
-        se rajó, se le rajó
+        se rajó, se le rajó, cortad|o|a|os|as
     """,
     "kind sheet": """
         la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
@@ -1903,7 +1909,8 @@ PHRASES = {
         todos, todas, todo, todo el mundo, toditos, todo el mundo, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
         el equipo al completo, todos ellos, todas ellas, todos ya, todas ya, ya todos, toda la manada,
-        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos, a tos, a toos, tos ellos
+        toda la tribu, todos y cada uno, todos y todas, toditas, todos menos, todas menos, a tos, a toos, tos ellos,
+        |tos|toos|toas menos
     """,
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
@@ -1928,6 +1935,7 @@ PHRASES = {
     "except": """
         menos, excepto, salvo, quitando, a excepción de, menos a, excepto a, salvo a, quitando a, aparte de,
         a parte de, quitado, exceptuando, exceptuando a, excluyendo a, con excepción de, con la excepción de,
+        |tos|toos|toas menos,
         todos menos, sin contar, sin contar a, sin contar con, que no sean, que no sea, solo falta,
         solo me falta, solo queda, solo me queda, falta solo, me falta solo, queda solo, falta nomás,
         nomás falta, a falta de, a falta del, faltando, solo quedan, solo faltan, nada más falta, menitos,
@@ -2059,7 +2067,10 @@ PHRASES = {
         tos |listos|hechos|cambiados|tapados|vestidos|abrigados|arreglados|apañados|terminados,
         tos |los|ya |listos|hechos|cambiados|tapados|vestidos, ya están tos,
         ya están tos |listos|hechos|cambiados|tapados, están tos |listos|hechos|cambiados|tapados,
-        tos los caballos |listos|hechos|cambiados|tapados, toas |listas|hechas|tapadas|cambiadas
+        tos los caballos |listos|hechos|cambiados|tapados, toas |listas|hechas|tapadas|cambiadas,
+        |listos|hechos|terminados|acabados|cambiados|tapados|vestidos |tos|toos,
+        |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|cumplida toda la ronda,
+        |listas|hechas|terminadas|acabadas|cambiadas|tapadas|vestidas |toas
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2771,6 +2782,11 @@ PHRASES = {
         masajista, la entrenadora, entrenadora, entrenador, juez, jueces, inseminador, el transportista,
         don veterinario, doc, el doc, la doc
     """,
+    "kin": """
+        tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
+        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
+    """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": """
@@ -2819,6 +2835,7 @@ PHRASES = {
         pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,
+        lo que sí, lo que sí que, eso sí que,
         pero claro, pero ojo, pero vamos, así que nada, así pues, de modo que, de manera que, de forma que,
         por tanto, por lo tanto, por consiguiente, y por eso, total que, o sea que, es decir, vamos que,
         puesto que, dado que, debido a que, como quiera que, ya q, pues que, y eso que, lo que pasa,
@@ -2957,7 +2974,11 @@ PHRASES = {
         botad|o|a en el |lodo|barro|suelo|piso|potrero|corral, ya comieron, ya cenaron, ya cenó, ya bebieron,
         ya tomaron agua, ya tomó agua, ya se comieron el heno,
         no |para|paran|paraba|paraban|paró|deja|dejan|dejaba|dejaban|dejó de, no ha |parado|dejado de,
-        no han |parado|dejado de, a raíz de
+        no han |parado|dejado de, a raíz de,
+        (saltó / saltaron / se saltó / ha saltado / se ha saltado / han saltado)
+        la |valla|cerca|alambrada|puerta|tranquera|luz|alarma|térmica|corriente|chispa|barda|reja,
+        (saltó / saltaron / se saltó / ha saltado / se ha saltado / han saltado)
+        el |cercado|portón|alambre|alambrado|muro|pastor|automático|diferencial|disyuntor|cerco|plomo|arroyo
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -3333,6 +3354,7 @@ PHRASES = {
         |quién|quiénes |queda|quedan|falta|faltan pendientes
     """,
     "ask drying": """
+        qué |queda|quedan|sigue|siguen |secándose|secando|mojado|mojada|húmedo|colgado|colgada,
         qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas,
         qué cosas hay |secando|secándose,
         qué mantas siguen mojadas,
@@ -3752,7 +3774,7 @@ PHRASES = {
         lo último que te puse, lo último que reporté, lo que dije recién, lo que dije antes, lo que puse antes,
         lo que escribí recién, lo que escribí antes, lo que mandé recién, lo que mandé antes, lo que dije hace rato,
         lo que puse hace rato, mi último reporte, mi reporte, el último reporte, mi último aviso, mi aviso,
-        mi mensaje de recién, el mensaje de recién
+        mi mensaje de recién, el mensaje de recién, anterior, previo
     """,
     "afterwards": """
         hay que, hace falta, poned, pon, ponedle, ponle, ponedla, voy a, vamos a, dejad, deja, dejadla,

@@ -2714,6 +2714,11 @@ PHRASES = {
         pédicure, equicoach, inséminateur, équithérapeute, saddle fitter, parage naturel, maréchale, vétos,
         vétérinaires
     """,
+    "kin": """
+        tante, oncle, tonton, tata, sœur, frère, cousin||e, fille, fils, mère, père, maman, papa, grand mère,
+        grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
+        beau père, marraine, parrain, compagne, compagnon
+    """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
         un, une, autre, quelque, une autre, un autre, n'importe quel, n'importe quelle, certain, certaine,

@@ -1,0 +1,39 @@
+"""Horses named at the end of what is told of them: "no longer shivering, Pip", "el que está mojado es Moro"."""
+
+from collections.abc import Sequence
+
+from bot.words.clauses import only_small, soft
+from bot.words.items import Item, predicate
+
+
+def named_last(items: Sequence[Item], at: int) -> bool:
+    """As in "no longer shivering, Pip", "sweaty after the lesson, Ned": small words, then the horse, and no more."""
+    if not items[at].kinds("sign"):
+        return False
+    after = next((k for k in range(at + 1, len(items)) if items[k].horses), None)
+    between = items[at + 1 : after]
+    if after is None or not all(soft(i) or i.has("worked") or predicate(i) for i in between):
+        return False
+    if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
+        return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
+    return all(i.horses or only_small(i) for i in items[after + 1 :])
+
+
+def told_at_last(items: Sequence[Item], at: int) -> bool:
+    """Whether the horse that is so is named at the end, behind a pronoun or "the one who"."""
+    return _taken_up_at_last(items, at) or _picked_out_behind(items, at)
+
+
+def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "el que está mojado es Moro", "celui qui est trempé c'est Filou": who it is that is so, told at last."""
+    if not any(i.has("relative") for i in items[:at]) or any(i.horses for i in items[:at]):
+        return False
+    behind = [i for i in items[at + 1 :] if not i.mark]
+    said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
+    return len(behind) > 1 and behind[0].has("is", "it") and len(said) == 1 and said[0].horse
+
+
+def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
+    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
