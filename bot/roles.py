@@ -33,6 +33,7 @@ ALWAYS = frozenset({"shivering", "unwell"})
 
 def judge(heard: Heard, person: Person | None, barn: Barn) -> Heard:
     """The same message with what this person may not report moved from its events to `refused`."""
+    heard = replace(heard, events=tuple(part for event in heard.events for part in _parts(event, person, barn)))
     allowed = tuple(event for event in heard.events if may(event, person, barn))
     refusals = list(_refusals(heard, person, barn))
     refused = next((r for r in refusals if _grave(r.event)), next(iter(refusals), None))
@@ -58,6 +59,15 @@ def needs(event: Event, person: Person | None, barn: Barn) -> Role:
         if any(_role_may(role, event, owner or "", barn) for owner in owners or {None}):
             return role
     return "manager"
+
+
+def _parts(event: Event, person: Person | None, barn: Barn) -> tuple[Event, ...]:
+    """A round's list told of some that are and some that are not the speaker's, in two; any other event whole."""
+    if not isinstance(event, Done) or event.horses == "all":
+        return (event,)
+    own = tuple(name for name in event.horses if may(Done((name,)), person, barn))
+    rest = tuple(name for name in event.horses if name not in own)
+    return (Done(own), Done(rest)) if own and rest else (event,)
 
 
 def _not_as_owner(event: Event, person: Person | None) -> bool:

@@ -54,6 +54,7 @@ class Clause:
             and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
             and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
             and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
+            and not (i.has("yesterday", "long ago") and _compared(self.items, k))
             and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
             and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
             and not (
@@ -168,6 +169,12 @@ def said_by(items: Sequence[Item]) -> int:
         ):
             return 0 if any(predicate(i) for i in items[:k]) else k  # "una madre de la clase me dice que Xana …"
     return 0
+
+
+def _compared(items: Sequence[Item], at: int) -> bool:
+    """As in "tonte chasse comme la dernière fois", told at the end: it dates nothing."""
+    ends = all(i.mark or i.has("polite") for i in items[at + 1 : at + 2])
+    return ends and at > 1 and items[at - 1].has("compares") and any(not soft(i) for i in items[: at - 1])
 
 
 def _supposed(items: Sequence[Item]) -> bool:

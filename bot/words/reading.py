@@ -5,13 +5,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
-from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
+from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected
 from bot.words.clauses import Clause, gathered
+from bot.words.clipped_so import clipped_so
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
@@ -45,6 +46,7 @@ from bot.words.their_horse import (
 )
 from bot.words.thread import (
     danger_of_hers,
+    in_the_stalls,
     of_a_thing,
     of_people,
     present,
@@ -107,7 +109,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     mine = telling.mine
     written = without_herds_of_a_place(et_or_est(borne(scan(tokens, lexicon(language), names))))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
-    settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
+    named_so = both_called_so(with_their_horses(scanned, names.keepers), names.parts)
+    settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -198,7 +201,6 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
-    among_stalls = False  # "je suis aux box"
     from_work = False  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
@@ -229,9 +231,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
-        elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
+        elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
-        among_stalls = among_stalls or (clause.has("place stall") and stands_among_stalls(clause.items))
+        telling.among_stalls = in_the_stalls(clause, following, telling)
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
 from bot.words.items import predicate
 from bot.words.piece import Piece
@@ -56,6 +57,19 @@ def of_a_thing(clause: Clause) -> bool:
 def picks_out(clause: Clause) -> bool:
     """As in "el que está sudado es Rayo, no Luna": what follows says which it is not."""
     return clause.has("relative") and clause.has("is") and bool(clause.horses)
+
+
+def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
+    """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
+    heads = _heads(clause) and (following is not None or not telling.events)
+    if clause.has("place stall") and (heads or stands_among_stalls(clause.items)):
+        return True
+    return telling.among_stalls and not (heads and clause.has("place field"))
+
+
+def _heads(clause: Clause) -> bool:
+    """As in "dans les box : …": a place that opens the sentence, and no more; "dans son box" is one horse's."""
+    return clause.joined == "" and all(soft(i) and not i.has("her", "is", "she", "time") for i in clause.items)
 
 
 def present(clause: Clause) -> bool:

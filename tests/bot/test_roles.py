@@ -55,6 +55,15 @@ def test_everybody_reports_what_is_theirs_to_report(who: str, event: Event, allo
     assert may(event, called(who, oak), oak) is allowed
 
 
+def test_of_a_round_told_of_several_an_owner_is_heard_of_her_own(oak: Barn) -> None:
+    """The others' are refused; of none of hers, all of it is."""
+    both = judged("Priya", oak, Done(("Willow", "Tucker")))
+
+    assert both.events == (Done(("Willow",)),)
+    assert both.refused is not None and both.refused.needs == "groom"
+    assert judged("Priya", oak, Done(("Tucker", "Otto"))).events == ()
+
+
 @pytest.mark.parametrize("sign", ["shivering", "unwell"])
 def test_danger_outranks_roles(sign: str, oak: Barn) -> None:
     """An owner who sees another's horse shiver is heard; a stranger's word is refused, not recorded."""

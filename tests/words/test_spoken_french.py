@@ -164,6 +164,26 @@ from tests.words.test_turns_of_speech import said, told
         ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
         ("Perle pas bien du tout, elle se couche et se roule dans son box, venez vite", [("Perle", "unwell", "stall")]),
         ("j'ai glissé le couvre-cou à Perle", [("Perle", ("perle-couvre-cou",))]),
+        # a place that heads what is told, until another does
+        ("aux box : Perle transpire, Ulysse tremble", [
+            ("Perle", "sweating", "stall"), ("Ulysse", "shivering", "stall"),
+        ]),
+        ("Dans l'écurie Perle a froid. Au pré Filou tremble", [("Perle", "cold", "stall"), ("Filou", "shivering")]),
+        # as it was then, told of now; why, without a pause
+        ("Ulysse tondu en trace comme l'an dernier", [("Ulysse", "trace")]),
+        ("Filou transpire comme la dernière fois", [("Filou", "sweating")]),
+        ("Filou reste dedans aujourd'hui c'est verglacé partout", [("Filou", "stall")]),
+        ("mis l'imper à Ulysse c'est trempé dehors", [("Ulysse", ("ulysse-impermeable",))]),
+        # the style behind the names
+        ("tondu perle en couverture", [("Perle", "blanket")]),
+        ("j'ai tondu Perle et Ulysse en chasse", [("Perle", "hunter"), ("Ulysse", "hunter")]),
+        # whose horse it is, said beside its name
+        ("la Noisette de Margaux tremble", [("Noisette", "shivering")]),
+        ("j'ai rentré noisette à Margaux", [("Noisette", "stall")]),
+        # the list carried out, in other words
+        ("j'ai appliqué le planning pour Filou et Perle", [(("Filou", "Perle"),)]),
+        ("je me suis occupée de Filou comme marqué sur la liste", [(("Filou",),)]),
+        ("à quoi sert ce robot", [("help",)]),
         # as it sounds
         ("jai rtiré la 250 de Perle", [("Perle", ())]),
         ("kess kon leur met a tous ce soir", [("today",)]),
@@ -193,6 +213,12 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
     "text",
     [
         "la polaire, j'y tiens",
+        "la Perle de Margaux tremble",  # hers is Noisette
+        "je suis sur la liste du concours avec Perle",
+        "je me suis occupée de Filou",
+        "comme la dernière fois Perle a eu froid, on verra",
+        "les box sont pleins, on a froid",
+        "on utilise comment la tondeuse",
         "vous pouvez y mettre les seaux",
         "y a du froid qui arrive",
         "Perle a-tu froid là",

@@ -132,6 +132,7 @@ MEANINGS = {
     "yesterday": "too old for a sign; not for a clip",
     "long ago": "before that: not a report",
     "weather": "weather and seasons, some of which are names",
+    "compares": "before a time long ago: as it was then, told of now",
     "weekday": "days, which are plans or long ago",
     "guess": "think not, not sure: not a report",
     "said": "somebody says that",

@@ -2106,6 +2106,7 @@ PHRASES = {
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got
     """,
+    "compares": "like, same as, just like, as",
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend

@@ -2491,6 +2491,7 @@ PHRASES = {
         amanecida, atardecer, madrugada, alba, aurora, rocío, cielos, ciclón, huracán, rachas, ráfagas,
         ola de frío, ola de calor, frente frío, humedad
     """,
+    "compares": "como, igual que, lo mismo que, tal como",
     "weekday": """
         lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde, findes,
         fines de semana

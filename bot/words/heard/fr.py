@@ -12,6 +12,9 @@ LEFT_ONLY = f"""
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
     (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
 """
+LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
+THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
+OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -1786,7 +1789,11 @@ PHRASES = {
         cours club, cours de club, mécanisation, interval training, fractionné, galop d'entraînement,
         rênes longues, ride, rides, marcheur
     """,
-    "done": """
+    "done": f"""
+        (/ j'ai / jai / on a / ai / a) (suivi / appliqué / respecté / exécuté) {LIST} (/ pour / de / d' / chez),
+        (comme / tel que / selon ce qui est) (indiqué / marqué / écrit / noté / prévu / affiché / demandé)
+        (sur / dans / par / au) (la liste / le planning / le plan / tableau),
+        (comme / selon / suivant / d'après / comme sur / comme dans) {LIST}, comme (dit / demande / veut) {LIST},
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
         j'ai fini avec, terminé avec, done, c'est fait pour, c'est ok pour, couvert||e|s|es, a été fait||e,
@@ -2523,6 +2530,7 @@ PHRASES = {
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
         blizzard, dégel, grésil, arc en ciel, brume, brumes
     """,
+    "compares": "comme, tout comme, pareil que, idem que, comme pour, comme à",
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
@@ -2676,7 +2684,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
-        {MIXED_UP},
+        {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -2715,7 +2723,7 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": """
-        ça, cela, ce, c', ceci, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
+        ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
         j'y ai viré, j'y ai retiré
@@ -3689,7 +3697,10 @@ PHRASES = {
         ça va descendre sous zéro, on passe sous zéro cette nuit, ça passe en négatif cette nuit,
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
-    "ask help": """
+    "ask help": f"""
+        comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
+        comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
+        c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
