@@ -211,10 +211,10 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue
-        if clause.blocked or _only_until(clause):
+        if clause.blocked or _only_until(clause) or _dated_behind(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
-            tale = tale or clause.has("long ago")
+            tale = tale or clause.has("long ago") or clause.of_its_youth
             hanging = hanging or not clause.horses or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
         if tale and clause.has("was"):
@@ -263,6 +263,11 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
+
+
+def _dated_behind(clause: Clause, following: Clause | None) -> bool:
+    """As in "Otto was always cold (when he was a foal)"."""
+    return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -2,6 +2,9 @@
 
 import pytest
 
+from bot.state import as_filed
+from bot.words import read
+from tests.words.corpus import barn
 from tests.words.test_turns_of_speech import said, told
 
 
@@ -214,6 +217,8 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
     [
         "la polaire, j'y tiens",
         "la Perle de Margaux tremble",  # hers is Noisette
+        "il transpirait tjrs Filou quand il était foal",
+        "Perle avait froid à l'époque où elle était jeune",
         "je suis sur la liste du concours avec Perle",
         "je me suis occupée de Filou",
         "comme la dernière fois Perle a eu froid, on verra",
@@ -258,3 +263,11 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
     """The words that report elsewhere report nothing here."""
     assert said(text, "chenaie").chatter
+
+
+@pytest.mark.parametrize("text", ["moi je reste sous ma couverture", "je garde mon liner moi", "moi je dors en outdoor"])
+def test_what_an_owner_wears_is_no_horses(text: str) -> None:
+    """Her own blanket, although a horse of hers has one."""
+    here = barn("chenaie")
+    margaux = next(p for p in here.people if p.name == "Margaux")
+    assert read(text, margaux, here, as_filed(here)).chatter

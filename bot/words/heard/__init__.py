@@ -131,6 +131,7 @@ MEANINGS = {
     "mass": "the same, where it may even be the subject: rain is cold",
     "yesterday": "too old for a sign; not for a clip",
     "long ago": "before that: not a report",
+    "young": "an age that is over: with 'was' before it in a time clause all of it is long ago",
     "weather": "weather and seasons, some of which are names",
     "compares": "before a time long ago: as it was then, told of now",
     "weekday": "days, which are plans or long ago",

@@ -2478,6 +2478,10 @@ PHRASES = {
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado
     """,
+    "young": """
+        potr|o|a|os|as, potrill|o|a, potranc|o|a, joven, jóvenes, pequeñ|o|a, chic|o|a, chiquit|o|a, bebé, más joven,
+        un potro, una potra, un bebé
+    """,
     "weather": """
         lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva,
         nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera, tiempo,
@@ -2491,7 +2495,7 @@ PHRASES = {
         amanecida, atardecer, madrugada, alba, aurora, rocío, cielos, ciclón, huracán, rachas, ráfagas,
         ola de frío, ola de calor, frente frío, humedad
     """,
-    "compares": "como, igual que, lo mismo que, tal como",
+    "compares": "como, igual que, lo mismo que",
     "weekday": """
         lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde, findes,
         fines de semana

@@ -2406,7 +2406,8 @@ PHRASES = {
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
-        se portait bien, allait nickel
+        se portait bien, allait nickel,
+        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2504,6 +2505,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
@@ -2523,6 +2525,10 @@ PHRASES = {
         je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
         vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
     """,
+    "young": """
+        poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling, gamin, gamine,
+        au débourrage, encore entier, plus jeune, en club
+    """,
     "weather": """
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
@@ -2530,7 +2536,7 @@ PHRASES = {
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
         blizzard, dégel, grésil, arc en ciel, brume, brumes
     """,
-    "compares": "comme, tout comme, pareil que, idem que, comme pour, comme à",
+    "compares": "comme, pareil que, idem que",
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
