@@ -1,4 +1,4 @@
-"""How a horse was clipped, told behind its name: "tondu Lune en couverture" is as "Lune tondue en couverture"."""
+"""How a horse was clipped, told apart from the verb: "tondu Lune en couverture", "Lune a eu sa tonte couverture"."""
 
 from collections.abc import Sequence
 from itertools import accumulate, takewhile
@@ -14,7 +14,7 @@ BEHIND = 4  # words of the style
 
 
 def clipped_so(items: Sequence[Item], lexicon: Lexicon) -> list[Item]:
-    """The items with the words of a style that a name parts from its verb drawn into one."""
+    """The items with the words of a style that make a phrase with a verb before them drawn into one."""
     found: list[Item] = []
     end = 0
     for at in places(items, CLIPPED):
@@ -31,7 +31,7 @@ def _style_behind(items: Sequence[Item], at: int, lexicon: Lexicon) -> tuple[Ite
     names = list(takewhile(_between, items[at + 1 : at + NAMED]))
     first = at + 1 + len(names)
     behind = items[first : first + BEHIND]
-    if not any(i.horses for i in names) or not behind:
+    if not behind:
         return None, 0, 0
     said = (items[at].text.split()[-1], *(word for i in behind for word in i.text.split()))
     means, taken = lexicon.phrases.longest(said, 0)

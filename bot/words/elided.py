@@ -91,7 +91,7 @@ def _not_now(clause: Clause) -> bool:
 
 def _not_so(items: Sequence[Item]) -> bool:
     """Horses, and behind them that it is not so of them; no more."""
-    first = next((i for i in items if not i.mark and not i.has("and", "article")), None)
+    first = next((i for i in items if not i.mark and not i.has("and", "article", "but")), None)
     denied = any(i.has("not", "no") for i in items if not i.horses)
-    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article") for i in items)
+    small = all(i.horses or i.mark or i.has("not", "no", "too", "and", "article", "but") for i in items)
     return first is not None and bool(first.horses) and denied and small

@@ -21,8 +21,9 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
-    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") for i in items)
-    again = again and small  # "…, Vanina en intégrale"
+    told = telling.heard is not None and telling.heard.has("clipped") and len(telling.who) == 1
+    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") or i.has("only") for i in items)
+    again = (again or (told and not clause.horses)) and small  # "…, Vanina en intégrale", "… Juste une trace"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
     if not (said or again):
@@ -63,7 +64,8 @@ def _not_to_be(items: Sequence[Item]) -> bool:
     before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
     bare = next((k for k, i in enumerate(items) if i.has("bare")), at)
     denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
-    return items[at].has("not") or denied or any(i.has("not") and not i.has("not any more") for i in before)
+    ended = any(i.has("not", "stopped") and not i.has("not any more") for i in before)  # "on arrête de le laisser nu"
+    return items[at].has("not") or denied or ended
 
 
 def _work_word(item: Item) -> bool:

@@ -30,7 +30,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
 from bot.words.piece import Piece
 from bot.words.removed import came_off_for_it
-from bot.words.states import read_strap, state_word, tell_piece
+from bot.words.states import may_own, read_strap, state_word, tell_piece
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
 from bot.words.thread import just_taken_off
@@ -296,7 +296,7 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
     here = reading.horses or named(before) or [i for i in reading.items if i.horses]
-    return here or (() if piece.some else reading.telling.owner_meant_by(reading.clause))
+    return here or (() if piece.some else may_own(piece, reading.clause, reading.telling))
 
 
 def _remember(reading: Reading) -> None:

@@ -187,6 +187,18 @@ from tests.words.test_turns_of_speech import said, told
         ("j'ai appliqué le planning pour Filou et Perle", [(("Filou", "Perle"),)]),
         ("je me suis occupée de Filou comme marqué sur la liste", [(("Filou",),)]),
         ("à quoi sert ce robot", [("help",)]),
+        ("Perle a eu sa tonte chasse par le tondeur", [("Perle", "hunter")]),
+        ("ça y est, on a tondu Filou ! Juste une trace", [("Filou", "trace")]),
+        ("Perle et Ulysse ont sué, mais Filou pas du tout", [
+            ("Perle", "sweating"), ("Ulysse", "sweating"), ("Filou", "comfortable"),
+        ]),
+        ("Tempête blessée par le frottement au garrot", [("Tempête", "rubbed")]),
+        ("la 250 de Perle est revenue réparée de chez le réparateur", [("perle-outdoor", "in service")]),
+        ("Caramel 200 g mise", [("Caramel", ("caramel-200",))]),
+        ("Noisette, changement : on arrête de la laisser nue", [("Noisette", False)]),
+        ("tt terminé ce soir", [("all",)]),
+        # a piece that only others have is not of the horse spoken of before
+        ("Filou est au pré. La 250 est trempée", [("Filou", "field"), ("perle-outdoor", "soaked")]),
         # as it sounds
         ("jai rtiré la 250 de Perle", [("Perle", ())]),
         ("kess kon leur met a tous ce soir", [("today",)]),
@@ -217,6 +229,9 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
     [
         "la polaire, j'y tiens",
         "la Perle de Margaux tremble",  # hers is Noisette
+        "caramel 200 g pour le gâteau",
+        "Noisette, chocolat et gâteau pour ce soir",
+        "tout terminé pour la compta",
         "il transpirait tjrs Filou quand il était foal",
         "Perle avait froid à l'époque où elle était jeune",
         "je suis sur la liste du concours avec Perle",
@@ -265,7 +280,7 @@ def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
     assert said(text, "chenaie").chatter
 
 
-@pytest.mark.parametrize("text", ["moi je reste sous ma couverture", "je garde mon liner moi", "moi je dors en outdoor"])
+@pytest.mark.parametrize("text", ["moi je reste sous ma couverture", "je garde mon liner moi", "je dors en outdoor"])
 def test_what_an_owner_wears_is_no_horses(text: str) -> None:
     """Her own blanket, although a horse of hers has one."""
     here = barn("chenaie")

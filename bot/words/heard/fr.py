@@ -205,6 +205,8 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
+        blessure|s (de / par / due au) frottement,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
         à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -1154,6 +1156,7 @@ PHRASES = {
     """,
     "at somebody's": "chez",
     "fetched": """
+        (est / sont / est déjà) revenu||e|s|es, revenu||e|s|es de chez, (est / sont) de retour, de retour de chez,
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
         été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
     """,
@@ -1851,6 +1854,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -2526,7 +2530,7 @@ PHRASES = {
         vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
     """,
     "young": """
-        poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling, gamin, gamine,
+        poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling,
         au débourrage, encore entier, plus jeune, en club
     """,
     "weather": """
