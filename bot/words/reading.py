@@ -201,6 +201,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
+    among_stalls = telling.among_stalls
     from_work = False  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
@@ -240,6 +241,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:
             telling.spoken = with_owner(clause.pieces[-1], telling)
+    if len(clauses) > 1:  # a place that heads a sentence heads no other
+        telling.among_stalls = among_stalls and telling.among_stalls
 
 
 def _but_one(clause: Clause) -> bool:

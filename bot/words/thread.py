@@ -61,8 +61,9 @@ def picks_out(clause: Clause) -> bool:
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
     """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
-    heads = _heads(clause) and (following is not None or not telling.events)
-    if clause.has("place stall") and (heads or stands_among_stalls(clause.items)):
+    heads = _heads(clause)
+    begins = heads and (following is not None or not telling.events)  # "(Maple: sweaty.) In the barn." heads nothing
+    if clause.has("place stall") and (begins or stands_among_stalls(clause.items)):
         return True
     return telling.among_stalls and not (heads and clause.has("place field"))
 

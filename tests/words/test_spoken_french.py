@@ -172,6 +172,11 @@ from tests.words.test_turns_of_speech import said, told
             ("Perle", "sweating", "stall"), ("Ulysse", "shivering", "stall"),
         ]),
         ("Dans l'écurie Perle a froid. Au pré Filou tremble", [("Perle", "cold", "stall"), ("Filou", "shivering")]),
+        ("Aux box :\nPerle a froid\nUlysse transpire\nAu pré :\nFilou tremble", [
+            ("Perle", "cold", "stall"), ("Ulysse", "sweating", "stall"), ("Filou", "shivering"),
+        ]),
+        ("aux box, Perle transpire. Filou a froid", [("Perle", "sweating", "stall"), ("Filou", "cold")]),
+        ("Ulysse tondu en trace Perle tremble", [("Ulysse", "trace"), ("Perle", "shivering")]),
         # as it was then, told of now; why, without a pause
         ("Ulysse tondu en trace comme l'an dernier", [("Ulysse", "trace")]),
         ("Filou transpire comme la dernière fois", [("Filou", "sweating")]),
