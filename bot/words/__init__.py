@@ -16,6 +16,7 @@ et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
+clipped_so  how it was clipped, told behind its name
 clothes, as_described   a piece of clothing as somebody described it
 owned      whose it is
 mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from bot.events import STYLES
 from bot.words.items import Item, places, predicate, says_how
@@ -44,13 +45,14 @@ class Clause:
     @property
     def blocked(self) -> bool:
         """A plan, a condition, a habit, an old story: not a report."""
-        if self.means.isdisjoint(MAY_BLOCK):
+        if self.means.isdisjoint(MAY_BLOCK) and not self.of_its_youth:
             return False
         blocking = [(k, self.items[k]) for k in places(self.items, BLOCKING)]
         told, said = _told_before(self.items), said_by(self.items)
         grave = _danger_told(self.items)
         return (
             _supposed(self.items)
+            or self.of_its_youth
             or any(
                 not i.horses
                 and not (k > told and i.has("idiom") and not i.has(*BLOCKS[:-1]))
@@ -59,6 +61,7 @@ class Clause:
                 and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
                 and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
                 and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
+                and not (i.has("yesterday", "long ago") and _compared(self.items, k))
                 and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
                 and not (i.has("polite") and _told_of_the_next(self.items[k + 1 : k + 6]))  # "please, Pip is shivering"
                 and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
@@ -68,6 +71,14 @@ class Clause:
                 for k, i in blocking
             )
         )
+
+    @property
+    def of_its_youth(self) -> bool:
+        """As in "quand elle était pouliche": long ago, whatever is told beside it."""
+        if not self.has("young") or not (self.joined == "when" or self.has("when")):
+            return False
+        said = [i for i in self.items if not i.has("very", "article", "time") or i.has("was", "young")]
+        return any(one.has("was") and then.has("young") for one, then in pairwise(said))
 
     @property
     def only_yesterday(self) -> bool:
@@ -184,6 +195,12 @@ def said_by(items: Sequence[Item]) -> int:
         ):
             return 0 if any(predicate(i) for i in items[:k]) else k  # "una madre de la clase me dice que Xana …"
     return 0
+
+
+def _compared(items: Sequence[Item], at: int) -> bool:
+    """As in "tonte chasse comme la dernière fois", told at the end: it dates nothing."""
+    ends = all(i.mark or i.has("polite") for i in items[at + 1 : at + 2])
+    return ends and at > 1 and items[at - 1].has("compares") and any(not soft(i) for i in items[: at - 1])
 
 
 def _supposed(items: Sequence[Item]) -> bool:

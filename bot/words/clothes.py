@@ -233,8 +233,8 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if predicate(items[k]) or items[k].has("strap", "drying"):
-            says = True
+        if (predicate(items[k]) and not items[k].has("sign hot", "sign cold")) or items[k].has("strap", "drying"):
+            says = True  # nobody says of a rug that it is hot or cold
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False
     return says

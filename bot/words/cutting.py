@@ -151,6 +151,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return False  # "the heavy is rubbing Otto"
     if before.has("of", "article") and current.has("sign rubbed"):
         return False
+    if before.kinds("style") and current.horses:
+        return bool(item.horses)  # "Lune tondue en chasse Max tremble"
     if before.mark or not LEADING_ON.isdisjoint(before.means):
         return False
     if before.horses and not current.told:

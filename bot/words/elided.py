@@ -106,7 +106,7 @@ def _not_now(clause: Clause) -> bool:
 
 def _not_so(items: Sequence[Item]) -> bool:
     """Horses, and behind them that it is not so of them; no more. "Nor is Pip" says it first."""
-    words = [i for i in items if not i.mark and not (i.has("and", "article") and not i.horses)]
+    words = [i for i in items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
     nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
     words = words[2:] if nor else words
     denied = nor or any(i.has("not", "no") for i in words if not i.horses)

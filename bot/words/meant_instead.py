@@ -59,8 +59,8 @@ def second_thought(items: Sequence[Item], at: int) -> int:
 def _opens(items: Sequence[Item], at: int, said: tuple[str, ...]) -> bool:
     """As in "no", "I meant", "wrong horse", "not Tucker"; "not Willow", "c'est Lune" and "actually" mend nothing."""
     item, behind = items[at], items[at + 1] if at + 1 < len(items) else None
-    if behind is None or item.has("is", "was", "link", "very"):
-        return False
+    if behind is None or item.has("is", "was", "link", "very") or (at and items[at - 1].has("and")):
+        return False  # "c'est Lune qui tremble et non Max"
     if not item.has("not") or item.has("no to that") or behind.horses == said:
         return True
     denied = behind.has("not") and at + 2 < len(items) and items[at + 2].horses == said

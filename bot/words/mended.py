@@ -44,14 +44,15 @@ def _not_that_piece(items: Sequence[Item], at: int) -> int:
     place = at + 1
     while place < min(len(items), at + 3) and items[place].piece is None and items[place].has("article", "of"):
         place += 1
-    if not _denies(items[at]) or place >= len(items) or items[place].piece is None:
+    if not _denies(items, at) or place >= len(items) or items[place].piece is None:
         return 0
     return place + 1 if place + 1 >= len(items) or _ends(items[place + 1]) else 0
 
 
-def _denies(item: Item) -> bool:
-    """As in "not the medium", "wet no liner today"; French "non" only says that what was said is not so."""
-    return item.has("not") and not item.has("no to that")
+def _denies(items: Sequence[Item], at: int) -> bool:
+    """As in "not the medium", "et non la 300"; French "non" by itself says that what was said is not so."""
+    joined = at > 0 and items[at - 1].has("and")
+    return items[at].has("not") and (joined or not items[at].has("no to that"))
 
 
 def _worn_last(kept: Sequence[Item]) -> bool:
@@ -67,7 +68,7 @@ def _last_piece(kept: Sequence[Item]) -> int | None:
 def _second_thought(items: Sequence[Item], at: int) -> int:
     """Where what was meant stands, after "no" or "I mean"; 0 where nobody mends anything."""
     paused = at > 0 and items[at - 1].mark
-    opens = at > 0 and items[at].has("no") and (paused or not _denies(items[at]))
+    opens = at > 0 and items[at].has("no") and (paused or not _denies(items, at))
     if not (opens or items[at].has("i mean", "second thought") or (paused and items[at].has("undo"))):
         return 0
     meant = at + 1

@@ -71,9 +71,10 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and complete(current) and _somebody_does(sentence, at):
         return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
-    said = complete(current) and (placed_or_dressed(current) or current.has("drying"))
-    if item.has("it") and following.has("is") and said:
-        return STAYS if current.items[-1].has(*HOLDING) else ""  # "took the sheet off Pip it's soaked"
+    is_so = item.has("it") and (item.has("is") or following.has("is"))
+    if is_so and complete(current) and (placed_or_dressed(current) or current.has("drying")):
+        holds = current.items[-1].has(*HOLDING) or current.items[0].has("under")  # "sous la 250 de Lune c'est sec"
+        return STAYS if holds else ""  # "took the sheet off Pip it's soaked", "Pip reste dedans c'est gelé"
     if item.has("not behind") and current.items and current.items[-1].kinds("sign"):
         return STAYS  # "Lou tremble plus"
     return None
@@ -261,6 +262,8 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
     clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
     if clip and any(i.kinds("style") for i in rest[:4]) and not any(is_subject(i) for i in rest[:4]):
         return True
+    if clip and before is not None and before.horses and _names_and_style(rest):
+        return True  # "tondu Lune et Max en chasse"
     while rest and (rest[0].has("article", "and", "of", "her", "polite", "over") and not is_subject(rest[0])):
         rest = rest[1:]
     if before is None or not rest:
@@ -284,3 +287,9 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
     if sentence[at].has("and") and any(i.has("except") for i in sentence[:at]):
         return ends or not (following.has("is", "was", "has") or predicate(following))  # "all but Pip and Otter who …"
     return ends and not (following.has("is") and not following.has("and"))
+
+
+def _names_and_style(rest: Sequence[Item]) -> bool:
+    style = next((k for k, i in enumerate(rest[:LIST]) if i.kinds("style")), 0)
+    names = [i for i in rest[:style] if not (i.text == "," or i.has("and", "article", "toward", "time"))]
+    return bool(names) and all(i.horses for i in names)

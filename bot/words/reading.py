@@ -6,13 +6,14 @@ from functools import partial
 from bot.barn import Barn, Person
 from bot.events import Undo
 from bot.state import State
-from bot.words.around import seen_where, stands_among_stalls, stands_in_stall
+from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
+from bot.words.clipped_so import clipped_so
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
@@ -50,6 +51,7 @@ from bot.words.their_horse import (
 )
 from bot.words.thread import (
     danger_of_hers,
+    in_the_stalls,
     of_a_thing,
     of_people,
     present,
@@ -112,7 +114,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     mine = telling.mine
     written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
-    settled = without_doubtful(settle(both_called_so(with_their_horses(scanned, names.keepers), names.parts)))
+    named_so = both_called_so(with_their_horses(scanned, names.keepers), names.parts)
+    settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -216,7 +219,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
-    among_stalls = False  # "je suis aux box"
+    among_stalls = telling.among_stalls
     from_work = False  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
@@ -227,10 +230,10 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue
-        if clause.blocked or _only_until(clause):
+        if clause.blocked or _only_until(clause) or _dated_behind(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
-            tale = tale or clause.has("long ago")
+            tale = tale or clause.has("long ago") or clause.of_its_youth
             hanging = hanging or not clause.horses or clause.has("if", "plan", "weekday", "yesterday", "long ago")
             continue
         if tale and clause.has("was"):
@@ -247,16 +250,17 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")
-        elif among_stalls and not clause.has("place field", "outwards", "work", "worked"):
+        elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
-        among_stalls = among_stalls and not clause.has("place field")
-        among_stalls = among_stalls or (clause.has("place stall") and stands_among_stalls(clause.items))
+        telling.among_stalls = in_the_stalls(clause, following, telling)
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:
             telling.spoken = with_owner(clause.pieces[-1], telling)
+    if len(clauses) > 1:  # a place that heads a sentence heads no other
+        telling.among_stalls = among_stalls and telling.among_stalls
 
 
 def _but_one(clause: Clause) -> bool:
@@ -280,6 +284,11 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
+
+
+def _dated_behind(clause: Clause, following: Clause | None) -> bool:
+    """As in "Otto was always cold (when he was a foal)"."""
+    return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

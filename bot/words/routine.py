@@ -21,23 +21,19 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
     again = bool(telling.events) and isinstance(telling.events[-1], Clipped)
-    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") for i in items)
-    again = again and small  # "…, Vanina en intégrale"
+    told = telling.heard is not None and telling.heard.has("clipped") and len(telling.who) == 1
+    small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") or i.has("only") for i in items)
+    again = (again or (told and not clause.horses)) and small  # "…, Vanina en intégrale", "… Juste une trace"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
     said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
-    before_it = telling.heard if telling.heard is not None and telling.heard.has("clipped") else None
-    if not (said or again or (before_it and not clause.horses and _only_a_style(items))):
-        return False  # "Gus is clipped. Bib."
+    if not (said or again):
+        return False
     style = next(k for k, i in enumerate(items) if i.kinds("style"))
     before = telling.meant_by(clause) if len(telling.who) == 1 else ()
     horses = list_near(items, style) or before
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
     return bool(horses)
-
-
-def _only_a_style(items: Sequence[Item]) -> bool:
-    return all(i.kinds("style") or i.mark or i.has("only") or soft(i) for i in items)
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:

@@ -42,7 +42,8 @@ def _said_first(kept: Sequence[Item]) -> int | None:
 
 def _said_after(items: Sequence[Item], at: int) -> int:
     """Where how it is stands, behind the word that mends and nothing but small ones; 0 where nothing is mended."""
-    if items[at].has("is", "was", "link", "very", "not behind") or (at > 0 and items[at - 1].text == "?"):
+    before = items[at - 1] if at else items[at]
+    if items[at].has("is", "was", "link", "very", "not behind") or before.text == "?" or before.has("and"):
         return 0
     paused = at > 0 and items[at - 1].mark
     for how in range(at + 1, min(len(items), at + REACH)):

@@ -168,8 +168,11 @@ def _owns_the_piece(items: Sequence[Item], at: int) -> bool:
 
 
 def _said_alone(items: Sequence[Item], at: int) -> bool:
-    """As in "Quartz. Trop chaud dessous.": a sentence of its own that opens the message."""
-    return at == 0 and len(items) > 2 and items[1].text in (".", "\n") and items[0].raw[:1].isupper()
+    """As in "Quartz. Trop chaud dessous.", "Sorbet, il peut être couvert": what opens a message and stands alone."""
+    if at or len(items) < 3 or not items[0].raw[:1].isupper():
+        return False
+    spoken_of = not items[0].means and any(i.has("she", "keep", "bare") for i in items[2:REACH])
+    return items[1].text in (".", "\n") or (items[1].text == "," and spoken_of)
 
 
 def _picked_out(items: Sequence[Item], at: int) -> bool:
@@ -193,6 +196,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True
     if after.has("colour") and any(i.has("on", "put on") for i in rest[1:2]):
         return True  # "gringo azul puesta"
+    if after.number is not None and any(i.has("put on", "took off", "on", "off") for i in rest[1:3]):
+        return True  # "Myrtille 100 g mise"
     if after.has("ask today") and after.text.startswith(("il ", "elle ")):
         return True  # "lune elle met quoi cette nuit"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):

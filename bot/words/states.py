@@ -67,6 +67,14 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         _tell_found(telling, piece, state, found.ids, found.options)
 
 
+def may_own(piece: Piece, clause: Clause, telling: Telling) -> Sequence[Item]:
+    """The horses spoken of last; none where only others have such: "(Filou est au pré.) La 300 est mouillée"."""
+    owners = telling.owner_meant_by(clause)
+    fitting = {telling.roster.garments[g].horse for g in telling.roster.fitting(piece)}
+    theirs = piece.their or not fitting or any(not fitting.isdisjoint(i.horses) for i in owners)
+    return owners if theirs else ()
+
+
 def _of_the_only(telling: Telling, piece: Piece, state: GarmentWord, owner: Item) -> tuple[GarmentIs, ...]:
     """What is told once the only horse it may be is confirmed."""
     found = telling.meant(piece, owner.horses[0]).ids if len(owner.horses) == 1 else ()
@@ -187,4 +195,4 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
     here = reading.horses or named(before) or [i for i in reading.items if i.horses]
-    return here or (() if piece.some else reading.telling.owner_meant_by(reading.clause))
+    return here or (() if piece.some else may_own(piece, reading.clause, reading.telling))

@@ -55,6 +55,7 @@ class Telling:
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
     standing: set[str] = field(default_factory=set)  # horses told to be somewhere without a word of moving there
+    among_stalls: bool = False  # what is told is seen in the stalls: "je suis aux box", "In the barn: …"
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone

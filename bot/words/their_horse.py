@@ -113,10 +113,12 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
         return list(items)
     found: list[Item] = []
     end = 0
-    for at in [k for k, i in enumerate(items) if i.person or not THEIRS_BEGIN.isdisjoint(i.means)]:
+    for at in [k for k, i in enumerate(items) if i.person or i.horses or not THEIRS_BEGIN.isdisjoint(i.means)]:
         taken = (_said(items, at) or _of_theirs(items, at)) if at >= end else 0
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()
+        called = {name for i in items[at : at + taken] for name in i.horses}
+        horses = tuple(name for name in horses if name in called) if called else horses
         if horses:
             said = " ".join(dict.fromkeys(i.raw for i in items[at : at + taken])).replace(" '", "'")
             sure = len(horses) == 1 or (items[at].has("both") and len(horses) == BOTH)
@@ -142,11 +144,16 @@ def _of_theirs(items: Sequence[Item], at: int) -> int:
 
 
 def _said(items: Sequence[Item], at: int) -> int:
-    """How many words tell of somebody's horse here; 0 where none do."""
+    """How many words tell of somebody's horse here, as in "Ann's pony", "la Perle d'Ann"; 0 where none do."""
     after = items[at + 1 : at + 4]
-    if items[at].person and len(after) > 1 and after[0].text == "'s" and after[1].has("a horse"):
+    if items[at].person and len(after) > 1 and after[0].text == "'s" and _a_horse(after[1]):
         return 3
-    if items[at].has("a horse") and len(after) > 1 and after[0].text in OF and after[1].person:
+    if not _a_horse(items[at]) or len(after) < 2 or after[0].text not in OF:
+        return 0
+    if after[1].person:
         return 3
-    linked = len(after) > 2 and after[0].text in OF and after[1].has("article")
-    return 4 if items[at].has("a horse") and linked and after[2].person else 0
+    return 4 if len(after) > 2 and after[1].has("article") and after[2].person else 0
+
+
+def _a_horse(item: Item) -> bool:
+    return item.has("a horse") or bool(item.horses)

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
 from bot.words.piece import Piece
@@ -58,6 +59,20 @@ def of_a_thing(clause: Clause) -> bool:
     if first is None or predicate(first) or any(i.has("she") and not i.has("article") for i in clause.items):
         return False
     return first.person or first.has("animal", "mass", "visitor", "i") or not first.means
+
+
+def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
+    """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
+    heads = _heads(clause)
+    begins = heads and (following is not None or not telling.events)  # "(Maple: sweaty.) In the barn." heads nothing
+    if clause.has("place stall") and (begins or stands_among_stalls(clause.items)):
+        return True
+    return telling.among_stalls and not clause.has("place field")
+
+
+def _heads(clause: Clause) -> bool:
+    """As in "dans les box : …": a place that opens the sentence, and no more; "dans son box" is one horse's."""
+    return clause.joined == "" and all(soft(i) and not i.has("her", "is", "she", "time") for i in clause.items)
 
 
 def present(clause: Clause) -> bool:

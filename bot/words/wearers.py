@@ -1,6 +1,7 @@
 """Who wears what a clause tells: who is named, who was spoken of, or whose the piece is."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
@@ -22,6 +23,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
+    if any(one.has("i") and one.has("subject") and verb.has("wears") for one, verb in pairwise(clause.items)):
+        return ()  # "moi je reste sous ma couette"
     pieces = [*change.pieces, *clause.pieces]
     if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))

@@ -60,5 +60,5 @@ def placed_or_dressed(current: Thought) -> bool:
     if current.has("it") and current.has("put on", "took off"):
         return True  # "se la puse a Canela, …"
     return bool(current.pieces) and current.has(
-        "put on", "took off", "took", "swapped", "wears", "in", "on", "off", "only", "without"
+        "put on", "took off", "took", "swapped", "wears", "in", "on", "off", "only", "without", "in its stead"
     )

@@ -55,6 +55,15 @@ def test_everybody_reports_what_is_theirs_to_report(who: str, event: Event, allo
     assert may(event, called(who, oak), oak) is allowed
 
 
+def test_of_a_round_told_of_several_an_owner_is_heard_of_her_own(oak: Barn) -> None:
+    """The others' are refused; of none of hers, all of it is."""
+    both = judged("Priya", oak, Done(("Willow", "Tucker")))
+
+    assert both.events == (Done(("Willow",)),)
+    assert both.refused is not None and both.refused.needs == "groom"
+    assert judged("Priya", oak, Done(("Tucker", "Otto"))).events == ()
+
+
 @pytest.mark.parametrize("sign", ["shivering", "unwell"])
 def test_danger_outranks_roles(sign: str, oak: Barn) -> None:
     """An owner who sees another's horse shiver is heard; a stranger's word is refused, not recorded."""
@@ -71,15 +80,6 @@ def test_the_allowed_part_is_kept_and_the_rest_says_who_may(oak: Barn) -> None:
     assert heard.events == (WILLOW,)
     assert heard.refused is not None
     assert (heard.refused.reason, heard.refused.needs, heard.refused.event) == ("not allowed", "groom", TUCKER)
-
-
-def test_an_owner_who_did_her_own_and_another_is_taken_at_her_word_for_her_own(oak: Barn) -> None:
-    """As in "Tucker and Willow done", said in one breath."""
-    heard = judged("Priya", oak, Done(("Tucker", "Willow")))
-
-    assert heard.events == (Done(("Willow",)),)
-    assert heard.refused is not None
-    assert (heard.refused.needs, heard.refused.event) == ("groom", Done(("Tucker",)))
 
 
 @pytest.mark.parametrize(

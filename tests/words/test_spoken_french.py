@@ -2,6 +2,9 @@
 
 import pytest
 
+from bot.state import as_filed
+from bot.words import read
+from tests.words.corpus import barn
 from tests.words.test_turns_of_speech import said, told
 
 
@@ -164,6 +167,43 @@ from tests.words.test_turns_of_speech import said, told
         ("au pré Perle et Ulysse elles vont bien", [("Perle", "comfortable"), ("Ulysse", "comfortable")]),
         ("Perle pas bien du tout, elle se couche et se roule dans son box, venez vite", [("Perle", "unwell", "stall")]),
         ("j'ai glissé le couvre-cou à Perle", [("Perle", ("perle-couvre-cou",))]),
+        # a place that heads what is told, until another does
+        ("aux box : Perle transpire, Ulysse tremble", [
+            ("Perle", "sweating", "stall"), ("Ulysse", "shivering", "stall"),
+        ]),
+        ("Dans l'écurie Perle a froid. Au pré Filou tremble", [("Perle", "cold", "stall"), ("Filou", "shivering")]),
+        ("Aux box :\nPerle a froid\nUlysse transpire\nAu pré :\nFilou tremble", [
+            ("Perle", "cold", "stall"), ("Ulysse", "sweating", "stall"), ("Filou", "shivering"),
+        ]),
+        ("aux box, Perle transpire. Filou a froid", [("Perle", "sweating", "stall"), ("Filou", "cold")]),
+        ("Ulysse tondu en trace Perle tremble", [("Ulysse", "trace"), ("Perle", "shivering")]),
+        # as it was then, told of now; why, without a pause
+        ("Ulysse tondu en trace comme l'an dernier", [("Ulysse", "trace")]),
+        ("Filou transpire comme la dernière fois", [("Filou", "sweating")]),
+        ("Filou reste dedans aujourd'hui c'est verglacé partout", [("Filou", "stall")]),
+        ("mis l'imper à Ulysse c'est trempé dehors", [("Ulysse", ("ulysse-impermeable",))]),
+        # the style behind the names
+        ("tondu perle en couverture", [("Perle", "blanket")]),
+        ("j'ai tondu Perle et Ulysse en chasse", [("Perle", "hunter"), ("Ulysse", "hunter")]),
+        # whose horse it is, said beside its name
+        ("la Noisette de Margaux tremble", [("Noisette", "shivering")]),
+        ("j'ai rentré noisette à Margaux", [("Noisette", "stall")]),
+        # the list carried out, in other words
+        ("j'ai appliqué le planning pour Filou et Perle", [(("Filou", "Perle"),)]),
+        ("je me suis occupée de Filou comme marqué sur la liste", [(("Filou",),)]),
+        ("à quoi sert ce robot", [("help",)]),
+        ("Perle a eu sa tonte chasse par le tondeur", [("Perle", "hunter")]),
+        ("ça y est, on a tondu Filou ! Juste une trace", [("Filou", "trace")]),
+        ("Perle et Ulysse ont sué, mais Filou pas du tout", [
+            ("Perle", "sweating"), ("Ulysse", "sweating"), ("Filou", "comfortable"),
+        ]),
+        ("Tempête blessée par le frottement au garrot", [("Tempête", "rubbed")]),
+        ("la 250 de Perle est revenue réparée de chez le réparateur", [("perle-outdoor", "in service")]),
+        ("Caramel 200 g mise", [("Caramel", ("caramel-200",))]),
+        ("Noisette, changement : on arrête de la laisser nue", [("Noisette", False)]),
+        ("tt terminé ce soir", [("all",)]),
+        # a piece that only others have is not of the horse spoken of before
+        ("Filou est au pré. La 250 est trempée", [("Filou", "field"), ("perle-outdoor", "soaked")]),
         # as it sounds
         ("jai rtiré la 250 de Perle", [("Perle", ())]),
         ("kess kon leur met a tous ce soir", [("today",)]),
@@ -193,6 +233,17 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
     "text",
     [
         "la polaire, j'y tiens",
+        "la Perle de Margaux tremble",  # hers is Noisette
+        "caramel 200 g pour le gâteau",
+        "Noisette, chocolat et gâteau pour ce soir",
+        "tout terminé pour la compta",
+        "il transpirait tjrs Filou quand il était foal",
+        "Perle avait froid à l'époque où elle était jeune",
+        "je suis sur la liste du concours avec Perle",
+        "je me suis occupée de Filou",
+        "comme la dernière fois Perle a eu froid, on verra",
+        "les box sont pleins, on a froid",
+        "on utilise comment la tondeuse",
         "vous pouvez y mettre les seaux",
         "y a du froid qui arrive",
         "Perle a-tu froid là",
@@ -232,3 +283,11 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
     """The words that report elsewhere report nothing here."""
     assert said(text, "chenaie").chatter
+
+
+@pytest.mark.parametrize("text", ["moi je reste sous ma couverture", "je garde mon liner moi", "je dors en outdoor"])
+def test_what_an_owner_wears_is_no_horses(text: str) -> None:
+    """Her own blanket, although a horse of hers has one."""
+    here = barn("chenaie")
+    margaux = next(p for p in here.people if p.name == "Margaux")
+    assert read(text, margaux, here, as_filed(here)).chatter

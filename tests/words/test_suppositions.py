@@ -19,7 +19,7 @@ FRAMES = {
         "{n} used to get {s}", "when {n} is {s} he needs the cooler", "tell Sam if {n} is {s}",
         "unless {n} is {s} leave it", "{n} could get {s} with that on", "I dreamt {n} was {s}",
         "before {n} gets {s}", "so that {n} doesn't get {s}", "afraid {n} gets {s}", "anyone know if {n} is {s}?",
-        "{n}'s owner is {s}", "{n}'s rider is {s}",
+        "{n}'s owner is {s}", "{n}'s rider is {s}", "when {n} was young he was {s}", "{n} was {s} when he was a baby",
     ),
     "encina": (
         "si {n} está {s} avisadme", "si {n} se pone {s} quitadle la manta", "espero que {n} no esté {s}",
@@ -27,6 +27,7 @@ FRAMES = {
         "a ver si {n} está {s}", "mirad si {n} está {s}", "que {n} no esté {s}", "en verano {n} siempre está {s}",
         "cuando {n} está {s} hay que secarlo", "no quiero que {n} esté {s}", "ojalá {n} no esté {s}",
         "a lo mejor {n} está {s}", "quizá {n} esté {s}", "{n} estaría {s} con la gorda",
+        "cuando {n} era potro estaba {s}", "{n} estaba {s} cuando era pequeño",
         "avisad si veis a {n} {s}", "el dueño de {n} está {s}", "soñé que {n} estaba {s}",
     ),
     "chenaie": (
@@ -35,6 +36,8 @@ FRAMES = {
         "{n} va être {s} avec ça", "regardez si {n} est {s}", "{n} risque d'être {s}",
         "quand {n} est {s} il faut le sécher", "je ne veux pas que {n} soit {s}", "pourvu que {n} ne soit pas {s}",
         "peut être que {n} est {s}", "{n} serait {s} avec la grosse", "dis moi si {n} est {s}",
+        "quand {n} était jeune il était {s}", "{n} était toujours {s} quand elle était pouliche",
+        "quand elle était petite, {n} était {s}", "du temps où {n} était en club il était {s}",
         "le propriétaire de {n} est {s}", "j'ai rêvé que {n} était {s}", "au cas où {n} serait {s}",
     ),
 }  # fmt: skip

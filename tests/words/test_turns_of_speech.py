@@ -81,6 +81,10 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Otto, who was clipped yesterday, is sweaty", [("Otto", "sweating")]),
         ("sol", "el que está sudado es Rayo, no Luna", [("Rayo", "sweating")]),
         ("tilleuls", "c'est Bijou qui a froid pas Lune", [("Bijou", "cold")]),
+        ("oak", "Willow has been clipped! Only a trace", [("Willow", "trace")]),
+        ("oak", "took Otto's sheet off, heavy instead", [("Otto", ("otto-heavy",))]),
+        ("oak", "In the barn: Willow cold, Otto sweaty", [("Willow", "cold", "stall"), ("Otto", "sweating", "stall")]),
+        ("oak", "Otto is sweaty like last time", [("Otto", "sweating")]),
         # everyone but one, and the later word
         ("oak", "all horses ok but Otto is cold", [
             *((n, "comfortable") for n in ("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine")),

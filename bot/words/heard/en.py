@@ -2129,9 +2129,14 @@ PHRASES = {
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got
     """,
+    "compares": "like, same as, as",
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend
+    """,
+    "young": """
+        a foal, a yearling, a colt, a filly, a baby, a weanling, a youngster, a two year old, a three year old,
+        a four year old, young, younger, little, a kid, in training, racing
     """,
     "weather": """
         rain, storm, sun, sunny, misty, frost, frosty, snow, snowy, wind, windy, fog, foggy, cloud, cloudy,

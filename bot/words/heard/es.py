@@ -2484,7 +2484,6 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
-        era (/ un / una / aún / todavía) (potr|o|a|illo|illa / joven / pequeñ|o|a / chic|o|a / chiquit|o|a / bebé),
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,
@@ -2511,6 +2510,10 @@ PHRASES = {
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado
     """,
+    "young": """
+        potr|o|a|os|as, potrill|o|a, potranc|o|a, joven, jóvenes, pequeñ|o|a, chic|o|a, chiquit|o|a, bebé, más joven,
+        un potro, una potra, un bebé
+    """,
     "weather": """
         lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva,
         nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera, tiempo,
@@ -2524,6 +2527,7 @@ PHRASES = {
         amanecida, atardecer, madrugada, alba, aurora, rocío, cielos, ciclón, huracán, rachas, ráfagas,
         ola de frío, ola de calor, frente frío, humedad
     """,
+    "compares": "como, igual que, lo mismo que",
     "weekday": """
         lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde, findes,
         fines de semana

@@ -12,6 +12,9 @@ LEFT_ONLY = f"""
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
     (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
 """
+LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
+THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
+OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -202,6 +205,8 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
+        blessure|s (de / par / due au) frottement,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
         à vif, garrot à vif, blessée au garrot, blessé au garrot, lui a blessé l'épaule,
         frottement, frottements, un frottement, des frottements, frotté||e|s|es, frottent,
@@ -1152,6 +1157,7 @@ PHRASES = {
     """,
     "at somebody's": "chez",
     "fetched": """
+        (est / sont / est déjà) revenu||e|s|es, revenu||e|s|es de chez, (est / sont) de retour, de retour de chez,
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
         été chercher, allé||e chercher, passé||e prendre, passé||e chercher, été prendre
     """,
@@ -1788,7 +1794,11 @@ PHRASES = {
         cours club, cours de club, mécanisation, interval training, fractionné, galop d'entraînement,
         rênes longues, ride, rides, marcheur
     """,
-    "done": """
+    "done": f"""
+        (/ j'ai / jai / on a / ai / a) (suivi / appliqué / respecté / exécuté) {LIST} (/ pour / de / d' / chez),
+        (comme / tel que / selon ce qui est) (indiqué / marqué / écrit / noté / prévu / affiché / demandé)
+        (sur / dans / par / au) (la liste / le planning / le plan / tableau),
+        (comme / selon / suivant / d'après / comme sur / comme dans) {LIST}, comme (dit / demande / veut) {LIST},
         fait||e|s|es, fini||e|s|es, terminé||e|s|es, prêt||e|s|es, c'est fait, c'est bon, ✓, ✔, ✅, ☑,
         changé||e|s|es, est fait||e, sont fait||s|es, bouclé||e, réglé||e, c'est bon pour, fini avec, j'ai fini,
         j'ai fini avec, terminé avec, done, c'est fait pour, c'est ok pour, couvert||e|s|es, a été fait||e,
@@ -1846,6 +1856,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -2413,7 +2424,8 @@ PHRASES = {
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
-        se portait bien, allait nickel
+        se portait bien, allait nickel,
+        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2511,7 +2523,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
-        était (/ encore / tout / toute) (poulain / pouliche / jeune / petit|e / bébé / yearling),
+        du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
         l'autre jour, il y a des jours, il y a des semaines, il y a un mois, il y a une semaine, autrefois,
@@ -2531,6 +2543,10 @@ PHRASES = {
         je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
         vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
     """,
+    "young": """
+        poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling,
+        au débourrage, encore entier, plus jeune, en club
+    """,
     "weather": """
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
@@ -2538,6 +2554,7 @@ PHRASES = {
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
         blizzard, dégel, grésil, arc en ciel, brume, brumes
     """,
+    "compares": "comme, pareil que, idem que",
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
@@ -2691,7 +2708,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
-        {MIXED_UP},
+        {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
@@ -2735,7 +2752,7 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": """
-        ça, cela, ce, c', ceci, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
+        ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
         j'y ai viré, j'y ai retiré
@@ -3710,7 +3727,10 @@ PHRASES = {
         ça va descendre sous zéro, on passe sous zéro cette nuit, ça passe en négatif cette nuit,
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
-    "ask help": """
+    "ask help": f"""
+        comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
+        comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
+        c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
