@@ -12,6 +12,21 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto is in his stall and he is shivering", [("Otto", "shivering", "stall")]),
         ("oak", "looked in on Otto in the box, he felt cold behind the elbow", [("Otto", "cold", "stall")]),
         ("oak", "Otto is in and he is shivering", [("Otto", "stall"), ("Otto", "shivering")]),
+        ("oak", "Otto is in his stall in his heavy", [("Otto", ("otto-heavy",)), ("Otto", "stall")]),
+        ("oak", "Otto is in his box in his heavy, hot", [("Otto", ("otto-heavy",)), ("Otto", "hot", "stall")]),
+        ("encina", "Canela ya en el box con la gorda puesta", [("Canela", ("canela-gorda",)), ("Canela", "stall")]),
+        ("encina", "Moro está en el prado con la 100", [("Moro", ("moro-100",)), ("Moro", "field")]),
+        ("encina", "Trueno en el box de Moro con la de cuadra", [("Trueno", ("trueno-cuadra",)), ("Trueno", "stall")]),
+        ("chenaie", "Filou au box avec sa couverture de box", [("Filou", ("filou-box",)), ("Filou", "stall")]),
+        # where a piece was put is no horse's place, and nobody wears it there
+        ("oak", "put Clem's liner in the stall", []),
+        ("encina", "puse la gorda de Canela en el box", []),
+        ("encina", "le puse la gorda a Canela en el box", [("Canela", ("canela-gorda",))]),
+        # wet hair tells nothing of the cold; sweat is hot and wet by itself
+        ("oak", "Otto's wet through but not cold", [("Otto", "wet"), ("Otto", "comfortable")]),
+        ("encina", "Trueno mojado, frío no tiene, la verdad", [("Trueno", "wet"), ("Trueno", "comfortable")]),
+        ("chenaie", "Perle n'a pas froid mais elle est trempée", [("Perle", "comfortable"), ("Perle", "wet")]),
+        ("oak", "Otto is sweaty but not cold", [("Otto", "sweating")]),
         # he and another
         ("oak", "lunged Otto then turned him and Fig out", [("Otto",), ("Otto", "field"), ("Fig", "field")]),
         ("encina", "monté a Trueno y luego lo saqué a él y a Canela al prado", [
