@@ -195,11 +195,15 @@ def _pronoun(items: Sequence[Item]) -> bool:
 
 
 def _goes_on(clause: Clause, telling: Telling) -> bool:
-    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of."""
+    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of.
+
+    What came off it may be what is in the stall: "le quité la gorda y está en el box".
+    """
     opens = next((i for i in clause.items if not i.mark and not i.has("and", "time")), clause.items[0])
     who = {name for i in telling.who for name in i.horses}
-    worked = telling.events[-len(who) :] if who else []
-    return opens.has("is") and bool(who) and {e.horse for e in worked if isinstance(e, Worked)} == who
+    told = telling.events[-len(who) :] if who else []
+    of_it = (e.horse for e in told if isinstance(e, Worked) or (isinstance(e, Wearing) and telling.dressed))
+    return opens.has("is") and bool(who) and set(of_it) == who
 
 
 def _in_company(clause: Clause, moved: int) -> bool:
