@@ -189,6 +189,9 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
     item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
+    opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
+    if opens and [i.has("yes") for i in rest[:2]] == [True]:
+        return True  # "(Trasgo no está sudado,) pero luna sí"
     after = next((i for i in rest if not _passing(i)), None)
     if after is None:
         return False
@@ -257,6 +260,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "so is dolly", "same with pep", "sin forro pancho"
     if at > 1 and before.has("is") and items[at - 2].has("neither"):
         return True  # "nor is moose"
+    if before.has("neither", "not") and any(i.has("not", "neither") for i in items[at + 1 : at + 2]):
+        return any(i.horses for i in items[at + 2 : at + 4])  # "neither storm nor Pip is cold"
     if at > 1 and before.text == ":" and items[at - 2].kinds("sign"):
         return True  # "temblando: luna, capi"
     clipped = bool(before.kinds("style")) and "clip" in before.text

@@ -2347,7 +2347,7 @@ PHRASES = {
         en fait c'était, non plutôt, ou plutôt, je rectifie
     """,
     "yes": """
-        oui, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
+        oui, si, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
         c'est bien ça, si si, affirmatif, absolument, c'est exact, bien sûr, c'est celui là, c'est celle là,
         c'est lui, c'est elle, correct, en effet, effectivement, ben oui, bah oui, mais oui, ouep
     """,
