@@ -42,6 +42,8 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
     """
     if telling.spoken is None or not (telling.last == "piece" or came_off(telling.heard)):
         return False
+    if telling.heard is not None and telling.heard.has("felt") and telling.heard.has("under"):
+        return False  # "touché sous la 250 de Lune, elle est mouillée"
     words = [i for i in clause.items if not i.mark]
     wet = next((i for i in words if of_clothes(i)), None)
     if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
