@@ -256,7 +256,10 @@ def wearer_ahead(items: Sequence[Item], at: int) -> tuple[str, ...]:
 def horse_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all")
+    passing = (
+        "and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all",
+        "place field", "place stall",
+    )  # fmt: skip
     joined = False
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         joined = rest[0].has("and") and not rest[0].has("has", "on", "of")

@@ -23,6 +23,9 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     last = items[at - 1] if at else None
     if following is not None and following.has("in its stead") and not any(map(_off, _since_pause(before))):
         return "on"  # "imper retiré, polaire à la place"
+    only = items[at - 1].has("only") and not items[at - 1].has("and") if at else False
+    if only and following is not None and following.has("put on"):
+        return "whole"  # "le he dejado solo el forro puesto"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
@@ -50,8 +53,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("wears", "keeps"):
         return "whole"
     if verb is not None:
-        only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"
-        return "whole" if only else "on"
+        return "whole" if only else "on"  # "le dejé puesta solo la azul"
     if _only_this_left(before) and not any(predicate(i) for i in after):
         return "whole"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):

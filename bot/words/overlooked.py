@@ -49,6 +49,8 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
         return None
     some = sign == "shivering" and any(i.has("a horse") for i in words[:at])
     name = next((i for i in before if sign == "shivering" and _no_word(i)), None)  # "pipp shivering"
+    if any(i.has("i") for i in after[:2]):
+        return None  # "el que tirita soy yo"
     small = all(i is name or predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
     told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
     told = told and not any(i.has("it") and not i.has("she", "article", "polite", "one") for i in before)

@@ -99,8 +99,13 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return STAYS  # "creía que Tormenta estaba sudada"
     if item.has("but") and item.has("link") and current.items and _unheard_thing(current.items[-1]):
         return STAYS  # "cerrar el grifo que se congela"
-    if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
-        return STAYS  # "Prince par contre est trempé"
+    if (
+        item.has("but")
+        and not item.has("and")
+        and _only_horse(current)
+        and (following.has("is", "has") or following.kinds("sign"))
+    ):
+        return STAYS  # "Prince par contre est trempé", "Trueno en cambio suda"
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current.items and not adds else STAYS

@@ -139,7 +139,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
                 read_anew(thought, telling, read)
             else:
                 read(thought)
-        if sweat_or_rain(sentence):
+        if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
             asked_which(sentence, telling)
     telling.about_one(seen_where(items))
     events = telling.settled()

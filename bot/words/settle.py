@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import takewhile
+from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, places, predicate
@@ -189,6 +189,8 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
     item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
+    if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
+        rest = rest[1:]  # "trueno en cambio suda"
     opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
     if opens and [i.has("yes") for i in rest[:2]] == [True]:
         return True  # "(Trasgo no está sudado,) pero luna sí"
@@ -208,7 +210,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(_past_where(rest)[:4]) or told_of_its_body(rest):
+    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), _past_where(rest)[:4]))
+    if _told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"

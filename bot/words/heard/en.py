@@ -1188,7 +1188,7 @@ PHRASES = {
         out again now, out already, out to grass, stopping out, right out, rest |out|outside
     """,
     "brought": """
-        had to bring, had to take, had to move, had to fetch, had to get,
+        had to bring, had to take, had to move, had to fetch, had to get, shut,
         brought, came, moved, put, led, turned, kept, walked, bringing, turning, moving, back,
         leading, putting, keeping, popped, let, left, fetched, chucked, shoved, stuck, got, took, have
         put, have brought, shifted, hauled, dragged, turfed, hoofed, bunged, slung, flung, tossed,
