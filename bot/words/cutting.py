@@ -95,34 +95,39 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
     if goes_on_table(current.items, sentence[at + 1 :]):
         return ","
-    if seen_there(current.items, sentence[at + 1 :]):
+    if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
-    subjects = current.of_something
-    says = current.told or current.has("done", "bare", "worked")
-    rest = sentence[at + 1 :]
-    if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest)):
-        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
-    if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
+    if not current.of_something:
+        return _of_nobody_yet(sentence, at, current)
+    if current.horses and current.items[0].has("no") and told_of_a_horse(sentence[at + 1 :]):
         return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
-    if not subjects and says and current.items[0].has("it") and puts_on_or_off(rest):
+    if current.pieces and not current.horses and owner_at_last(sentence[at + 1 :], current.pieces):
+        return None  # "sa couverture est trempée, à Réglisse"
+    return "," if complete(current) and not goes_on(sentence, at) else None
+
+
+def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
+    rest = sentence[at + 1 :]
+    if not (current.told or current.has("done", "bare", "worked")):
+        return None if current.items[0].has("no") else ","
+    if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
+        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if current.items[0].has("it") and puts_on_or_off(rest):
         return ","  # "it's wet, tartan rug on him instead"
-    if not subjects and says and sentence[at].text in ":-–—":
+    if sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")
-    if not subjects and says and signed and len(rest) > PLAN and rest[0].has("plan"):
+    if signed and len(rest) > PLAN and rest[0].has("plan"):
         return ","  # "(le puse la verde porque) tenía frío, espero que no os importe"; but "tenía frío, supongo"
-    if not subjects and says and signed and only_a_name(rest):
+    if signed and only_a_name(rest):
         return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
-    if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
-        return None  # "sa couverture est trempée, à Réglisse"
-    if not subjects and not says:
-        return None if current.items[0].has("no") else ","
-    moved = not subjects and says and at + 1 < len(sentence) and _moves_on(sentence[at + 1])
+    moved = bool(rest) and _moves_on(rest[0])
     return "," if moved or (complete(current) and not goes_on(sentence, at)) else None
 
 
