@@ -79,8 +79,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
     if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
-        return None  # "sans sa 250, juste le couvre-cou"
+    if current.has("without", "off", "took off") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
+        return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
     if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
@@ -91,6 +91,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","
     if seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
+    if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):
+        return ","  # "Pip had a roll, her sheet is filthy but dry"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
@@ -116,6 +118,16 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None if current.items[0].has("no") else ","
     moved = not subjects and says and at + 1 < len(sentence) and _moves_on(sentence[at + 1])
     return "," if moved or (complete(current) and not goes_on(sentence, at)) else None
+
+
+def _of_its_piece(rest: Sequence[Item]) -> bool:
+    """A piece, and at once what is said of it."""
+    return (
+        len(rest) > 1
+        and rest[0].piece is not None
+        and rest[1].has("is", "link")
+        and not rest[1].has("has", "in", "on", "off")
+    )
 
 
 def _moves_on(item: Item) -> bool:

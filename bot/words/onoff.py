@@ -28,6 +28,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears", "keeps")), None)
     if verb is not None and verb.has("took off") and _out_of_elsewhere(before):
         verb = None
+    if verb is not None and verb.has("stripped") and _then_into(before, verb):
+        return "whole"
     if verb is not None and verb.has("had") and not _given_to_one(before, verb):
         verb = None  # "gave her sheet a good rolling"
     if verb is not None and verb.has("took off"):
@@ -69,6 +71,13 @@ def goes_with(items: Sequence[Item], at: int) -> int | None:
     if joins < 2 or not items[joins].has("and") or not items[joins - 1].has("on"):
         return None
     return joins - 2 if items[joins - 2].piece is not None else None
+
+
+def _then_into(before: Sequence[Item], verb: Item) -> bool:
+    """As in "stripped him and into the fleece", "both stripped and in coolers"; not "stripped out of his sheet"."""
+    at = max(k for k, i in enumerate(before) if i is verb)
+    behind = [i for i in before[at + 1 :] if not i.has("her", "article")]
+    return len(behind) > 1 and behind[-1].has("in") and any(i.has("and") or i.mark for i in behind[:-1])
 
 
 def _only_this_left(before: Sequence[Item]) -> bool:

@@ -258,6 +258,8 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
         if into or any(i.has("outwards") for i in sentence[:at]):
             return True  # "out of his sheet and into the orange one"
+    if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
+        return any(i.has("stripped") for i in sentence[:at])  # "stripped him and into the fleece"
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None

@@ -168,6 +168,7 @@ def _place_word(item: Item) -> bool:
         "any adjective",
         "colour",
         "company",
+        "spare",
     )
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 

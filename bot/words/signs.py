@@ -304,7 +304,8 @@ def _remember(reading: Reading) -> None:
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
     if pieces and not horses:
         telling.last = "piece"
-        found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (None,)]
+        hers = [n for i in telling.owner_meant_by(reading.clause) if i.sure for n in i.horses]
+        found = [telling.meant(p, n).ids for p in pieces for n in p.owners or (hers if p.their else ()) or (None,)]
         telling.piece = found[0] if len(found) == 1 else ()
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny

@@ -14,8 +14,9 @@ from bot.words.onoff import goes_with, mode_of
 from bot.words.outfits import concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.shares import share_of
+from bot.words.stripped import in_nothing, left_on, strips, wears_nothing
 from bot.words.telling import Telling, named
-from bot.words.wearers import of_another_horse, to_her, wearers
+from bot.words.wearers import all_but_these, of_another_horse, to_her, wearers
 
 SAYS = (
     "put on",
@@ -84,7 +85,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
-    if clause.has("all horses", "everyone") and (clause.has("except") or not clause.horses):
+    if all_but_these(clause) or (clause.has("all horses", "everyone") and not clause.horses):
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
@@ -148,10 +149,13 @@ def _change(clause: Clause) -> Change:
     others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
     others += [k for k, _ in pieces if _lacks(items, k)]
     denied = clause.has("not") and not others
+    if kept := left_on(clause):
+        change.whole = kept
+        return change
     if clause.has("bare"):
         change.all_off = not denied
         return change
-    if clause.has("nothing") and (clause.has("took", "took off", "off") or _in_nothing(items) or _wears_nothing(items)):
+    if clause.has("nothing") and (clause.has("took", "took off", "off") or in_nothing(items) or wears_nothing(items)):
         change.all_off = True
         change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
         return change
@@ -165,7 +169,7 @@ def _change(clause: Clause) -> Change:
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
-        change.all_off = clause.has("took off", "stripped") and _strips(items) and not denied
+        change.all_off = clause.has("took off", "stripped") and strips(items) and not denied
         return change
     for k, piece in pieces:
         _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
@@ -175,16 +179,6 @@ def _change(clause: Clause) -> Change:
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
         change.add.reverse()
     return change
-
-
-def _wears_nothing(items: Sequence[Item]) -> bool:
-    """As in "lleva nada", "porte rien"; not "on voit rien avec le brouillard"."""
-    worn = next((k for k, i in enumerate(items) if i.has("wears")), len(items))
-    return any(i.has("nothing") for i in items[worn:])
-
-
-def _in_nothing(items: Sequence[Item]) -> bool:
-    return any(one.has("in") and other.has("nothing") and not other.has("everyone") for one, other in pairwise(items))
 
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
@@ -229,29 +223,6 @@ def _lacks(items: Sequence[Item], at: int) -> bool:
 def _not_this(items: Sequence[Item], at: int) -> bool:
     before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her")]
     return bool(before) and before[-1].has("not")
-
-
-def _strips(items: Sequence[Item]) -> bool:
-    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple's been stripped" and no more."""
-    last = [i for i in items if not i.mark and not i.has("time", "polite")]
-    if (
-        len(last) > 1
-        and last[-1].has("stripped")
-        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both", "is")).horses
-    ):
-        return True
-    for k, item in enumerate(items):
-        then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
-        if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
-            return True
-        if item.has("stripped") and then is not None and then.has("she", "both") and _no_more(items[k + 2 :]):
-            return True  # "sweating in the heavy, stripped him off", "stripped them both"
-    return False
-
-
-def _no_more(behind: Sequence[Item]) -> bool:
-    """Nothing but small words; "stripped his box" has a thing."""
-    return all(i.mark or i.has("off", "time", "polite", "stripped", "bare") for i in behind)
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

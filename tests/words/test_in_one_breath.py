@@ -198,6 +198,31 @@ from tests.words.test_turns_of_speech import said, told
         ("sol", "Luna participó en la clase de las cinco", [("Luna",)]),
         ("tilleuls", "Neige est passée dans la reprise de 18h", [("Neige",)]),
         ("oak", "fig and otto are both done for the evening", [(("Fig", "Otto"),)]),
+        # how its piece is, behind what the horse did; what came off, and into what
+        ("oak", "fig had a good roll, her cooler is filthy but dry", [("fig-cooler", "dry")]),
+        ("oak", "otto's heavy leaked, he's damp across the shoulders", [("Otto", "wet")]),
+        ("oak", "clem was hot and bothered so her sheet came off", [("Clementine", "hot"), ("Clementine", ())]),
+        ("oak", "stripped fig and into the spare sheet", [("Fig", ("spare-sheet",))]),
+        ("oak", "heavy's on otto, sheet's on clem", [("Otto", ("otto-heavy",)), ("Clementine", ("clem-sheet",))]),
+        # who is left out keeps its own on, and what is left on stays
+        ("oak", "stripped lady grey, all but her liner", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "rugs off lady grey except her liner", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "all rugs off except bramble who has none", [
+            ("Tucker", ()), ("Willow", ()), ("Fig", ()), ("Lady Grey", ()), ("Sunday", ()), ("Clementine", ()),
+            ("Otto", ()),
+        ]),
+        ("oak", "fig is still out, rest are in", [
+            ("Fig", "field"), ("Tucker", "stall"), ("Willow", "stall"), ("Bramble", "stall"), ("Lady Grey", "stall"),
+            ("Sunday", "stall"), ("Clementine", "stall"), ("Otto", "stall"),
+        ]),
+        ("oak", "moved otto into the spare box", [("Otto", "stall")]),
+        ("oak", "clem is wearing fig's stable", [("Clementine", ("fig-stable",))]),
+        ("oak", "someone borrowed the green rug, it's gone from the hook", [("tucker-250", "missing")]),
+        ("oak", "sorry the one shivering is fig not otto", [("Fig", "shivering")]),
+        ("oak", "anyone in the barn? otto is sweating", [("Otto", "sweating")]),
+        ("oak", "nobody rug fig, she's to stay naked all season", [("Fig", True)]),
+        ("oak", "otto's dripping, just finished a gallop", [("Otto", "wet", "after work")]),
+        ("oak", "anyone know why fig is in a heavy today", [("Fig", "why")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [

@@ -618,6 +618,7 @@ PHRASES = {
         needs stitching up, needs sewing up, needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
+        gone from (the / his / her / its) (hook / peg / rack / rail / door / tack room / shelf / pile),
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
         nowhere to be found, nobody can find, no one can find, has gone walkabout, gone walkabout,
         gone awol, awol, not there, not on the rack, can t find, has vanished, no sign of, can not see,
@@ -933,6 +934,7 @@ PHRASES = {
         given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
+        came off, has come off, have come off,
         i take off, i take her, i take his,
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
         peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
@@ -1270,7 +1272,8 @@ PHRASES = {
         if you |could|would please, until further notice
     """,
     "do not rug": """
-        do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
+        (nobody / no one) (rug / blanket / put a rug on / put a blanket on), do not rug, do not put a rug on,
+        do not put rugs on, do not put a blanket on, never rug,
         no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
         is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
         please dont rug, please dont blanket, no blanketing, stop blanketing, stop rugging,
@@ -1322,7 +1325,8 @@ PHRASES = {
         not supposed to have a blanket on, not supposed to have anything on,
         not supposed to be put in a rug, is to wear nothing, to wear nothing from now on,
         is to have nothing on, is to be without rugs, is to be rug free, is to be naked,
-        is to stay naked, is to stay unrugged, is to go naked, goes naked from now on,
+        's to (stay / be left / be kept / go) (bare / naked / unrugged), is to stay naked, is to stay unrugged,
+        is to go naked, goes naked from now on,
         goes bare from now on, stays naked from now on,
         do not |want|put no |rugs|rug|blankets|blanket|clothes |on|for, do not want |nowt|nothing|anything on,
         do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
@@ -1651,7 +1655,8 @@ PHRASES = {
         everyone except, all except
     """,
     "the rest": """
-        the rest, everyone else, everybody else, the others, others, all the others, the rest of them,
+        rest (are / is / were / all), the rest, everyone else, everybody else, the others, others, all the others,
+        the rest of them,
         all the rest, every other horse, all other horses, remaining horses, the remaining ones,
         everyone bar them, everything else, everybody bar them, all the other horses,
         all the other ones, other horses, the other horses, the other ones, the remaining horses,
@@ -2813,6 +2818,8 @@ PHRASES = {
         for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry
     """,
     "body": """
+        (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
+        across (the / his / her / their) (chest / hips / croup),
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
         skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
         armpits, sides, base of the ears, hair, behind the ears, hip, hips, barrel, croup, tummy, fur,
@@ -2849,7 +2856,8 @@ PHRASES = {
         whats the reason for, whats the reason, reason why, reasons for, reasoning for,
         reasoning behind, rationale for, explanation for, can you explain why, can you explain,
         could you explain why, could you explain, please explain why, please explain,
-        would you explain why, do you know why, any reason for, any reason why, any idea why,
+        would you explain why, do you know why, (/ does) (anyone / anybody) know why, any reason for, any reason why,
+        any idea why,
         any particular reason for, any particular reason why, is there a reason for,
         is there a reason why, is there any reason for, is there any reason why,
         is there any particular reason for, is there any particular reason why, i do not understand why,
