@@ -75,7 +75,11 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
         end = max(end, at)
         if at < end:
             continue  # drawn into the name before it
-        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
+        owner = len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse  # "Otto's or Fig's sheet"
+        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse
+        either = either and (owner or (bool(kept) and kept[-1].horse))
+        if either and owner:
+            kept.pop()
         if either and _denied(kept):
             kept.append(replace(items[at], means=frozenset({"and"})))
             end = at + 1
@@ -147,7 +151,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False
     if not any(not i.mark for k, i in enumerate(items) if k != at):
         return True
-    starts = before is None or before.text in ("\n", ",") or before.has("and")
+    starts = before is None or before.text in ("\n", ",", ".", ";") or before.has("and")
     if not item.has("weekday") and starts and at + 1 < len(items) and items[at + 1].text == ":":
         return True
     lower = item.raw[:1].islower()

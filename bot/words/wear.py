@@ -235,7 +235,8 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -
         return change
     first, second = pieces[0], pieces[1]
     between = clause.items[first[0] : second[0]]
-    back = any(i.has("instead of") for i in between)
+    source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
+    back = any(i.has("instead of") for i in between) or (source.has("of") and not source.has("for another", "article"))
     gone, come = (second[1], first[1]) if back else (first[1], second[1])
     change.remove, change.add = [gone], [come]
     return change

@@ -223,6 +223,20 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "nobody rug fig, she's to stay naked all season", [("Fig", True)]),
         ("oak", "otto's dripping, just finished a gallop", [("Otto", "wet", "after work")]),
         ("oak", "anyone know why fig is in a heavy today", [("Fig", "why")]),
+        # how the piece is that a horse has on; out of one and into the other; when, behind a list
+        ("oak", "the sheet on otto is soaked", [("otto-sheet", "soaked")]),
+        ("oak", "the sheet on otto isn't wet", [("otto-sheet", "dry")]),
+        ("oak", "swapped otto into the heavy from the sheet", [("Otto", ("otto-heavy",))]),
+        ("oak", "turned out otto, fig & willow at 7", [("Otto", "field"), ("Fig", "field"), ("Willow", "field")]),
+        ("oak", "otto: heavy. willow: nothing. fig: cooler", [
+            ("Otto", ("otto-heavy",)), ("Willow", ()), ("Fig", ("fig-cooler",)),
+        ]),
+        ("oak", "all toasty except fig who was cold", [
+            ("Tucker", "comfortable"), ("Willow", "comfortable"), ("Bramble", "comfortable"),
+            ("Lady Grey", "comfortable"), ("Sunday", "comfortable"), ("Clementine", "comfortable"),
+            ("Otto", "comfortable"), ("Fig", "cold"),
+        ]),
+        ("oak", "fig's temp is 103", [("Fig", "unwell")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [
@@ -270,6 +284,7 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "gave him and Otto a carrot",
         "willows fine trees",
         "willows in the lane",
+        "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
         "otto is done for",
         "sundays are cold, winters are wet",

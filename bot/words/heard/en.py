@@ -277,6 +277,7 @@ PHRASES = {
         a slight temp, slight fever, bit of a temp, temp of 39||.1|.2|.3|.4|.5|.6|.7|.8|.9,
         temp 39||.1|.2|.3|.4|.5|.6|.7|.8|.9, temp is 39||.1|.2|.3|.4|.5|.6|.7|.8|.9,
         temp of 40||.1|.2|.3|.4|.5, temp 40||.1|.2|.3|.4|.5, temp of 102||.5|.8, temp of 103||.5,
+        temp (is / was / at / up at / reads / reading) (101.5 / 102 / 102.5 / 103 / 103.5 / 104 / 104.5),
         temp of 104||.5, temp 102.5, temp 103||.5, temp 104||.5, temperature of 39||.5,
         temperature of 40||.5, dull and listless, dull and lethargic, dull as, drooping, mopey, moping,
         head hanging, head hanging low, head hung low, standing with his head down,
@@ -1127,7 +1128,8 @@ PHRASES = {
         hunter, hunter clip, hunter clipped, hunter clips, hunter style, huntered, saddle patch clip, hunter out
     """,
     "style full": """
-        full, full clip, fully, fully clipped, body clip, body clipped, full clipped, full body,
+        full, full clip, fully, fully clipped, bodyclip, bodyclipped, bodyclips, body clip, body clipped,
+        full clipped, full body,
         full body clip, full out, clipped right out, clipped out fully, fully clipped out,
         full bodied clip, full body clipped, full clips, completely clipped, totally clipped,
         full monty, legs and all, legs head and all, head and legs and all, whole body clip,
@@ -2036,7 +2038,8 @@ PHRASES = {
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
         likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never, ever,
         anything like, as a, than, reminds, story, joke, haha, hahaha, dream, dreamed, dreamt,
-        poor people, movie, song, book, photo, picture, pic, video, on tv, on the telly, in that photo,
+        poor people, movie, song, book, photo, picture, pic, photos, pictures, pics, vid, vids, video, videos,
+        memories, on tv, on the telly, in that photo,
         in the photo, in this photo, in the picture, in the pic, feels the heat, feels the cold, gets cold,
         gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh,
         in january, in february, in march, in april, in may, in june, in july, in august, in september,
