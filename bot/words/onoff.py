@@ -30,7 +30,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         verb = None
     if verb is not None and verb.has("stripped") and _then_into(before, verb):
         return "whole"
-    if verb is not None and verb.has("had") and not _given_to_one(before, verb):
+    if verb is not None and verb.has("had") and not (_given_to_one(before, verb) or _given_hers(items, at)):
         verb = None  # "gave her sheet a good rolling"
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
@@ -63,6 +63,13 @@ def _given_to_one(before: Sequence[Item], verb: Item) -> bool:
     """As in "gave Moss his liner", "gave him the sheet": who got it stands right behind the verb."""
     at = max(k for k, i in enumerate(before) if i is verb)
     return any(i.horses or i.has("she") for i in before[at + 1 : at + 2])
+
+
+def _given_hers(items: Sequence[Item], at: int) -> bool:
+    """As in "gave Moss the spare": who got it stands with the piece, and nothing more is said of it."""
+    piece = items[at].piece
+    no_more = all(i.mark or i.has("time", "polite", "too") for i in items[at + 1 :])
+    return piece is not None and bool(piece.owners) and no_more and at > 0 and items[at - 1].has("put on")
 
 
 def goes_with(items: Sequence[Item], at: int) -> int | None:

@@ -98,6 +98,7 @@ def _predicate(reading: Reading, at: int) -> None:
     of_clothes = item.has(*WETNESS) or item.kinds("state")
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes else ()
     if pieces:
+        reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         _state(reading, at, pieces)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
@@ -249,7 +250,7 @@ def _state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
-    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
+    if item.has(*WETNESS) and not (beside or pieces_listed(clause.items, at) or rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return

@@ -149,6 +149,9 @@ def meet_other_word(reading: Reading, at: int) -> None:
     elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
+    elif item.has("is") and before is not None and before.has("and") and not before.has("is", "has"):
+        reading.gap = 0 if reading.latest == "horse" and reading.gap < ALIEN else reading.gap
+        # "Juno had a bath and is wet"
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:

@@ -165,7 +165,9 @@ def _change(clause: Clause) -> Change:
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
         change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
         return change
-    if len(pieces) == 2 and _out_and_into(items, [k for k, _ in pieces]):
+    if len(pieces) == 2 and (
+        _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
+    ):
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
@@ -213,6 +215,13 @@ def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
     """As in "Bo out of his sheet and into the orange one", "Bo slipped out of his sheet and into …"."""
     first, second = items[at[0] - 1], items[at[1] - 1]
     return second.has("in") and (first.has("outwards") or (first.has("took off") and second.has("for another")))
+
+
+def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
+    """As in "moved Bo from the sheet to the orange one"."""
+    first, second = items[at[0] - 1], items[at[1] - 1]
+    source = first.has("of") and not first.has("for another", "article")
+    return at[0] > 0 and source and second.has("for another") and not second.has("of")
 
 
 def _lacks(items: Sequence[Item], at: int) -> bool:

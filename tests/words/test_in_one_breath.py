@@ -237,6 +237,18 @@ from tests.words.test_turns_of_speech import said, told
             ("Otto", "comfortable"), ("Fig", "cold"),
         ]),
         ("oak", "fig's temp is 103", [("Fig", "unwell")]),
+        # one after the other in its own; whose was torn; given, and from one into the other
+        ("oak", "otto in his heavy, fig her cooler, tucker sheet, willow bare", [
+            ("Otto", ("otto-heavy",)), ("Fig", ("fig-cooler",)), ("Tucker", ("tucker-sheet",)), ("Willow", ()),
+        ]),
+        ("oak", "otto ripped fig's cooler", [("fig-cooler", "torn")]),
+        ("oak", "gave otto the spare sheet", [("Otto", ("spare-sheet",))]),
+        ("oak", "moved otto from the heavy to the sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "wet ones: otto's sheet, fig's cooler", [("otto-sheet", "wet"), ("fig-cooler", "wet")]),
+        # of the same horse behind what it had or did; what was rubbed down is not rubbed
+        ("oak", "fig had a bath and is soaking wet", [("Fig", "wet")]),
+        ("oak", "brought otto in, he was shivering, rubbed him down", [("Otto", "stall"), ("Otto", "shivering")]),
+        ("oak", "fig's shoulders are raw where the heavy sits", [("Fig", "rubbed")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [
@@ -284,6 +296,7 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "gave him and Otto a carrot",
         "willows fine trees",
         "willows in the lane",
+        "gave otto's sheet a scrub",
         "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
         "otto is done for",

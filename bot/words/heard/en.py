@@ -166,6 +166,7 @@ PHRASES = {
         |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now
     """,
     "sign rubbed": """
+        (shoulder / shoulders / withers / chest) (is / are / look / looks / was / were) (raw / bald / rubbed / chafed),
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
         bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
         hair is coming out,
@@ -305,10 +306,10 @@ PHRASES = {
         do not act right, not behaving right, summat not right, something is off with,
         something off with, somethings off with, something amiss with, hunched up and miserable,
         all hunched up, not wanting to eat, does not want to drink,
-        off |her|his |breakfast|dinner|feed|food|grain|grub|hay|haylage|mash|oats|tea|tucker,
+        off (her / his) water, off |her|his |breakfast|dinner|feed|food|grain|grub|hay|haylage|mash|oats|tea|tucker,
         has not |drank|drunk|eaten|pooped|touched, not feeling |good|great|herself|himself|right|well,
         not looking |clever|good|great|herself|himself|normal|right|well,
-        a bit |crook|off|quiet|subdued,
+        a bit |crook|off|quiet|subdued, a (little / tad / touch / wee bit) (off / off colour / off color / subdued),
         left her |beet|bran|breakfast|dinner|feed|grain|hay|haynet|mash|tea,
         left his |breakfast|dinner|feed|grain|hay|haynet|mash|tea,
         not interested in |breakfast|feed|food|grain|hay,
@@ -384,7 +385,8 @@ PHRASES = {
         not hissen, do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
         lies down many times, lie down many times, lay down a lot,
         not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay,
-        lying down and groaning, down and groaning, groaning and rolling, lying flat out, thrashing about,
+        lying down and groaning, (down / lying down) and (groaning / rolling / thrashing), groaning and rolling,
+        lying flat out, thrashing about,
         rolling in pain, rolling about in pain
     """,
     "everyday hot": """
@@ -2435,7 +2437,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
-        along, on the other hand,
+        along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
