@@ -107,7 +107,7 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if at < 0 or len(named) != 1 or named[0] > at or _asked(items):
         return None
     horse = words[named[0]]
-    if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]):
+    if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
@@ -115,6 +115,11 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
         return Seen(horse.horses[0], "shivering")
     return None
+
+
+def _only_shown(behind: Sequence[Item]) -> bool:
+    """As in "Otto's shivering pics", "… shivering every winter": a picture or a habit right behind it."""
+    return any(i.has("habit") and not i.has("question", "had") for i in behind[:1])
 
 
 def _needs_for_it(items: Sequence[Item], told: Sequence[Item], said: Item) -> bool:

@@ -389,6 +389,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
         ("oak", "Otto or Fig is sweaty", "horse"),
+        ("oak", "Otto's or Clem's sheet is soaked", "horse"),
         ("encina", "no sé si es canela o nube la que está tiritando", "horse"),
         ("oak", "fog is shivering", "horse"),
         ("oak", "fog is rubbed raw on the shoulder", "horse"),
