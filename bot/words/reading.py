@@ -27,6 +27,7 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
+from bot.words.my_things import without_my_things
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -119,7 +120,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    described = yes_or_if(told_by_owner(without_own_plans(find(settled, names, mine), lexicon(language))))
+    pieces = without_my_things(find(settled, names, mine))
+    described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(described))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)

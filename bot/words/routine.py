@@ -50,7 +50,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
-    over = clause.has("was") and not clause.has("please", "do not rug", "rug again")  # "was kept bare all winter"
+    begs = clause.has("do not rug", "rug again") or (clause.has("please") and clause.has("keep"))
+    over = clause.has("was") and not begs  # "was kept bare all winter", "est restée nue tout l'hiver"
     if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))

@@ -311,6 +311,10 @@ def said(text: str, name: str) -> Heard:
         ("encina", "la nubecita anda sudada", [("Nube", "sweating")]),
         ("encina", "le saqué toda la ropa a Lucero", [("Lucero", ())]),
         ("encina", "bajé el forro azul y se lo puse a Canela", [("Canela", ("canela-forro",))]),
+        # a thing of the speaker's, and then a horse's rug
+        ("oak", "lost my scarf. Willow's blue one is soaked", [("willow-heavy", "soaked")]),
+        ("encina", "he perdido mi bufanda. La manta roja está rota", [("nube-manta", "torn")]),
+        ("chenaie", "j'ai perdu mon bonnet. La chemise bleue est trempée", [("caramel-impermeable", "soaked")]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -374,6 +378,11 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "ya quedó el cerco del potrero"),
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
         ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
+        # of the speaker's things one is told by its colour, no rug
+        ("oak", "anyone found my water bottle? the blue one, it's soaked by now"),
+        ("encina", "¿alguien vio mi bufanda? la roja está rota"),
+        ("chenaie", "j'ai laissé mon bonnet ici, le bleu est troué"),
+        ("chenaie", "qui a mes gants ? les bleus sont trempés"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:
