@@ -119,6 +119,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
     rest = sentence[at + 1 :]
     if not (current.told or current.has("done", "bare", "worked")):
         return None if current.items[0].has("no") else ","
+    if rest and rest[0].has("all done"):
+        return ","  # "tournée terminée, tout le monde est fait"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if current.items[0].has("it") and puts_on_or_off(rest):

@@ -201,7 +201,7 @@ def _unheard_thing(item: Item) -> bool:
 
 def _ends_with_a_sign(items: Sequence[Item]) -> bool:
     said = items[: _work_behind(items)]
-    last = next((i for i in reversed(said) if not i.has("very", "time") or predicate(i)), NOTHING)
+    last = next((i for i in reversed(said) if not i.has("very", "time", "i") or predicate(i)), NOTHING)
     return predicate(last)
 
 

@@ -135,7 +135,7 @@ def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
 
 
 def _torn_near_it(items: Sequence[Item]) -> bool:
-    torn = next((k for k, i in enumerate(items) if i.has("state torn")), len(items))
+    torn = next((k for k, i in enumerate(items) if i.has("state torn", "state missing")), len(items))
     strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
     return torn < strap and any(i.has("hour", "nearly") for i in items[torn:strap])
 

@@ -70,6 +70,12 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "trempés au pré : filou, noisette, perle", [
             ("Filou", "wet"), ("Noisette", "wet"), ("Perle", "wet"),
         ]),
+        ("oak", "Otto's heavy has gone missing from its hook", [("otto-heavy", "missing")]),
+        ("oak", "what blankets arent dry yet", [("drying",)]),
+        ("chenaie", "tournée de 17h terminée, tout le monde est fait", [("all",)]),
+        ("chenaie", "la 250 de perle dechirer a l'épaule", [("perle-outdoor", "torn")]),
+        ("chenaie", "la 250 de Perle trempée jla mets au séchoir", [("perle-outdoor", "soaked")]),
+        ("encina", "Canela y Moro mojados asta la panza", [("Canela", "wet"), ("Moro", "wet")]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -373,6 +379,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
+        ("chenaie", "petite, Perle avait toujours froid"),
         ("encina", "el que está tiritando soy yo jajaja"),  # a long time, not now
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),

@@ -508,6 +508,7 @@ PHRASES = {
         |you|i|we |could|can wring ||the water out ||of ||it, could wring ||the water out ||of ||it
     """,
     "state washing": """
+        (is / are) in the washing machine,
         in the wash, in the washing machine, being washed, at the laundry, at the cleaners,
         in the laundry, to the wash, to the laundry, to the cleaners, washing, in the machine,
         gone to be washed, sent to be washed, at the wash, to be washed, in laundry, at laundry,
@@ -3202,6 +3203,7 @@ PHRASES = {
         who is not ready yet, who is not finish
     """,
     "ask drying": """
+        (what / which) (rugs / blankets / sheets / liners) (are not / arent / are still) (dry / dry yet / wet / damp),
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
         what is drying, whats drying, what is wet, what is still wet, what is still drying,
         anything drying, which rugs are wet, what rugs are wet, what is hanging, which rugs are drying,
@@ -3477,6 +3479,7 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
+        what (kind / kinds / sort / sorts) of (thing / things) can (i / we) (tell / ask) (you / the bot / haybell),
         what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,

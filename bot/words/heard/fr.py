@@ -3732,6 +3732,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
         c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},

@@ -52,7 +52,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hv": "have", "hvnt": "have not",
     },
     "es": {
-        "an": "han", "pro": "por", "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda", "qdo": "quedo",
+        "an": "han", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda",
+        "qdo": "quedo",
         "qedo": "quedo",
         "d": "de", "xq": "porque", "pq": "porque", "xk": "porque", "x": "por",
         "tb": "también", "tmb": "también", "tbn": "también", "ta": "está", "toy": "estoy", "tas": "estás",
