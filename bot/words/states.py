@@ -120,7 +120,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
-    if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
+    if not pieces and not (horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]

@@ -249,6 +249,8 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "fig had a bath and is soaking wet", [("Fig", "wet")]),
         ("oak", "brought otto in, he was shivering, rubbed him down", [("Otto", "stall"), ("Otto", "shivering")]),
         ("oak", "fig's shoulders are raw where the heavy sits", [("Fig", "rubbed")]),
+        # a strap of its only piece, mended
+        ("oak", "clems surcingle is sewn back on", [("clem-sheet", "in service")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [

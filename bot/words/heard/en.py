@@ -672,7 +672,8 @@ PHRASES = {
     """,
     "state in service": """
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
-        usable again, strap replaced, new strap, sewed, sewn back, patched up, stitched it, sewed up,
+        (sewn / stitched / sewed) (/ right) (back on / back together), usable again, strap replaced, new strap, sewed,
+        sewn back, patched up, stitched it, sewed up,
         repair done, back on the rack, ready to use, ready for use, ok to use again, clean and back,
         strap fixed, strap mended, new buckle, fixed up, darned, back in the game, back on the go,
         back up and running, up and running, back and clean, mended and back, fixed and back,
