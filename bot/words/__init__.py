@@ -18,6 +18,7 @@ weatherlike, told_apart, articled, name_lists   what speaks for a name, and agai
 their_horse a horse told by its owner
 clipped_so  how it was clipped, told behind its name
 clothes, as_described   a piece of clothing as somebody described it
+my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
@@ -38,6 +39,7 @@ telling    what a message has said so far
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
+stripped   everything off, or all but one piece
 asking, undoing   what is a question, what takes back
 signs, states, wear, placed, routine, questions, topics, choices    one sort of saying each
 done       the round as done, and who is left out of it

@@ -24,6 +24,7 @@ def same(clause: Clause, telling: Telling) -> None:
     if not clause.has("too"):
         _came_off_as_well(clause, telling)
         _moved_as_well(clause, telling)
+        _worked_as_well(clause, telling)
         return
     if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
         return
@@ -58,6 +59,14 @@ def _moved_as_well(clause: Clause, telling: Telling) -> None:
     joined = clause.joined == "and" or clause.items[0].has("and", "toward")
     if moved and joined and all(i.horses or i.mark or i.has(*BESIDE) for i in clause.items):
         telling.each(clause.horses, lambda name: of_another(last, name))
+
+
+def _worked_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
+    counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
+    rest = [i for i in clause.items if i not in counted]
+    if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
+        telling.each(clause.horses, lambda name: Worked(name))
 
 
 def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
@@ -95,12 +104,17 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     ended = not horses and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended
-    closing = clause.items[-1].has("is", "not", "not any more")
+    closing = clause.items[-1].has("not", "not any more") or _closes(clause.items[-1])
     if not (stopped or (closing and clause.has("is") and horses)):
         return
     sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _closes(verb: Item) -> bool:
+    """As in "but Ned is": a verb that may ask as well; not "Pip looks (so cute)"."""
+    return verb.has("is") and verb.has("question")
 
 
 def _but_so(clause: Clause, telling: Telling) -> bool:

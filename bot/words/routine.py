@@ -50,7 +50,8 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
-    over = clause.has("was") and not clause.has("please", "do not rug", "rug again")  # "was kept bare all winter"
+    begs = clause.has("do not rug", "rug again") or (clause.has("please") and clause.has("keep"))
+    over = clause.has("was") and not begs  # "was kept bare all winter", "est restée nue tout l'hiver"
     if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
@@ -143,8 +144,9 @@ def read_work(clause: Clause, telling: Telling) -> bool:
             return False
     elif not horses and not (_of_her(clause) and (telling.begun or len(telling.who) == 1)):
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
-        if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
-            return False  # "Maple sweaty, just been ridden"
+        goes_on = telling.begun and clause.joined == "," and first.has("worked", "had")
+        if not (goes_on and all(map(_work_word, items))):
+            return False  # "Maple sweaty, just been ridden", "… just finished a gallop"
     found = [items[k] for k in horses] or telling.meant_by(clause)
     telling.each(found, Worked)
     telling.who, telling.begun, telling.last = tuple(found), True, "horse"

@@ -16,6 +16,7 @@ UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
 HAVE = ("he", "has", "ha", "hemos", "han")
 VOWELS = frozenset("aeiouyh")
+ELIDED = frozenset("dl")
 LEAST = 5  # letters of a word whose ending is mended
 DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
@@ -28,7 +29,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
     for at, token in enumerate(tokens):
-        if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
+        if french and token.text.endswith("er") and found and _participle(token, found, lexicon, roster):
             token = token._replace(text=token.text[:-1])
         if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
             token = token._replace(text=token.text + "da")
@@ -62,12 +63,14 @@ def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> S
     return found
 
 
-def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
+def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
     """As in "j'ai passer la main", which sounds like "passé", "je me suis permis d'ajouter"; not "elle va passer"."""
     verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
     helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
+    if before[-1].text in roster.spelled and says_how(lexicon.phrases.longest((token.text[:-1],), 0)[0]):
+        return True  # "kaki d'ulysse dechirer"
     done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID
     return (
         helped
@@ -103,8 +106,17 @@ def _as_spelled(word: str, lexicon: Lexicon) -> bool:
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
     if token.raw.endswith("ó") and lexicon.language == "es":
         return [token]  # "cumplió 27" is no "cumplido"
-    said = lexicon.short_forms.get(token.text) or (_mended(token.text, lexicon, roster),)
+    said = lexicon.short_forms.get(token.text) or _run_together(token.text, lexicon, roster)
+    said = said or (_mended(token.text, lexicon, roster),)
     return [token if word == token.text else token._replace(text=word) for word in said]
+
+
+def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    """As in "dhidalgo", "lécurie": French without its apostrophe; none for any other word."""
+    elided, rest = word[:1], word[1:]
+    if lexicon.language != "fr" or elided not in ELIDED or rest[:1] not in VOWELS or len(rest) < LEAST - 1:
+        return ()
+    return (elided + "'", rest) if rest in roster.spelled or rest in lexicon.everyday else ()
 
 
 def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
@@ -133,9 +145,9 @@ def _letters_turned(word: str, language: str) -> str:
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
-    """The word with one sound written otherwise: "elada" as helada, "dise" as dice, "smaine" as semaine."""
-    if lexicon.language == "fr" and not set(word[:2]) & VOWELS:
-        yield f"{word[0]}e{word[1:]}"
+    """The word with one sound written otherwise: "elada" as helada, "smaine" as semaine, "polair" as polaire."""
+    if lexicon.language == "fr":
+        yield from _with_mute_e(word)
     for written, meant in lexicon.sounds:
         if not written:
             yield meant + word
@@ -144,3 +156,12 @@ def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
         while at >= 0:
             yield word[:at] + meant + word[at + len(written) :]
             at = word.find(written, at + 1)
+
+
+def _with_mute_e(word: str) -> Iterator[str]:
+    """As in "smaine", "polair", "repriz" of French: the e that nobody hears."""
+    if not set(word[:2]) & VOWELS:
+        yield f"{word[0]}e{word[1:]}"
+    if word[-1] not in VOWELS:
+        yield f"{word}e"
+        yield f"{word[:-1]}se" if word[-1] == "z" else f"{word}es"

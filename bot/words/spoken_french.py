@@ -7,6 +7,7 @@ from bot.words.tokens import Token
 FULL = {"d'": "de", "j'": "je", "qu'": "que", "n'": "ne", "s'": "se", "m'": "me", "t'": "te", "c'": "ce", "l'": "le"}
 VOWELS = "aeiouyh"
 STOPS = ".!?;\n"
+SHORT = 2  # letters of "le", which is no "l'" and a word
 END = Token("", "", 0, 0, "mark")
 # beside these "y" is a place, or "to her": "j'y ai mis", "on y va", "il y a"
 THERE_BEHIND = frozenset((
@@ -95,8 +96,9 @@ def _said(word: str, before: str, behind: Token, named: Collection[str]) -> str:
         return "sais" if before in ("tu", "je") else word
     if word == "se":  # "on met quoi se soir"
         return "ce" if follows in PARTS_OF_DAY else word
-    if word == "mi":  # "mi la rouge a Filou"
-        return "mis" if follows in OURS else word
+    if word == "mi":  # "mi la rouge a Filou", "mi limper a Filou"
+        run_together = follows[:1] == "l" and follows[1:2] in VOWELS and len(follows) > SHORT
+        return "mis" if follows in OURS or run_together else word
     if word == "ben":  # "Joe y'est ben"; not "est ben frette"
         return "bien" if before in WELL_BEHIND and (not follows or follows in WELL_BEFORE) else word
     return word

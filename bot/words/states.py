@@ -7,7 +7,7 @@ from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
 from bot.words.agreement import any_rug, came_off
-from bot.words.around import rest_allows
+from bot.words.around import pieces_listed, rest_allows
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask
@@ -15,6 +15,7 @@ from bot.words.piece import RUGS, Piece
 from bot.words.removed import came_off_for_it
 from bot.words.subjects import Reading
 from bot.words.telling import Telling, named
+from bot.words.thread import of_a_thing
 
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
@@ -69,6 +70,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
 
 def may_own(piece: Piece, clause: Clause, telling: Telling) -> Sequence[Item]:
     """The horses spoken of last; none where only others have such: "(Filou est au pré.) La 300 est mouillée"."""
+    if of_a_thing(clause):
+        return ()  # "ma voiture pue la couverture mouillée"
     owners = telling.owner_meant_by(clause)
     fitting = {telling.roster.garments[g].horse for g in telling.roster.fitting(piece)}
     theirs = piece.their or not fitting or any(not fitting.isdisjoint(i.horses) for i in owners)
@@ -120,7 +123,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
-    if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
+    if not pieces and not (horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]
@@ -135,7 +138,7 @@ def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
 
 
 def _torn_near_it(items: Sequence[Item]) -> bool:
-    torn = next((k for k, i in enumerate(items) if i.has("state torn")), len(items))
+    torn = next((k for k, i in enumerate(items) if i.has("state torn", "state missing")), len(items))
     strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
     return torn < strap and any(i.has("hour", "nearly") for i in items[torn:strap])
 
@@ -152,7 +155,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
-    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
+    if item.has(*WETNESS) and not (beside or pieces_listed(clause.items, at) or rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return

@@ -22,6 +22,12 @@ from tests.words.test_turns_of_speech import said, told
         ("ôté la 250 à Perle, était mouillée", [("Perle", ()), ("perle-outdoor", "wet")]),
         ("j'ai enlevé la 250 de Perle, elle est trempée dessous", [("Perle", ()), ("Perle", "wet")]),
         ("j'ai enlevé l'imper d'Ulysse, elle est trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        ("j'ai pendu la 250 de Perle, elle est mouillée", [("perle-outdoor", "wet")]),
+        ("j'ai touché sous la 250 de Perle, elle est mouillée", [("Perle", "wet")]),
+        ("Étoile ne transpire pas mais perle si", [("Étoile", "comfortable"), ("Perle", "sweating")]),
+        ("Perle a froid, tour du soir fini pour tout le monde jrentre", [("Perle", "cold"), ("all",)]),
+        ("Perle grelottait au pré donc je l'ai rentrée", [("Perle", "shivering"), ("Perle", "stall")]),
+        ("Perle a froid. ma voiture pue la couverture mouillée", [("Perle", "cold")]),
         ("La 250 de Perle, je l'ai mise à sécher, elle est à tordre.", [("perle-outdoor", "soaked")]),
         ("ôté la 250 à Perle, est toute détrempée la couverte", [("Perle", ()), ("perle-outdoor", "soaked")]),
         ("la chemise bleue a un accroc pis sa sangle est pétée", [
@@ -222,6 +228,19 @@ from tests.words.test_turns_of_speech import said, told
         ("Perle, j'aimerais mieux qu'a reste pas toute nue", [("Perle", False)]),
         ("vous pouvez recommencer à couvrir Perle, je tiens plus à ce qu'elle reste nue", [("Perle", False)]),
         ("je ne veux plus que Perle reste nue", [("Perle", False)]),
+        ("Perle ne reste plus nue cette saison, elle est trop vieille", [("Perle", False)]),
+        ("Perle ne doit plus rester à poil", [("Perle", False)]),
+        ("Perle restera nue cette année", [("Perle", True)]),
+        # the round, said behind it; an e that nobody hears; an apostrophe lost
+        ("Filou et Perle c'est fait pour la tournée du soir", [(("Filou", "Perle"),)]),
+        ("à ma ronde de ce matin Perle transpirait", [("Perle", "sweating")]),
+        ("ulysse trmpé de sueur apré la repriz", [("Ulysse", "sweating", "after work")]),
+        ("je trouv plu la polair de filou", [("filou-polaire", "missing")]),
+        ("caramel trembl", [("Caramel", "shivering")]),
+        ("limper dulysse è sec", [("ulysse-impermeable", "dry")]),
+        ("mi limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
+        ("jai rentré perle a lécurie", [("Perle", "stall")]),
+        ("la doublure detoile est trempée", [("etoile-sous-couverture", "soaked")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -278,6 +297,13 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "la tempête dehors elle a tout arraché",
         "monter Ulysse et Perle demain 20 min chacun",
         "j'ai mal au dos et aux épaules après Ulysse",
+        "Perle est restée nue tout l'hiver",
+        "Ulysse a pris du ventre cette année",
+        "la tournée du facteur est faite",
+        "j'ai fait la tournée des clôtures",
+        "la ronde du soir c'est qui",
+        "lautre jour il a plu dans lécurie",
+        "Étoile filante, letoile du berger est froide",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

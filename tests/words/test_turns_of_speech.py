@@ -63,6 +63,19 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Otto was comfy as ever", [("Otto", "comfortable")]),
         ("oak", "Otto is clipped. Bib.", [("Otto", "bib")]),
         ("oak", "Otto's heavy is ripped along the seam", [("otto-heavy", "torn")]),
+        ("oak", "put Otto in the plaid sheet n shut him in his box", [("Otto", ("otto-sheet",)), ("Otto", "stall")]),
+        ("oak", "Otto did two lessons, Fig one", [("Otto",), ("Fig",)]),
+        ("encina", "trueno en cambio suda a chorros", [("Trueno", "sweating")]),
+        ("encina", "listos lucero nube y paloma", [(("Lucero", "Nube", "Paloma"),)]),
+        ("chenaie", "trempés au pré : filou, noisette, perle", [
+            ("Filou", "wet"), ("Noisette", "wet"), ("Perle", "wet"),
+        ]),
+        ("oak", "Otto's heavy has gone missing from its hook", [("otto-heavy", "missing")]),
+        ("oak", "what blankets arent dry yet", [("drying",)]),
+        ("chenaie", "tournée de 17h terminée, tout le monde est fait", [("all",)]),
+        ("chenaie", "la 250 de perle dechirer a l'épaule", [("perle-outdoor", "torn")]),
+        ("chenaie", "la 250 de Perle trempée jla mets au séchoir", [("perle-outdoor", "soaked")]),
+        ("encina", "Canela y Moro mojados asta la panza", [("Canela", "wet"), ("Moro", "wet")]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -304,6 +317,10 @@ def said(text: str, name: str) -> Heard:
         ("encina", "la nubecita anda sudada", [("Nube", "sweating")]),
         ("encina", "le saqué toda la ropa a Lucero", [("Lucero", ())]),
         ("encina", "bajé el forro azul y se lo puse a Canela", [("Canela", ("canela-forro",))]),
+        # a thing of the speaker's, and then a horse's rug
+        ("oak", "lost my scarf. Willow's blue one is soaked", [("willow-heavy", "soaked")]),
+        ("encina", "he perdido mi bufanda. La manta roja está rota", [("nube-manta", "torn")]),
+        ("chenaie", "j'ai perdu mon bonnet. La chemise bleue est trempée", [("caramel-impermeable", "soaked")]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -361,11 +378,18 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "mojá la manta vieja antes de tirarla"),  # bids, and tells nothing
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
-        ("encina", "la canela está seca este año"),  # a long time, not now
+        ("encina", "la canela está seca este año"),
+        ("chenaie", "petite, Perle avait toujours froid"),
+        ("encina", "el que está tiritando soy yo jajaja"),  # a long time, not now
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
         ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
+        # of the speaker's things one is told by its colour, no rug
+        ("oak", "anyone found my water bottle? the blue one, it's soaked by now"),
+        ("encina", "¿alguien vio mi bufanda? la roja está rota"),
+        ("chenaie", "j'ai laissé mon bonnet ici, le bleu est troué"),
+        ("chenaie", "qui a mes gants ? les bleus sont trempés"),
     ],
 )
 def test_what_is_no_report_stays_none(name: str, text: str) -> None:
@@ -381,6 +405,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
         ("oak", "Otto or Fig is sweaty", "horse"),
+        ("oak", "Otto's or Clem's sheet is soaked", "horse"),
         ("encina", "no sé si es canela o nube la que está tiritando", "horse"),
         ("oak", "fog is shivering", "horse"),
         ("oak", "fog is rubbed raw on the shoulder", "horse"),

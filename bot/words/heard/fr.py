@@ -1506,7 +1506,8 @@ PHRASES = {
         on le laisse, on la laisse, laissez le, laissez la, laisse le, laisse la, laissez moi, laisse moi,
         à laisser, faut le laisser, faut la laisser, il faut laisser, merci de garder, merci de le laisser,
         merci de la laisser, à garder, qu'on laisse, qu'on le laisse, qu'on la laisse, devra rester,
-        doivent rester, tient à ce que, je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
+        (doit / doivent / devra / devront) (pas / plus) rester, doivent rester, tient à ce que,
+        je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
         pouvez vous laisser, vous pouvez laisser, vous pouvez me laisser, pourriez vous garder,
         je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester,
         je ne veux plus que, je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que,
@@ -1516,8 +1517,8 @@ PHRASES = {
     "please": """
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
-        pour tout l'hiver, tout l'hiver, cet hiver, toute la saison, à compter d'aujourd'hui,
-        à partir d'aujourd'hui
+        pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
+        à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
         je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
@@ -1792,7 +1793,7 @@ PHRASES = {
         avoir longé, avoir galopé, la leçon, le travail, la séance, la longe, la reprise, son cours, sa leçon,
         sa séance, mon cours, ma leçon, ma séance, sa balade, ma balade, le saut, le cso, le dressage, le galop,
         cours club, cours de club, mécanisation, interval training, fractionné, galop d'entraînement,
-        rênes longues, ride, rides, marcheur
+        rênes longues, ride, rides, marcheur, le cour, un cour, son cour, mon cour, du cour
     """,
     "done": f"""
         (/ j'ai / jai / on a / ai / a) (suivi / appliqué / respecté / exécuté) {LIST} (/ pour / de / d' / chez),
@@ -2347,7 +2348,7 @@ PHRASES = {
         en fait c'était, non plutôt, ou plutôt, je rectifie
     """,
     "yes": """
-        oui, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
+        oui, si, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
         c'est bien ça, si si, affirmatif, absolument, c'est exact, bien sûr, c'est celui là, c'est celle là,
         c'est lui, c'est elle, correct, en effet, effectivement, ben oui, bah oui, mais oui, ouep
     """,
@@ -2371,7 +2372,8 @@ PHRASES = {
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
         je ne veux plus qu', je veux plus que, je veux plus qu', je tiens plus à ce que, je tiens plus à ce qu',
-        je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la peine que, plus la peine qu'
+        je ne tiens plus à ce que, je ne tiens plus à ce qu', pas la peine que, plus la peine que, plus la peine qu',
+        (doit / doivent / devra / devront) (pas / plus) rester
     """,
     "stopped": """
         arrêté de, a arrêté de, ne plus, cessé de, a cessé de, a fini de, s'est arrêté de, ont arrêté de,
@@ -2424,7 +2426,7 @@ PHRASES = {
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
-        se portait bien, allait nickel,
+        se portait bien, allait nickel, est resté||e, sont resté|s|es,
         avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud
     """,
     "plan": """
@@ -2979,8 +2981,7 @@ PHRASES = {
         avec cette pluie, avec ce vent, avec la pluie, sous la pluie, à cause de la pluie, à cause du vent,
         avec le vent, avec le froid, au soleil, avec ce soleil, avec la chaleur, avec cette chaleur,
         depuis midi, tout à l'heure, il y a une demi heure, ce week end, tour du soir, tour du matin,
-        ronde du soir, ronde du matin, au tour du soir, au tour du matin, à mon arrivée,
-        quand je suis arrivé||e, pendant la ronde, à la ronde du soir, à la ronde du matin, à la distribution,
+        au tour du soir, au tour du matin, à mon arrivée, quand je suis arrivé||e, à la distribution,
         ce mat, c'matin, à matin, à soir, c'soir, csoir, ce ptit matin, au réveil, au lever,
         en arrivant ce matin, à la première heure, dès l'ouverture, à la fermeture, cet aprem, cet am,
         cet après m, cette aprem, c't'aprem, cet apm, tantôt, tout juste, il y a cinq min,
@@ -2992,8 +2993,8 @@ PHRASES = {
         en milieu de journée, vers midi, sur le coup de, de bonne heure, tôt ce matin, actuellement,
         présentement, là là, drette là, aussitôt, d'un coup, tout d'un coup, tout à coup, soudainement,
         à la nuit tombée, avant la nuit, avant de partir, en partant, en passant, au passage, en sortant,
-        en rentrant, à mon passage, à mon retour, lors de mon passage, à la ronde de nuit, ronde de nuit,
-        pendant la nuit, dans la nuit, de la nuit, ces jours ci, cette semaine, par ce froid, par ce vent,
+        en rentrant, à mon passage, à mon retour, lors de mon passage, pendant la nuit,
+        dans la nuit, de la nuit, ces jours ci, cette semaine, par ce froid, par ce vent,
         par cette chaleur, avec ce temps, avec cette douceur, avec ce redoux, avec ce gel, avec ce brouillard,
         avec cette neige, sous cette pluie, sous la neige, sous la flotte, sous l'averse, sous l'orage,
         sous le déluge, sous ce soleil, en plein soleil, en plein vent, en pleine nuit, au milieu de la nuit,
@@ -3016,11 +3017,14 @@ PHRASES = {
         malgré le froid, malgré le vent, malgré la neige, malgré l'imper, malgré tout, malgré ses couvertures,
         malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv, direct, illico,
         illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute, en ce moment même,
-        c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle
+        c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle,
+        (/ la / ma / notre) (tournée / ronde) (du soir / du matin / du midi / de ce soir / de ce matin / de nuit),
+        (à / pour / pendant / lors de / durant / dans) (la / ma / notre) (tournée / ronde)
+        (/ du soir / du matin / du midi / de ce soir / de ce matin / de nuit)
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
-        haybell, veuillez,
+        haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
         merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée,
@@ -3728,6 +3732,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
         c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
