@@ -192,3 +192,12 @@ def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
     events = read(text, here.people[0], here, as_filed(here)).events
 
     assert [getattr(event, "garment", None) for event in events] == (["dimanche-polaire"] if meant else [])
+
+
+def test_a_plural_of_the_language_is_no_name_that_lost_its_apostrophe() -> None:
+    """Only English names have an "s" behind them: "nubes sudada" may be Nube, and is asked about."""
+    here = barn("encina")
+    heard = read("nubes sudada en su cuadra", here.people[0], here, as_filed(here))
+
+    assert not heard.events
+    assert heard.ask is not None and heard.ask.options == ("Nube",)
