@@ -1,5 +1,7 @@
 """Who is meant: names that are words, names with marks, short names, slips of the finger. Never a guess."""
 
+from dataclasses import replace
+
 import pytest
 
 from bot.barn import Garment, Horse, demo_path, load
@@ -192,3 +194,22 @@ def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
     events = read(text, here.people[0], here, as_filed(here)).events
 
     assert [getattr(event, "garment", None) for event in events] == (["dimanche-polaire"] if meant else [])
+
+
+@pytest.mark.parametrize(
+    ("text", "horses"),
+    [
+        ("Priya's two are in", {"Willow", "Fig"}),
+        ("Priya's pair came in soaked", {"Willow", "Fig"}),
+        ("stripped Priya's two", {"Willow", "Fig"}),
+        ("Sam's two are in", set[str]()),  # who has none
+        ("Priya's two kids are soaked", set[str]()),
+        ("Priya's two rugs are wet", set[str]()),
+    ],
+)
+def test_all_that_are_somebodys_are_told_by_how_many_they_are(text: str, horses: set[str]) -> None:
+    """Of somebody who has two."""
+    here = barn("oak")
+    hers = tuple(replace(h, owner="Priya" if h.name in ("Willow", "Fig") else None) for h in here.horses)
+    here = replace(here, horses=hers)
+    assert subjects(read(text, here.people[0], here, as_filed(here)).events) == horses
