@@ -99,12 +99,17 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     ended = not horses and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended
-    closing = clause.items[-1].has("is", "not", "not any more")
+    closing = clause.items[-1].has("not", "not any more") or _closes(clause.items[-1])
     if not (stopped or (closing and clause.has("is") and horses)):
         return
     sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _closes(verb: Item) -> bool:
+    """As in "but Ned is": a verb that may ask as well; not "Pip looks (so cute)"."""
+    return verb.has("is") and verb.has("question")
 
 
 def _but_so(clause: Clause, telling: Telling) -> bool:

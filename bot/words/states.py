@@ -15,6 +15,7 @@ from bot.words.piece import RUGS, Piece
 from bot.words.removed import came_off_for_it
 from bot.words.subjects import Reading
 from bot.words.telling import Telling, named
+from bot.words.thread import of_a_thing
 
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
@@ -69,6 +70,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
 
 def may_own(piece: Piece, clause: Clause, telling: Telling) -> Sequence[Item]:
     """The horses spoken of last; none where only others have such: "(Filou est au pré.) La 300 est mouillée"."""
+    if of_a_thing(clause):
+        return ()  # "ma voiture pue la couverture mouillée"
     owners = telling.owner_meant_by(clause)
     fitting = {telling.roster.garments[g].horse for g in telling.roster.fitting(piece)}
     theirs = piece.their or not fitting or any(not fitting.isdisjoint(i.horses) for i in owners)

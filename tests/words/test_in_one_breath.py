@@ -346,6 +346,8 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "forgot the hay again, my mistake",
         "Otto's sheet fell and it's on the fence now",
         "I did Otto's feet",
+        "Otto is a sweetheart, the kid in the 4 oclock threw up, shes fine, mom came",
+        "Otto isn't in the photo, Fig looks so cute",
         "please Otto needs a rug",
         "did Fig sweat",
         "should we keep Otto bare this winter?",
