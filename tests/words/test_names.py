@@ -1,7 +1,5 @@
 """Who is meant: names that are words, names with marks, short names, slips of the finger. Never a guess."""
 
-from dataclasses import replace
-
 import pytest
 
 from bot.barn import Garment, Horse, demo_path, load
@@ -210,6 +208,6 @@ def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
 def test_all_that_are_somebodys_are_told_by_how_many_they_are(text: str, horses: set[str]) -> None:
     """Of somebody who has two."""
     here = barn("oak")
-    hers = tuple(replace(h, owner="Priya" if h.name in ("Willow", "Fig") else None) for h in here.horses)
-    here = replace(here, horses=hers)
+    hers = tuple(h.model_copy(update={"owner": "Priya"} if h.name in ("Willow", "Fig") else {}) for h in here.horses)
+    here = here.model_copy(update={"horses": hers})
     assert subjects(read(text, here.people[0], here, as_filed(here)).events) == horses
