@@ -1832,6 +1832,8 @@ PHRASES = {
         hemos dado, le di, le he dado, le dimos, le hemos dado, le tocó, le ha tocado, ya ha hecho, ya hizo,
         ya ha tenido, ya tuvo
     """,
+    "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,

@@ -1765,6 +1765,10 @@ PHRASES = {
         ont pris, avons fait, vient de faire, viens de faire, jviens de faire, on vient de faire, a eu droit à,
         ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini, tourné, a tourné, ont tourné
     """,
+    "mounted": """
+        suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
+    """,
+    "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
         après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au, au retour de,

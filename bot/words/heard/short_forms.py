@@ -49,7 +49,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "defs": "definitely", "definately": "definitely", "definitly": "definitely", "totes": "totally",
         "srsly": "seriously", "abit": "a bit", "alot": "a lot", "altho": "although", "tho": "though",
         "tmro": "tomorrow", "tmrrw": "tomorrow", "wld": "would", "cld": "could", "shld": "should",
-        "hv": "have", "hvnt": "have not",
+        "hv": "have", "hvnt": "have not", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "thsi": "this",
+        "hsi": "his", "jsut": "just", "wiht": "with", "wtih": "with",
     },
     "es": {
         "an": "han", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda",
