@@ -24,7 +24,7 @@ def slip_of_name(
     if called is not None:
         ids, length = called
         return Item(" ".join(texts[at : at + length]), token.raw, pieces=ids), length
-    if not token.text.endswith("s"):
+    if not token.text.endswith("s") or lexicon.language != "en":
         return None
     if told_in_turn(texts, at, lexicon, roster):  # "storms fine, biscuits fine"
         told_of = (roster.spelled[token.text[:-1]],)

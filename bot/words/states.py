@@ -151,6 +151,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     """The state that the word at this place says, of these pieces; of the one spoken of where there are none."""
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
+    if not pieces and _its_own(clause, at) and telling.spoken is not None:
+        pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
@@ -176,6 +178,12 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _its_own(clause: Clause, at: int) -> bool:
+    """As in "(Pip ripped his sheet and) Ned ripped his", "Lune a déchiré la sienne": a piece of the same kind."""
+    items = [i for i in clause.items[at + 1 :] if not (i.mark or i.has("time", "article", "too"))]
+    return bool(clause.horses and clause.items[at].kinds("state")) and len(items) == 1 and items[0].has("own")
 
 
 def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:

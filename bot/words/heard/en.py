@@ -572,7 +572,8 @@ PHRASES = {
         put her leg through, a right mess, hanging in bits, tore through, torn through,
         torn right through, ripped clean through, ripped right through, ripped through, ripped open,
         ripped along, ripped across, ripped apart, ripped in two, ripped in half, torn in two,
-        torn in half, torn apart, torn along, torn across, ripped to ribbons, torn to ribbons,
+        torn in half, torn apart, torn along (the / one / its / his / her / a / both / seam),
+        torn across, ripped to ribbons, torn to ribbons,
         cut to ribbons, in ribbons, ripped to pieces, torn to pieces, in bits, in pieces, in rags,
         in strips, hanging off in strips, hanging in strips, hanging off her, hanging off him, tattered,
         shredded to bits, slit, a slit, slit in, big slit, gaping hole, gaping, flapping open,
@@ -866,7 +867,7 @@ PHRASES = {
     """,
     "jacket": "jacket, jackets, anorak",
     "weight heavy": """
-        heavy, heavyweight, heavy weight, heavies, thick, thickest, hw, heavywieght, heavy wt,
+        heavy, heavyweight, heavy weight, heavies, heavys, thick, thickest, hw, heavywieght, heavy wt,
         heavywt, heavyweights, heavy one, thick one, thicker, thicko, heaviest, really thick,
         super heavy, extra heavy, heavyweight one, heavey weight, chunky, heavier, heavy duty winter
     """,
@@ -1066,6 +1067,7 @@ PHRASES = {
         bare, naked, nekkid, rugless, unrugged, no rug, no rugs, no blanket, no blankets, without a rug,
         without rug, without rugs, without a blanket, nothing on, wearing nothing, nude, unblanketed,
         not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket on, not rugged,
+        no more (rugs / blankets / clothes) on,
         birthday suit, in the nude, starkers, in the buff, in her birthday suit, in his birthday suit,
         rug free, nothing at all on, got nothing on, has nothing on, left bare, no clothes on,
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,
@@ -1128,6 +1130,7 @@ PHRASES = {
         chaser clipped, high trace clipped, low trace clipped, racing trace
     """,
     "style blanket": """
+        clipped blanket,
         blanket clip, blanket clipped, blanket clips, blanket style clip
     """,
     "style hunter": """
@@ -1572,6 +1575,11 @@ PHRASES = {
         just been for a, been for a, given, |i|we give, |i|we gave, |i|we have given, went for a, went out for a,
         went on a, went out on a, gone for a, out for a
     """,
+    "mounted": """
+        got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
+        threw a leg over, swung a leg over, got to sit on, had a sit on
+    """,
+    "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -2434,7 +2442,7 @@ PHRASES = {
     """,
     "of": "of, for, from, belonging to",
     "and": """
-        and, &, +, plus, then, with
+        and, &, +, plus, then, with, along with, together with, as well as
     """,
     "but": """
         but, so, because, cause, however, whereas, while, and then, then, though, cus
@@ -2442,7 +2450,8 @@ PHRASES = {
     "too": """
         too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same, so was,
         and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the very same,
-        likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
+        along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
+        same again with, same as
     """,
     "helper": "",
     "is": """

@@ -49,7 +49,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "defs": "definitely", "definately": "definitely", "definitly": "definitely", "totes": "totally",
         "srsly": "seriously", "abit": "a bit", "alot": "a lot", "altho": "although", "tho": "though",
         "tmro": "tomorrow", "tmrrw": "tomorrow", "wld": "would", "cld": "could", "shld": "should",
-        "hv": "have", "hvnt": "have not",
+        "hv": "have", "hvnt": "have not", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "thsi": "this",
+        "hsi": "his", "jsut": "just", "wiht": "with", "wtih": "with",
     },
     "es": {
         "an": "han", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que", "qe": "que", "qda": "queda",
@@ -76,7 +77,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hecharon": "echaron", "ba": "va", "ban": "van", "bas": "vas", "boi": "voy", "ase": "hace", "asen": "hacen",
     },
     "fr": {
-        "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "tou": "tout",
+        "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "tou": "tout", "fai": "fait", "cel": "celle",
+        "osi": "aussi",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
