@@ -25,6 +25,7 @@ second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
 si_for_yes Spanish "sí" written as "si"
 sentences  where each ends, and whether it is marked as a question
+picked_out who it is, where another is denied first
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
@@ -46,6 +47,7 @@ done       the round as done, and who is left out of it
 it         what was done to "it"
 shares     what each of several horses gets
 change     what a clause does to an outfit
+dressed_alike how one is dressed, left out because the one before said so
 wearers    who wears it
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so

@@ -173,10 +173,12 @@ def excepted(items: Sequence[Item], at: int) -> bool:
 
 
 def not_that_one(items: Sequence[Item], at: int) -> bool:
-    """Whether a horse is named only to say that it is another: "Pip not Pop is sweaty", "not Pop, Pip is cold"."""
+    """Whether a horse is named only to say that it is another: "Pip and not Pop is sweaty", "not Pop, Pip is cold"."""
     if not at or not items[at - 1].has("not"):
         return False
-    before = at > 1 and bool(items[at - 2].horses or (predicate(items[at - 2]) and only_that_one_left(items, at)))
+    before = at > 1 and bool(
+        items[at - 2].horses or items[at - 2].has("and") or (predicate(items[at - 2]) and only_that_one_left(items, at))
+    )
     rest = [i for i in items[at + 1 : at + 4] if not (i.mark or i.has("but", "i mean", "article"))]
     return before or (len(rest) < len(items[at + 1 : at + 4]) and bool(rest) and bool(rest[0].horses))
 

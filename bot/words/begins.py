@@ -43,6 +43,17 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
 
 
+def stays_or_goes_on(rest: Sequence[Item]) -> bool:
+    """As in "(fuera la gorda,) el forro se queda", "dentro la fina": another piece that stays, or goes on instead."""
+    words = [i for i in rest[:LIST] if not i.has("article", "her") or i.piece is not None]
+    first, then = (*words, None, None)[:2]
+    if first is None or then is None:
+        return False
+    return (first.piece is not None and then.has("stays", "keeps")) or (
+        first.has("inwards") and not first.horses and then.piece is not None
+    )
+
+
 def puts_on_or_off(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, put a piece on or take it off."""
     said = list(takewhile(lambda i: not i.mark, rest))
@@ -63,6 +74,13 @@ def does_something(rest: Sequence[Item]) -> bool:
     """As in "(is wet) and Maple had a lesson", "(está mojada) y a Nube le he puesto la fina": a horse, then a verb."""
     words = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, rest[:LIST]))
     return len(words) > 1 and bool(words[0].horses) and words[1].has(*VERBS) and not words[1].has("and")
+
+
+def denied_alone(items: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Canelo no, (era Rayo el que sudaba)": who it is not, nothing of what, and then of another."""
+    named = items[-1].has("no", "not") and any(i.horses for i in items)
+    another = any(i.horses for i in takewhile(lambda i: not i.mark, rest))
+    return named and another and all(i.horses or i.has("no", "not", "is", "and", "article") for i in items)
 
 
 def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:

@@ -6,20 +6,23 @@ from bot.words.around import stands_among_stalls
 from bot.words.begins import (
     as_the_one_before,
     begins_to_ask,
+    denied_alone,
     goes_on_table,
     only_a_name,
     only_everyone,
     owner_at_last,
     puts_on_or_off,
     seen_there,
+    stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
 )
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.parting import MOVES, goes_on, parts
+from bot.words.listed import goes_on
+from bot.words.parting import MOVES, parts
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dresses
+from bot.words.whole import complete, dressed_before, dresses
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 PLAN = 2  # words of "espero que"
@@ -90,8 +93,10 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
-    if dresses(current) and (tells_of_a_piece(sentence[at + 1 :]) or as_the_one_before(sentence[at + 1 :])):
+    if dresses(current) and any(f(sentence[at + 1 :]) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if dressed_before(sentence, at, current):
+        return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
@@ -108,6 +113,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
     if not current.of_something:
         return _of_nobody_yet(sentence, at, current)
+    if denied_alone(current.items, sentence[at + 1 :]):
+        return ","  # "Canelo no, era Rayo el que sudaba"
     if current.horses and current.items[0].has("no") and told_of_a_horse(sentence[at + 1 :]):
         return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
     if current.pieces and not current.horses and owner_at_last(sentence[at + 1 :], current.pieces):

@@ -31,6 +31,7 @@ from bot.words.my_things import without_my_things
 from bot.words.names import Roster, roster
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
+from bot.words.picked_out import picked_out
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.routine import read_clip, read_wish, read_work
@@ -122,7 +123,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         return Heard(text, events=(topic,))
     pieces = without_my_things(find(settled, names, mine))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(described))))
+    items = listed_again(said_otherwise(meant_instead(mended(picked_out(described)))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

@@ -1,13 +1,13 @@
 """What horses wear now: put on, taken off, swapped, bare; always told as the whole outfit that results."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
+from bot.words.dressed_alike import as_before
 from bot.words.it import done_to_it, leave_it
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import goes_with, mode_of
@@ -44,19 +44,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     change = _change(clause)
     if telling.spoken is not None and clause.horses and _put_it_on(clause.items):
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
-    if (
-        change.empty
-        and telling.dressed
-        and telling.events
-        and isinstance(telling.events[-1], Wearing)
-        and _only_names(clause)
-    ):
-        pieces = list(clause.pieces)  # "Maple in her heavy, Pip his sheet"
-        change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
-    if change.empty and telling.dressed and _nothing_on(clause):
-        change.all_off = True  # "Orbayu lleva la fina y Pía nada"
-    if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
-        change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
+    if change.empty:
+        as_before(clause, change, telling)
     if change.empty and telling.spoken is not None and clause.has("it"):
         _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
@@ -113,6 +102,7 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
     told = clause.has("took off", "took", "wears", "swapped") or (bool(clause.pieces) and of_one_in_it(clause))
+    told = told or (clause.items[0].has("inwards") and not clause.horses)  # "(fuera la azul,) dentro la verde"
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 
@@ -120,18 +110,6 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
 def _only_nearly(items: Sequence[Item]) -> bool:
     """As in "Dolly almost slipped out of her sheet": what did not come to be."""
     return any(one.has("nearly") and then.has("put on", "took off", "took", "swapped") for one, then in pairwise(items))
-
-
-def _nothing_on(clause: Clause) -> bool:
-    said = [i for i in clause.items if not i.mark]
-    return len(said) == 2 and bool(said[0].horses) and said[1].has("nothing")
-
-
-def _only_names(clause: Clause) -> bool:
-    named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
-    return named_too and all(
-        i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
-    )
 
 
 def _put_it_on(items: Sequence[Item]) -> bool:

@@ -22,6 +22,51 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "Canela lleva la gorda y ya está en su box", [("Canela", ("canela-gorda",)), ("Canela", "stall")]),
         ("encina", "le puse la 100 a Moro, está fuera", [("Moro", ("moro-100",)), ("Moro", "field")]),
         ("encina", "le quité la 100 a Moro y está en el box", [("Moro", ())]),
+        # whom it is, where another is denied; the denial ends with whom it denies
+        ("encina", "no es Moro el que suda, es Canela", [("Canela", "sweating")]),
+        ("encina", "no es nube la que tirita sino Canela", [("Canela", "shivering")]),
+        ("encina", "Moro no, era Canela la que sudaba", [("Canela", "sweating")]),
+        ("encina", "Moro no, el que tiembla es Trueno", [("Trueno", "shivering")]),
+        ("encina", "era Canela y no Moro la que sudaba", [("Canela", "sweating")]),
+        ("encina", "no es Moro el que suda", [("Moro", "comfortable")]),
+        ("encina", "no solo Moro suda", [("Moro", "sweating")]),
+        ("encina", "Moro no está sudado sino mojado", [("Moro", "wet")]),
+        ("oak", "it isn't Otto that's sweating, it's Fig", [("Fig", "sweating")]),
+        ("oak", "the one that's shivering isn't Otto, it's Fig", [("Fig", "shivering")]),
+        ("oak", "it isn't Otto that's sweating", [("Otto", "comfortable")]),
+        ("oak", "Otto and not Fig is sweating", [("Otto", "sweating")]),
+        ("chenaie", "c'est pas Perle qui tremble, c'est Filou", [("Filou", "shivering")]),
+        # some named are done, and who is still to come is none left out of all
+        ("encina", "Canela y Moro cambiadas, Trueno en un rato", [(("Canela", "Moro"),)]),
+        ("oak", "Otto and Fig done, Tucker still to do", [(("Otto", "Fig"),)]),
+        # the rest of a horse is no other horse
+        ("encina", "Moro sudado del cuello, lo demás seco", [("Moro", "sweating")]),
+        # what came off who was named before, with another told of behind it
+        ("encina", "Moro y Canela sudados, les he quitado las mantas, Paloma bien", [
+            ("Moro", "sweating"), ("Canela", "sweating"), ("Moro", ()), ("Canela", ()), ("Paloma", "comfortable"),
+        ]),
+        ("encina", "Moro sudado, le quité la 100 y a Canela la gorda", [
+            ("Moro", "sweating"), ("Moro", ()), ("Canela", ()),
+        ]),
+        ("oak", "Clem is sweaty, took her sheet off, Fig is fine", [
+            ("Clementine", "sweating"), ("Clementine", ()), ("Fig", "comfortable"),
+        ]),
+        ("chenaie", "Perle et Caramel en sueur, je leur ai enlevé leurs couvertures", [
+            ("Perle", "sweating"), ("Caramel", "sweating"), ("Perle", ()), ("Caramel", ()),
+        ]),
+        # one goes on instead of the other, its own for each, two put on at once
+        ("encina", "Canela no lleva la gorda sino la impermeable", [("Canela", ("canela-impermeable",))]),
+        ("encina", "Trueno: fuera la de cuadra, dentro la impermeable", [("Trueno", ("trueno-impermeable",))]),
+        ("encina", "le puse la gorda a Canela y a Moro la suya", [
+            ("Canela", ("canela-gorda",)), ("Moro", ("moro-100",)),
+        ]),
+        ("encina", "le puse la gorda a Canela y a Moro la 100", [
+            ("Canela", ("canela-gorda",)), ("Moro", ("moro-100",)),
+        ]),
+        ("encina", "Lucero: fuera la manta, el forro se queda", [("Lucero", ())]),
+        ("oak", "took Lady Grey's sheet off, the liner stays", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "put the stable rug and the heavy on Fig", [("Fig", ("fig-stable", "fig-heavy"))]),
+        ("oak", "put the heavy on Fig", [("Fig", ("fig-heavy",))]),
         # who else was moved or ridden, and no more said of it
         ("encina", "saqué a Trueno al prado y luego a Moro", [("Trueno", "field"), ("Moro", "field")]),
         ("encina", "monté a Trueno una hora, y a Moro", [("Trueno",), ("Moro",)]),

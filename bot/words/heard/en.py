@@ -2477,6 +2477,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        not only,
         along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,

@@ -1920,7 +1920,7 @@ PHRASES = {
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
         los que quedaban, los que faltaban, las que quedaban, las que faltaban, los que quedan, lo que quedaba,
-        lo demás, los restantes, las restantes, el resto de caballos, el resto de los caballos,
+        los restantes, las restantes, el resto de caballos, el resto de los caballos,
         el resto de la cuadra, el resto de la tropa, todo el resto, los otros caballos, los demás caballos,
         el resto de ellos, todos los otros, todas las otras, los otros todos
     """,
@@ -2841,7 +2841,7 @@ PHRASES = {
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
     "but": """
-        pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
+        pero, sino, sino que, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,
         lo que sí, lo que sí que, eso sí que,
@@ -2894,6 +2894,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        no solo, no sólo, no solamente, no únicamente,
         acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
         atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,

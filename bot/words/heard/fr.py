@@ -2824,6 +2824,7 @@ PHRASES = {
         se couche, se recouche, se couche et se roule, se couche et se relève
     """,
     "link": """
+        pas seulement, non seulement,
         à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
