@@ -266,9 +266,7 @@ def horse_ahead(items: Sequence[Item], at: int) -> bool:
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         joined = rest[0].has("and") and not rest[0].has("has", "on", "of")
         rest = rest[1:]
-    if joined and len(rest) > 1 and rest[1].text == "'s":
-        return False  # "no sweat and Flo's ripped her rug"
-    return bool(rest) and bool(rest[0].horses)
+    return bool(rest) and bool(rest[0].horses) and not joined  # "(her sheet) is wet and Flo had a lesson"
 
 
 def both_of_hers(items: Sequence[Item], at: int) -> bool:

@@ -3,11 +3,13 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
+from bot.words.around import owns_the_stall
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
 from bot.words.items import Item
 from bot.words.listed import list_near
 from bot.words.piece import Piece
+from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
 
 TO_HER = frozenset(("lui", "leur", "le", "les"))
@@ -15,7 +17,7 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = clause.horses
+    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
@@ -98,7 +100,16 @@ def to_her(items: Sequence[Item]) -> bool:
     if verb is None:
         return False
     said = (*items[verb].text.split()[:-1], *(i.text for i in items[max(0, verb - 2) : verb]))
-    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in items[-2:])
+    last = (i for i in items[-2:] if i is items[-1] or not i.has("article"))  # "en el box": the, not him
+    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in last)
+
+
+def of_one_in_it(clause: Clause) -> bool:
+    """As in "in his sheet", "put the sheet on Pip in his stall"; in "put Pip's sheet in the stall" nobody is in it."""
+    inside = [k for k, i in enumerate(clause.items) if i.has("in")]
+    her = any(i.has("on") or (i.has("she") and not i.has("article")) for i in clause.items)
+    somebody = her or to_her(clause.items) or bool(clause.horses) or any(piece.given for piece in clause.pieces)
+    return bool(inside) and (somebody or not all(place_behind(clause.items, k) for k in inside))
 
 
 def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:

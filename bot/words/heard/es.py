@@ -1364,7 +1364,9 @@ PHRASES = {
         ( / la / lo / los / las) |trasquilé|trasquilamos|trasquilaron|trasquiló|tusé|tusamos|tusaron|tusó,
         ( / la / lo / los / las) |rapé|rapamos|raparon|rapó|rasuró|motilaron|motiló|peluquearon|peluqueó,
         (he / hemos / ha / han / e / emos / a / an) |rapado|trasquilado|tusado|rasurado|motilado|afeitado,
-        (acabo / acabamos / acaban / terminé / terminamos) de |rapar|trasquilar|tusar|rasurar|motilar|afeitar|pelar,
+        (acabo / acabas / acaba / acabamos / acaban / terminé / terminamos / terminaron / he terminado / hemos terminado
+        / han terminado / ha terminado) de (esquilar / esquilarlo / esquilarla / esquilarlos / rapar / raparlo / raparla
+        / trasquilar / tusar / rasurar / motilar / afeitar / pelar / pelarlo / pelarla),
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
@@ -1391,7 +1393,7 @@ PHRASES = {
         corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés
     """,
     "style blanket": """
-        de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
+        de manta, a manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo, corte blanket, corte manta, estilo |manta|blanket|mantita,
         esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
