@@ -159,7 +159,7 @@ def _of_tables(
     """A word or a phrase of the tables that is nobody's name."""
     token = tokens[at]
     long = len(token.text) >= LONG_PART  # "mac is shivering" is no Max
-    if said == 1 and means and all(m in NAMEABLE or (long and m.startswith("kind ")) for m in means):
+    if said == 1 and means and all(m in NAMEABLE or (long and _perhaps_one(m)) for m in means):
         return _perhaps(token, means, roster)
     raws = tuple([t.raw for t in tokens[at : at + said]])
     item = _phrase(texts[at : at + said], raws, means, lexicon.language)
@@ -201,6 +201,11 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
         return False
     follows = lexicon.phrases.longest(texts, behind)[0]
     return says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
+
+
+def _perhaps_one(meaning: str) -> bool:
+    """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
+    return meaning in ("i", "kin") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:

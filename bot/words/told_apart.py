@@ -99,7 +99,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
     opens = at == 1 or (at > 1 and items[at - 2].mark)
-    if before is not None and before.has("article") and not before.has("some") and opens:
+    somebody = items[at].has("i") and "ñ" not in items[at].raw  # "la gamine a froid": a kid; but "la niña", of Nina
+    if before is not None and before.has("article") and not before.has("some") and opens and not somebody:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
@@ -127,5 +128,5 @@ def _nameable(item: Item, sign: Item) -> bool:
     """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
     sky = SKY if sign.has("sign shivering", "sign sweating", "sign rubbed") else ()  # no weather does
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "habit", *sky)
+    plain = ("colour", "any adjective", "i", "kin", "habit", *sky)
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)
