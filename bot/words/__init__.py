@@ -39,6 +39,7 @@ telling    what a message has said so far
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
+stripped   everything off, or all but one piece
 asking, undoing   what is a question, what takes back
 signs, states, wear, placed, routine, questions, topics, choices    one sort of saying each
 done       the round as done, and who is left out of it

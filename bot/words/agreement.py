@@ -26,6 +26,15 @@ def takes_up(items: Sequence[Item], at: int) -> bool:
     return piece is not None and _agrees(items[at], piece) and nothing_told
 
 
+def goes_on_of_it(items: Sequence[Item], at: int, piece: Piece) -> bool:
+    """As in "j'ai pendu la 300 de Quartz, elle est mouillée": a pronoun of the piece's gender, and how wet it is."""
+    rest = items[at + 1 :]
+    how = next((i for i in rest if predicate(i)), None)
+    below = any(i.has("under", "felt") for i in items[:at]) or any(i.has(*UNDER) for i in rest)
+    below = below or (how is not None and how.text.endswith(BELOW))
+    return how is not None and of_clothes(how) and not below and GENDERS.get(items[at].text) == piece.gender
+
+
 def of_the_piece(clause: Clause, telling: Telling) -> bool:
     """As in "enlevé la 150 de Filao, elle était trempée", "… elle est déchirée": of the piece spoken of last.
 
@@ -33,6 +42,8 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
     """
     if telling.spoken is None or not (telling.last == "piece" or came_off(telling.heard)):
         return False
+    if telling.heard is not None and telling.heard.has("felt") and telling.heard.has("under"):
+        return False  # "touché sous la 250 de Lune, elle est mouillée"
     words = [i for i in clause.items if not i.mark]
     wet = next((i for i in words if of_clothes(i)), None)
     if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):

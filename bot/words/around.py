@@ -237,9 +237,11 @@ def _joined(items: Sequence[Item], first: Piece) -> list[Piece]:
 
 
 def pieces_listed(items: Sequence[Item], at: int) -> list[Piece]:
-    """The pieces listed behind a word and a colon, and nothing else: "wet: big red, orange rug"."""
-    behind = items[at + 2 :]
-    if at + 1 >= len(items) or items[at + 1].text not in (":", "-", "–", "—"):
+    """The pieces listed behind a word and a colon, and nothing else: "wet: big red, orange rug", "wet ones: …"."""
+    ones = any(i.has("one") or (i.piece is not None and i.piece.rug) for i in items[at + 1 : at + 2])
+    colon = at + 2 if ones else at + 1
+    behind = items[colon + 1 :]
+    if colon >= len(items) or items[colon].text not in (":", "-", "–", "—"):
         return []
     found = [i.piece for i in behind if i.piece is not None]
     return found if all(i.piece is not None or i.mark or i.has("and", "article") for i in behind) else []
@@ -256,7 +258,10 @@ def wearer_ahead(items: Sequence[Item], at: int) -> tuple[str, ...]:
 def horse_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether a horse follows, past small words and other signs."""
     rest = [i for i in items[at + 1 :] if not (i.mark and i.text in ":-–—=>")]
-    passing = ("and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all")
+    passing = (
+        "and", "again", "on", "very", "a little", "too", "article", "link", "of", "body", "both", "all",
+        "place field", "place stall",
+    )  # fmt: skip
     joined = False
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         joined = rest[0].has("and") and not rest[0].has("has", "on", "of")

@@ -58,8 +58,8 @@ def told_of_a_horse(rest: Sequence[Item]) -> bool:
 def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
     """As in "Max: the 300, Pip: naked": a horse, a mark and a piece, and then another horse and a mark."""
     row = len(before) > 1 and bool(before[0].horses) and before[1].mark
-    pieces = all(i.piece is not None or i.mark or i.has("and", "article", "her") for i in before[1:])
-    return row and pieces and len(rest) > 1 and bool(rest[0].horses) and rest[1].mark
+    another = len(rest) > 1 and bool(rest[0].horses) and rest[1].mark
+    return row and another and all(i.piece is not None or i.mark or i.has("and", "article", "her") for i in before[1:])
 
 
 def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:

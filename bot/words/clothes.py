@@ -182,7 +182,7 @@ def _starts(items: Sequence[Item], at: int, end: int) -> bool:
         return True
     opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
     moved = after.has("on", "off", "put on", "took off", "in its stead")
-    return opens and (moved or (after.has("is") and then is not None and then.has("off")))
+    return opens and (moved or (after.has("is") and then is not None and then.has("off", "on")))
 
 
 def _how_it_is(run: Sequence[Item], before: Item | None) -> bool:
@@ -209,7 +209,7 @@ def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:
     """The horse right before a piece, or where somebody moved or missed it: "took Juniper's neck off"."""
     before = items[at - 1] if at else None
     moved = end < len(items) and items[end].has("on", "off")
-    looked_for = at > 2 and items[at - 3].has("state found", "state missing")  # "found Jack's neck"
+    looked_for = at > 2 and items[at - 3].has("state found", "state missing", "wears")  # "found Jack's neck"
     if (moved or looked_for) and before is not None and before.text == "'s" and at > 1:
         return items[at - 2]
     if moved and before is not None and before.text == ":" and at > 1:
@@ -272,4 +272,7 @@ def _determined(before: Item | None) -> bool:
 
 
 def _ends(after: Item | None) -> bool:
+    """Whether no thing follows that the words would describe: "the spare box"."""
+    if after is not None and after.has("place stall", "place field"):
+        return after.has("in", "inwards", "outwards", "turned out", "brought in")
     return after is None or after.mark or bool(after.means) or bool(after.horses) or after.person

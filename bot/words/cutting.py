@@ -16,7 +16,7 @@ from bot.words.begins import (
     told_of_a_horse,
 )
 from bot.words.clauses import Clause, Thought, is_subject
-from bot.words.items import Item, predicate
+from bot.words.items import WETNESS, Item, predicate
 from bot.words.parting import MOVES, goes_on, parts
 from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dresses
@@ -85,45 +85,77 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
     if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
-        return None  # "sans sa 250, juste le couvre-cou"
+    if current.has("without", "off", "took off") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
+        return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
     if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
         return ","  # "le he quitado la manta, la marrón está rota"
-    if dresses(current) and another_gets_one(sentence[at + 1 :], current.items):
+    worn = dresses(current) or (current.pieces and current.has("in"))
+    if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
-    if goes_on_table(current.items, sentence[at + 1 :]):
+    if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
-    if seen_there(current.items, sentence[at + 1 :]):
+    if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
+    if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):
+        return ","  # "Pip had a roll, her sheet is filthy but dry"
     moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
-    subjects = current.of_something
-    says = current.told or current.has("done", "bare", "worked")
-    rest = sentence[at + 1 :]
-    if not subjects and says and (told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest)):
-        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
-    if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
+    if not current.of_something:
+        return _of_nobody_yet(sentence, at, current)
+    if current.horses and current.items[0].has("no") and told_of_a_horse(sentence[at + 1 :]):
         return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
-    if not subjects and says and current.items[0].has("it") and puts_on_or_off(rest):
+    if current.pieces and not current.horses and owner_at_last(sentence[at + 1 :], current.pieces):
+        return None  # "sa couverture est trempée, à Réglisse"
+    return "," if complete(current) and not goes_on(sentence, at) else None
+
+
+def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
+    rest = sentence[at + 1 :]
+    if not (current.told or current.has("done", "bare", "worked")):
+        return None if current.items[0].has("no") else ","
+    if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
+        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if current.items[0].has("it") and puts_on_or_off(rest):
         return ","  # "it's wet, tartan rug on him instead"
-    if not subjects and says and sentence[at].text in ":-–—":
+    if sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")
-    if not subjects and says and signed and len(rest) > PLAN and rest[0].has("plan"):
+    if signed and len(rest) > PLAN and rest[0].has("plan"):
         return ","  # "(le puse la verde porque) tenía frío, espero que no os importe"; but "tenía frío, supongo"
-    if not subjects and says and signed and only_a_name(rest):
+    if signed and only_a_name(rest):
         return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
-    if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
-        return None  # "sa couverture est trempée, à Réglisse"
-    if not subjects and not says:
-        return None if current.items[0].has("no") else ","
-    moved = not subjects and says and at + 1 < len(sentence) and _moves_on(sentence[at + 1])
+    moved = bool(rest) and _moves_on(rest[0])
     return "," if moved or (complete(current) and not goes_on(sentence, at)) else None
+
+
+def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "(Pip is in his heavy,) Ned his sheet, Bo liner, Ty bare": one after the other, and how nothing is."""
+    only = (
+        current.of_something
+        and current.pieces
+        and all(i.horses or i.piece is not None or i.has("and", "article", "her") for i in current.items)
+    )
+    if not only or not any(i.has("in", "on", "wears", "put on") for i in sentence[: at - len(current.items)]):
+        return False
+    rest = sentence[at + 1 :]
+    named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
+    return named and not any(i.has("is", *WETNESS) or i.kinds("state") for i in rest)
+
+
+def _of_its_piece(rest: Sequence[Item]) -> bool:
+    """A piece, and at once what is said of it."""
+    return (
+        len(rest) > 1
+        and rest[0].piece is not None
+        and rest[1].has("is", "link")
+        and not rest[1].has("has", "in", "on", "off")
+    )
 
 
 def _moves_on(item: Item) -> bool:
@@ -134,6 +166,8 @@ def _moves_on(item: Item) -> bool:
 def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
     item, before = sentence[at], current.items[-1]
+    if item.piece is not None and before.kinds("state") and not current.pieces:
+        return False  # "Pip ripped Ned's sheet"
     if item.piece is not None and not item.piece.owners:
         after = sentence[at + 1] if at + 1 < len(sentence) else item
         told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"

@@ -8,6 +8,7 @@ from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, gathered, of_both, soft
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling
+from bot.words.wearers import all_but_these
 
 ROUND = frozenset(("done", "all done", "except", "had"))
 MADE = ("hecho", "hecha", "hechos", "hechas")
@@ -119,7 +120,7 @@ def _all_but(items: Sequence[Item]) -> bool:
 def without_excuse(clause: Clause) -> Clause:
     """As in "all done except Pip who won't be caught": the clause without why Pip is left, told behind it."""
     items = clause.items
-    if not clause.has("except") or not clause.has("done", "all done", "everyone"):
+    if not clause.has("except") or not (clause.has("done", "all done", "everyone") or all_but_these(clause)):
         return clause
     last = max((k for k, i in enumerate(items) if i.horses), default=len(items) - 1)
     behind = [i for i in items[last + 1 :] if not i.mark][:1]

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing
+from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing, Worked
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
@@ -21,6 +21,7 @@ def same(clause: Clause, telling: Telling) -> None:
         return
     if not clause.has("too"):
         _came_off_as_well(clause, telling)
+        _worked_as_well(clause, telling)
         return
     if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
         return
@@ -44,6 +45,14 @@ def _came_off_as_well(clause: Clause, telling: Telling) -> None:
     if all(i.piece or i.mark or i.has("and", "article") for i in clause.items):
         for piece in clause.pieces:
             tell_outfit(named(piece.owners)[0], Change(remove=[piece]), telling)
+
+
+def _worked_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
+    counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
+    rest = [i for i in clause.items if i not in counted]
+    if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
+        telling.each(clause.horses, lambda name: Worked(name))
 
 
 def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:

@@ -14,6 +14,8 @@ def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
     """Whether this word stands in a list or a row with words that are names. named: those known to be so far."""
     if _one_thing(items, at) or _more_weather(items, at):
         return False
+    if _between_names(items, named, at):
+        return True
     joined = any(named[k] or _two_names(items, at, k) or _either(items, at, k) for k in _neighbours(items, at))
     return joined or _in_row(items, named, at)
 
@@ -27,6 +29,12 @@ def _either(items: Sequence[Item], one: int, other: int) -> bool:
         return True  # "lady n thunder both cold", "ruby n storm turned out"
     parted = any(i.has("or") for i in items[first:last])
     return parted and any(i.has("sign shivering", "sign sweating") for i in items[last + 1 :])
+
+
+def _between_names(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
+    """As in "listos capu niebla y pinta": right behind a name, and joined to another."""
+    joined = at + 2 < len(items) and (items[at + 1].has("and") or items[at + 1].text == ",") and items[at + 2].horses
+    return bool(joined) and at > 0 and bool(items[at - 1].horses) and named[at - 1] and not items[at].has("weekday")
 
 
 def _more_weather(items: Sequence[Item], at: int) -> bool:

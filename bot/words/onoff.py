@@ -23,6 +23,9 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     last = items[at - 1] if at else None
     if following is not None and following.has("in its stead") and not any(map(_off, _since_pause(before))):
         return "on"  # "imper retiré, polaire à la place"
+    only = items[at - 1].has("only") and not items[at - 1].has("and") if at else False
+    if only and following is not None and following.has("put on"):
+        return "whole"  # "le he dejado solo el forro puesto"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
@@ -30,7 +33,9 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     verb = next((i for i in reversed(before) if i.has("put on", "took off", "took", "wears", "keeps")), None)
     if verb is not None and verb.has("took off") and _out_of_elsewhere(before):
         verb = None
-    if verb is not None and verb.has("had") and not _given_to_one(before, verb):
+    if verb is not None and verb.has("stripped") and _then_into(before, verb):
+        return "whole"
+    if verb is not None and verb.has("had") and not (_given_to_one(before, verb) or _given_hers(items, at)):
         verb = None  # "gave her sheet a good rolling"
     if verb is not None and verb.has("took off"):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
@@ -50,8 +55,7 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("wears", "keeps"):
         return "whole"
     if verb is not None:
-        only = at and items[at - 1].has("only") and not items[at - 1].has("and")  # "le dejé puesta solo la azul"
-        return "whole" if only else "on"
+        return "whole" if only else "on"  # "le dejé puesta solo la azul"
     if _only_this_left(before) and not any(predicate(i) for i in after):
         return "whole"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
@@ -69,12 +73,26 @@ def _given_to_one(before: Sequence[Item], verb: Item) -> bool:
     return any(i.horses or i.has("she") for i in before[at + 1 : at + 2])
 
 
+def _given_hers(items: Sequence[Item], at: int) -> bool:
+    """As in "gave Moss the spare": who got it stands with the piece, and nothing more is said of it."""
+    piece = items[at].piece
+    no_more = all(i.mark or i.has("time", "polite", "too") for i in items[at + 1 :])
+    return piece is not None and bool(piece.owners) and no_more and at > 0 and items[at - 1].has("put on")
+
+
 def goes_with(items: Sequence[Item], at: int) -> int | None:
     """The place of the piece that is on, where this one is named with it: "has his heavy on with his neck cover"."""
     joins = next((k for k in range(at - 1, -1, -1) if not items[k].has("her", "article") or items[k].has("and")), -1)
     if joins < 2 or not items[joins].has("and") or not items[joins - 1].has("on"):
         return None
     return joins - 2 if items[joins - 2].piece is not None else None
+
+
+def _then_into(before: Sequence[Item], verb: Item) -> bool:
+    """As in "stripped him and into the fleece", "both stripped and in coolers"; not "stripped out of his sheet"."""
+    at = max(k for k, i in enumerate(before) if i is verb)
+    behind = [i for i in before[at + 1 :] if not i.has("her", "article")]
+    return len(behind) > 1 and behind[-1].has("in") and any(i.has("and") or i.mark for i in behind[:-1])
 
 
 def _only_this_left(before: Sequence[Item]) -> bool:

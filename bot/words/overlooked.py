@@ -49,6 +49,8 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
         return None
     some = sign == "shivering" and any(i.has("a horse") for i in words[:at])
     name = next((i for i in before if sign == "shivering" and _no_word(i)), None)  # "pipp shivering"
+    if any(i.has("i") for i in after[:2]):
+        return None  # "el que tirita soy yo"
     small = all(i is name or predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
     told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
     told = told and not any(i.has("it") and not i.has("she", "article", "polite", "one") for i in before)
@@ -105,7 +107,7 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if at < 0 or len(named) != 1 or named[0] > at or _asked(items):
         return None
     horse = words[named[0]]
-    if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]):
+    if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
@@ -113,6 +115,11 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
         return Seen(horse.horses[0], "shivering")
     return None
+
+
+def _only_shown(behind: Sequence[Item]) -> bool:
+    """As in "Otto's shivering pics", "… shivering every winter": a picture or a habit right behind it."""
+    return any(i.has("habit") and not i.has("question", "had") for i in behind[:1])
 
 
 def _needs_for_it(items: Sequence[Item], told: Sequence[Item], said: Item) -> bool:

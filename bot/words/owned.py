@@ -58,6 +58,8 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     worn = _worn_by(items, at)
     if worn is not None:
         return replace(piece, owners=items[worn].horses), worn + 3
+    if _on_one(items, at):
+        return replace(piece, owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
         if after is None or after.mark or predicate(after) or after.has("is"):
@@ -101,6 +103,15 @@ def _worn_by(items: Sequence[Item], at: int) -> int | None:
         return None
     had, on, then = items[place + 1 : place + 4]
     return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
+
+
+def _on_one(items: Sequence[Item], at: int) -> bool:
+    """As in "(the sheet) on Misty is soaked": how the piece is that she wears, no putting on."""
+    told = at + 3 < len(items) and items[at + 2].has("is", "not")
+    if not told or not items[at].has("on") or not items[at + 1].horse:
+        return False
+    how = next((i for i in items[at + 3 :] if not i.has("time", "very", "a little", "not")), items[at])
+    return how.has(*WETNESS) or bool(how.kinds("state"))
 
 
 def _since_pause(before: Sequence[Item]) -> list[Item]:

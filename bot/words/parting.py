@@ -99,8 +99,13 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return STAYS  # "creía que Tormenta estaba sudada"
     if item.has("but") and item.has("link") and current.items and _unheard_thing(current.items[-1]):
         return STAYS  # "cerrar el grifo que se congela"
-    if item.has("but") and not item.has("and") and _only_horse(current) and following.has("is", "has"):
-        return STAYS  # "Prince par contre est trempé"
+    if (
+        item.has("but")
+        and not item.has("and")
+        and _only_horse(current)
+        and (following.has("is", "has") or following.kinds("sign"))
+    ):
+        return STAYS  # "Prince par contre est trempé", "Trueno en cambio suda"
     if item.has("but") and not item.has("and"):
         adds = item.has("too") and at + 1 < len(sentence) and predicate(sentence[at + 1])  # "his heavy also dry"
         return "but" if current.items and not adds else STAYS
@@ -256,6 +261,13 @@ def _paused(sentence: Sequence[Item], at: int) -> bool:
     return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
 
 
+def _at_an_hour(behind: Sequence[Item]) -> bool:
+    """As in "(turned out Pip and Ned) at 7", "at 7:30 this morning": when, and no more."""
+    said = list(takewhile(lambda i: not i.mark, behind))
+    timed = len(said) > 1 and said[0].has("hour") and (said[1].clock or said[1].number is not None)
+    return timed and all(i.has("time") for i in said[2:])
+
+
 def goes_on(sentence: Sequence[Item], at: int) -> bool:
     """Whether a list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
     before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
@@ -272,12 +284,15 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
         if into or any(i.has("outwards") for i in sentence[:at]):
             return True  # "out of his sheet and into the orange one"
+    if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
+        return any(i.has("stripped") for i in sentence[:at])  # "stripped him and into the fleece"
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None
         or following.mark
         or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over", "both")
         or (following.has("toward") and not following.has("is"))
+        or _at_an_hour(rest[1:])
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
     if not (rest[0].horses and before.horses):

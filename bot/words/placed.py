@@ -169,6 +169,7 @@ def _place_word(item: Item) -> bool:
         "colour",
         "company",
         "toward",
+        "spare",
     )
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 

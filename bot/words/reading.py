@@ -134,16 +134,18 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.piece = reply.garments if len(reply.garments) == 1 else ()
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
+    told: list[Item] = []  # without what was asked: "anyone in the barn? Pip is sweating"
     for sentence, marked in sentences(items):
+        told.extend(() if marked else sentence)
         for thought, anew in thoughts(sentence):
             read = partial(_in_full, telling=telling, marked=marked or command)
             if anew:
                 read_anew(thought, telling, read)
             else:
                 read(thought)
-        if sweat_or_rain(sentence):
+        if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
             asked_which(sentence, telling)
-    telling.about_one(seen_where(items))
+    telling.about_one(seen_where(told))
     events = telling.settled()
     ask = telling.settled_ask()
     if not events and ask is None:
@@ -296,7 +298,7 @@ def _dated_behind(clause: Clause, following: Clause | None) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    moved = clause.has("took off", "took", "put on", "swapped")
+    moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
     strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)

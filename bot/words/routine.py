@@ -144,8 +144,9 @@ def read_work(clause: Clause, telling: Telling) -> bool:
             return False
     elif not horses and not (_of_her(clause) and (telling.begun or len(telling.who) == 1)):
         first = next(i for i in items if not i.has("link", "time") or i.has("worked"))
-        if not (telling.begun and clause.joined == "," and first.has("worked") and all(map(_work_word, items))):
-            return False  # "Maple sweaty, just been ridden"
+        goes_on = telling.begun and clause.joined == "," and first.has("worked", "had")
+        if not (goes_on and all(map(_work_word, items))):
+            return False  # "Maple sweaty, just been ridden", "… just finished a gallop"
     found = [items[k] for k in horses] or telling.meant_by(clause)
     telling.each(found, Worked)
     telling.who, telling.begun, telling.last = tuple(found), True, "horse"

@@ -1,8 +1,8 @@
 """Which words that look like names are names here: a horse called Sunday is not meant every Sunday."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
-from itertools import takewhile
+from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
 from bot.words.items import Item, meanings_of, places, predicate
@@ -41,17 +41,19 @@ def settle(items: Sequence[Item]) -> list[Item]:
             named[at] = named[at] or one_of_list(items, named, at)
     before = {items[at].text for at in called if named[at]}
     for at in called:
-        named[at] = named[at] or (items[at].text in before and _named_again(items, at))
+        named[at] = named[at] or (bool(before) and _another_denied(items, at, again=before))
     settled = list(items)
     for at in called:
         settled[at] = _settled(items, at, named=named[at])
     return settled
 
 
-def _named_again(items: Sequence[Item], at: int) -> bool:
-    """As in "Pip and duke done. sorry not duke": what was a name before is one again, unless it is weather or a day."""
+def _another_denied(items: Sequence[Item], at: int, *, again: Collection[str]) -> bool:
+    """As in "Pip and duke done. sorry not duke", "it's Pip, not duke": a name behind another, no weather, no day."""
     denied = at > 0 and items[at - 1].has("not", "no")
-    return denied and not (items[at].has(*SKY) or told_apart(items, at) or _of_a_stranger(items, at))
+    ends = at + 1 >= len(items) or items[at + 1].mark
+    known = items[at].text in again or (ends and items[at - 1].has("not"))
+    return denied and known and not (items[at].has(*SKY) or told_apart(items, at) or _of_a_stranger(items, at))
 
 
 def _denied(kept: Sequence[Item]) -> bool:
@@ -74,7 +76,11 @@ def without_doubtful(items: Sequence[Item]) -> list[Item]:
         end = max(end, at)
         if at < end:
             continue  # drawn into the name before it
-        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse and bool(kept) and kept[-1].horse
+        owner = len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse  # "Otto's or Fig's sheet"
+        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse
+        either = either and (owner or (bool(kept) and kept[-1].horse))
+        if either and owner:
+            kept.pop()
         if either and _denied(kept):
             kept.append(replace(items[at], means=frozenset({"and"})))
             end = at + 1
@@ -153,7 +159,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False
     if not any(not i.mark for k, i in enumerate(items) if k != at):
         return True
-    starts = before is None or before.text in ("\n", ",") or before.has("and")
+    starts = before is None or before.text in ("\n", ",", ".", ";") or before.has("and")
     if not item.has("weekday") and starts and at + 1 < len(items) and items[at + 1].text == ":":
         return True
     lower = item.raw[:1].islower()
@@ -189,6 +195,11 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
     item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
+    if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
+        rest = rest[1:]  # "trueno en cambio suda"
+    opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
+    if opens and [i.has("yes") for i in rest[:2]] == [True]:
+        return True  # "(Trasgo no está sudado,) pero luna sí"
     after = next((i for i in rest if not _passing(i)), None)
     if after is None:
         return False
@@ -205,7 +216,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    if _told_of_it(_past_where(rest)[:4]) or told_of_its_body(rest):
+    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), _past_where(rest)[:4]))
+    if _told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
@@ -257,6 +269,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "so is dolly", "same with pep", "sin forro pancho"
     if at > 1 and before.has("is") and items[at - 2].has("neither"):
         return True  # "nor is moose"
+    if before.has("neither", "not") and any(i.has("not", "neither") for i in items[at + 1 : at + 2]):
+        return any(i.horses for i in items[at + 2 : at + 4])  # "neither storm nor Pip is cold"
     if at > 1 and before.text == ":" and items[at - 2].kinds("sign"):
         return True  # "temblando: luna, capi"
     clipped = bool(before.kinds("style")) and "clip" in before.text

@@ -98,6 +98,7 @@ def _predicate(reading: Reading, at: int) -> None:
         reading.denied, reading.spent = True, False
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes(item) else ()
     if pieces:
+        reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         read_state(reading, at, pieces)
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)

@@ -7,7 +7,7 @@ from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
 from bot.words.agreement import any_rug, came_off
-from bot.words.around import rest_allows
+from bot.words.around import pieces_listed, rest_allows
 from bot.words.clauses import Clause, soft
 from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask
@@ -152,7 +152,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
-    if item.has(*WETNESS) and not (beside or rest_allows(clause.items, at)):
+    if item.has(*WETNESS) and not (beside or pieces_listed(clause.items, at) or rest_allows(clause.items, at)):
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.words.agreement import takes_up
+from bot.words.agreement import goes_on_of_it, takes_up
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -173,6 +173,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.gap += ALIEN
     elif item.has("she") and reading.latest == "piece" and takes_up(items, at):
         pass  # "la verte, elle, est sèche"
+    elif item.has("she") and reading.latest == "piece" and goes_on_of_it(items, at, reading.pieces[-1]):
+        reading.gap = 0
     elif item.has("drying") and reading.latest == "piece":
         pass  # "Juniper's liner is on the rack still wet"
     elif item.has("over", "under") and reading.latest == "piece" and not reading.gap:

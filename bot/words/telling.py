@@ -253,7 +253,8 @@ class Telling:
             return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
         if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
             return True
-        return at in self.past and any(k not in self.past for k, _ in others)
+        left_out = [k for k, _ in others if k < at and k in self.of_all]  # "all toasty except Fig who was cold"
+        return at in self.past and any(k not in self.past and k not in left_out for k, _ in others)
 
 
 def _seen_there(event: Event, setting: Setting) -> Event:

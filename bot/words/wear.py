@@ -15,8 +15,9 @@ from bot.words.outfits import as_worn, concerned, tell_outfit
 from bot.words.piece import Piece
 from bot.words.routine import wished_so
 from bot.words.shares import share_of
+from bot.words.stripped import in_nothing, left_on, strips, wears_nothing
 from bot.words.telling import Telling, named
-from bot.words.wearers import of_another_horse, to_her, wearers
+from bot.words.wearers import all_but_these, of_another_horse, to_her, wearers
 
 SAYS = (
     "put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of",
@@ -77,7 +78,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         change.remove or len(horses) > 1 or clause.has("and")
     ):
         return False  # "Gus pulled Star's sheet off"
-    if clause.has("all horses", "everyone") and (clause.has("except") or not clause.horses):
+    if all_but_these(clause) or (clause.has("all horses", "everyone") and not clause.horses):
         if any(piece.rug for piece in (*change.add, *change.whole)):
             return False  # "left everyone's rugs on": which, nobody says
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
@@ -147,10 +148,13 @@ def _change(clause: Clause) -> Change:
     others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
     others += [k for k, _ in pieces if _lacks(items, k)]
     denied = clause.has("not") and not others
+    if kept := left_on(clause):
+        change.whole = kept
+        return change
     if clause.has("bare"):
         change.all_off = not denied
         return change
-    if clause.has("nothing") and (clause.has("took", "took off", "off") or _in_nothing(items) or _wears_nothing(items)):
+    if clause.has("nothing") and (clause.has("took", "took off", "off") or in_nothing(items) or wears_nothing(items)):
         change.all_off = True
         change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
         return change
@@ -160,11 +164,13 @@ def _change(clause: Clause) -> Change:
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
         change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
         return change
-    if len(pieces) == 2 and _out_and_into(items, [k for k, _ in pieces]):
+    if len(pieces) == 2 and (
+        _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
+    ):
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
-        change.all_off = clause.has("took off", "stripped") and _strips(items) and not denied
+        change.all_off = clause.has("took off", "stripped") and strips(items) and not denied
         return change
     for k, piece in pieces:
         _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
@@ -174,16 +180,6 @@ def _change(clause: Clause) -> Change:
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
         change.add.reverse()
     return change
-
-
-def _wears_nothing(items: Sequence[Item]) -> bool:
-    """As in "lleva nada", "porte rien"; not "on voit rien avec le brouillard"."""
-    worn = next((k for k, i in enumerate(items) if i.has("wears")), len(items))
-    return any(i.has("nothing") for i in items[worn:])
-
-
-def _in_nothing(items: Sequence[Item]) -> bool:
-    return any(one.has("in") and other.has("nothing") and not other.has("everyone") for one, other in pairwise(items))
 
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
@@ -220,6 +216,13 @@ def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
     return second.has("in") and (first.has("outwards") or (first.has("took off") and second.has("for another")))
 
 
+def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
+    """As in "moved Bo from the sheet to the orange one"."""
+    first, second = items[at[0] - 1], items[at[1] - 1]
+    source = first.has("of") and not first.has("for another", "article")
+    return at[0] > 0 and source and second.has("for another") and not second.has("of")
+
+
 def _lacks(items: Sequence[Item], at: int) -> bool:
     """As in "Juniper no liner": a horse, "no", the piece."""
     return at > 1 and bool(items[at - 2].horses) and items[at - 1].has("no") and items[at - 1].has("without")
@@ -228,29 +231,6 @@ def _lacks(items: Sequence[Item], at: int) -> bool:
 def _not_this(items: Sequence[Item], at: int) -> bool:
     before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her")]
     return bool(before) and before[-1].has("not")
-
-
-def _strips(items: Sequence[Item]) -> bool:
-    """As in "Stripped Maple": a verb right before a horse and nothing after; or "Maple's been stripped" and no more."""
-    last = [i for i in items if not i.mark and not i.has("time", "polite")]
-    if (
-        len(last) > 1
-        and last[-1].has("stripped")
-        and next(i for i in (*last[-2::-1], last[0]) if not i.has("both", "is")).horses
-    ):
-        return True
-    for k, item in enumerate(items):
-        then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
-        if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):
-            return True
-        if item.has("stripped") and then is not None and then.has("she", "both") and _no_more(items[k + 2 :]):
-            return True  # "sweating in the heavy, stripped him off", "stripped them both"
-    return False
-
-
-def _no_more(behind: Sequence[Item]) -> bool:
-    """Nothing but small words; "stripped his box" has a thing."""
-    return all(i.mark or i.has("off", "time", "polite", "stripped", "bare") for i in behind)
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
@@ -263,7 +243,8 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -
         return change
     first, second = pieces[0], pieces[1]
     between = clause.items[first[0] : second[0]]
-    back = any(i.has("instead of") for i in between)
+    source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
+    back = any(i.has("instead of") for i in between) or (source.has("of") and not source.has("for another", "article"))
     gone, come = (second[1], first[1]) if back else (first[1], second[1])
     change.remove, change.add = [gone], [come]
     return change

@@ -16,7 +16,7 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
     horses = clause.horses
-    if horses and clause.has("except") and clause.has("everyone", "all horses"):
+    if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
@@ -56,6 +56,15 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
         return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
     return telling.meant_by(clause)
+
+
+def all_but_these(clause: Clause) -> bool:
+    """As in "sheets off everyone except Pip", "all blankets off except Pip": who is named is left out."""
+    if not clause.has("except"):
+        return False
+    left = next(k for k, i in enumerate(clause.items) if i.has("except"))
+    every = clause.has("everyone", "all horses") or any(piece.every or piece.several for piece in clause.pieces)
+    return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
 
 
 def _said_twice(items: Sequence[Item]) -> bool:

@@ -20,9 +20,10 @@ def dresses(current: Thought) -> bool:
 
 def _so_is(items: Sequence[Item]) -> bool:
     """As in "(her sheet is wet) and so is the liner, hung both up", "so are Pip and Ned": as the one before."""
+    if not items[0].has("too"):
+        return False
     rest = [i for i in items[1:] if not i.has("polite")]
-    opens = items[0].has("too") and bool(rest) and is_subject(rest[-1])
-    return opens and all(is_subject(i) or i.has("and") for i in rest)
+    return bool(rest) and is_subject(rest[-1]) and all(is_subject(i) or i.has("and") for i in rest)
 
 
 def complete(current: Thought) -> bool:

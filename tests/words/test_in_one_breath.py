@@ -198,6 +198,57 @@ from tests.words.test_turns_of_speech import said, told
         ("sol", "Luna participó en la clase de las cinco", [("Luna",)]),
         ("tilleuls", "Neige est passée dans la reprise de 18h", [("Neige",)]),
         ("oak", "fig and otto are both done for the evening", [(("Fig", "Otto"),)]),
+        # how its piece is, behind what the horse did; what came off, and into what
+        ("oak", "fig had a good roll, her cooler is filthy but dry", [("fig-cooler", "dry")]),
+        ("oak", "otto's heavy leaked, he's damp across the shoulders", [("Otto", "wet")]),
+        ("oak", "clem was hot and bothered so her sheet came off", [("Clementine", "hot"), ("Clementine", ())]),
+        ("oak", "stripped fig and into the spare sheet", [("Fig", ("spare-sheet",))]),
+        ("oak", "heavy's on otto, sheet's on clem", [("Otto", ("otto-heavy",)), ("Clementine", ("clem-sheet",))]),
+        # who is left out keeps its own on, and what is left on stays
+        ("oak", "stripped lady grey, all but her liner", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "rugs off lady grey except her liner", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "all rugs off except bramble who has none", [
+            ("Tucker", ()), ("Willow", ()), ("Fig", ()), ("Lady Grey", ()), ("Sunday", ()), ("Clementine", ()),
+            ("Otto", ()),
+        ]),
+        ("oak", "fig is still out, rest are in", [
+            ("Fig", "field"), ("Tucker", "stall"), ("Willow", "stall"), ("Bramble", "stall"), ("Lady Grey", "stall"),
+            ("Sunday", "stall"), ("Clementine", "stall"), ("Otto", "stall"),
+        ]),
+        ("oak", "moved otto into the spare box", [("Otto", "stall")]),
+        ("oak", "clem is wearing fig's stable", [("Clementine", ("fig-stable",))]),
+        ("oak", "someone borrowed the green rug, it's gone from the hook", [("tucker-250", "missing")]),
+        ("oak", "sorry the one shivering is fig not otto", [("Fig", "shivering")]),
+        ("oak", "anyone in the barn? otto is sweating", [("Otto", "sweating")]),
+        ("oak", "nobody rug fig, she's to stay naked all season", [("Fig", True)]),
+        ("oak", "otto's dripping, just finished a gallop", [("Otto", "wet", "after work")]),
+        ("oak", "anyone know why fig is in a heavy today", [("Fig", "fig-heavy", "why")]),
+        # how the piece is that a horse has on; out of one and into the other; when, behind a list
+        ("oak", "the sheet on otto is soaked", [("otto-sheet", "soaked")]),
+        ("oak", "the sheet on otto isn't wet", [("otto-sheet", "dry")]),
+        ("oak", "swapped otto into the heavy from the sheet", [("Otto", ("otto-heavy",))]),
+        ("oak", "turned out otto, fig & willow at 7", [("Otto", "field"), ("Fig", "field"), ("Willow", "field")]),
+        ("oak", "otto: heavy. willow: nothing. fig: cooler", [
+            ("Otto", ("otto-heavy",)), ("Willow", ()), ("Fig", ("fig-cooler",)),
+        ]),
+        ("oak", "all toasty except fig who was cold", [
+            ("Tucker", "comfortable"), ("Willow", "comfortable"), ("Bramble", "comfortable"),
+            ("Lady Grey", "comfortable"), ("Sunday", "comfortable"), ("Clementine", "comfortable"),
+            ("Otto", "comfortable"), ("Fig", "cold"),
+        ]),
+        ("oak", "fig's temp is 103", [("Fig", "unwell")]),
+        # one after the other in its own; whose was torn; given, and from one into the other
+        ("oak", "otto in his heavy, fig her cooler, tucker sheet, willow bare", [
+            ("Otto", ("otto-heavy",)), ("Fig", ("fig-cooler",)), ("Tucker", ("tucker-sheet",)), ("Willow", ()),
+        ]),
+        ("oak", "otto ripped fig's cooler", [("fig-cooler", "torn")]),
+        ("oak", "gave otto the spare sheet", [("Otto", ("spare-sheet",))]),
+        ("oak", "moved otto from the heavy to the sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "wet ones: otto's sheet, fig's cooler", [("otto-sheet", "wet"), ("fig-cooler", "wet")]),
+        # of the same horse behind what it had or did; what was rubbed down is not rubbed
+        ("oak", "fig had a bath and is soaking wet", [("Fig", "wet")]),
+        ("oak", "brought otto in, he was shivering, rubbed him down", [("Otto", "stall"), ("Otto", "shivering")]),
+        ("oak", "fig's shoulders are raw where the heavy sits", [("Fig", "rubbed")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [
@@ -275,6 +326,8 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "gave him and Otto a carrot",
         "willows fine trees",
         "willows in the lane",
+        "gave otto's sheet a scrub",
+        "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
         "otto is done for",
         "sundays are cold, winters are wet",

@@ -22,6 +22,9 @@ from tests.words.test_turns_of_speech import said, told
         ("ôté la 250 à Perle, était mouillée", [("Perle", ()), ("perle-outdoor", "wet")]),
         ("j'ai enlevé la 250 de Perle, elle est trempée dessous", [("Perle", ()), ("Perle", "wet")]),
         ("j'ai enlevé l'imper d'Ulysse, elle est trempée", [("Ulysse", ()), ("Ulysse", "wet")]),
+        ("j'ai pendu la 250 de Perle, elle est mouillée", [("perle-outdoor", "wet")]),
+        ("j'ai touché sous la 250 de Perle, elle est mouillée", [("Perle", "wet")]),
+        ("Étoile ne transpire pas mais perle si", [("Étoile", "comfortable"), ("Perle", "sweating")]),
         ("La 250 de Perle, je l'ai mise à sécher, elle est à tordre.", [("perle-outdoor", "soaked")]),
         ("ôté la 250 à Perle, est toute détrempée la couverte", [("Perle", ()), ("perle-outdoor", "soaked")]),
         ("la chemise bleue a un accroc pis sa sangle est pétée", [

@@ -63,6 +63,13 @@ def said(text: str, name: str) -> Heard:
         ("oak", "Otto was comfy as ever", [("Otto", "comfortable")]),
         ("oak", "Otto is clipped. Bib.", [("Otto", "bib")]),
         ("oak", "Otto's heavy is ripped along the seam", [("otto-heavy", "torn")]),
+        ("oak", "put Otto in the plaid sheet n shut him in his box", [("Otto", ("otto-sheet",)), ("Otto", "stall")]),
+        ("oak", "Otto did two lessons, Fig one", [("Otto",), ("Fig",)]),
+        ("encina", "trueno en cambio suda a chorros", [("Trueno", "sweating")]),
+        ("encina", "listos lucero nube y paloma", [(("Lucero", "Nube", "Paloma"),)]),
+        ("chenaie", "trempés au pré : filou, noisette, perle", [
+            ("Filou", "wet"), ("Noisette", "wet"), ("Perle", "wet"),
+        ]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -365,7 +372,8 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "mojá la manta vieja antes de tirarla"),  # bids, and tells nothing
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
-        ("encina", "la canela está seca este año"),  # a long time, not now
+        ("encina", "la canela está seca este año"),
+        ("encina", "el que está tiritando soy yo jajaja"),  # a long time, not now
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
@@ -390,6 +398,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "fgi is shivering", "horse"),
         ("oak", "The blanket's soaked through", "garment"),
         ("oak", "Otto or Fig is sweaty", "horse"),
+        ("oak", "Otto's or Clem's sheet is soaked", "horse"),
         ("encina", "no sé si es canela o nube la que está tiritando", "horse"),
         ("oak", "fog is shivering", "horse"),
         ("oak", "fog is rubbed raw on the shoulder", "horse"),

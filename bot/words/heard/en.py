@@ -166,6 +166,7 @@ PHRASES = {
         |shivering|shivers|trembling|shaking|sweating |stopped|passed|eased, |shivering|trembling|shaking gone ||now
     """,
     "sign rubbed": """
+        (shoulder / shoulders / withers / chest) (is / are / look / looks / was / were) (raw / bald / rubbed / chafed),
         bald shoulder, bald shoulders, bald chest, bald withers, shoulder is bald, shoulders are bald, chest is bald,
         bald from the rug, bald from her rug, bald from his rug, bald from the blanket, hair coming out,
         hair is coming out,
@@ -277,6 +278,7 @@ PHRASES = {
         a slight temp, slight fever, bit of a temp, temp of 39||.1|.2|.3|.4|.5|.6|.7|.8|.9,
         temp 39||.1|.2|.3|.4|.5|.6|.7|.8|.9, temp is 39||.1|.2|.3|.4|.5|.6|.7|.8|.9,
         temp of 40||.1|.2|.3|.4|.5, temp 40||.1|.2|.3|.4|.5, temp of 102||.5|.8, temp of 103||.5,
+        temp (is / was / at / up at / reads / reading) (101.5 / 102 / 102.5 / 103 / 103.5 / 104 / 104.5),
         temp of 104||.5, temp 102.5, temp 103||.5, temp 104||.5, temperature of 39||.5,
         temperature of 40||.5, dull and listless, dull and lethargic, dull as, drooping, mopey, moping,
         head hanging, head hanging low, head hung low, standing with his head down,
@@ -304,10 +306,10 @@ PHRASES = {
         do not act right, not behaving right, summat not right, something is off with,
         something off with, somethings off with, something amiss with, hunched up and miserable,
         all hunched up, not wanting to eat, does not want to drink,
-        off |her|his |breakfast|dinner|feed|food|grain|grub|hay|haylage|mash|oats|tea|tucker,
+        off (her / his) water, off |her|his |breakfast|dinner|feed|food|grain|grub|hay|haylage|mash|oats|tea|tucker,
         has not |drank|drunk|eaten|pooped|touched, not feeling |good|great|herself|himself|right|well,
         not looking |clever|good|great|herself|himself|normal|right|well,
-        a bit |crook|off|quiet|subdued,
+        a bit |crook|off|quiet|subdued, a (little / tad / touch / wee bit) (off / off colour / off color / subdued),
         left her |beet|bran|breakfast|dinner|feed|grain|hay|haynet|mash|tea,
         left his |breakfast|dinner|feed|grain|hay|haynet|mash|tea,
         not interested in |breakfast|feed|food|grain|hay,
@@ -383,7 +385,8 @@ PHRASES = {
         not hissen, do not want to eat, does not want to eat, does not want eat, do not want eat, lay down many times,
         lies down many times, lie down many times, lay down a lot,
         not interested in |her|his |feed|food|hay|breakfast|dinner, not interested in |feed|food|hay,
-        lying down and groaning, down and groaning, groaning and rolling, lying flat out, thrashing about,
+        lying down and groaning, (down / lying down) and (groaning / rolling / thrashing), groaning and rolling,
+        lying flat out, thrashing about,
         rolling in pain, rolling about in pain
     """,
     "everyday hot": """
@@ -618,6 +621,7 @@ PHRASES = {
         needs stitching up, needs sewing up, needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
+        gone from (the / his / her / its) (hook / peg / rack / rail / door / tack room / shelf / pile),
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
         nowhere to be found, nobody can find, no one can find, has gone walkabout, gone walkabout,
         gone awol, awol, not there, not on the rack, can t find, has vanished, no sign of, can not see,
@@ -934,6 +938,7 @@ PHRASES = {
         given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
+        came off, has come off, have come off,
         i take off, i take her, i take his,
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
         peeled, taken off, removing, stripping, de rugged, derugged, stripped down, stripped off,
@@ -1127,7 +1132,8 @@ PHRASES = {
         hunter, hunter clip, hunter clipped, hunter clips, hunter style, huntered, saddle patch clip, hunter out
     """,
     "style full": """
-        full, full clip, fully, fully clipped, body clip, body clipped, full clipped, full body,
+        full, full clip, fully, fully clipped, bodyclip, bodyclipped, bodyclips, body clip, body clipped,
+        full clipped, full body,
         full body clip, full out, clipped right out, clipped out fully, fully clipped out,
         full bodied clip, full body clipped, full clips, completely clipped, totally clipped,
         full monty, legs and all, legs head and all, head and legs and all, whole body clip,
@@ -1188,7 +1194,7 @@ PHRASES = {
         out again now, out already, out to grass, stopping out, right out, rest |out|outside
     """,
     "brought": """
-        had to bring, had to take, had to move, had to fetch, had to get,
+        had to bring, had to take, had to move, had to fetch, had to get, shut,
         brought, came, moved, put, led, turned, kept, walked, bringing, turning, moving, back,
         leading, putting, keeping, popped, let, left, fetched, chucked, shoved, stuck, got, took, have
         put, have brought, shifted, hauled, dragged, turfed, hoofed, bunged, slung, flung, tossed,
@@ -1272,7 +1278,8 @@ PHRASES = {
         if you |could|would please, until further notice
     """,
     "do not rug": """
-        do not rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
+        (nobody / no one) (rug / blanket / put a rug on / put a blanket on), do not rug, do not put a rug on,
+        do not put rugs on, do not put a blanket on, never rug,
         no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
         is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
         please dont rug, please dont blanket, no blanketing, stop blanketing, stop rugging,
@@ -1324,7 +1331,8 @@ PHRASES = {
         not supposed to have a blanket on, not supposed to have anything on,
         not supposed to be put in a rug, is to wear nothing, to wear nothing from now on,
         is to have nothing on, is to be without rugs, is to be rug free, is to be naked,
-        is to stay naked, is to stay unrugged, is to go naked, goes naked from now on,
+        's to (stay / be left / be kept / go) (bare / naked / unrugged), is to stay naked, is to stay unrugged,
+        is to go naked, goes naked from now on,
         goes bare from now on, stays naked from now on,
         do not |want|put no |rugs|rug|blankets|blanket|clothes |on|for, do not want |nowt|nothing|anything on,
         do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
@@ -1653,7 +1661,8 @@ PHRASES = {
         everyone except, all except
     """,
     "the rest": """
-        the rest, everyone else, everybody else, the others, others, all the others, the rest of them,
+        rest (are / is / were / all), the rest, everyone else, everybody else, the others, others, all the others,
+        the rest of them,
         all the rest, every other horse, all other horses, remaining horses, the remaining ones,
         everyone bar them, everything else, everybody bar them, all the other horses,
         all the other ones, other horses, the other horses, the other ones, the remaining horses,
@@ -2049,7 +2058,8 @@ PHRASES = {
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
         likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never, ever,
         anything like, as a, than, reminds, story, joke, haha, hahaha, dream, dreamed, dreamt,
-        poor people, movie, song, book, photo, picture, pic, video, on tv, on the telly, in that photo,
+        poor people, movie, song, book, photo, picture, pic, photos, pictures, pics, vid, vids, video, videos,
+        memories, on tv, on the telly, in that photo,
         in the photo, in this photo, in the picture, in the pic, feels the heat, feels the cold, gets cold,
         gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh,
         in january, in february, in march, in april, in may, in june, in july, in august, in september,
@@ -2456,7 +2466,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
-        along, on the other hand,
+        along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
         on my way past,
@@ -2842,6 +2852,8 @@ PHRASES = {
         for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry
     """,
     "body": """
+        (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
+        across (the / his / her / their) (chest / hips / croup),
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
         skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
         armpits, sides, base of the ears, hair, behind the ears, hip, hips, barrel, croup, tummy, fur,
@@ -2878,7 +2890,8 @@ PHRASES = {
         whats the reason for, whats the reason, reason why, reasons for, reasoning for,
         reasoning behind, rationale for, explanation for, can you explain why, can you explain,
         could you explain why, could you explain, please explain why, please explain,
-        would you explain why, do you know why, any reason for, any reason why, any idea why,
+        would you explain why, do you know why, (/ does) (anyone / anybody) know why, any reason for, any reason why,
+        any idea why,
         any particular reason for, any particular reason why, is there a reason for,
         is there a reason why, is there any reason for, is there any reason why,
         is there any particular reason for, is there any particular reason why, i do not understand why,

@@ -3071,7 +3071,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
-        ay que, ay por favor que,
+        ay que, ay por favor que, de la ronda, en la ronda, de paso,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,
         solo quería decir que,
         haybell,

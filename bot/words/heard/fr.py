@@ -2348,7 +2348,7 @@ PHRASES = {
         en fait c'était, non plutôt, ou plutôt, je rectifie
     """,
     "yes": """
-        oui, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
+        oui, si, exact, exactement, c'est ça, voilà, oui oui, voilà c'est ça, tout à fait, exactement ça,
         c'est bien ça, si si, affirmatif, absolument, c'est exact, bien sûr, c'est celui là, c'est celle là,
         c'est lui, c'est elle, correct, en effet, effectivement, ben oui, bah oui, mais oui, ouep
     """,
@@ -3024,7 +3024,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
-        haybell, veuillez,
+        haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
         merci, merci beaucoup, bonjour, bonsoir, salut, coucou, bonne nuit, bonne journée, bonne soirée,
