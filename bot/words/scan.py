@@ -191,7 +191,9 @@ def _without_what_begins_anew(
     begins = said > 1 and texts[last] in roster.begun
     if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
         # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour, "the donkey mac"
+        wears = means & {"wears"}  # "Perle a | la tigrée"
         means, said = lexicon.phrases.longest(texts[at:last], 0)
+        means |= wears
     return means, said
 
 
