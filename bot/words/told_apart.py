@@ -106,7 +106,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
     opens = at == 1 or (at > 1 and items[at - 2].mark)
-    if before is not None and before.has("article") and not before.has("some") and opens:
+    somebody = items[at].has("i") and "ñ" not in items[at].raw  # "la gamine a froid": a kid; but "la niña", of Nina
+    if before is not None and before.has("article") and not before.has("some") and opens and not somebody:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
@@ -135,5 +136,5 @@ def _nameable(item: Item, sign: Item) -> bool:
     if sign.has("sign shivering", "sign sweating", "sign rubbed"):
         return not item.has("she", "subject", "it", "article")  # no weather shivers, no place, nothing "wicked"
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "habit")
+    plain = ("colour", "any adjective", "i", "kin", "habit")
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

@@ -1168,7 +1168,7 @@ PHRASES = {
         reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
-    "on": "sur le dos, sur, dessus",
+    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous",
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
@@ -3856,7 +3856,7 @@ PHRASES = {
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
     "leaves only": LEFT_ONLY,
-    "only": "juste, seulement, uniquement, rien que, seul|e",
+    "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
     "no to that": "non",
@@ -3941,7 +3941,8 @@ PHRASES = {
     "drying": """
         en train de sécher, à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
-        à la buanderie, sur les barres, au radiateur
+        à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
+        dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
