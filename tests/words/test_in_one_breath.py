@@ -121,7 +121,7 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "I should be grateful if Otto could be kept without any rugs", [("Otto", True)]),
         # manners before a question
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
-        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "otto-heavy", "why")]),
+        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
         ("oak", "could you tell me whether the plaid sheet is dry yet?", [("otto-sheet", "drying")]),
         ("oak", "do you know if big blue is dry?", [("willow-heavy", "drying")]),
@@ -260,7 +260,7 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "anyone in the barn? otto is sweating", [("Otto", "sweating")]),
         ("oak", "nobody rug fig, she's to stay naked all season", [("Fig", True)]),
         ("oak", "otto's dripping, just finished a gallop", [("Otto", "wet", "after work")]),
-        ("oak", "anyone know why fig is in a heavy today", [("Fig", "fig-heavy", "why")]),
+        ("oak", "anyone know why fig is in a heavy today", [("Fig", "why")]),
         # how the piece is that a horse has on; out of one and into the other; when, behind a list
         ("oak", "the sheet on otto is soaked", [("otto-sheet", "soaked")]),
         ("oak", "the sheet on otto isn't wet", [("otto-sheet", "dry")]),
