@@ -567,6 +567,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
+        dans la machine (/ à laver / a lavé),
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -1043,6 +1044,7 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": f"""
+        (j'ai / ai) mettre,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -3739,6 +3741,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        (comment / cmt) (ça / sa / ca) marche (le bot / haybell / ce bot),
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
