@@ -234,7 +234,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue
-        if clause.blocked or _only_until(clause) or _dated_behind(clause, following):
+        if clause.blocked or _of_what_was_said(clause) or _only_until(clause) or _dated_behind(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or clause.of_its_youth
@@ -288,6 +288,13 @@ def _only_until(clause: Clause) -> bool:
     until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
     how = [k for k, i in enumerate(clause.items) if predicate(i)]
     return 0 < until < min(how, default=0) and not clause.has("was")
+
+
+def _of_what_was_said(clause: Clause) -> bool:
+    """As in "forget what I said about Otto being wet": which words are meant, and no news of him."""
+    undone = next((k for k, i in enumerate(clause.items) if i.has("undo")), len(clause.items))
+    behind = clause.items[undone + 1 : undone + 3]
+    return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
 
 
 def _dated_behind(clause: Clause, following: Clause | None) -> bool:

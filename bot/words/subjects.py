@@ -71,7 +71,7 @@ def meet_horse(reading: Reading, at: int) -> None:
     """The horse at this place is whom the next sign is told of, alone or with those listed before it."""
     items = reading.items
     if not reading.open or not goes_on_list(items, at):
-        no_more = all(i.has("not", "is", "article", "link", "polite") for i in items[:at])  # "no está la Perla sudada"
+        no_more = all(i.has("not", "is", "it", "article", "link", "polite") for i in items[:at])  # "it's not Pip"
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
