@@ -1578,6 +1578,7 @@ PHRASES = {
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
     """,
+    "by mistake": "by mistake, by accident, accidentally, in error, mistakenly",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
@@ -1651,6 +1652,11 @@ PHRASES = {
         in their night clothes, all tucked up as listed, is is ready, like it said, as it said, as it says,
         like you said, as you said, as told, as instructed, like the bot said, as the bot said, like the bot says,
         as the bot says, like the plan said, like the plan says, as the plan says, as the plan said, per the bot,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done,
         like it says, as was posted, as posted, like the post said, like the post says, as the post says,
         as the post said, by the list, per instructions
     """,
@@ -1947,7 +1953,12 @@ PHRASES = {
         not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
         never once, no signs of, no sign of any, without any sign of, without a, rarely ever,
         not really, not totally, not entirely, not properly, not all the way, not quite, not fully,
-        not completely, not yet, but not
+        not completely, not yet, but not,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done
     """,
     "stopped": """
         stopped, no longer, not any more, no more, ceased, stop, stopping, has stopped, have stopped,
