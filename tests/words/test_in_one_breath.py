@@ -4,6 +4,8 @@ import pytest
 
 from tests.words.test_turns_of_speech import said, told
 
+ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine")
+
 
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
@@ -309,6 +311,31 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto is hot, same with sunday", [("Otto", "hot"), ("Sunday", "hot")]),
         ("oak", "Otto not cold, neither is willow", [("Otto", "comfortable"), ("Willow", "comfortable")]),
         ("encina", "ni nube ni estrella tienen frio", [("Nube", "comfortable"), ("Estrella", "comfortable")]),
+        # what is denied of one is so of the other
+        ("oak", "it's not Tucker that's shivering, it's Fig", [("Tucker", "comfortable"), ("Fig", "shivering")]),
+        ("oak", "Tucker's not sweating, that's Fig", [("Tucker", "comfortable"), ("Fig", "sweating")]),
+        ("oak", "Tucker isn't cold. That's Otto", [("Tucker", "comfortable"), ("Otto", "cold")]),
+        ("encina", "no es Lucero el que tirita, es la Canela", [("Lucero", "comfortable"), ("Canela", "shivering")]),
+        ("chenaie", "c'est pas Perle qui transpire, c'est Ulysse", [("Perle", "comfortable"), ("Ulysse", "sweating")]),
+        ("oak", "Tucker isn't cold, it's cold out", [("Tucker", "comfortable")]),
+        ("oak", "Tucker isn't cold, that's Otto's rug", [("Tucker", "comfortable")]),
+        ("oak", "forget what I said about Otto, it was Tucker that was cold", [("Tucker", "cold")]),
+        # who is still to be done is not, the others are
+        ("oak", "Otto n Fig still need doing, rest done", [(ALL_BUT_OTTO_AND_FIG,)]),
+        ("oak", "Otto and Fig yet to be done, everyone else is done", [(ALL_BUT_OTTO_AND_FIG,)]),
+        # one piece over another, and how a third is
+        ("oak", "Tucker has the 250 over his liner, sheet's hanging up wet", [
+            ("Tucker", ("tucker-liner", "tucker-250")), ("tucker-sheet", "wet"),
+        ]),
+        ("oak", "Fig's in her cooler with the stable over", [("Fig", ("fig-cooler", "fig-stable"))]),
+        ("oak", "Otto's sheet is wet, everyone else's is dry", [("otto-sheet", "wet")]),
+        # off by mistake, and on again; torn by accident is torn; each in its own
+        ("oak", "took Otto's heavy off by mistake, put it back on now", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's heavy got ripped by accident", [("otto-heavy", "torn")]),
+        ("oak", "Otto and Fig were hot so I took their heavies off", [
+            ("Otto", "hot"), ("Fig", "hot"), ("Otto", ()), ("Fig", ("fig-stable",)),
+        ]),
+        ("oak", "put Otto and Tucker's sheets on", [("Otto", ("otto-sheet",)), ("Tucker", ("tucker-sheet",))]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -331,6 +358,14 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "gave otto's sheet a scrub",
         "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
+        "everyone's sheets are dry except Otto's plaid",
+        "all the sheets are wet except Otto's",
+        "forget what I said about Otto being wet",
+        "put Fig's heavy on Otto by mistake, sorted now",
+        "Otto needs doing",
+        "hay still needs doing",
+        "the stable over the road is full",
+        "Nora and Sam took their coats off",
         "otto is done for",
         "sundays are cold, winters are wet",
         "when I felt under her rug last year she was always cold",
