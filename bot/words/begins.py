@@ -7,6 +7,10 @@ from bot.words.clauses import only_small
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+VERBS = (
+    "is", "was", "has", "had", "wears", "in", "worked", "put on", "took off", "took", "brought", "brought in",
+    "turned out",
+)  # fmt: skip
 LIST = 8  # words of a list of horses and how they are
 
 
@@ -53,6 +57,12 @@ def told_of_a_horse(rest: Sequence[Item]) -> bool:
     words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
     how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
     return how > 0 and predicate(words[how])
+
+
+def does_something(rest: Sequence[Item]) -> bool:
+    """As in "(is wet) and Maple had a lesson", "(está mojada) y a Nube le he puesto la fina": a horse, then a verb."""
+    words = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, rest[:LIST]))
+    return len(words) > 1 and bool(words[0].horses) and words[1].has(*VERBS) and not words[1].has("and")
 
 
 def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:

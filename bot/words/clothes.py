@@ -3,12 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache
+from itertools import takewhile
 
 from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
 from bot.words.items import WETNESS, Item, places, predicate
 from bot.words.names import Roster
-from bot.words.owned import whose_before, whose_behind
+from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
 
@@ -21,6 +22,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
     items = _with_jackets(items)
+    horses = any(i.horses for i in items)
     members = [_member(item, roster) for item in items]
     for at in [at for at, member in enumerate(members) if member]:
         if at < heard:
@@ -33,6 +35,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             continue
         if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
             continue  # "Ruth's blanket", or that of a horse that is not here
+        if not horses and not piece.ids and _of_a_thing(items[end : end + 3]):
+            continue  # "se ha volado la lona del pajar"
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
             heard = end
@@ -76,6 +80,18 @@ def _of_a_horse(items: Sequence[Item], at: int) -> bool:
 
 def _of_nobody_here(whose: Item) -> bool:
     return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
+
+
+def _of_a_thing(behind: Sequence[Item]) -> bool:
+    """As in "(lona) del tractor": of something that no table knows, where nobody speaks of a horse."""
+    joins = list(takewhile(lambda i: i.has("of", "article"), behind))
+    whose = any(i.has("of") for i in joins) and any(i.has("article") for i in joins)
+    return whose and len(joins) < len(behind) and _unknown(behind[len(joins)])
+
+
+def _unknown(item: Item) -> bool:
+    of_ours = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
+    return not of_ours
 
 
 def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) -> bool:
@@ -181,13 +197,15 @@ def _laid_over(items: Sequence[Item], end: int) -> bool:
 
 
 def _starts(items: Sequence[Item], at: int, end: int) -> bool:
-    """As in "medium on", "heavy of Maple's": a description that opens, and what tells that it is one."""
+    """As in "medium on", "heavy of Maple's", "azul Nube mojada": one that opens, and what tells that it is one."""
     after, then = (*items[end : end + 2], None, None)[:2]
     if after is None:
         return False
     if after.has("of") and then is not None and then.horse:
         return True
     opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
+    if opens and after.horse and then is not None and told_of_clothes(then):
+        return True
     moved = after.has("on", "off", "put on", "took off", "in its stead")
     return opens and (moved or (after.has("is") and then is not None and then.has("off", "on")))
 

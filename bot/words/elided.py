@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, GarmentIs, Placed, Seen, Sign, Wearing, Worked
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
@@ -12,6 +12,8 @@ from bot.words.piece import Piece
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
+MOVED = ("brought", "brought in", "turned out", "worked")
+BESIDE = ("toward", "article", "and", "time", "polite")  # what may stand beside who else was moved
 SO = ("si", "oui", "yes")
 
 
@@ -23,6 +25,7 @@ def same(clause: Clause, telling: Telling) -> None:
     if not clause.has("too"):
         _came_off_as_well(clause, telling)
         _worked_as_well(clause, telling)
+        _moved_as_well(clause, telling)
         return
     if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
         return
@@ -62,6 +65,17 @@ def _worked_as_well(clause: Clause, telling: Telling) -> None:
     rest = [i for i in clause.items if i not in counted]
     if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
         telling.each(clause.horses, lambda name: Worked(name))
+
+
+def _moved_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(saqué a Trueno al prado) y luego a Moro", "(j'ai rentré Lune au box) et Max": nothing but who else."""
+    last, heard = telling.events[-1], telling.heard
+    if not isinstance(last, Placed | Worked) or heard is None or not heard.has(*MOVED):
+        return
+    moved = last.horse in {name for i in heard.horses for name in i.horses}
+    joined = clause.joined == "and" or clause.items[0].has("and", "toward")
+    if moved and joined and all(i.horses or i.mark or i.has(*BESIDE) for i in clause.items):
+        telling.each(clause.horses, lambda name: of_another(last, name))
 
 
 def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:

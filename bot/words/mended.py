@@ -82,6 +82,8 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
     if piece is not None and meant == at + 1 and items[at].text == "no" and not (piece.their or piece.owners):
         return 0  # "in his sheet, no liner"
     whose = bool(items[meant].horses) and meant + 1 < len(items) and items[meant + 1].text == "'s"
+    if whose and meant == at + 1 and _denies(items, at):
+        return 0  # "Misty's sheet is wet, not Pip's"
     end = meant + (2 if whose else 1)
     return meant if (piece is not None or whose) and (end >= len(items) or _ends(items[end])) else 0
 

@@ -62,7 +62,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         return replace(piece, owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
-        if after is None or after.mark or predicate(after) or after.has("is"):
+        if after is None or after.mark or predicate(after) or after.has("is") or told_of_clothes(after):
             return replace(piece, owners=items[at].horses), at + 1
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
@@ -83,6 +83,11 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         if not joined:
             break
     return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
+
+
+def told_of_clothes(item: Item) -> bool:
+    """How wet or torn a piece is, its strap, or that it is on or off: what may follow its owner's name."""
+    return item.has(*WETNESS, "strap", "on", "off", "put on", "took off") or bool(item.kinds("state"))
 
 
 def _named_at_last(items: Sequence[Item], at: int) -> int:

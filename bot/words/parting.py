@@ -6,6 +6,7 @@ from itertools import dropwhile, takewhile
 from bot.words.begins import (
     LIST,
     begins_to_ask,
+    does_something,
     only_how,
     owned_piece_told,
     seen_there,
@@ -134,6 +135,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS
     if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
+    if current.told and not current.of_something and does_something(sentence[at + 1 :]):
+        return "and"  # "(la morada) está mojada y Perla ha dado la clase"
     if dresses(current) and owned_piece_told(sentence[at + 1 :]):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
     if dresses(current) and another_gets_one(sentence[at + 1 :], current.items):

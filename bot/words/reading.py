@@ -13,6 +13,7 @@ from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
+from bot.words.cleft import this_one
 from bot.words.clipped_so import clipped_so
 from bot.words.clothes import find
 from bot.words.cutting import cut
@@ -122,7 +123,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         return Heard(text, events=(topic,))
     pieces = without_my_things(find(settled, names, mine))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(described))))
+    items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

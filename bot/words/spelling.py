@@ -68,7 +68,8 @@ def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon, roster:
     verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
-    helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
+    helper = before[-2] if len(before) > 1 and before[-1].text in ("tout", "bien", "pas", "deja") else before[-1]
+    helped = helper.text in ("ai", "est", "avons", "avez", "ont")
     if before[-1].text in roster.spelled and says_how(lexicon.phrases.longest((token.text[:-1],), 0)[0]):
         return True  # "kaki d'ulysse dechirer"
     done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID

@@ -20,6 +20,7 @@ from bot.words.thread import of_a_thing
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
+DRIES = ("seche", "sechent")
 AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
@@ -37,7 +38,7 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states:
         return None if denied else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
-    if word is None:
+    if word is None or _dries(clause.items, at):
         return None
     if denied:
         return NOT_WET[word]
@@ -46,6 +47,14 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     ):
         return "damp"
     return cast("GarmentWord", word)
+
+
+def _dries(items: Sequence[Item], at: int) -> bool:
+    """As in "la noire sèche au radiateur", "la noire sèche encore": French has one word for dry and for what dries."""
+    if items[at].text not in DRIES or (at and items[at - 1].has("is", "was", "very", "not")):
+        return False
+    behind = items[at + 1] if at + 1 < len(items) else items[at]
+    return behind.has("drying") or behind.text == "encore"
 
 
 def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Sequence[Item]) -> None:

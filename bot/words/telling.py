@@ -18,6 +18,7 @@ from bot.words.which import Meant, meant
 # what a sign says along with itself
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
+FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
@@ -238,6 +239,10 @@ class Telling:
         dried = self.denied[at] == "comfortable" and event.sign == "sweating" and before in self.past
         return dried or event.sign == self.denied[at]
 
+    def _unlike(self, at: int, event: Seen) -> bool:
+        """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
+        return event.sign != "wet" or self.denied[at] not in FELT
+
     def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
         """Whether another of the signs told of the horse leaves nothing of this one."""
         others = [(k, e) for k, e in signs if k != at]
@@ -251,7 +256,8 @@ class Telling:
         uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
         if event.sign == "comfortable" and at not in self.later and uneasy:
             return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
-        if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
+        now = [e for k, e in others if k not in self.past]
+        if at in self.denied and at not in self.later and any(self._unlike(at, e) for e in now):
             return True
         left_out = [k for k, _ in others if k < at and k in self.of_all]  # "all toasty except Fig who was cold"
         return at in self.past and any(k not in self.past and k not in left_out for k, _ in others)

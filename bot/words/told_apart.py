@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.words.agreement import of_another_sex
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
@@ -20,7 +21,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "the penny sheet"
     if wordlike(items[at]) and (
         (clothing(before) and not _goes_on_of(items, at) and not taken_off(items, at))
-        or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
+        or (describes(items[at]) and at + 1 < len(items) and _may_describe(items[at], items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
@@ -44,6 +45,11 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.text == "of" and at > 1 and clothing(items[at - 2]):
         return False  # "the plaid of ginger"
     return adjectival or before.text in ("of", "every")
+
+
+def _may_describe(item: Item, behind: Item) -> bool:
+    """As in "black rug": a colour before clothes; "tinto manta" does not agree, and is the horse Tinto."""
+    return clothing(behind) and not of_another_sex(behind.text, item.text)
 
 
 def _attribute(items: Sequence[Item], at: int) -> bool:
@@ -86,8 +92,9 @@ def _says(rest: Sequence[Item]) -> bool:
 
 
 def _goes_on_of(items: Sequence[Item], at: int) -> bool:
-    """As in "Pip in his medium star ok": a word that describes nothing, and what is said of it."""
-    return not describes(items[at]) and at + 1 < len(items) and said_how(items[at + 1])
+    """As in "Pip in his medium star ok", "gorda luna correa rota": a word that describes nothing, and what of it."""
+    behind = items[at + 1] if at + 1 < len(items) else NOTHING
+    return not describes(items[at]) and (said_how(behind) or behind.has("strap"))
 
 
 def said_how(item: Item) -> bool:
@@ -99,7 +106,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
     opens = at == 1 or (at > 1 and items[at - 2].mark)
-    if before is not None and before.has("article") and not before.has("some") and opens:
+    somebody = items[at].has("i") and "ñ" not in items[at].raw  # "la gamine a froid": a kid; but "la niña", of Nina
+    if before is not None and before.has("article") and not before.has("some") and opens and not somebody:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
@@ -128,5 +136,5 @@ def _nameable(item: Item, sign: Item) -> bool:
     if sign.has("sign shivering", "sign sweating", "sign rubbed"):
         return not item.has("she", "subject", "it", "article")  # no weather shivers, no place, nothing "wicked"
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "habit")
+    plain = ("colour", "any adjective", "i", "kin", "habit")
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

@@ -17,7 +17,7 @@ from bot.words.routine import wished_so
 from bot.words.shares import share_of
 from bot.words.stripped import in_nothing, left_on, strips, wears_nothing
 from bot.words.telling import Telling, named
-from bot.words.wearers import all_but_these, of_another_horse, to_her, wearers
+from bot.words.wearers import all_but_these, of_another_horse, of_one_in_it, to_her, wearers
 
 SAYS = (
     "put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of",
@@ -112,7 +112,7 @@ def _dressed(horses: Sequence[Item], telling: Telling) -> bool:
 def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
-    told = clause.has("took off", "took", "wears", "swapped") or (clause.has("in") and bool(clause.pieces))
+    told = clause.has("took off", "took", "wears", "swapped") or (bool(clause.pieces) and of_one_in_it(clause))
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 

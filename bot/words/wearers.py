@@ -1,21 +1,26 @@
 """Who wears what a clause tells: who is named, who was spoken of, or whose the piece is."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
+from bot.events import Seen
+from bot.words.around import owns_the_stall
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
 from bot.words.items import Item
 from bot.words.listed import list_near
 from bot.words.piece import Piece
+from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
+from bot.words.tokens import words as words_of
 
 TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = clause.horses
+    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
@@ -30,6 +35,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
+        return telling.who  # "Filao est en sueur, polaire de Neige dessus"
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
     owners = _whose_it_lies_with(clause.items) or tuple(
@@ -38,6 +45,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     nobody_before = bool(change.remove) and not telling.who
     if not owners and (clause.has("put on", "took off") or nobody_before):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)
+    if owners and _on_whom(change, pieces, owners, clause, telling):
+        return (replace(telling.who[0], raw=pieces[0].said, horses=(*telling.who[0].horses, *owners), sure=False),)
     if owners:
         return named(owners)
     if of_both(clause):
@@ -67,6 +76,16 @@ def all_but_these(clause: Clause) -> bool:
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     every = clause.has("everyone", "all horses") or any(piece.every or piece.several for piece in clause.pieces)
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
+
+
+def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], clause: Clause, telling: Telling) -> bool:
+    """As in "Filao transpire, mis la polaire de Neige": on Neige, or lent to Filao? Asked where it would help him."""
+    last = telling.events[-1] if telling.events else None
+    uneasy = isinstance(last, Seen) and last.sign != "comfortable" and telling.begun and len(telling.who) == 1
+    if not uneasy or not clause.joined or not clause.has("put on") or change.remove or len(owners) != 1:
+        return False
+    lent = not any(p.given or p.their or words_of(p.said)[0] in words_of(owners[0]) for p in pieces)
+    return lent and telling.who[0].horse and telling.who[0].horses != tuple(owners)
 
 
 def _said_twice(items: Sequence[Item]) -> bool:
@@ -100,7 +119,27 @@ def to_her(items: Sequence[Item]) -> bool:
     if verb is None:
         return False
     said = (*items[verb].text.split()[:-1], *(i.text for i in items[max(0, verb - 2) : verb]))
-    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in items[-2:])
+    last = (i for i in items[-2:] if i is items[-1] or not i.has("article"))  # "en el box": the, not him
+    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in last)
+
+
+def of_one_in_it(clause: Clause) -> bool:
+    """As in "in his sheet", "put the sheet on Pip in his stall"; in "put Pip's sheet in the stall" nobody is in it."""
+    inside = [k for k, i in enumerate(clause.items) if i.has("in")]
+    her = any(i.has("on") or (i.has("she") and not i.has("article")) for i in clause.items)
+    somebody = her or to_her(clause.items) or bool(clause.horses) or any(piece.given for piece in clause.pieces)
+    return bool(inside) and (somebody or not all(place_behind(clause.items, k) for k in inside))
+
+
+def _over_her(items: Sequence[Item]) -> bool:
+    """As in "la séchante d'Ulysse dessus", "el forro de Brisa encima": another's piece, on whom was told before."""
+    words = [i for i in items if not (i.mark or i.has("time", "polite", "article")) or i.has("on", "over")]
+    if len(words) < 2 or words[0].piece is None or not words[0].piece.owners:
+        return False
+    piece, last = words[0].piece, words[-1]
+    behind = len(words) == 2 and (last.has("over") or (last.has("on") and " " in last.text))  # "sur le dos"
+    on_her = len(words) == 3 and words[1].has("on") and last.has("she")
+    return (behind or on_her) and words_of(piece.said)[0] not in words_of(piece.owners[0])
 
 
 def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:

@@ -114,7 +114,7 @@ from tests.words.test_turns_of_speech import said, told
         ("caramel y reste dehors à soir", [("Caramel", "field")]),
         ("tempête doit rester nue jusqu'à nouvel ordre", [("Tempête", True)]),
         ("non c'était pas Perle, annule", [()]),
-        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "etoile-impermeable", "why")]),
+        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
         ("quelles couvertures sèchent dans la chambre", [("drying",)]),
         # more that is told beside what is worn
         ("j'ai sorti Perle au pré avec sa 250 et son couvre-cou", [
@@ -241,6 +241,19 @@ from tests.words.test_turns_of_speech import said, told
         ("mi limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
         ("jai rentré perle a lécurie", [("Perle", "stall")]),
         ("la doublure detoile est trempée", [("etoile-sous-couverture", "soaked")]),
+        # what a horse has on, called with its article, and how that is
+        ("Caramel a la chemise bleue", [("Caramel", ("caramel-impermeable",))]),
+        ("Perle a la 250 trempée", [("perle-outdoor", "soaked")]),
+        ("Filou avec sa polaire toute mouillée", [("filou-polaire", "wet")]),
+        ("Ulysse a son imper trempé", [("ulysse-impermeable", "soaked")]),
+        # another's piece is on whom was told before
+        ("Perle transpire, polaire de Filou dessus", [("Perle", "sweating"), ("Perle", ("filou-polaire",))]),
+        ("Perle transpire, Filou polaire dessus", [("Perle", "sweating"), ("Filou", ("filou-polaire",))]),
+        ("Étoile a froid, grosse par dessus", [("Étoile", "cold"), ("Étoile", ("etoile-grosse",))]),
+        # what dries is not dry
+        ("remis l'imper à Étoile, la grosse d'Étoile sèche au radiateur", [("Étoile", ("etoile-impermeable",))]),
+        ("la 250 de Perle est sèche au radiateur", [("perle-outdoor", "dry")]),
+        ("la 250 de Perle sèche, rangée au box", [("perle-outdoor", "dry")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -304,6 +317,7 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "la ronde du soir c'est qui",
         "lautre jour il a plu dans lécurie",
         "Étoile filante, letoile du berger est froide",
+        "la 250 de Perle sèche encore sur l'étendoir",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -76,6 +76,15 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "la 250 de perle dechirer a l'épaule", [("perle-outdoor", "torn")]),
         ("chenaie", "la 250 de Perle trempée jla mets au séchoir", [("perle-outdoor", "soaked")]),
         ("encina", "Canela y Moro mojados asta la panza", [("Canela", "wet"), ("Moro", "wet")]),
+        ("oak", "clipped Otto blanket, Fig just a bib", [("Otto", "blanket"), ("Fig", "bib")]),
+        ("oak", "Otto sweatty this mornin", [("Otto", "sweating")]),
+        ("encina", "eso q acabo de poner esta mal, anulalo", [()]),
+        ("encina", "me he encargado yo: están hechos todos los caballos", [("all",)]),
+        ("chenaie", "jai tou retirer a filou", [("Filou", ())]),
+        ("chenaie", "tou le monde é fai sof perle", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("chenaie", "Gel annoncé pour la nuit ?", [("forecast",)]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -154,7 +163,7 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "chez nous le poney tremble", [("Filou", "shivering")]),
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
-        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "canela-gorda", "why")]),
+        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
         ("encina", "la canela está sudada y el lucero frío", [("Canela", "sweating"), ("Lucero", "cold")]),
         ("encina", "ya no tiembla la canela", [("Canela", "comfortable")]),
         ("encina", "le metí la mano a Moro por debajo y está perfecto", [("Moro", "comfortable")]),
@@ -308,7 +317,7 @@ def said(text: str, name: str) -> Heard:
         ("encina", "traje la manta roja y se la eché a Nube", [("Nube", ("nube-manta",))]),
         ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
         ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
-        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "canela-gorda", "why")]),
+        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
         # three in a breath, one as the one before; fond names; all off, over another
         ("encina", "MORO BIEN SECO PALOMA TAMBIEN LUCERO SUDADO", [
             ("Moro", "comfortable"), ("Paloma", "comfortable"), ("Lucero", "sweating"),
@@ -428,6 +437,9 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
         ("chenaie", "petite, Perle avait toujours froid"),
+        ("chenaie", "Perle étant jeune elle avait froid pour un rien"),
+        ("chenaie", "quelle drache, jsui trempé comme une soupe"),
+        ("oak", "Otto shivered all last winter in that corner till we moved the hay"),
         ("encina", "el que está tiritando soy yo jajaja"),  # a long time, not now
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),

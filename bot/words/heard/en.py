@@ -1130,6 +1130,7 @@ PHRASES = {
         chaser clipped, high trace clipped, low trace clipped, racing trace
     """,
     "style blanket": """
+        clipped blanket,
         blanket clip, blanket clipped, blanket clips, blanket style clip
     """,
     "style hunter": """

@@ -680,6 +680,7 @@ PHRASES = {
         sigue chorreando, ensopaíto, ensopá
     """,
     "state washing": """
+        (en / a) (la / mi / su / nuestra) lavadora,
         en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar,
         en la colada, está a lavar, la están lavando, en la tintorería, llevé a lavar, está lavándose, lavando,
         a la lavadora, en la lavadora ahora, en el lavadero, llevada a lavar, llevado a lavar,
@@ -1363,7 +1364,9 @@ PHRASES = {
         ( / la / lo / los / las) |trasquilé|trasquilamos|trasquilaron|trasquiló|tusé|tusamos|tusaron|tusó,
         ( / la / lo / los / las) |rapé|rapamos|raparon|rapó|rasuró|motilaron|motiló|peluquearon|peluqueó,
         (he / hemos / ha / han / e / emos / a / an) |rapado|trasquilado|tusado|rasurado|motilado|afeitado,
-        (acabo / acabamos / acaban / terminé / terminamos) de |rapar|trasquilar|tusar|rasurar|motilar|afeitar|pelar,
+        (acabo / acabas / acaba / acabamos / acaban / terminé / terminamos / terminaron / he terminado / hemos terminado
+        / han terminado / ha terminado) de (esquilar / esquilarlo / esquilarla / esquilarlos / rapar / raparlo / raparla
+        / trasquilar / tusar / rasurar / motilar / afeitar / pelar / pelarlo / pelarla),
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
@@ -1390,7 +1393,7 @@ PHRASES = {
         corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés
     """,
     "style blanket": """
-        de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
+        de manta, a manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo, corte blanket, corte manta, estilo |manta|blanket|mantita,
         esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
@@ -2839,7 +2842,7 @@ PHRASES = {
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
     "but": """
-        pero, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
+        pero, sino, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,
         lo que sí, lo que sí que, eso sí que,
@@ -3074,6 +3077,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
         ay que, ay por favor que, de la ronda, en la ronda, de paso,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,
         solo quería decir que,
@@ -3361,6 +3365,7 @@ PHRASES = {
         |quién|quiénes |queda|quedan|falta|faltan pendientes
     """,
     "ask drying": """
+        (qué / que / cuáles) (mantas / capas / cobijas) (quedan / siguen) (secándose / por secar / mojadas / húmedas),
         qué |queda|quedan|sigue|siguen |secándose|secando|mojado|mojada|húmedo|colgado|colgada,
         qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas,
         qué cosas hay |secando|secándose,
@@ -3769,6 +3774,7 @@ PHRASES = {
         retiren
     """,
     "what was said": """
+        (eso / lo) que (acabo de poner / puse / he puesto / dije / acabo de decir) (/ está mal),
         lo que dije, lo que he dicho, lo que acabo de decir, lo que puse, lo que he puesto,
         lo que acabo de poner, lo que escribí, lo que he escrito, lo que mandé, lo que he mandado,
         lo último, lo último que dije, lo último que he dicho, lo último que puse,

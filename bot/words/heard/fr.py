@@ -1168,7 +1168,7 @@ PHRASES = {
         reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
-    "on": "sur le dos, sur, dessus",
+    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous",
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
@@ -1568,6 +1568,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
         vous pouvez recouvrir, peut reporter une couverture, peut porter une couverture,
@@ -2530,6 +2531,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
@@ -3674,6 +3676,7 @@ PHRASES = {
         ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
+        (gel / gelée / gelées / neige / pluie / vent / tempête) (annoncé||e|s|es / prévu||e|s|es),
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
         il va geler cette nuit, il va y avoir du vent, ça va geler, ça va geler cette nuit, il pleut cette nuit,
         il gèle cette nuit, il pleuvra, il gèlera, il va pleuvoir ce soir, il va pleuvoir demain,
@@ -3854,7 +3857,7 @@ PHRASES = {
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
     "leaves only": LEFT_ONLY,
-    "only": "juste, seulement, uniquement, rien que, seul|e",
+    "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
     "no to that": "non",
@@ -3939,7 +3942,8 @@ PHRASES = {
     "drying": """
         en train de sécher, à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
-        à la buanderie, sur les barres, au radiateur
+        à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
+        dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,

@@ -77,7 +77,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "hecharon": "echaron", "ba": "va", "ban": "van", "bas": "vas", "boi": "voy", "ase": "hace", "asen": "hacen",
     },
     "fr": {
-        "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "tou": "tout",
+        "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "tou": "tout", "fai": "fait", "cel": "celle",
+        "osi": "aussi",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
