@@ -350,11 +350,10 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "Otto not cold, neither is willow", [("Otto", "comfortable"), ("Willow", "comfortable")]),
         ("encina", "ni nube ni estrella tienen frio", [("Nube", "comfortable"), ("Estrella", "comfortable")]),
         # what is denied of one is so of the other
-        ("oak", "it's not Tucker that's shivering, it's Fig", [("Tucker", "comfortable"), ("Fig", "shivering")]),
         ("oak", "Tucker's not sweating, that's Fig", [("Tucker", "comfortable"), ("Fig", "sweating")]),
         ("oak", "Tucker isn't cold. That's Otto", [("Tucker", "comfortable"), ("Otto", "cold")]),
-        ("encina", "no es Lucero el que tirita, es la Canela", [("Lucero", "comfortable"), ("Canela", "shivering")]),
-        ("chenaie", "c'est pas Perle qui transpire, c'est Ulysse", [("Perle", "comfortable"), ("Ulysse", "sweating")]),
+        ("encina", "Lucero no tirita, es la Canela", [("Lucero", "comfortable"), ("Canela", "shivering")]),
+        ("chenaie", "Perle transpire pas, c'est Ulysse", [("Perle", "comfortable"), ("Ulysse", "sweating")]),
         ("oak", "Tucker isn't cold, it's cold out", [("Tucker", "comfortable")]),
         ("oak", "Tucker isn't cold, that's Otto's rug", [("Tucker", "comfortable")]),
         ("oak", "forget what I said about Otto, it was Tucker that was cold", [("Tucker", "cold")]),
@@ -373,6 +372,16 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "Otto and Fig were hot so I took their heavies off", [
             ("Otto", "hot"), ("Fig", "hot"), ("Otto", ()), ("Fig", ("fig-stable",)),
         ]),
+        # what people are asked to do, and why
+        ("oak", "can someone put Otto in his heavy, the sheet is damp", [("otto-sheet", "damp")]),
+        ("oak", "could somebody fetch Otto in, Fig is shivering", [("Fig", "shivering")]),
+        ("oak", "would you believe it, Otto's sheet is dry", [("otto-sheet", "dry")]),
+        # not this one; nothing but that one
+        ("oak", "not Otto's heavy, his sheet has the rip", [("otto-sheet", "torn")]),
+        ("oak", "not Tucker's sheet, Otto's is soaked", [("otto-sheet", "soaked")]),
+        ("oak", "Otto is in nothing but his sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "Fig has nothing on but her cooler", [("Fig", ("fig-cooler",))]),
+        ("oak", "Otto in nothing but his birthday suit", [("Otto", ())]),
         ("oak", "put Otto and Tucker's sheets on", [("Otto", ("otto-sheet",)), ("Tucker", ("tucker-sheet",))]),
     ],
 )  # fmt: skip
@@ -397,6 +406,12 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
         "everyone's sheets are dry except Otto's plaid",
+        "and is Otto in his heavy",
+        "did Nora eat? and is Fig sweating",
+        "can someone feed Otto, Fig and Tucker",
+        "can someone check Otto, if he's cold put the heavy on",
+        "not Otto's heavy",
+        "nothing but rain all week",
         "all the sheets are wet except Otto's",
         "forget what I said about Otto being wet",
         "put Fig's heavy on Otto by mistake, sorted now",
