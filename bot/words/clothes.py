@@ -187,7 +187,14 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
     housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
     nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
     moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
-    return moved or any(not i.has("place stall", "body") for i in nouns)
+    laid = bool(nouns) and _laid_over(items, at + len(run))
+    return moved or laid or any(not i.has("place stall", "body") for i in nouns)
+
+
+def _laid_over(items: Sequence[Item], end: int) -> bool:
+    """As in "in his liner with the stable over", "… over it"; not "the stable over the road"."""
+    behind = items[end : end + 2]
+    return bool(behind) and behind[0].has("over") and (len(behind) < 2 or behind[1].mark or behind[1].has("it", "she"))
 
 
 def _starts(items: Sequence[Item], at: int, end: int) -> bool:

@@ -92,11 +92,17 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "listo, todos"
     if dresses(current) and (tells_of_a_piece(sentence[at + 1 :]) or as_the_one_before(sentence[at + 1 :])):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(sentence[at + 1 :]):
+        return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
+    if _denies_a_piece(current.items):
+        return ","  # "not Pip's heavy, his sheet has the rip"
+    if current.horses and not current.told and _it_is_another(sentence[at + 1 :]):
+        return ","  # "forget what I said of Pip, it was Ned that was cold"
     if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):
@@ -153,6 +159,18 @@ def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> boo
     rest = sentence[at + 1 :]
     named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
     return named and not any(i.has("is", *WETNESS) or i.kinds("state") for i in rest)
+
+
+def _denies_a_piece(items: Sequence[Item]) -> bool:
+    """As in "not Pip's heavy", and no more."""
+    words = [i for i in items if not (i.has("polite", "article", "her") and not i.has("not"))]
+    return len(words) > 1 and words[0].has("not") and all(i.piece is not None for i in words[1:])
+
+
+def _it_is_another(rest: Sequence[Item]) -> bool:
+    """As in ", it was Ned that was cold"."""
+    opens = len(rest) > 3 and rest[0].has("it") and rest[1].has("is", "was")
+    return opens and bool(rest[2].horses) and rest[3].has("relative", "question", "is")
 
 
 def _of_its_piece(rest: Sequence[Item]) -> bool:

@@ -105,7 +105,7 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
         return
-    if _but_so(clause, telling):
+    if _but_so(clause, telling) or _the_one_that_is(clause, telling):
         sign = telling.sign
         telling.each(horses or clause.horses, lambda name: Seen(name, sign))
         return
@@ -136,6 +136,14 @@ def _but_so(clause: Clause, telling: Telling) -> bool:
         return False  # "Luna sin sudar, Rayo sí": of sweat, or of none?
     words = [i for i in clause.items if not (i.mark or i.has("but", "and", "article", "very", "a little", "time"))]
     return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
+
+
+def _the_one_that_is(clause: Clause, telling: Telling) -> bool:
+    """As in "(Pip's not shivering,) that's Ned": what was just denied of one is so of the other."""
+    words = [i for i in clause.items if not (i.mark or i.has("but", "time")) and (i.has("it") or not i.has("article"))]
+    denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
+    opens = words[:-1]
+    return denied and bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
 
 
 def _not_now(clause: Clause) -> bool:

@@ -35,7 +35,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or _put_it_on(clause.items)):
         return False
-    if _is_a_wish_or_place(clause) or clause.has("felt"):
+    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
     if clause.has("nearly") and _only_nearly(clause.items):
         return False

@@ -62,6 +62,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
+    if moves and telling.begun and pieces and all(piece.their and piece.several for piece in pieces):
+        return telling.meant_by(clause)  # "Pip and Ned were hot, took their heavies off"
     if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
         return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
     return telling.meant_by(clause)

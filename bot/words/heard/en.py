@@ -1017,6 +1017,7 @@ PHRASES = {
         gone back to, gone back into, went back to, went back into, staying in her, staying in his,
         stayed in her, stayed in his, remains in, remains in her, still has on, just has on,
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
+        (in / wears / wearing / has on) nothing (but / except), (/ has / got / has got) nothing on but,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, re rugged in,
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
@@ -1073,7 +1074,8 @@ PHRASES = {
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,
         out of his rug, out of her rugs, out of his rugs, bare as a badger, bare as the day,
         bare as a babys bum, in the nuddy, nuddy, in the nip, in the scud, in the raw, stark naked,
-        buck naked, buck nekkid, commando, going commando, au natural, au naturale, in nothing but,
+        buck naked, buck nekkid, commando, going commando, au natural, au naturale,
+        in nothing but (her / his / its) (own coat / winter coat / coat / fur / own fur / birthday suit),
         in his own coat, in her own coat, in its own coat, in own coat, just her own coat,
         just his own coat, in his fur, in her fur, in just his fur, in just her fur, in nothing but fur,
         blanketless, blanket free, with nowt on, nowt on, not got any rugs on, not a stitch on,
@@ -1579,6 +1581,7 @@ PHRASES = {
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
     """,
+    "by mistake": "by mistake, by accident, accidentally, in error, mistakenly",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
@@ -1652,6 +1655,11 @@ PHRASES = {
         in their night clothes, all tucked up as listed, is is ready, like it said, as it said, as it says,
         like you said, as you said, as told, as instructed, like the bot said, as the bot said, like the bot says,
         as the bot says, like the plan said, like the plan says, as the plan says, as the plan said, per the bot,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done,
         like it says, as was posted, as posted, like the post said, like the post says, as the post says,
         as the post said, by the list, per instructions
     """,
@@ -1949,7 +1957,12 @@ PHRASES = {
         not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
         never once, no signs of, no sign of any, without any sign of, without a, rarely ever,
         not really, not totally, not entirely, not properly, not all the way, not quite, not fully,
-        not completely, not yet, but not
+        not completely, not yet, but not,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done
     """,
     "stopped": """
         stopped, no longer, not any more, no more, ceased, stop, stopping, has stopped, have stopped,

@@ -1835,6 +1835,7 @@ PHRASES = {
         ya ha tenido, ya tuvo
     """,
     "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "by mistake": "por error, por equivocación, por accidente, sin darme cuenta, por despiste",
     "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """

@@ -1770,6 +1770,7 @@ PHRASES = {
     "mounted": """
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
+    "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
     "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
