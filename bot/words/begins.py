@@ -68,9 +68,11 @@ def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:
 
 
 def as_the_one_before(rest: Sequence[Item]) -> bool:
-    """As in ", et Caramel pareil": a horse, that it is the same, and no more."""
+    """As in ", et Caramel pareil", ", same with Pip's liner": that it is the same, of whom or of what, and no more."""
     words = [i for i in rest if not i.has("and", "article") or i.horses]
-    return len(words) == 2 and bool(words[0].horses) and words[1].has("too")
+    whose = [i for i in words if i.horses or (i.piece is not None and i.piece.owners)]
+    too = [i for i in words if i.has("too")]
+    return len(words) == 2 and len(whose) == 1 and len(too) == 1 and (bool(whose[0].horses) or words[0] is too[0])
 
 
 def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:

@@ -74,8 +74,12 @@ class Clause:
 
     @property
     def of_its_youth(self) -> bool:
-        """As in "quand elle était pouliche": long ago, whatever is told beside it."""
-        if not self.has("young") or not (self.joined == "when" or self.has("when")):
+        """As in "quand elle était pouliche", "petite, (Perle avait …)": long ago, whatever is told beside it."""
+        if not self.has("young"):
+            return False
+        if all(i.has("young") or soft(i) for i in self.items):
+            return True
+        if not (self.joined == "when" or self.has("when")):
             return False
         said = [i for i in self.items if not i.has("very", "article", "time") or i.has("was", "young")]
         return any(one.has("was") and then.has("young") for one, then in pairwise(said))

@@ -54,7 +54,8 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
 
 def _only_joins(item: Item) -> bool:
     """As in "and", "but"; "reste que la 200" tells what is left on."""
-    return item.has("and", "but", "when", "except", "reason") and not (is_subject(item) or item.has("leaves only"))
+    only = item.has("and", "but", "when", "except", "reason") and not item.has("too")  # "along with Pip"
+    return only and not (is_subject(item) or item.has("leaves only"))
 
 
 def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
@@ -89,7 +90,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
-    if dresses(current) and tells_of_a_piece(sentence[at + 1 :]):
+    if dresses(current) and (tells_of_a_piece(sentence[at + 1 :]) or as_the_one_before(sentence[at + 1 :])):
         return ","  # "le he quitado la manta, la marrón está rota"
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
@@ -117,8 +118,12 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
 def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
     rest = sentence[at + 1 :]
-    if not (current.told or current.has("done", "bare", "worked")):
+    opened = current.items[0].has("polite") and not all(i.has("polite") for i in current.items)
+    told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
+    if not (told or current.has("done", "bare", "worked")):
         return None if current.items[0].has("no") else ","
+    if rest and rest[0].has("all done"):
+        return ","  # "tournée terminée, tout le monde est fait"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if current.items[0].has("it") and puts_on_or_off(rest):
@@ -179,7 +184,13 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return True  # "Maple sweaty took sheet off Pip fine"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
         return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
-    if before.has("too") and current.items[-2:-1] and current.items[-2].horses and item.horses:
+    if (
+        before.has("too")
+        and not before.has("and")
+        and current.items[-2:-1]
+        and current.items[-2].horses
+        and item.horses
+    ):
         return True  # "Palomo seco Paloma también Nube húmeda"
     if before.has("sign rubbed") and current.pieces:
         return False  # "the heavy is rubbing Otto"

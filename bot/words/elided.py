@@ -8,6 +8,7 @@ from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
 from bot.words.outfits import tell_outfit, tell_same
+from bot.words.piece import Piece
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
@@ -30,10 +31,18 @@ def same(clause: Clause, telling: Telling) -> None:
         for piece in pieces:
             tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
         return
-    if isinstance(last, Wearing):
-        tell_same(horses or [owner for piece in pieces for owner in named(piece.owners)], telling)
+    if isinstance(last, Wearing) and telling.change is not None:
+        for piece in pieces:
+            if len(piece.owners) == 1:  # "took Maple's sheet off, same with Pip's liner"
+                _done_to(piece, telling.change.with_this(piece), telling)
+        tell_same(horses, telling)
     elif hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: of_another(last, name))
+
+
+def _done_to(piece: Piece, change: Change, telling: Telling) -> None:
+    if not change.empty:
+        tell_outfit(named(piece.owners)[0], change, telling)
 
 
 def _came_off_as_well(clause: Clause, telling: Telling) -> None:
@@ -90,12 +99,17 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     ended = not horses and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended
-    closing = clause.items[-1].has("is", "not", "not any more")
+    closing = clause.items[-1].has("not", "not any more") or _closes(clause.items[-1])
     if not (stopped or (closing and clause.has("is") and horses)):
         return
     sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _closes(verb: Item) -> bool:
+    """As in "but Ned is": a verb that may ask as well; not "Pip looks (so cute)"."""
+    return verb.has("is") and verb.has("question")
 
 
 def _but_so(clause: Clause, telling: Telling) -> bool:

@@ -1,5 +1,6 @@
 """Words of the trade with a slip of the finger in them: "swetting", "lnier"."""
 
+from collections.abc import Iterator
 from functools import lru_cache
 
 from bot.words.lexicon import lexicon as lexicon_of
@@ -25,6 +26,11 @@ def trade_word(word: str, language: str, limit: int) -> str | None:
 
 def _inflected(word: str, other: str) -> bool:
     """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
-    if len(word) < len(other):
-        return False
+    if len(word) < len(other) or any(word[:k] + word[k + 1 :] == other for k in _doubled(word)):
+        return False  # "sweatty" has a letter twice
     return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
+
+
+def _doubled(word: str) -> Iterator[int]:
+    """The places of letters that are the same as the one before."""
+    return (k for k in range(1, len(word) - 1) if word[k] == word[k - 1])

@@ -26,6 +26,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     only = items[at - 1].has("only") and not items[at - 1].has("and") if at else False
     if only and following is not None and following.has("put on"):
         return "whole"  # "le he dejado solo el forro puesto"
+    if only and at > 1 and items[at - 2].mark and any(i.piece for i in items[:at]):
+        return "whole"  # "j'ai enlevé la doublure, juste la 200 maintenant"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):
@@ -168,7 +170,8 @@ def _layered(items: Sequence[Item], at: int) -> bool:
     has = bool(items[0].horses) and any(i.has("is") for i in items[1:2])  # "Lucero tiene el forro y encima la 200"
     if not (has or any(i.has("has") for i in items[: pieces[0]]) or no_more):
         return False
-    return any(i.has("over") for i in items[pieces[0] : pieces[1]])
+    below = any(i.has("under") and not i.has("wears") for i in items[pieces[1] + 1 : pieces[1] + 2])
+    return below or any(i.has("over") for i in items[pieces[0] : pieces[1]])  # "a l'imper + la bordeaux dessous"
 
 
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:

@@ -109,6 +109,8 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     horse = words[named[0]]
     if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
+    if any(i.has("long ago") for i in words[at + 1 : at + 3]):
+        return None  # "Odin shivered all last winter"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
     said = words[at]

@@ -44,7 +44,7 @@ def _put_in_its_place(item: Item, before: Sequence[Item]) -> bool:
 
 
 def _of(piece: Piece, owner: Item) -> Piece:
-    return replace(piece, owners=owner.horses, said=f"{owner.raw} {piece.said}")
+    return replace(piece, owners=owner.horses, led=True, said=f"{owner.raw} {piece.said}")
 
 
 def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:

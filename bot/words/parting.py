@@ -115,8 +115,8 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
 def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "… and" with another thought behind it."""
     item, following = _here(sentence, at)
-    if item.has("too") and item.text.startswith("and ") and complete(current):
-        return "and"
+    if item.has("too") and (item.has("and") or item.text.startswith("and ")) and complete(current):
+        return STAYS if _worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
     if not item.has("and"):
         return None
     if _named_again(sentence[at + 1 :], current):
@@ -130,7 +130,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "traje la manta roja y se la puse a Nube"
     if current.told and not current.of_something and following.has(*MOVES):
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
-    if _goes_with_it(sentence, at, current):
+    if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
     if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
@@ -158,6 +158,13 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     if current.items and not current.told and (_both_worked(current, behind) or _more_of_the_body(current, behind)):
         return True
     return _both_there(sentence, at, current) or (current.has("bare") and only_how(behind))
+
+
+def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
+    """As in "Pip has his liner on and the sheet", "in his liner along with the sheet": one more piece, and no more."""
+    more = bool(behind) and behind[0].piece is not None and not behind[0].piece.owners
+    worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
+    return more and worn and (len(behind) == 1 or behind[1].mark)
 
 
 def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
@@ -201,7 +208,7 @@ def _unheard_thing(item: Item) -> bool:
 
 def _ends_with_a_sign(items: Sequence[Item]) -> bool:
     said = items[: _work_behind(items)]
-    last = next((i for i in reversed(said) if not i.has("very", "time") or predicate(i)), NOTHING)
+    last = next((i for i in reversed(said) if not i.has("very", "time", "i") or predicate(i)), NOTHING)
     return predicate(last)
 
 

@@ -17,6 +17,7 @@ class Piece:
     of the horse named before. every: all such pieces. pair: both of them. several: more than one, all of a horse's own.
     some: no particular one. either: of one of the owners, who knows which. rug: only called a rug. called: weight
     words, which may be in its name. gender: of the words that told it, "" where they have none.
+    led: by whose it is: "Maple sheet".
     """
 
     said: str
@@ -36,6 +37,7 @@ class Piece:
     rug: bool = False
     called: frozenset[str] = frozenset()
     gender: str = ""
+    led: bool = False
 
     def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
         """Whether the description is true of a garment."""

@@ -11,6 +11,7 @@ from bot.words.listed import list_near
 from bot.words.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
+GOING = ("je", "j'")  # "je rentre", said of oneself
 WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 
@@ -32,7 +33,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     ):
         return False
     items = tuple(_up_to_the_reason(items))
-    if not all(_place_word(i) for i in items):
+    if not all(_place_word(i) for i in items) or _somebody_comes_in(items):
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
         return False  # "Maple's stall is done"
@@ -54,6 +55,16 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _somebody_comes_in(items: Sequence[Item]) -> bool:
+    """As in "mum came in", "je rentre": no horse is spoken of, and somebody else moves."""
+    words = [i for i in items if not (i.mark or i.has("polite", "time"))]
+    if not words or any(i.horses or i.has("she", "it", "everyone", "all horses", "the rest", "both") for i in words):
+        return False
+    somebody = words[0].person or (words[0].has("i") and not words[0].has("subject"))
+    said = words[0].text.split()
+    return somebody or (len(words) == 1 and len(said) == 2 and said[0] in GOING)  # not "je l'ai rentrée"
 
 
 def _ones_own(item: Item) -> bool:

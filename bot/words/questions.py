@@ -250,6 +250,8 @@ def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = len(items) > 1 and (asking(items[0]) or (items[0].has("ask today") and verb.has("is")))
     if not opens or any(i.horses or (i.piece and i.piece.owners) for i in items):
         return None
+    if items[1].has("sky", "weather", "mass") or any(i.has("i") and then.has(*WETNESS) for i, then in pairwise(items)):
+        return None  # "quelle pluie, tout est trempé", "… je suis trempé"
     items = _up_to_the_place(items)
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = any(i.has("drying", *WETNESS) for i in rest)

@@ -304,7 +304,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        work = clause.has("worked", "had", "took", "turned out", "was", "took part")
+        work = clause.has("worked", "had", "took", "turned out", "was", "took part", "mounted")
         if not (work and read_work(clause, telling)) and not read_place(clause, telling):
             same(clause, telling)
     elif clause.has("worked"):

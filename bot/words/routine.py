@@ -6,10 +6,11 @@ from typing import cast
 
 from bot.events import Clipped, Style, Wished, Worked
 from bot.words.clauses import CLIPS, Clause, of_both, soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, places, predicate
 from bot.words.listed import list_near
 from bot.words.telling import Telling
 
+MOUNTED = frozenset(("mounted",))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 REACH = 4  # words between "not" and what is wished no more, between "in" and the lesson
 
@@ -87,7 +88,7 @@ def _not_to_be(items: Sequence[Item]) -> bool:
 
 
 def _work_word(item: Item) -> bool:
-    known = ("worked", "had", "took part", "i", "after", "work", "brought", "too", "both", "done")
+    known = ("worked", "mounted", "had", "took part", "i", "after", "work", "brought", "too", "both", "done")
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
@@ -111,6 +112,16 @@ def _takes_part(verb: Item, then: Item) -> bool:
     return (verb.has("was", "took part") and then.has("in")) or (verb.has("took part") and then.has("toward"))
 
 
+def _mounted(items: Sequence[Item], at: int) -> bool:
+    """As in "got on Pip for twenty minutes", "I hopped on Pip"; not "Ned got on Pip's nerves"."""
+    opens = all(i.person or i.has("i") or (soft(i) and not i.has("is", "not")) for i in items[:at])
+    behind = items[at + 1 : at + 3]
+    if not (opens and behind and behind[0].horses):
+        return False
+    after = behind[1] if len(behind) > 1 else None
+    return after is None or ((soft(after) or after.has("i", "but")) and not after.has("is"))
+
+
 def _went_out(items: Sequence[Item]) -> bool:
     """As in "Waylon and Big Red went out on the 9am trail ride"."""
     out = next((k for k, i in enumerate(items) if i.has("turned out")), len(items))
@@ -126,7 +137,7 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
     had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
-    had = had or _was_in_it(items)
+    had = had or _was_in_it(items) or any(_mounted(items, k) for k in places(items, MOUNTED))
     outing = _taken_out(items) or _went_out(items)
     if not (had or outing or clause.has("worked")) or clause.has("not"):
         return False
@@ -134,7 +145,9 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     if any(predicate(i) for i in items[:after]):
         return False  # "I was sweating after riding Lou"
     horses = [k for k, i in enumerate(items) if i.horses]
-    verb = next(k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out", "was", "took part"))
+    verb = next(
+        k for k, i in enumerate(items) if i.has("worked", "had", "took", "turned out", "was", "took part", "mounted")
+    )
     if horses and not outing:
         low, high = min(verb, *horses), max(verb, *horses)
         praised = range(

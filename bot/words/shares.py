@@ -6,7 +6,6 @@ from dataclasses import replace
 from bot.words.change import Change
 from bot.words.items import Item
 from bot.words.piece import Piece
-from bot.words.tokens import words
 
 
 def share_of(horse: str, wearers: Collection[str], change: Change) -> Change:
@@ -32,11 +31,9 @@ def another_gets_one(rest: Sequence[Item], before: Sequence[Item]) -> bool:
     if told is None or piece is None or len(piece.owners) != 1:
         return False
     named = {n for i in before for n in (*i.horses, *(i.piece.owners if i.piece is not None else ()))}
-    return piece.owners[0] not in named and (to_whom or _named_first(told, rest[1:2]))
+    return piece.owners[0] not in named and (to_whom or _named_first(piece, rest[1:2]))
 
 
-def _named_first(told: Item, behind: Sequence[Item]) -> bool:
-    """A horse and then its piece, and no more: "Canela la negra"; not "Canela's black one", "la negra de Canela"."""
-    ends = all(i.mark or i.has("and") for i in behind)
-    owner = words(told.piece.owners[0]) if told.piece is not None else ()
-    return ends and "'s" not in told.raw and told.text.split()[0] in owner[:1]
+def _named_first(piece: Piece, behind: Sequence[Item]) -> bool:
+    """A horse and then its piece, and no more: "Canela la negra"; not "la negra de Canela"."""
+    return piece.led and all(i.mark or i.has("and") for i in behind)

@@ -86,8 +86,9 @@ def _predicate(reading: Reading, at: int) -> None:
     items, item = reading.items, reading.items[at]
     if item.has("very") and at + 1 < len(items) and _said_how_much_of(items[at + 1]):
         return  # "bien transpiré", "bien helada"
-    if reading.clause.pieces and not any(letter.isalnum() for letter in item.text):
-        return  # "swapped Gus into his heavy 🥶": a face behind what is worn is the speaker's
+    said_of_one = reading.clause.horses and not reading.clause.pieces
+    if not said_of_one and not any(letter.isalnum() for letter in item.text):
+        return  # "swapped Gus into his heavy 🥶", "freezing tonight? 🥶": a face that is the speaker's
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
     if item.kinds("state") and reading.latest != "piece" and thing_ahead(items, at):

@@ -29,7 +29,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
     for at, token in enumerate(tokens):
-        if french and token.text.endswith("er") and found and _participle(token, found, lexicon):
+        if french and token.text.endswith("er") and found and _participle(token, found, lexicon, roster):
             token = token._replace(text=token.text[:-1])
         if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
             token = token._replace(text=token.text + "da")
@@ -63,12 +63,15 @@ def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> S
     return found
 
 
-def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
+def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
     """As in "j'ai passer la main", which sounds like "passé", "je me suis permis d'ajouter"; not "elle va passer"."""
     verb = token.kind == "word" and len(token.text) >= LEAST
     if not verb or token.text[:-1] not in lexicon.everyday:
         return False
-    helped = before[-1].text in ("ai", "est", "avons", "avez", "ont")
+    helper = before[-2] if len(before) > 1 and before[-1].text in ("tout", "bien", "pas", "deja") else before[-1]
+    helped = helper.text in ("ai", "est", "avons", "avez", "ont")
+    if before[-1].text in roster.spelled and says_how(lexicon.phrases.longest((token.text[:-1],), 0)[0]):
+        return True  # "kaki d'ulysse dechirer"
     done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID
     return (
         helped

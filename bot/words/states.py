@@ -15,6 +15,7 @@ from bot.words.piece import RUGS, Piece
 from bot.words.removed import came_off_for_it
 from bot.words.subjects import Reading
 from bot.words.telling import Telling, named
+from bot.words.thread import of_a_thing
 
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
@@ -78,6 +79,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
 
 def may_own(piece: Piece, clause: Clause, telling: Telling) -> Sequence[Item]:
     """The horses spoken of last; none where only others have such: "(Filou est au pré.) La 300 est mouillée"."""
+    if of_a_thing(clause):
+        return ()  # "ma voiture pue la couverture mouillée"
     owners = telling.owner_meant_by(clause)
     fitting = {telling.roster.garments[g].horse for g in telling.roster.fitting(piece)}
     theirs = piece.their or not fitting or any(not fitting.isdisjoint(i.horses) for i in owners)
@@ -129,7 +132,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"
     vague = any(piece.some for piece in pieces)  # "one of the mediums": nobody's in particular
     horses = [] if vague else list(clause.horses) or list(telling.owner_meant_by(clause))
-    if not pieces and not (broken and horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
+    if not pieces and not (horses and all(i.means or i.horses or i.mark or soft(i) for i in clause.items)):
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]
@@ -144,7 +147,7 @@ def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
 
 
 def _torn_near_it(items: Sequence[Item]) -> bool:
-    torn = next((k for k, i in enumerate(items) if i.has("state torn")), len(items))
+    torn = next((k for k, i in enumerate(items) if i.has("state torn", "state missing")), len(items))
     strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
     return torn < strap and any(i.has("hour", "nearly") for i in items[torn:strap])
 
@@ -157,6 +160,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     """The state that the word at this place says, of these pieces; of the one spoken of where there are none."""
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
+    if not pieces and _its_own(clause, at) and telling.spoken is not None:
+        pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
@@ -182,6 +187,12 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _its_own(clause: Clause, at: int) -> bool:
+    """As in "(Pip ripped his sheet and) Ned ripped his", "Lune a déchiré la sienne": a piece of the same kind."""
+    items = [i for i in clause.items[at + 1 :] if not (i.mark or i.has("time", "article", "too"))]
+    return bool(clause.horses and clause.items[at].kinds("state")) and len(items) == 1 and items[0].has("own")
 
 
 def _of_people(reading: Reading, pieces: Sequence[Piece]) -> bool:

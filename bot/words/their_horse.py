@@ -119,11 +119,14 @@ def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]
         horses = owned.get(person.text, ()) if person is not None else ()
         called = {name for i in items[at : at + taken] for name in i.horses}
         horses = tuple(name for name in horses if name in called) if called else horses
+        horses = () if _all_of_theirs(items[at : at + taken]) and len(horses) != BOTH else horses
         if horses:
             said = " ".join(dict.fromkeys(i.raw for i in items[at : at + taken])).replace(" '", "'")
-            sure = len(horses) == 1 or (items[at].has("both") and len(horses) == BOTH)
+            two = len(horses) == BOTH and (items[at].has("both") or _all_of_theirs(items[at : at + taken]))
             found.extend(items[end:at])
-            found.append(Item(items[at].text, said, horses=horses, sure=sure, exact=False, known=False))
+            found.append(
+                Item(items[at].text, said, horses=horses, sure=two or len(horses) == 1, exact=False, known=False)
+            )
             end = at + taken
     return [*found, *items[end:]]
 
@@ -138,9 +141,16 @@ def _of_theirs(items: Sequence[Item], at: int) -> int:
     if end == at + 1 or end >= len(items) or not items[end].person:
         return 0
     behind = end + 1 + (end + 1 < len(items) and items[end + 1].text == "'s")
-    if behind < len(items) and (clothing(items[behind]) or not (soft(items[behind]) or predicate(items[behind]))):
-        return 0  # "one of Ruth's rugs"
-    return behind - at
+    return 0 if _of_a_thing(items, behind) else behind - at  # "one of Ruth's rugs"
+
+
+def _of_a_thing(items: Sequence[Item], at: int) -> bool:
+    """Whether what follows is clothing, or anything that is not told of horses."""
+    return at < len(items) and (clothing(items[at]) or not (soft(items[at]) or predicate(items[at])))
+
+
+def _all_of_theirs(said: Sequence[Item]) -> bool:
+    return bool(said) and said[-1].has("own lot")
 
 
 def _said(items: Sequence[Item], at: int) -> int:
@@ -148,6 +158,8 @@ def _said(items: Sequence[Item], at: int) -> int:
     after = items[at + 1 : at + 4]
     if items[at].person and len(after) > 1 and after[0].text == "'s" and _a_horse(after[1]):
         return 3
+    if items[at].person and len(after) > 1 and after[0].text == "'s" and after[1].has("own lot"):
+        return 0 if _of_a_thing(items, at + 3) else 3  # "Ann's two are in", of Ann who has two
     if not _a_horse(items[at]) or len(after) < 2 or after[0].text not in OF:
         return 0
     if after[1].person:

@@ -56,7 +56,12 @@ def of_a_thing(clause: Clause) -> bool:
     """Of something that no table knows, or of an animal: "the van won't start"; what follows is told of it."""
     said = (i for i in clause.items if not (soft(i) or i.has("her", "my")) or i.has("animal", "mass"))
     first = next(said, None)
-    if first is None or predicate(first) or any(i.has("she") and not i.has("article") for i in clause.items):
+    if (
+        first is None
+        or first.piece is not None
+        or predicate(first)
+        or any(i.has("she") and not i.has("article") for i in clause.items)
+    ):
         return False
     return first.person or first.has("animal", "mass", "visitor", "i") or not first.means
 

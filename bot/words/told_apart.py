@@ -126,8 +126,8 @@ def felt_in_a_part(rest: Sequence[Item]) -> bool:
 
 def _nameable(item: Item, sign: Item) -> bool:
     """Nothing but a describing word, so that it may be short for a longer name: "Grey"."""
-    alive = sign.has("sign shivering", "sign sweating", "sign rubbed")  # no weather is, and no place
-    sky = (*SKY, "work", "place field", "place stall") if alive else ()
+    if sign.has("sign shivering", "sign sweating", "sign rubbed"):
+        return not item.has("she", "subject", "it", "article")  # no weather shivers, no place, nothing "wicked"
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "kin", "habit", *sky)
+    plain = ("colour", "any adjective", "i", "kin", "habit")
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

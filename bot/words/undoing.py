@@ -39,10 +39,12 @@ def _at_last(sentence: Sequence[Item]) -> bool:
     """As in "oops, wrong group, undo", "my mistake, please take back what I wrote": the last thought takes back, and
     none before it reports; a horse may be named before the bare word: "non c'était pas Moka, annule".
     """
-    if any(i.piece is not None or predicate(i) for i in sentence):
-        return False
     pause = max((k for k, i in enumerate(sentence) if i.mark), default=-1)
     last = [i for i in sentence[pause + 1 :] if not i.has("polite", "please") or i.has(*UNDOING)]
+    if len(last) == 1 and last[0].has("undo") and any(i.has("what was said") for i in sentence[: max(pause, 0)]):
+        return True  # "eso que acabo de poner está mal, anúlalo"
+    if any(i.piece is not None or predicate(i) for i in sentence):
+        return False
     if pause < 0 or not last or not last[0].has("undo verb"):
         return False
     if len(last) == 1:

@@ -84,7 +84,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         horses = [i for i in horses if concerned(i.horses[0], change, telling)]
     _tell_each(horses, change, clause, telling)
     if horses:
-        telling.change = change
+        change.of = frozenset(name for item in horses for name in item.horses)
+        telling.change = telling.change.then(change) if telling.change is not None else change
         telling.dressed = "whole" if change.whole else "on" if change.add else ""
         telling.who, telling.last, telling.begun = tuple(horses), "horse", True
         leave_it(clause.pieces, horses, change, telling)

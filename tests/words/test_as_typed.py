@@ -5,6 +5,7 @@ import pytest
 from bot.barn import Barn
 from bot.state import State
 from bot.words import read
+from tests.words.test_turns_of_speech import said
 from tests.words.test_ways_of_saying import told
 
 
@@ -59,3 +60,19 @@ def test_an_article_and_a_thing_of_its_own_stay_what_they_are(text: str, oak: Ba
 def test_it_is_the_piece_just_moved(text: str, expected: list[tuple[object, ...]], oak: Barn, oak_now: State) -> None:
     """Never a piece spoken of before, and no horse."""
     assert told(read(text, oak.people[0], oak, oak_now)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "Otto hoses, please someone, the paddock is a mess"),
+        ("oak", "Fig's paving needs weeding"),
+        ("encina", "Canela llamadas perdidas del veterinario"),
+        ("encina", "deja a Trueno y a Nube atados que viene el herrador"),
+        ("encina", "los papeles de Canela estan en las casas nuevas"),
+        ("chenaie", "Filou a mangé la motte"),
+    ],
+)
+def test_a_frequent_word_is_no_slip_of_the_trades(name: str, text: str) -> None:
+    """Hoses are no holes, calls no galls: what looks like a word of the tables, but is one of its own."""
+    assert not said(text, name).events

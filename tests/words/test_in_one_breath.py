@@ -249,6 +249,8 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "fig had a bath and is soaking wet", [("Fig", "wet")]),
         ("oak", "brought otto in, he was shivering, rubbed him down", [("Otto", "stall"), ("Otto", "shivering")]),
         ("oak", "fig's shoulders are raw where the heavy sits", [("Fig", "rubbed")]),
+        # a strap of its only piece, mended
+        ("oak", "clems surcingle is sewn back on", [("clem-sheet", "in service")]),
         # a hand goes in, no horse; a horse brought in is
         ("oak", "otto's heavy is dry now, stuck my hand inside and everything", [("otto-heavy", "dry")]),
         ("oak", "otto, fig and clem are toasty, i put my hand in on every one of them", [
@@ -344,6 +346,8 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "forgot the hay again, my mistake",
         "Otto's sheet fell and it's on the fence now",
         "I did Otto's feet",
+        "Otto is a sweetheart, the kid in the 4 oclock threw up, shes fine, mom came",
+        "Otto isn't in the photo, Fig looks so cute",
         "please Otto needs a rug",
         "did Fig sweat",
         "should we keep Otto bare this winter?",

@@ -211,3 +211,31 @@ def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
     events = read(text, here.people[0], here, as_filed(here)).events
 
     assert [getattr(event, "garment", None) for event in events] == (["dimanche-polaire"] if meant else [])
+
+
+def test_a_plural_of_the_language_is_no_name_that_lost_its_apostrophe() -> None:
+    """Only English names have an "s" behind them: "nubes sudada" may be Nube, and is asked about."""
+    here = barn("encina")
+    heard = read("nubes sudada en su cuadra", here.people[0], here, as_filed(here))
+
+    assert not heard.events
+    assert heard.ask is not None and heard.ask.options == ("Nube",)
+
+
+@pytest.mark.parametrize(
+    ("text", "horses"),
+    [
+        ("Priya's two are in", {"Willow", "Fig"}),
+        ("Priya's pair came in soaked", {"Willow", "Fig"}),
+        ("stripped Priya's two", {"Willow", "Fig"}),
+        ("Sam's two are in", set[str]()),  # who has none
+        ("Priya's two kids are soaked", set[str]()),
+        ("Priya's two rugs are wet", set[str]()),
+    ],
+)
+def test_all_that_are_somebodys_are_told_by_how_many_they_are(text: str, horses: set[str]) -> None:
+    """Of somebody who has two."""
+    here = barn("oak")
+    hers = tuple(h.model_copy(update={"owner": "Priya"} if h.name in ("Willow", "Fig") else {}) for h in here.horses)
+    here = here.model_copy(update={"horses": hers})
+    assert subjects(read(text, here.people[0], here, as_filed(here)).events) == horses

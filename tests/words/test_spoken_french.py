@@ -25,6 +25,9 @@ from tests.words.test_turns_of_speech import said, told
         ("j'ai pendu la 250 de Perle, elle est mouillée", [("perle-outdoor", "wet")]),
         ("j'ai touché sous la 250 de Perle, elle est mouillée", [("Perle", "wet")]),
         ("Étoile ne transpire pas mais perle si", [("Étoile", "comfortable"), ("Perle", "sweating")]),
+        ("Perle a froid, tour du soir fini pour tout le monde jrentre", [("Perle", "cold"), ("all",)]),
+        ("Perle grelottait au pré donc je l'ai rentrée", [("Perle", "shivering"), ("Perle", "stall")]),
+        ("Perle a froid. ma voiture pue la couverture mouillée", [("Perle", "cold")]),
         ("La 250 de Perle, je l'ai mise à sécher, elle est à tordre.", [("perle-outdoor", "soaked")]),
         ("ôté la 250 à Perle, est toute détrempée la couverte", [("Perle", ()), ("perle-outdoor", "soaked")]),
         ("la chemise bleue a un accroc pis sa sangle est pétée", [

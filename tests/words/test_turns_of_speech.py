@@ -70,6 +70,21 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "trempés au pré : filou, noisette, perle", [
             ("Filou", "wet"), ("Noisette", "wet"), ("Perle", "wet"),
         ]),
+        ("oak", "Otto's heavy has gone missing from its hook", [("otto-heavy", "missing")]),
+        ("oak", "what blankets arent dry yet", [("drying",)]),
+        ("chenaie", "tournée de 17h terminée, tout le monde est fait", [("all",)]),
+        ("chenaie", "la 250 de perle dechirer a l'épaule", [("perle-outdoor", "torn")]),
+        ("chenaie", "la 250 de Perle trempée jla mets au séchoir", [("perle-outdoor", "soaked")]),
+        ("encina", "Canela y Moro mojados asta la panza", [("Canela", "wet"), ("Moro", "wet")]),
+        ("oak", "clipped Otto blanket, Fig just a bib", [("Otto", "blanket"), ("Fig", "bib")]),
+        ("oak", "Otto sweatty this mornin", [("Otto", "sweating")]),
+        ("encina", "eso q acabo de poner esta mal, anulalo", [()]),
+        ("encina", "me he encargado yo: están hechos todos los caballos", [("all",)]),
+        ("chenaie", "jai tou retirer a filou", [("Filou", ())]),
+        ("chenaie", "tou le monde é fai sof perle", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        ("chenaie", "Gel annoncé pour la nuit ?", [("forecast",)]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -315,6 +330,44 @@ def said(text: str, name: str) -> Heard:
         ("oak", "lost my scarf. Willow's blue one is soaked", [("willow-heavy", "soaked")]),
         ("encina", "he perdido mi bufanda. La manta roja está rota", [("nube-manta", "torn")]),
         ("chenaie", "j'ai perdu mon bonnet. La chemise bleue est trempée", [("caramel-impermeable", "soaked")]),
+        # one after the other, by a fond name and what it wears
+        ("oak", "Fig in her heavy, clem sheet, Otto naked", [
+            ("Fig", ("fig-heavy",)), ("Clementine", ("clem-sheet",)), ("Otto", ()),
+        ]),
+        ("larch", "Tug in his medium, peps liner", [("Tug", ("tug-medium",)), ("Pepper", ("pepper-liner",))]),
+        # the same with another's piece, and of all that was done, not of the last alone
+        ("oak", "put Fig's heavy on, same with Clem's liner", [
+            ("Fig", ("fig-heavy",)), ("Clementine", ("clem-liner", "clem-sheet")),
+        ]),
+        ("oak", "Otto's heavy on, sheet off, same for Clem", [("Otto", ("otto-heavy",))]),
+        ("oak", "took Otto's sheet off, put his heavy on. Fig same", [
+            ("Otto", ("otto-heavy",)), ("Fig", ("fig-heavy",)),
+        ]),
+        # one as well as the other, behind what is told and before it
+        ("oak", "Fig's cooler is wet along with Otto's heavy", [("fig-cooler", "wet"), ("otto-heavy", "wet")]),
+        ("oak", "Fig is shivering as well as Otto", [("Fig", "shivering"), ("Otto", "shivering")]),
+        ("oak", "Fig along with Otto is sweaty", [("Fig", "sweating"), ("Otto", "sweating")]),
+        ("oak", "brought Fig in together with Otto", [("Fig", "stall"), ("Otto", "stall")]),
+        ("oak", "Tucker has his liner on as well as the green rug", [("Tucker", ("tucker-liner", "tucker-250"))]),
+        ("oak", "Tucker has his liner on and the green rug", [("Tucker", ("tucker-liner", "tucker-250"))]),
+        ("oak", "Otto's heavy is torn along the seam", [("otto-heavy", "torn")]),
+        # in the saddle, of those with no word for it
+        ("oak", "hopped on Otto for half an hour", [("Otto",)]),
+        ("oak", "Sam got on Fig after lunch, she was an angel", [("Fig",)]),
+        ("encina", "me subí a Moro media hora", [("Moro",)]),
+        ("chenaie", "je suis montée sur Perle une demi-heure", [("Perle",)]),
+        ("chenaie", "Perle a déchiré sa couverture et Ulysse a déchiré la sienne", [
+            ("perle-outdoor", "torn"), ("ulysse-impermeable", "torn"),
+        ]),
+        # no more of it; what is over told first; his own
+        ("oak", "no more blankets on Fig please", [("Fig", True)]),
+        ("oak", "ok haying is over, Fig and Otto are in their stalls", [("Fig", "stall"), ("Otto", "stall")]),
+        ("oak", "Otto shredded his sheet and Tucker shredded his", [("otto-sheet", "torn"), ("tucker-sheet", "torn")]),
+        # letters the wrong way round
+        ("oak", "put teh sheet on Otto adn hsi heavy is wet", [("Otto", ("otto-sheet",)), ("otto-heavy", "wet")]),
+        ("oak", "Otto in just his sheet, his heavys in the washer", [
+            ("Otto", ("otto-sheet",)), ("otto-heavy", "washing"),
+        ]),
     ],
 )  # fmt: skip
 def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -333,6 +386,16 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("oak", "there's willow all over the yard"),
         ("oak", "should I order a heavier one for Otto? he's growing out of everything"),
         ("chenaie", "l'hiver passé Ulysse avait grelotté toute une nuit"),
+        ("oak", "got on Otto's nerves today"),
+        ("oak", "nobody got on Otto today"),
+        ("oak", "Otto got on fine"),
+        ("chenaie", "personne n'est monté sur Perle"),
+        ("encina", "el gato se subió a Moro"),
+        ("oak", "the cat sat on Otto"),
+        ("oak", "Fig is as well as ever"),
+        ("oak", "Otto and Fig are getting along with Tucker"),
+        ("oak", "no more blankets on the rack, please get some"),
+        ("oak", "Otto lost his"),
         ("oak", "when Otto was just a foal he trembled at every gust"),
         ("oak", "when Fig was young, she sweated in anything"),
         ("encina", "cuando Lucero era potro tiritaba con nada"),
@@ -373,6 +436,10 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "la canela que compré está en el frasco"),
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
+        ("chenaie", "petite, Perle avait toujours froid"),
+        ("chenaie", "Perle étant jeune elle avait froid pour un rien"),
+        ("chenaie", "quelle drache, jsui trempé comme une soupe"),
+        ("oak", "Otto shivered all last winter in that corner till we moved the hay"),
         ("encina", "el que está tiritando soy yo jajaja"),  # a long time, not now
         ("encina", "Canela cumplió 15, una reina"),
         ("encina", "ya quedó el cerco del potrero"),

@@ -97,6 +97,8 @@ MEANINGS = {
     "worked": "was ridden or exercised",
     "had": "had, did: with a lesson or ride after it, the horse was worked",
     "took part": 'with "in" and a lesson behind it, the horse was worked: "went in the 4:30 lesson"',
+    "mounted": "got into the saddle of: the horse named at once behind it was worked",
+    "own lot": "behind somebody's name, all the horses that are theirs: two of them, where they have two",
     "after": "because of, or after",
     "work": "a lesson, a ride",
     # done, undo, corrections

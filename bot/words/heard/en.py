@@ -508,6 +508,7 @@ PHRASES = {
         |you|i|we |could|can wring ||the water out ||of ||it, could wring ||the water out ||of ||it
     """,
     "state washing": """
+        (is / are) in the washing machine,
         in the wash, in the washing machine, being washed, at the laundry, at the cleaners,
         in the laundry, to the wash, to the laundry, to the cleaners, washing, in the machine,
         gone to be washed, sent to be washed, at the wash, to be washed, in laundry, at laundry,
@@ -571,7 +572,8 @@ PHRASES = {
         put her leg through, a right mess, hanging in bits, tore through, torn through,
         torn right through, ripped clean through, ripped right through, ripped through, ripped open,
         ripped along, ripped across, ripped apart, ripped in two, ripped in half, torn in two,
-        torn in half, torn apart, torn along, torn across, ripped to ribbons, torn to ribbons,
+        torn in half, torn apart, torn along (the / one / its / his / her / a / both / seam),
+        torn across, ripped to ribbons, torn to ribbons,
         cut to ribbons, in ribbons, ripped to pieces, torn to pieces, in bits, in pieces, in rags,
         in strips, hanging off in strips, hanging in strips, hanging off her, hanging off him, tattered,
         shredded to bits, slit, a slit, slit in, big slit, gaping hole, gaping, flapping open,
@@ -671,7 +673,8 @@ PHRASES = {
     """,
     "state in service": """
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
-        usable again, strap replaced, new strap, sewed, sewn back, patched up, stitched it, sewed up,
+        (sewn / stitched / sewed) (/ right) (back on / back together), usable again, strap replaced, new strap, sewed,
+        sewn back, patched up, stitched it, sewed up,
         repair done, back on the rack, ready to use, ready for use, ok to use again, clean and back,
         strap fixed, strap mended, new buckle, fixed up, darned, back in the game, back on the go,
         back up and running, up and running, back and clean, mended and back, fixed and back,
@@ -864,7 +867,7 @@ PHRASES = {
     """,
     "jacket": "jacket, jackets, anorak",
     "weight heavy": """
-        heavy, heavyweight, heavy weight, heavies, thick, thickest, hw, heavywieght, heavy wt,
+        heavy, heavyweight, heavy weight, heavies, heavys, thick, thickest, hw, heavywieght, heavy wt,
         heavywt, heavyweights, heavy one, thick one, thicker, thicko, heaviest, really thick,
         super heavy, extra heavy, heavyweight one, heavey weight, chunky, heavier, heavy duty winter
     """,
@@ -1064,6 +1067,7 @@ PHRASES = {
         bare, naked, nekkid, rugless, unrugged, no rug, no rugs, no blanket, no blankets, without a rug,
         without rug, without rugs, without a blanket, nothing on, wearing nothing, nude, unblanketed,
         not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket on, not rugged,
+        no more (rugs / blankets / clothes) on,
         birthday suit, in the nude, starkers, in the buff, in her birthday suit, in his birthday suit,
         rug free, nothing at all on, got nothing on, has nothing on, left bare, no clothes on,
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,
@@ -1126,6 +1130,7 @@ PHRASES = {
         chaser clipped, high trace clipped, low trace clipped, racing trace
     """,
     "style blanket": """
+        clipped blanket,
         blanket clip, blanket clipped, blanket clips, blanket style clip
     """,
     "style hunter": """
@@ -1570,6 +1575,11 @@ PHRASES = {
         just been for a, been for a, given, |i|we give, |i|we gave, |i|we have given, went for a, went out for a,
         went on a, went out on a, gone for a, out for a
     """,
+    "mounted": """
+        got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
+        threw a leg over, swung a leg over, got to sit on, had a sit on
+    """,
+    "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
         after, from, following, post, because of, since, due to, thanks to, straight after, just
@@ -2432,7 +2442,7 @@ PHRASES = {
     """,
     "of": "of, for, from, belonging to",
     "and": """
-        and, &, +, plus, then, with
+        and, &, +, plus, then, with, along with, together with, as well as
     """,
     "but": """
         but, so, because, cause, however, whereas, while, and then, then, though, cus
@@ -2440,7 +2450,8 @@ PHRASES = {
     "too": """
         too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same, so was,
         and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the very same,
-        likewise for, ditto for, same goes for, same story with, same story for, same again with, same as
+        along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
+        same again with, same as
     """,
     "helper": "",
     "is": """
@@ -3202,6 +3213,7 @@ PHRASES = {
         who is not ready yet, who is not finish
     """,
     "ask drying": """
+        (what / which) (rugs / blankets / sheets / liners) (are not / arent / are still) (dry / dry yet / wet / damp),
         which blankets are still wet, what is still hanging up, what is on the drying rack, what needs drying,
         what is drying, whats drying, what is wet, what is still wet, what is still drying,
         anything drying, which rugs are wet, what rugs are wet, what is hanging, which rugs are drying,
@@ -3477,6 +3489,7 @@ PHRASES = {
         below zero tonight, minus tonight, minus overnight, below freezing tonight
     """,
     "ask help": """
+        what (kind / kinds / sort / sorts) of (thing / things) can (i / we) (tell / ask) (you / the bot / haybell),
         what does the bot understand, what can the bot do, what can i tell the bot, what can i ask the bot,
         help, what can you do, how do you work, what do you understand, how does this work, commands,
         what can i say, how do i use you, what can i tell you, instructions, how does it work,

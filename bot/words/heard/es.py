@@ -680,6 +680,7 @@ PHRASES = {
         sigue chorreando, ensopaíto, ensopá
     """,
     "state washing": """
+        (en / a) (la / mi / su / nuestra) lavadora,
         en la lavadora, lavándose, se está lavando, se están lavando, en lavado, en la lavandería, a lavar,
         en la colada, está a lavar, la están lavando, en la tintorería, llevé a lavar, está lavándose, lavando,
         a la lavadora, en la lavadora ahora, en el lavadero, llevada a lavar, llevado a lavar,
@@ -1831,6 +1832,8 @@ PHRASES = {
         hemos dado, le di, le he dado, le dimos, le hemos dado, le tocó, le ha tocado, ya ha hecho, ya hizo,
         ya ha tenido, ya tuvo
     """,
+    "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,
@@ -3071,6 +3074,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
         ay que, ay por favor que, de la ronda, en la ronda, de paso,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,
         solo quería decir que,
@@ -3358,6 +3362,7 @@ PHRASES = {
         |quién|quiénes |queda|quedan|falta|faltan pendientes
     """,
     "ask drying": """
+        (qué / que / cuáles) (mantas / capas / cobijas) (quedan / siguen) (secándose / por secar / mojadas / húmedas),
         qué |queda|quedan|sigue|siguen |secándose|secando|mojado|mojada|húmedo|colgado|colgada,
         qué cosas se están secando, qué cosas están |secándose|mojadas, qué cosas siguen mojadas,
         qué cosas hay |secando|secándose,
@@ -3766,6 +3771,7 @@ PHRASES = {
         retiren
     """,
     "what was said": """
+        (eso / lo) que (acabo de poner / puse / he puesto / dije / acabo de decir) (/ está mal),
         lo que dije, lo que he dicho, lo que acabo de decir, lo que puse, lo que he puesto,
         lo que acabo de poner, lo que escribí, lo que he escrito, lo que mandé, lo que he mandado,
         lo último, lo último que dije, lo último que he dicho, lo último que puse,

@@ -1568,6 +1568,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
         vous pouvez recouvrir, peut reporter une couverture, peut porter une couverture,
@@ -1764,6 +1765,10 @@ PHRASES = {
         ont pris, avons fait, vient de faire, viens de faire, jviens de faire, on vient de faire, a eu droit à,
         ai fait, lui ai fait, jlui ai fait, on lui a fait, vient de prendre, ont fini, tourné, a tourné, ont tourné
     """,
+    "mounted": """
+        suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
+    """,
+    "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
         après, à cause de, à la suite de, suite à, de, du, depuis, d', à cause du, suite au, au retour de,
@@ -2525,6 +2530,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
         avant hier, la semaine dernière, le mois dernier, l'an dernier, l'année dernière, l'hiver dernier,
@@ -3669,6 +3675,7 @@ PHRASES = {
         ils annoncent tu de la pluie, on annonce tu de la pluie
     """,
     "ask forecast marked": """
+        (gel / gelée / gelées / neige / pluie / vent / tempête) (annoncé||e|s|es / prévu||e|s|es),
         il va pleuvoir, il va geler, il va faire froid, il va neiger, il va pleuvoir cette nuit,
         il va geler cette nuit, il va y avoir du vent, ça va geler, ça va geler cette nuit, il pleut cette nuit,
         il gèle cette nuit, il pleuvra, il gèlera, il va pleuvoir ce soir, il va pleuvoir demain,
@@ -3732,6 +3739,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
         c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
