@@ -292,8 +292,7 @@ def _determined(before: Item | None) -> bool:
             "only",
             "or",
         )
-        or before.text == "'s"
-        or before.text == ":"
+        or before.text in ("'s", ":", "→", ">")
     )
 
 

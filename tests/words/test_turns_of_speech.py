@@ -485,6 +485,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("chenaie", "elle tremble contre la haie", "horse"),
         ("oak", "felt Otto and Fig, she is sweaty", "horse"),
         ("encina", "toqué a Canela y a Paloma, ella tiene frío", "horse"),
+        ("oak", "Otto and Fig's rugs are soaked", "garment"),
     ],
 )
 def test_what_names_nobody_is_asked_about(name: str, text: str, about: str) -> None:

@@ -439,6 +439,7 @@ PHRASES = {
         better than before, better than yesterday, better than they were, happier than earlier,
         happier than she was, happier than he was, well and happy
     """,
+    "warm as well": "",
     "everyday warm": """
         warm, warmed, on the warmer side, pretty warm, quite warm, rather warm, fairly warm
     """,
