@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.events import Done, Event, Seen, Sign
 
+# what a sign says along with itself
 WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
 

@@ -16,7 +16,6 @@ from bot.words.piece import Piece
 from bot.words.summed import once, one_done, strongest
 from bot.words.which import Meant, meant
 
-# what a sign says along with itself
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
 FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
