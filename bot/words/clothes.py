@@ -13,6 +13,7 @@ from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
 
+OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
@@ -259,7 +260,9 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if (predicate(items[k]) and not items[k].has("sign hot", "sign cold")) or items[k].has("strap", "drying"):
+        if (
+            predicate(items[k]) and not items[k].has("sign hot", "sign cold", "sign shivering", "sign sweating")
+        ) or items[k].has("strap", "drying"):
             says = True  # nobody says of a rug that it is hot or cold
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False

@@ -149,7 +149,7 @@ def _the_one_that_is(clause: Clause, telling: Telling) -> bool:
 def _not_now(clause: Clause) -> bool:
     """As in "was sweaty but isn't now"; not "sweaty but not much"."""
     words = [i for i in clause.items if not i.mark]
-    now = len(words) == 1 or any(i.has("time", "not any more") for i in words)
+    now = len(words) == 1 or any(i.has("time", "not any more") and not i.has("ahead") for i in words)
     return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
 
 
