@@ -21,7 +21,7 @@ clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
-mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
+mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
 si_for_yes Spanish "sí" written as "si"

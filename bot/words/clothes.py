@@ -159,8 +159,9 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
-    """As in "tigrée de Lune mouillée", of her rug called la tigrée."""
-    whose = items[end + 1] if end + 1 < len(items) and items[end].has("of") else None
+    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", of her rug called la tigrée."""
+    behind = items[end : end + 2]
+    whose = behind[1] if len(behind) > 1 and behind[0].has("of") else next(iter(behind), None)
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
 
@@ -291,8 +292,7 @@ def _determined(before: Item | None) -> bool:
             "only",
             "or",
         )
-        or before.text == "'s"
-        or before.text == ":"
+        or before.text in ("'s", ":", "→", ">")
     )
 
 

@@ -126,6 +126,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
 def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
     rest = sentence[at + 1 :]
+    if sentence[at].text == ":" and current.has(*MOVES) and rest and rest[0].horses:
+        return None  # "sortis au pré : Quartz, Perle"
     opened = current.items[0].has("polite") and not all(i.has("polite") for i in current.items)
     told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
     if not (told or current.has("done", "bare", "worked")):

@@ -27,7 +27,7 @@ def same(clause: Clause, telling: Telling) -> None:
         _worked_as_well(clause, telling)
         _moved_as_well(clause, telling)
         return
-    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
+    if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:
@@ -63,7 +63,11 @@ def _worked_as_well(clause: Clause, telling: Telling) -> None:
     """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
     counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
     rest = [i for i in clause.items if i not in counted]
-    if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
+    if (
+        counted
+        and isinstance(telling.events[-1], Worked)
+        and all(i.horses or i.mark or i.has("and", "had") for i in rest)
+    ):
         telling.each(clause.horses, lambda name: Worked(name))
 
 

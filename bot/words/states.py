@@ -67,6 +67,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         found = telling.meant(piece, None)
         _tell_found(telling, piece, state, found.ids, found.options)
         return
+    if len(owners) > 1 and not piece.every:
+        piece = replace(piece, several=False)  # "Otto and Fig's rugs": one of each, for all that is said
     for owner in owners:
         if not owner.sure:
             telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))

@@ -8,6 +8,7 @@ from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
 FELT = 5  # words of "cold along her back"
+STRAPPED = 5  # words of "strap broken on the heavy of …"
 NOTHING = Item("", "")
 
 
@@ -60,10 +61,11 @@ def _attribute(items: Sequence[Item], at: int) -> bool:
 
 
 def taken_off(items: Sequence[Item], at: int) -> bool:
-    """As in "enlevé chemise étoile", "sin forro pancho": what was put on or taken off, and whose."""
+    """As in "enlevé chemise étoile", "sin forro pancho", "sangle cassée sur couverture gamin": what, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
     moved = at > 1 and items[at - 2].has("put on", "took off", "without") and clothing(items[at - 1])
-    return ends and moved and not describes(items[at])
+    broken = at > 2 and clothing(items[at - 1]) and any(i.has("strap") for i in items[max(0, at - STRAPPED) : at])
+    return ends and (moved or broken) and not describes(items[at])
 
 
 def _alive(rest: Sequence[Item]) -> bool:

@@ -25,6 +25,7 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
+ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
@@ -163,7 +164,9 @@ def _change(clause: Clause) -> Change:
         return _swap(clause, pieces, change)
     if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
-        change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
+        stays = {k for k, _ in pieces if any(i.has("stays") for i in items[k + 1 : k + 2])}  # "…, le liner reste"
+        change.add = [p for k, p in pieces if k < turn and k not in stays]
+        change.remove = [p for k, p in pieces if k > turn and k not in stays]
         return change
     if len(pieces) == 2 and (
         _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
@@ -218,7 +221,9 @@ def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
 
 
 def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
-    """As in "moved Bo from the sheet to the orange one"."""
+    """As in "moved Bo from the sheet to the orange one", "Bo: sheet → liner"."""
+    if any(i.text in ARROWS for i in items[at[0] + 1 : at[1]]):
+        return True
     first, second = items[at[0] - 1], items[at[1] - 1]
     source = first.has("of") and not first.has("for another", "article")
     return at[0] > 0 and source and second.has("for another") and not second.has("of")

@@ -254,6 +254,21 @@ from tests.words.test_turns_of_speech import said, told
         ("remis l'imper à Étoile, la grosse d'Étoile sèche au radiateur", [("Étoile", ("etoile-impermeable",))]),
         ("la 250 de Perle est sèche au radiateur", [("perle-outdoor", "dry")]),
         ("la 250 de Perle sèche, rangée au box", [("perle-outdoor", "dry")]),
+        # one piece for another, as an arrow or another piece that stays says
+        ("Étoile : sous-couverture → grosse", [("Étoile", ("etoile-grosse",))]),
+        ("Caramel imper -> 200", [("Caramel", ("caramel-200",))]),
+        ("mis grosse et sous-couverture à Étoile. Étoile : imper à la place de la grosse, la sous-couverture reste", [
+            ("Étoile", ("etoile-sous-couverture", "etoile-impermeable")),
+        ]),
+        ("Caramel passé sur la 200", [("Caramel", ("caramel-200",))]),
+        # of each of several the one rug; what is chaud below cold ears
+        ("les couvertures de Perle et de Filou sont trempées", [("perle-outdoor", "soaked"), ("filou-box", "soaked")]),
+        ("Perle a les oreilles froides mais elle est chaude sous la 250", [("Perle", "cold")]),
+        ("Perle a les oreilles froides mais trop chaud sous la 250", [("Perle", "cold"), ("Perle", "hot")]),
+        ("Filou il caille au pré", [("Filou", "cold")]),
+        ("fini les changements sauf Perle que j'ai pas pu attraper", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -318,6 +333,10 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "lautre jour il a plu dans lécurie",
         "Étoile filante, letoile du berger est froide",
         "la 250 de Perle sèche encore sur l'étendoir",
+        "ça caille, rentrez Perle",
+        "fini les couvertures, c'est le printemps",
+        "Perle est passée sur le pont",
+        "Perle 480 → 500 kg",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -85,6 +85,13 @@ def said(text: str, name: str) -> Heard:
             (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
         ]),
         ("chenaie", "Gel annoncé pour la nuit ?", [("forecast",)]),
+        ("oak", "Otto did two lessons today, Fig did one", [("Otto",), ("Fig",)]),
+        ("oak", "oops ignore that last msg", [()]),
+        ("chenaie", "Sortis au pré : Filou, Perle", [("Filou", "field"), ("Perle", "field")]),
+        ("chenaie", "sangle cassée sur la 250 perle", [("perle-outdoor", "strap broken")]),
+        ("encina", "la canela y la estrella tranquilas y calientitas", [
+            ("Canela", "comfortable"), ("Estrella", "comfortable"),
+        ]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -437,6 +444,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
         ("chenaie", "petite, Perle avait toujours froid"),
+        ("oak", "has any1 seen my left glove its the plaid one w the hole"),
         ("chenaie", "Perle étant jeune elle avait froid pour un rien"),
         ("chenaie", "quelle drache, jsui trempé comme une soupe"),
         ("oak", "Otto shivered all last winter in that corner till we moved the hay"),
@@ -477,6 +485,7 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("chenaie", "elle tremble contre la haie", "horse"),
         ("oak", "felt Otto and Fig, she is sweaty", "horse"),
         ("encina", "toqué a Canela y a Paloma, ella tiene frío", "horse"),
+        ("oak", "Otto and Fig's rugs are soaked", "garment"),
     ],
 )
 def test_what_names_nobody_is_asked_about(name: str, text: str, about: str) -> None:

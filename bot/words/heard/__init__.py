@@ -22,6 +22,7 @@ MEANINGS = {
     "everyday cold": "cold, also of weather and tea",
     "everyday comfortable": "fine, also of plans and people",
     "everyday good": "fine, or well-behaved: only of now",
+    "warm as well": "a word for hot that may be no more than warm: 'oreilles froides mais chaude dessous'",
     "everyday warm": "warm: too warm or just right, so it is asked about",
     # wetness, of a horse or of clothing
     "dry": "dry",

@@ -439,6 +439,7 @@ PHRASES = {
         better than before, better than yesterday, better than they were, happier than earlier,
         happier than she was, happier than he was, well and happy
     """,
+    "warm as well": "",
     "everyday warm": """
         warm, warmed, on the warmer side, pretty warm, quite warm, rather warm, fairly warm
     """,
@@ -1830,6 +1831,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,

@@ -576,6 +576,7 @@ PHRASES = {
         como una reina, como un rey, como reyes, bien rica, bien rico, filete, bakán, de maravillas, agusto,
         bien agusto, ta agusto, todo en regla, al pelo bien, se calentó, se ha calentado, ya se calentó
     """,
+    "warm as well": "caliente|s, calentit|o|a",
     "everyday warm": """
         templad|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,

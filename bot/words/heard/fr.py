@@ -458,7 +458,7 @@ PHRASES = {
     """,
     "everyday cold": """
         froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶, cold, frisquet||te, glacial||e,
-        refroidi||e, frett|e|es, frète, glaçon, fraîches, frigorifié
+        refroidi||e, frett|e|es, frète, glaçon, fraîches, frigorifié, caille|nt
     """,
     "everyday good": "super",
     "everyday comfortable": """
@@ -481,6 +481,7 @@ PHRASES = {
         allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
         allait nickel
     """,
+    "warm as well": "chaud||e|s|es",
     "everyday warm": """
         tiède|s, tiédasse, tiédass, tiédasses, juste tiède, bien tiède, à peine tiède, tout tiède, toute tiède
     """,
@@ -567,6 +568,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
+        dans la machine (/ à laver / a lavé),
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -1043,6 +1045,7 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": f"""
+        (j'ai / ai) mettre,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1131,7 +1134,8 @@ PHRASES = {
         porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, juste en, seulement en, est passé à la, est passée à la, est passé au, est passée au,
-        passé à la, passée à la, passé au, passée au, passe en, habillé||e de, habillé||e en, remis en,
+        passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es sur,
+        passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
         emmitouflé||e|s sous, emmitouflé||e|s en, bien emmitouflé||e dans, équipé||e|s avec, équipé||e|s d'un,
         équipé||e|s d'une, enveloppé||e dans, emballé||e dans, vêtu||e|s d', vêtu||e|s avec, vêtu||e|s en,
@@ -1864,6 +1868,9 @@ PHRASES = {
     """,
     "all done": """
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
+        (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
+        (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
+        les (changements / changes) sont (finis / terminés / faits / bouclés), (changements / changes) (faits / finis),
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -3740,6 +3747,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        (comment / cmt) (ça / sa / ca) marche (le bot / haybell / ce bot),
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
