@@ -36,7 +36,7 @@ begins     what a pause or an "and" begins
 him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
-telling    what a message has said so far
+telling, summed    what a message has said so far, and what that comes to
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
