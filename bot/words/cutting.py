@@ -1,6 +1,7 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
+from itertools import dropwhile, islice
 
 from bot.words.around import stands_among_stalls
 from bot.words.begins import (
@@ -83,10 +84,11 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
-    left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
+    behind = list(dropwhile(lambda i: i.has("time"), islice(sentence, at + 1, at + 4)))  # ", now only the sheet"
+    left = bool(behind) and behind[0].has("except", "only")
     if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without", "off", "took off") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
+    if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"

@@ -376,6 +376,11 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "can someone put Otto in his heavy, the sheet is damp", [("otto-sheet", "damp")]),
         ("oak", "could somebody fetch Otto in, Fig is shivering", [("Fig", "shivering")]),
         ("oak", "would you believe it, Otto's sheet is dry", [("otto-sheet", "dry")]),
+        # back on; only this now; not got to
+        ("oak", "Otto had his heavy off all afternoon, it's back on now", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's sheet is dry, it's on the rack", [("otto-sheet", "dry")]),
+        ("oak", "took Tucker's liner off, now only the sheet", [("Tucker", ("tucker-sheet",))]),
+        ("oak", "didn't get to Otto or Fig, all others done", [(ALL_BUT_OTTO_AND_FIG,)]),
         # not this one; nothing but that one
         ("oak", "not Otto's heavy, his sheet has the rip", [("otto-sheet", "torn")]),
         ("oak", "not Tucker's sheet, Otto's is soaked", [("otto-sheet", "soaked")]),
@@ -411,6 +416,9 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "can someone feed Otto, Fig and Tucker",
         "can someone check Otto, if he's cold put the heavy on",
         "not Otto's heavy",
+        "Otto has the wrong sheet on",
+        "Nora put the wrong heavy on Otto, it's Fig's",
+        "didn't get to the feed store",
         "nothing but rain all week",
         "all the sheets are wet except Otto's",
         "forget what I said about Otto being wet",

@@ -1582,7 +1582,7 @@ PHRASES = {
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
     """,
-    "by mistake": "by mistake, by accident, accidentally, in error, mistakenly",
+    "by mistake": "by mistake, by accident, accidentally, in error, mistakenly, the wrong",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
@@ -1660,7 +1660,8 @@ PHRASES = {
         still wants doing, still want doing,
         needs to be done, need to be done, still needs to be done, still need to be done, still to do,
         still to be done,
-        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done,
+        did not get to, have not got to, did not get round to, yet to do, still waiting to be done,
         like it says, as was posted, as posted, like the post said, like the post says, as the post says,
         as the post said, by the list, per instructions
     """,
@@ -1963,7 +1964,8 @@ PHRASES = {
         still wants doing, still want doing,
         needs to be done, need to be done, still needs to be done, still need to be done, still to do,
         still to be done,
-        left to do, yet to be done, has yet to be done, have yet to be done, yet to do, still waiting to be done
+        left to do, yet to be done, has yet to be done, have yet to be done,
+        did not get to, have not got to, did not get round to, yet to do, still waiting to be done
     """,
     "stopped": """
         stopped, no longer, not any more, no more, ceased, stop, stopping, has stopped, have stopped,
@@ -2450,7 +2452,10 @@ PHRASES = {
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",
     "her": "her, his, their, its, hers",
-    "my horse": "my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl",
+    "my horse": """
+        my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl,
+        one of mine, one of my two, one of my lot
+    """,
     "it": "it, that, this, those, these, one",
     "article": """
         the, a, an, this, that, both, some, another, those, these, all, yer, ye, da, t', th, th'
@@ -3707,7 +3712,8 @@ PHRASES = {
         |stuck|put|got|slid|shoved ||my fingers |in|up under
     """,
     "my horses": """
-        my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine
+        my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine,
+        both of mine
     """,
     "ponies": """
         ponies, the ponies, all ponies, all the ponies, every pony, all our ponies, all of the ponies, both ponies,
