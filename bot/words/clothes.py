@@ -65,12 +65,26 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
 
 
 def _with_jackets(items: list[Item]) -> list[Item]:
-    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear."""
+    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
+
+    And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine.
+    """
     found = list(items)
+    for at in places(items, frozenset(("place stall",))):
+        if items[at].text == "box" and _worn_in_it(items, at):
+            found[at] = replace(items[at], means=frozenset({"kind stable"}))
     for at in places(items, frozenset(("jacket",))):
         if _of_a_horse(items, at):
             found[at] = replace(items[at], means=frozenset({"rug"}))
     return found
+
+
+def _worn_in_it(items: Sequence[Item], at: int) -> bool:
+    """As in "box mise", "sa box est trempée", "la box de Lune": French tells by the article or the participle."""
+    before = items[at - 1].text if at else ""
+    behind = next((i for i in items[at + 1 : at + 3] if not i.has("is")), items[at])
+    moved = behind.has("put on", "took off") and behind.text.split()[-1].endswith(("mise", "ee", "ees"))
+    return before in ("la", "sa") or (moved and before not in ("en", "le", "son", "au"))
 
 
 def _of_a_horse(items: Sequence[Item], at: int) -> bool:

@@ -136,7 +136,10 @@ def _only_names(clause: Clause) -> bool:
 
 
 def _put_it_on(items: Sequence[Item]) -> bool:
-    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper"."""
+    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper", ", remise à Tempête"."""
+    words = [i for i in items if not (i.mark or i.has("time", "polite")) or i.has("toward")]
+    if len(words) == 3 and words[0].has("put on") and words[1].has("toward") and words[2].horses:
+        return True
     return any(
         one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
         for one, verb, to in zip(items, items[1:], items[2:], strict=False)
@@ -235,8 +238,8 @@ def _lacks(items: Sequence[Item], at: int) -> bool:
 
 
 def _not_this(items: Sequence[Item], at: int) -> bool:
-    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her")]
-    return bool(before) and before[-1].has("not")
+    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her", "of") or i.has("not")]
+    return bool(before) and before[-1].has("not")  # "plus de bleue"
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

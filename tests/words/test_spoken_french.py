@@ -269,6 +269,21 @@ from tests.words.test_turns_of_speech import said, told
         ("fini les changements sauf Perle que j'ai pas pu attraper", [
             (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
         ]),
+        # who is left is not done; what she wears in her stall is no stall; taken up is not ridden
+        ("Étoile faite, reste les poneys", [(("Étoile",),)]),
+        ("Filou : polaire enlevée, box remise", [("Filou", ("filou-box",))]),
+        ("la box de Filou est trempée", [("filou-box", "soaked")]),
+        ("monté Perle et Ulysse à l'écurie", [("Perle", "stall"), ("Ulysse", "stall")]),
+        ("monté Perle en carrière", [("Perle",)]),
+        ("Caramel plus de 200, elle est en chemise bleue", [("Caramel", ("caramel-impermeable",))]),
+        ("Étoile et Ulysse ont leurs impers", [
+            ("Étoile", ("etoile-impermeable",)), ("Ulysse", ("ulysse-impermeable",)),
+        ]),
+        ("la 250 de Perle est au lavage, elle a la réserve 150", [
+            ("perle-outdoor", "washing"), ("Perle", ("reserve-150",)),
+        ]),
+        ("la réserve 150 est sèche, remise à Perle", [("reserve-150", "dry"), ("Perle", ("reserve-150",))]),
+        ("la grosse d'Étoile est à sécher, elle a son imper", [("Étoile", ("etoile-impermeable",))]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -337,6 +352,10 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "fini les couvertures, c'est le printemps",
         "Perle est passée sur le pont",
         "Perle 480 → 500 kg",
+        "les 3 grands sont faits, reste les poneys",
+        "le box de Filou est trempé",
+        "pas de couv pour Perle ce soir svp",
+        "ne couvrez pas Perle cette nuit",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -453,6 +453,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "ya quedó el cerco del potrero"),
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
         ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
+        ("oak", "no rugs for Otto tonight"),  # a plan, and no wish for longer
         # of the speaker's things one is told by its colour, no rug
         ("oak", "anyone found my water bottle? the blue one, it's soaked by now"),
         ("encina", "¿alguien vio mi bufanda? la roja está rota"),

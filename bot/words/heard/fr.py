@@ -1133,7 +1133,8 @@ PHRASES = {
         il a plus que, elle a plus que,
         porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
-        a sa, a ses, a la, juste en, seulement en, est passé à la, est passée à la, est passé au, est passée au,
+        a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
+        est passé à la, est passée à la, est passé au, est passée au,
         passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es sur,
         passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
@@ -1444,7 +1445,8 @@ PHRASES = {
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
         reconduit||e|s, descendu||e|s|es, redescendu||e|s|es, remonté||e|s|es, reposé||e|s, foutu||e|s,
-        isolé||e|s, logé||e|s, parqué||e|s, j'ai mis, j'ai remis, on a mis, on a remis, a mis, a remis, ont mis,
+        isolé||e|s, monté||e|s|es, (j'ai / on a / a) monté, logé||e|s, parqué||e|s, j'ai mis, j'ai remis, on a mis,
+        on a remis, a mis, a remis, ont mis,
         ont remis, ai mis, ai remis, avons mis, avons remis, retourné||e|s|es, est retourné||e, envoyé||e|s|es
     """,
     "stays": """
@@ -3948,7 +3950,7 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        en train de sécher, à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
         à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
