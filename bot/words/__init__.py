@@ -20,12 +20,12 @@ clipped_so  how it was clipped, told behind its name
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
-mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
+cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
+mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
 si_for_yes Spanish "sí" written as "si"
 sentences  where each ends, and whether it is marked as a question
-picked_out who it is, where another is denied first
 that_of    or told only by whose it is
 which      the garment that comes to
 asides     what only tells which horse is meant
@@ -36,7 +36,7 @@ begins     what a pause or an "and" begins
 him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
-telling    what a message has said so far
+telling, summed    what a message has said so far, and what that comes to
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
@@ -55,6 +55,7 @@ thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
+supposed   conditions, what is still to come, what is long over
 overlooked danger that no grammar caught
 reading    all of it, in order
 meaning    what comes of it

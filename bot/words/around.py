@@ -179,8 +179,8 @@ def not_that_one(items: Sequence[Item], at: int) -> bool:
     before = at > 1 and bool(
         items[at - 2].horses or items[at - 2].has("and") or (predicate(items[at - 2]) and only_that_one_left(items, at))
     )
-    rest = [i for i in items[at + 1 : at + 4] if not (i.mark or i.has("but", "i mean", "article"))]
-    return before or (len(rest) < len(items[at + 1 : at + 4]) and bool(rest) and bool(rest[0].horses))
+    rest = [i for i in items[at + 1 : at + 5] if not (i.mark or i.has("but", "i mean", "article", "it", "is"))]
+    return before or (len(rest) < len(items[at + 1 : at + 5]) and bool(rest) and bool(rest[0].horses))
 
 
 def only_that_one_left(items: Sequence[Item], at: int) -> bool:

@@ -11,8 +11,12 @@ DEGREE = ("very", "a little", "wholly", "everyone")
 BETWEEN = ("article", "her", "very", "a little", "all", "wholly", "everyone", "and", "too", "time")
 NOT_BORNE = ("in", "link", "of", "has")  # "con", "en", "de": words that join
 REACH = 5  # words
-AGREES = {"el": "o", "la": "a", "los": "os", "las": "as"}
-MARK = "."  # no word ends so
+IS = frozenset(("is",))
+HAS_HER, HAS_THE = frozenset(("has", "her")), frozenset(("has", "article"))
+DETERMINED = {"sa": HAS_HER, "son": HAS_HER, "ses": HAS_HER, "la": HAS_THE}  # French "a sa", "a la"
+FEMININE, MASCULINE = ("a", "as", "ee", "ees", "eche"), ("o", "os", "pe", "lle", "ngue", "sec", "re")
+AGREES = dict.fromkeys(("el", "los", "le", "son"), MASCULINE) | dict.fromkeys(("la", "las", "sa"), FEMININE)
+MARK = (".",)  # no word ends so
 
 
 def borne(items: Sequence[Item]) -> list[Item]:
@@ -21,7 +25,7 @@ def borne(items: Sequence[Item]) -> list[Item]:
     for at in places(items, WEARS):
         part = None if items[at].has(*NOT_BORNE) else _part(items, at)
         if part is None and _piece_told(items[at + 1 : at + 1 + REACH], joined=items[at].has(*NOT_BORNE)):
-            found[at] = replace(items[at], means=frozenset({"is"}))
+            found[at] = replace(items[at], means=DETERMINED.get(items[at].text.split()[-1], IS))
         elif part is not None:
             found[at] = replace(items[at], means=frozenset({"is"}))
             found[part] = replace(items[part], means=frozenset({"body"}))  # "lleva el cuello sudado": no neck cover
@@ -47,7 +51,8 @@ def _piece_told(rest: Sequence[Item], *, joined: bool) -> bool:
     """
     told = next((k for k, i in enumerate(rest) if i.has(*WETNESS) or i.kinds("state")), 0)
     piece = rest[:told]
-    if not any(clothing(i) for i in piece) or not all(clothing(i) or _describes(i) for i in piece):
+    named = any(clothing(i) or i.has("colour") or i.number is not None for i in piece)
+    if not named or not all(clothing(i) or _describes(i) for i in piece):
         return False
     if joined and not rest[told].text.endswith(AGREES.get(rest[0].text.split()[0], MARK)):
         return False

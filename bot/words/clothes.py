@@ -13,6 +13,7 @@ from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
 
+OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
@@ -64,12 +65,26 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
 
 
 def _with_jackets(items: list[Item]) -> list[Item]:
-    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear."""
+    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
+
+    And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine.
+    """
     found = list(items)
+    for at in places(items, frozenset(("place stall",))):
+        if items[at].text == "box" and _worn_in_it(items, at):
+            found[at] = replace(items[at], means=frozenset({"kind stable"}))
     for at in places(items, frozenset(("jacket",))):
         if _of_a_horse(items, at):
             found[at] = replace(items[at], means=frozenset({"rug"}))
     return found
+
+
+def _worn_in_it(items: Sequence[Item], at: int) -> bool:
+    """As in "box mise", "sa box est trempée", "la box de Lune": French tells by the article or the participle."""
+    before = items[at - 1].text if at else ""
+    behind = next((i for i in items[at + 1 : at + 3] if not i.has("is")), items[at])
+    moved = behind.has("put on", "took off") and behind.text.split()[-1].endswith(("mise", "ee", "ees"))
+    return before in ("la", "sa") or (moved and before not in ("en", "le", "son", "au"))
 
 
 def _of_a_horse(items: Sequence[Item], at: int) -> bool:
@@ -159,8 +174,9 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
-    """As in "tigrée de Lune mouillée", of her rug called la tigrée."""
-    whose = items[end + 1] if end + 1 < len(items) and items[end].has("of") else None
+    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", of her rug called la tigrée."""
+    behind = items[end : end + 2]
+    whose = behind[1] if len(behind) > 1 and behind[0].has("of") else next(iter(behind), None)
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
 
@@ -186,7 +202,14 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
     housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
     nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
     moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
-    return moved or any(not i.has("place stall", "body") for i in nouns)
+    laid = bool(nouns) and _laid_over(items, at + len(run))
+    return moved or laid or any(not i.has("place stall", "body") for i in nouns)
+
+
+def _laid_over(items: Sequence[Item], end: int) -> bool:
+    """As in "in his liner with the stable over", "… over it"; not "the stable over the road"."""
+    behind = items[end : end + 2]
+    return bool(behind) and behind[0].has("over") and (len(behind) < 2 or behind[1].mark or behind[1].has("it", "she"))
 
 
 def _starts(items: Sequence[Item], at: int, end: int) -> bool:
@@ -251,7 +274,9 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if (predicate(items[k]) and not items[k].has("sign hot", "sign cold")) or items[k].has("strap", "drying"):
+        if (
+            predicate(items[k]) and not items[k].has("sign hot", "sign cold", "sign shivering", "sign sweating")
+        ) or items[k].has("strap", "drying"):
             says = True  # nobody says of a rug that it is hot or cold
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False
@@ -284,8 +309,7 @@ def _determined(before: Item | None) -> bool:
             "only",
             "or",
         )
-        or before.text == "'s"
-        or before.text == ":"
+        or before.text in ("'s", ":", "→", ">")
     )
 
 

@@ -12,6 +12,7 @@ from bot.words.wearers import all_but_these
 
 ROUND = frozenset(("done", "all done", "except", "had"))
 MADE = ("hecho", "hecha", "hechos", "hechas")
+LEFT = ("stays", "state missing", "ask left")
 VAGUE = 2  # unknown words for some of the horses, which are named after
 
 
@@ -30,6 +31,8 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
         return False  # "Gus's feet are done"
+    if _others_left(items):
+        return False
     horses = [i for i in items if i.horses]
     if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
@@ -87,6 +90,12 @@ def _did_them(items: Sequence[Item]) -> bool:
     several = sum(bool(i.horses) for i in words) > 1
     did = several and words[0].has("subject") and words[1].has("had") and words[1].has("habit")
     return did and all(i.horses or i.has("and", "too", "article") for i in words[2:])
+
+
+def _others_left(items: Sequence[Item]) -> bool:
+    """As in "les grands sont faits, reste les poneys": only who is left is named."""
+    left = next((k for k, i in enumerate(items) if k and i.has(*LEFT) and not i.has("done", "all done")), len(items))
+    return any(i.horses for i in items[left:]) and not any(i.horses for i in items[:left])
 
 
 def _only_these(items: Sequence[Item]) -> bool:

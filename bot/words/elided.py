@@ -24,10 +24,10 @@ def same(clause: Clause, telling: Telling) -> None:
         return
     if not clause.has("too"):
         _came_off_as_well(clause, telling)
-        _moved_as_well(clause, telling)
         _worked_as_well(clause, telling)
+        _moved_as_well(clause, telling)
         return
-    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
+    if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:
@@ -59,6 +59,18 @@ def _came_off_as_well(clause: Clause, telling: Telling) -> None:
             tell_outfit(named(piece.owners)[0], Change(remove=[piece]), telling)
 
 
+def _worked_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
+    counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
+    rest = [i for i in clause.items if i not in counted]
+    if (
+        counted
+        and isinstance(telling.events[-1], Worked)
+        and all(i.horses or i.mark or i.has("and", "had") for i in rest)
+    ):
+        telling.each(clause.horses, lambda name: Worked(name))
+
+
 def _moved_as_well(clause: Clause, telling: Telling) -> None:
     """As in "(saqué a Trueno al prado) y luego a Moro", "(j'ai rentré Lune au box) et Max": nothing but who else."""
     last, heard = telling.events[-1], telling.heard
@@ -68,14 +80,6 @@ def _moved_as_well(clause: Clause, telling: Telling) -> None:
     joined = clause.joined == "and" or clause.items[0].has("and", "toward")
     if moved and joined and all(i.horses or i.mark or i.has(*BESIDE) for i in clause.items):
         telling.each(clause.horses, lambda name: of_another(last, name))
-
-
-def _worked_as_well(clause: Clause, telling: Telling) -> None:
-    """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
-    counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
-    rest = [i for i in clause.items if i not in counted]
-    if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
-        telling.each(clause.horses, lambda name: Worked(name))
 
 
 def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
@@ -101,7 +105,7 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
         return
-    if _but_so(clause, telling):
+    if _but_so(clause, telling) or _the_one_that_is(clause, telling):
         sign = telling.sign
         telling.each(horses or clause.horses, lambda name: Seen(name, sign))
         return
@@ -134,10 +138,18 @@ def _but_so(clause: Clause, telling: Telling) -> bool:
     return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
 
 
+def _the_one_that_is(clause: Clause, telling: Telling) -> bool:
+    """As in "(Pip's not shivering,) that's Ned": what was just denied of one is so of the other."""
+    words = [i for i in clause.items if not (i.mark or i.has("but", "time")) and (i.has("it") or not i.has("article"))]
+    denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
+    opens = words[:-1]
+    return denied and bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
+
+
 def _not_now(clause: Clause) -> bool:
     """As in "was sweaty but isn't now"; not "sweaty but not much"."""
     words = [i for i in clause.items if not i.mark]
-    now = len(words) == 1 or any(i.has("time", "not any more") for i in words)
+    now = len(words) == 1 or any(i.has("time", "not any more") and not i.has("ahead") for i in words)
     return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
 
 

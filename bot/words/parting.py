@@ -179,6 +179,8 @@ def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
     names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind[:OUTING]))
     if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
         return False
+    if any(i.has("worked") and i.has("brought") for i in current.items) and names[1:2] and names[1].has("place stall"):
+        return True  # "monté Lune et Moka à l'écurie"
     rest = list(takewhile(lambda i: not i.mark, names[1:]))
     return not any(i.piece is not None or i.has(*OF_THE_SECOND) for i in rest) and all(map(_how_long_or_where, rest))
 

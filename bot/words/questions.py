@@ -96,8 +96,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     )
     if not clothing or not _plainly(rest, *BESIDE_WHY):
         return None
-    named = [i for i in items if not (i.piece and i.piece.rug)]  # "why no rug on Pip" asks of no piece in particular
-    return Asked("why", horse=horse, garment=_garment(named if horse else items, telling, horse))
+    return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
 
 def _that_for_her(rest: Sequence[Item]) -> bool:

@@ -51,6 +51,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     else:
         return False
     for_now = clause.has("when") and any(predicate(i) for i in items)  # "don't rug Otto until he's dry"
+    for_now = for_now or _today(items)
     begs = clause.has("do not rug", "rug again") or (clause.has("please") and clause.has("keep"))
     over = clause.has("was") and not begs  # "was kept bare all winter", "est restée nue tout l'hiver"
     if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
@@ -60,6 +61,12 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     telling.who, telling.begun = tuple(horses), True
     telling.each(horses, lambda name: Wished(name, bare))
     return bool(horses)
+
+
+def _today(items: Sequence[Item]) -> bool:
+    """As in "no rugs for Pip tonight": a plan, and no wish for longer; but "à partir de ce soir"."""
+    day = next((k for k, i in enumerate(items) if i.has("time", "ahead") and i.has("ask tonight")), 0)
+    return day > 0 and not items[day - 1].has("hour", "after", "of")
 
 
 def wished_so(clause: Clause, telling: Telling) -> bool:
@@ -133,6 +140,12 @@ def _of_her(clause: Clause) -> bool:
     return clause.has("she", "her") or of_both(clause)
 
 
+def _brought_up(items: Sequence[Item]) -> bool:
+    """As in "monté Lune à l'écurie": French has one word for riding and for taking up."""
+    verb = next((k for k, i in enumerate(items) if i.has("worked") and i.has("brought")), len(items))
+    return any(i.horses and then.has("place stall") for i, then in pairwise(items[verb:]))
+
+
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
@@ -140,6 +153,8 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     had = had or _was_in_it(items) or any(_mounted(items, k) for k in places(items, MOUNTED))
     outing = _taken_out(items) or _went_out(items)
     if not (had or outing or clause.has("worked")) or clause.has("not"):
+        return False
+    if _brought_up(items):
         return False
     after = next((k for k, i in enumerate(items) if i.has("after")), 0)
     if any(predicate(i) for i in items[:after]):

@@ -159,7 +159,7 @@ def _of_tables(
     """A word or a phrase of the tables that is nobody's name."""
     token = tokens[at]
     long = len(token.text) >= LONG_PART  # "mac is shivering" is no Max
-    if said == 1 and means and all(m in NAMEABLE or (long and m.startswith("kind ")) for m in means):
+    if said == 1 and means and all(m in NAMEABLE or (long and _perhaps_one(m)) for m in means):
         return _perhaps(token, means, roster)
     raws = tuple([t.raw for t in tokens[at : at + said]])
     item = _phrase(texts[at : at + said], raws, means, lexicon.language)
@@ -191,7 +191,9 @@ def _without_what_begins_anew(
     begins = said > 1 and texts[last] in roster.begun
     if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
         # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour, "the donkey mac"
+        wears = means & {"wears"}  # "Perle a | la tigrée"
         means, said = lexicon.phrases.longest(texts[at:last], 0)
+        means |= wears
     return means, said
 
 
@@ -201,6 +203,11 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
         return False
     follows = lexicon.phrases.longest(texts, behind)[0]
     return says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
+
+
+def _perhaps_one(meaning: str) -> bool:
+    """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
+    return meaning in ("i", "kin") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:

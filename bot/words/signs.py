@@ -225,6 +225,7 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
+    telling.warm.update(told if reading.items[at].has("warm as well") and not _timed(reading.clause) else ())
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign, reading.said = sign, True

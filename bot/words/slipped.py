@@ -24,8 +24,8 @@ def slip_of_name(
     if called is not None:
         ids, length = called
         return Item(" ".join(texts[at : at + length]), token.raw, pieces=ids), length
-    if not token.text.endswith("s") or lexicon.language != "en":
-        return None
+    if lexicon.language != "en" or not token.text.endswith("s"):
+        return None  # "les gamins ont froid": many, of a language without that apostrophe
     if told_in_turn(texts, at, lexicon, roster):  # "storms fine, biscuits fine"
         told_of = (roster.spelled[token.text[:-1]],)
         return Item(token.text, token.raw, horses=told_of, exact=False, known=False, capital=token.capital), 1

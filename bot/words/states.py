@@ -20,6 +20,7 @@ from bot.words.thread import of_a_thing
 DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
+DRIES = ("seche", "sechent")
 AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
@@ -37,7 +38,7 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states:
         return None if denied else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
-    if word is None:
+    if word is None or _dries(clause.items, at):
         return None
     if denied:
         return NOT_WET[word]
@@ -46,6 +47,14 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     ):
         return "damp"
     return cast("GarmentWord", word)
+
+
+def _dries(items: Sequence[Item], at: int) -> bool:
+    """As in "la noire sèche au radiateur", "la noire sèche encore": French has one word for dry and for what dries."""
+    if items[at].text not in DRIES or (at and items[at - 1].has("is", "was", "very", "not")):
+        return False
+    behind = items[at + 1] if at + 1 < len(items) else items[at]
+    return behind.has("drying") or behind.text == "encore"
 
 
 def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Sequence[Item]) -> None:
@@ -58,6 +67,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         found = telling.meant(piece, None)
         _tell_found(telling, piece, state, found.ids, found.options)
         return
+    if len(owners) > 1 and not piece.every:
+        piece = replace(piece, several=False)  # "Otto and Fig's rugs": one of each, for all that is said
     for owner in owners:
         if not owner.sure:
             telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))
@@ -154,6 +165,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and _its_own(clause, at) and telling.spoken is not None:
         pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
+    if _left_out_behind(clause.items, at):
+        return
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
@@ -169,6 +182,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)
         tell_piece(telling, spoken, state, named(spoken.owners))
+    elif clause.has("the rest") and not pieces:
+        return  # "(Pip's sheet is wet,) everyone else's is dry"
     elif not pieces and not weather and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
@@ -178,6 +193,12 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _left_out_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "everyone's rugs are dry except Pip's purple": told of all but that one, and it is told of no other."""
+    left = next((k for k in range(at + 1, len(items)) if items[k].has("except")), len(items))
+    return any(i.piece is not None or i.horses for i in items[left:])
 
 
 def _its_own(clause: Clause, at: int) -> bool:

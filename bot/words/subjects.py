@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.words.agreement import goes_on_of_it, takes_up
+from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
@@ -71,7 +71,8 @@ def meet_horse(reading: Reading, at: int) -> None:
     """The horse at this place is whom the next sign is told of, alone or with those listed before it."""
     items = reading.items
     if not reading.open or not goes_on_list(items, at):
-        no_more = all(i.has("not", "is", "it", "article", "link", "polite") for i in items[:at])  # "no está la Perla …"
+        small = ("not", "is", "article", "link", "polite", "it")  # "no está la Perla sudada"; not "it's not only Pip"
+        no_more = all(i.has(*small) and not i.has("only") for i in items[:at])
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
@@ -100,7 +101,8 @@ def meet_piece(reading: Reading, at: int) -> None:
     """The piece at this place is what the next state is told of."""
     items = reading.items
     before = items[at - 1] if at else None
-    if reading.latest == "horse" and before is not None and before.has("under", "in", "with", "has", "wears"):
+    worn = before is not None and before.has("under", "in", "with", "has", "wears")
+    if reading.latest == "horse" and worn and not _has_it_wet(items, at):
         return
     if reading.latest == "piece" and _lies_over_or_under(items, at):
         return
@@ -115,6 +117,13 @@ def meet_piece(reading: Reading, at: int) -> None:
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
         reading.denied = False
+
+
+def _has_it_wet(items: Sequence[Item], at: int) -> bool:
+    """As in "Otto has the sheet soaked", "Perle a la bleue toute trempée": how it is follows what the horse has on."""
+    has = items[at - 1].has("has", "wears") and not items[at - 1].has("in", "and", "under")
+    then = next((i for i in items[at + 1 :] if not i.has("very", "a little", "wholly")), None)
+    return has and then is not None and of_clothes(then)
 
 
 def _lies_over_or_under(items: Sequence[Item], at: int) -> bool:

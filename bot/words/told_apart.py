@@ -8,6 +8,7 @@ from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
 FELT = 5  # words of "cold along her back"
+STRAPPED = 5  # words of "strap broken on the heavy of …"
 NOTHING = Item("", "")
 
 
@@ -60,10 +61,11 @@ def _attribute(items: Sequence[Item], at: int) -> bool:
 
 
 def taken_off(items: Sequence[Item], at: int) -> bool:
-    """As in "enlevé chemise étoile", "sin forro pancho": what was put on or taken off, and whose."""
+    """As in "enlevé chemise étoile", "sin forro pancho", "sangle cassée sur couverture gamin": what, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
     moved = at > 1 and items[at - 2].has("put on", "took off", "without") and clothing(items[at - 1])
-    return ends and moved and not describes(items[at])
+    broken = at > 2 and clothing(items[at - 1]) and any(i.has("strap") for i in items[max(0, at - STRAPPED) : at])
+    return ends and (moved or broken) and not describes(items[at])
 
 
 def _alive(rest: Sequence[Item]) -> bool:
@@ -106,7 +108,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     """Where only a horse can stand: the first word of what is said, and then a sign that only animals show."""
     before = items[at - 1] if at else None
     opens = at == 1 or (at > 1 and items[at - 2].mark)
-    if before is not None and before.has("article") and not before.has("some") and opens:
+    somebody = items[at].has("i") and "ñ" not in items[at].raw  # "la gamine a froid": a kid; but "la niña", of Nina
+    if before is not None and before.has("article") and not before.has("some") and opens and not somebody:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
@@ -135,5 +138,5 @@ def _nameable(item: Item, sign: Item) -> bool:
     if sign.has("sign shivering", "sign sweating", "sign rubbed"):
         return not item.has("she", "subject", "it", "article")  # no weather shivers, no place, nothing "wicked"
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "habit")
+    plain = ("colour", "any adjective", "i", "kin", "habit")
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

@@ -25,6 +25,7 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
+ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
@@ -35,7 +36,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or _put_it_on(clause.items)):
         return False
-    if _is_a_wish_or_place(clause) or clause.has("felt"):
+    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
@@ -113,7 +114,10 @@ def _only_nearly(items: Sequence[Item]) -> bool:
 
 
 def _put_it_on(items: Sequence[Item]) -> bool:
-    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper"."""
+    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper", ", remise à Tempête"."""
+    words = [i for i in items if not (i.mark or i.has("time", "polite")) or i.has("toward")]
+    if len(words) == 3 and words[0].has("put on") and words[1].has("toward") and words[2].horses:
+        return True
     return any(
         one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
         for one, verb, to in zip(items, items[1:], items[2:], strict=False)
@@ -141,7 +145,9 @@ def _change(clause: Clause) -> Change:
         return _swap(clause, pieces, change)
     if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
-        change.add, change.remove = [p for k, p in pieces if k < turn], [p for k, p in pieces if k > turn]
+        stays = {k for k, _ in pieces if any(i.has("stays") for i in items[k + 1 : k + 2])}  # "…, le liner reste"
+        change.add = [p for k, p in pieces if k < turn and k not in stays]
+        change.remove = [p for k, p in pieces if k > turn and k not in stays]
         return change
     if len(pieces) == 2 and (
         _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
@@ -196,7 +202,9 @@ def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
 
 
 def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
-    """As in "moved Bo from the sheet to the orange one"."""
+    """As in "moved Bo from the sheet to the orange one", "Bo: sheet → liner"."""
+    if any(i.text in ARROWS for i in items[at[0] + 1 : at[1]]):
+        return True
     first, second = items[at[0] - 1], items[at[1] - 1]
     source = first.has("of") and not first.has("for another", "article")
     return at[0] > 0 and source and second.has("for another") and not second.has("of")
@@ -208,8 +216,8 @@ def _lacks(items: Sequence[Item], at: int) -> bool:
 
 
 def _not_this(items: Sequence[Item], at: int) -> bool:
-    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her")]
-    return bool(before) and before[-1].has("not")
+    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her", "of") or i.has("not")]
+    return bool(before) and before[-1].has("not")  # "plus de bleue"
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:

@@ -1,8 +1,10 @@
 """Who wears what a clause tells: who is named, who was spoken of, or whose the piece is."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
+from bot.events import Seen
 from bot.words.around import owns_the_stall
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
@@ -11,6 +13,7 @@ from bot.words.listed import list_near
 from bot.words.piece import Piece
 from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
+from bot.words.tokens import words as words_of
 
 TO_HER = frozenset(("lui", "leur", "le", "les"))
 
@@ -34,6 +37,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
+        return telling.who  # "Filao est en sueur, polaire de Neige dessus"
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
     owners = _whose_it_lies_with(clause.items) or tuple(
@@ -42,6 +47,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     nobody_before = bool(change.remove) and not telling.who
     if not owners and (clause.has("put on", "took off") or nobody_before):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)
+    if owners and _on_whom(change, pieces, owners, clause, telling):
+        return (replace(telling.who[0], raw=pieces[0].said, horses=(*telling.who[0].horses, *owners), sure=False),)
     if owners:
         return named(owners)
     if of_both(clause):
@@ -58,6 +65,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     )  # "… and the black over the liner"
     moves = moves or bool(change.add)  # "(fuera la azul,) dentro la verde"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
+    if moves and telling.begun and pieces and all(piece.their and piece.several for piece in pieces):
+        return telling.meant_by(clause)  # "Pip and Ned were hot, took their heavies off"
     if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
         return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
     return telling.meant_by(clause)
@@ -79,6 +88,16 @@ def _named_after_it(items: Sequence[Item]) -> bool:
     before = items[:pause]
     told = behind + 1 < len(items) and not items[behind - 1].has("toward", "of") and predicate(items[behind + 1])
     return told and to_her(before) and not any(i.horses for i in before)
+
+
+def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], clause: Clause, telling: Telling) -> bool:
+    """As in "Filao transpire, mis la polaire de Neige": on Neige, or lent to Filao? Asked where it would help him."""
+    last = telling.events[-1] if telling.events else None
+    uneasy = isinstance(last, Seen) and last.sign != "comfortable" and telling.begun and len(telling.who) == 1
+    if not uneasy or not clause.joined or not clause.has("put on") or change.remove or len(owners) != 1:
+        return False
+    lent = not any(p.given or p.their or words_of(p.said)[0] in words_of(owners[0]) for p in pieces)
+    return lent and telling.who[0].horse and telling.who[0].horses != tuple(owners)
 
 
 def _said_twice(items: Sequence[Item]) -> bool:
@@ -128,6 +147,17 @@ def _to_several(clause: Clause) -> bool:
     """As in "(Otto y Fig sudados,) les he quitado las mantas", "je leur ai mis la polaire": to more than one."""
     verbs = (i.text.split() for i in clause.items if not i.has("article"))
     return bool(clause.pieces) and any(len(said) > 1 and not {"les", "leur"}.isdisjoint(said) for said in verbs)
+
+
+def _over_her(items: Sequence[Item]) -> bool:
+    """As in "la séchante d'Ulysse dessus", "el forro de Brisa encima": another's piece, on whom was told before."""
+    words = [i for i in items if not (i.mark or i.has("time", "polite", "article")) or i.has("on", "over")]
+    if len(words) < 2 or words[0].piece is None or not words[0].piece.owners:
+        return False
+    piece, last = words[0].piece, words[-1]
+    behind = len(words) == 2 and (last.has("over") or (last.has("on") and " " in last.text))  # "sur le dos"
+    on_her = len(words) == 3 and words[1].has("on") and last.has("she")
+    return (behind or on_her) and words_of(piece.said)[0] not in words_of(piece.owners[0])
 
 
 def _listed_owners(items: Sequence[Item]) -> Sequence[Item]:

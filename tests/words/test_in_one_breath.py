@@ -4,6 +4,8 @@ import pytest
 
 from tests.words.test_turns_of_speech import said, told
 
+ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine")
+
 
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
@@ -166,7 +168,7 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "I should be grateful if Otto could be kept without any rugs", [("Otto", True)]),
         # manners before a question
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
-        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "otto-heavy", "why")]),
+        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
         ("oak", "could you tell me whether the plaid sheet is dry yet?", [("otto-sheet", "drying")]),
         ("oak", "do you know if big blue is dry?", [("willow-heavy", "drying")]),
@@ -305,7 +307,7 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "anyone in the barn? otto is sweating", [("Otto", "sweating")]),
         ("oak", "nobody rug fig, she's to stay naked all season", [("Fig", True)]),
         ("oak", "otto's dripping, just finished a gallop", [("Otto", "wet", "after work")]),
-        ("oak", "anyone know why fig is in a heavy today", [("Fig", "fig-heavy", "why")]),
+        ("oak", "anyone know why fig is in a heavy today", [("Fig", "why")]),
         # how the piece is that a horse has on; out of one and into the other; when, behind a list
         ("oak", "the sheet on otto is soaked", [("otto-sheet", "soaked")]),
         ("oak", "the sheet on otto isn't wet", [("otto-sheet", "dry")]),
@@ -392,6 +394,45 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto is hot, same with sunday", [("Otto", "hot"), ("Sunday", "hot")]),
         ("oak", "Otto not cold, neither is willow", [("Otto", "comfortable"), ("Willow", "comfortable")]),
         ("encina", "ni nube ni estrella tienen frio", [("Nube", "comfortable"), ("Estrella", "comfortable")]),
+        # what is denied of one is so of the other
+        ("oak", "Tucker's not sweating, that's Fig", [("Tucker", "comfortable"), ("Fig", "sweating")]),
+        ("oak", "Tucker isn't cold. That's Otto", [("Tucker", "comfortable"), ("Otto", "cold")]),
+        ("encina", "Lucero no tirita, es la Canela", [("Lucero", "comfortable"), ("Canela", "shivering")]),
+        ("chenaie", "Perle transpire pas, c'est Ulysse", [("Perle", "comfortable"), ("Ulysse", "sweating")]),
+        ("oak", "Tucker isn't cold, it's cold out", [("Tucker", "comfortable")]),
+        ("oak", "Tucker isn't cold, that's Otto's rug", [("Tucker", "comfortable")]),
+        ("oak", "forget what I said about Otto, it was Tucker that was cold", [("Tucker", "cold")]),
+        # who is still to be done is not, the others are
+        ("oak", "Otto n Fig still need doing, rest done", [(ALL_BUT_OTTO_AND_FIG,)]),
+        ("oak", "Otto and Fig yet to be done, everyone else is done", [(ALL_BUT_OTTO_AND_FIG,)]),
+        # one piece over another, and how a third is
+        ("oak", "Tucker has the 250 over his liner, sheet's hanging up wet", [
+            ("Tucker", ("tucker-liner", "tucker-250")), ("tucker-sheet", "wet"),
+        ]),
+        ("oak", "Fig's in her cooler with the stable over", [("Fig", ("fig-cooler", "fig-stable"))]),
+        ("oak", "Otto's sheet is wet, everyone else's is dry", [("otto-sheet", "wet")]),
+        # off by mistake, and on again; torn by accident is torn; each in its own
+        ("oak", "took Otto's heavy off by mistake, put it back on now", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's heavy got ripped by accident", [("otto-heavy", "torn")]),
+        ("oak", "Otto and Fig were hot so I took their heavies off", [
+            ("Otto", "hot"), ("Fig", "hot"), ("Otto", ()), ("Fig", ("fig-stable",)),
+        ]),
+        # what people are asked to do, and why
+        ("oak", "can someone put Otto in his heavy, the sheet is damp", [("otto-sheet", "damp")]),
+        ("oak", "could somebody fetch Otto in, Fig is shivering", [("Fig", "shivering")]),
+        ("oak", "would you believe it, Otto's sheet is dry", [("otto-sheet", "dry")]),
+        # back on; only this now; not got to
+        ("oak", "Otto had his heavy off all afternoon, it's back on now", [("Otto", ("otto-heavy",))]),
+        ("oak", "Otto's sheet is dry, it's on the rack", [("otto-sheet", "dry")]),
+        ("oak", "took Tucker's liner off, now only the sheet", [("Tucker", ("tucker-sheet",))]),
+        ("oak", "didn't get to Otto or Fig, all others done", [(ALL_BUT_OTTO_AND_FIG,)]),
+        # not this one; nothing but that one
+        ("oak", "not Otto's heavy, his sheet has the rip", [("otto-sheet", "torn")]),
+        ("oak", "not Tucker's sheet, Otto's is soaked", [("otto-sheet", "soaked")]),
+        ("oak", "Otto is in nothing but his sheet", [("Otto", ("otto-sheet",))]),
+        ("oak", "Fig has nothing on but her cooler", [("Fig", ("fig-cooler",))]),
+        ("oak", "Otto in nothing but his birthday suit", [("Otto", ())]),
+        ("oak", "put Otto and Tucker's sheets on", [("Otto", ("otto-sheet",)), ("Tucker", ("tucker-sheet",))]),
     ],
 )  # fmt: skip
 def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -414,6 +455,23 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
         "gave otto's sheet a scrub",
         "fig's shivering pics from last winter are still on my phone",
         "i went to the lesson to watch otto",
+        "everyone's sheets are dry except Otto's plaid",
+        "and is Otto in his heavy",
+        "did Nora eat? and is Fig sweating",
+        "can someone feed Otto, Fig and Tucker",
+        "can someone check Otto, if he's cold put the heavy on",
+        "not Otto's heavy",
+        "Otto has the wrong sheet on",
+        "Nora put the wrong heavy on Otto, it's Fig's",
+        "didn't get to the feed store",
+        "nothing but rain all week",
+        "all the sheets are wet except Otto's",
+        "forget what I said about Otto being wet",
+        "put Fig's heavy on Otto by mistake, sorted now",
+        "Otto needs doing",
+        "hay still needs doing",
+        "the stable over the road is full",
+        "Nora and Sam took their coats off",
         "otto is done for",
         "sundays are cold, winters are wet",
         "when I felt under her rug last year she was always cold",

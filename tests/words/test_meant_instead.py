@@ -42,6 +42,20 @@ from tests.words.test_turns_of_speech import said, told
         ("chenaie", "l'imper d'Ulysse est humide nan celui d'Étoile", [("etoile-impermeable", "damp")]),
         ("oak", "Otto's sheet is soaked sorry Tucker's", [("tucker-sheet", "soaked")]),
         ("chenaie", "Étoile porte l'imper, non, où j'ai la tête, sa grosse", [("Étoile", ("etoile-grosse",))]),
+        # which one it is, and who or which it is not
+        ("oak", "it's not Tucker who's shivering, it's Fig", [("Fig", "shivering")]),
+        ("oak", "it isn't Otto's heavy that is ripped, it's Fig's heavy", [("fig-heavy", "torn")]),
+        ("oak", "not Otto, it's Willow who is sweaty", [("Willow", "sweating")]),
+        ("oak", "it's the plaid sheet I put on Otto", [("Otto", ("otto-sheet",))]),
+        ("encina", "no es Moro el que tiembla, es Lucero", [("Lucero", "shivering")]),
+        ("encina", "no es Moro quien tiene frío sino Nube", [("Nube", "cold")]),
+        ("chenaie", "c'est pas Filou qui tousse c'est Perle", [("Perle", "unwell")]),
+        ("chenaie", "non c'est pas Filou qui tremble, c'est Ulysse, et Perle va bien", [
+            ("Ulysse", "shivering"), ("Perle", "comfortable"),
+        ]),
+        ("chenaie", "c'est pas Filou que j'ai rentré c'est Ulysse", [("Ulysse", "stall")]),
+        ("chenaie", "euh c'est la réserve 150 que j'ai mise à Ulysse", [("Ulysse", ("reserve-150",))]),
+        ("chenaie", "c'est pas l'imper que j'ai mis à Étoile c'est la grosse", [("Étoile", ("etoile-grosse",))]),
     ],
 )  # fmt: skip
 def test_what_was_meant_is_told(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
@@ -74,6 +88,14 @@ def test_what_was_meant_is_told(name: str, text: str, expected: list[tuple[objec
         ("chenaie", "Perle a froid désolée, trempée", [("Perle", "cold"), ("Perle", "wet")]),
         ("chenaie", "Perle a froid ? non chaud", []),
         ("chenaie", "Perle au pré, pas au box", [("Perle", "field")]),
+        ("oak", "it's not Otto who's cold", [("Otto", "comfortable")]),
+        ("oak", "it's not only Otto that's cold", [("Otto", "cold")]),
+        ("oak", "Otto's sheet is torn, not Fig's", [("otto-sheet", "torn")]),
+        ("oak", "it's not Otto who's cold, Willow is hot", [("Otto", "comfortable"), ("Willow", "hot")]),
+        ("chenaie", "c'est pas que Filou qui a froid", [("Filou", "cold")]),
+        ("chenaie", "c'est pas Filou qui a mangé la carotte, c'est Perle", []),
+        ("chenaie", "c'est la grosse que je voulais mettre à Étoile", []),
+        ("chenaie", "c'est pas la grosse qu'il faut mettre à Étoile c'est l'imper", []),
     ],
 )  # fmt: skip
 def test_what_else_stands_behind_such_words_is_no_mending(

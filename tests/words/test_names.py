@@ -163,6 +163,25 @@ def test_an_n_with_its_tilde_is_another_letter(text: str, options: tuple[str, ..
 
 
 @pytest.mark.parametrize(
+    ("text", "asked", "events"),
+    [
+        ("Copine grelotte", True, 0),
+        ("copine frottée à l'épaule", True, 0),
+        ("la copine a froid", False, 0),  # somebody
+        ("ma copine grelotte", False, 0),
+        ("les copins grelottent", False, 0),  # many, though the horse is called so
+        ("copin grelotte", False, 1),
+    ],
+)
+def test_a_word_for_people_may_be_a_slip_of_a_name(text: str, asked: bool, events: int) -> None:
+    """Where no article makes it somebody; and a plural lost no apostrophe in French."""
+    here = barn("chenaie").model_copy(update={"horses": (*barn("chenaie").horses, Horse(name="Copin"))})
+    heard = read(text, here.people[0], here, as_filed(here))
+
+    assert (heard.ask is not None, len(heard.events)) == (asked, events)
+
+
+@pytest.mark.parametrize(
     ("text", "told"),
     [("el mate está frío", 0), ("el mate se enfrió", 0), ("Mate está frío", 1), ("el mate está sudando", 1)],
 )

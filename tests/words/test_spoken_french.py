@@ -114,7 +114,7 @@ from tests.words.test_turns_of_speech import said, told
         ("caramel y reste dehors à soir", [("Caramel", "field")]),
         ("tempête doit rester nue jusqu'à nouvel ordre", [("Tempête", True)]),
         ("non c'était pas Perle, annule", [()]),
-        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "etoile-impermeable", "why")]),
+        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
         ("quelles couvertures sèchent dans la chambre", [("drying",)]),
         # more that is told beside what is worn
         ("j'ai sorti Perle au pré avec sa 250 et son couvre-cou", [
@@ -241,6 +241,49 @@ from tests.words.test_turns_of_speech import said, told
         ("mi limper a ulysse", [("Ulysse", ("ulysse-impermeable",))]),
         ("jai rentré perle a lécurie", [("Perle", "stall")]),
         ("la doublure detoile est trempée", [("etoile-sous-couverture", "soaked")]),
+        # what a horse has on, called with its article, and how that is
+        ("Caramel a la chemise bleue", [("Caramel", ("caramel-impermeable",))]),
+        ("Perle a la 250 trempée", [("perle-outdoor", "soaked")]),
+        ("Filou avec sa polaire toute mouillée", [("filou-polaire", "wet")]),
+        ("Ulysse a son imper trempé", [("ulysse-impermeable", "soaked")]),
+        # another's piece is on whom was told before
+        ("Perle transpire, polaire de Filou dessus", [("Perle", "sweating"), ("Perle", ("filou-polaire",))]),
+        ("Perle transpire, Filou polaire dessus", [("Perle", "sweating"), ("Filou", ("filou-polaire",))]),
+        ("Étoile a froid, grosse par dessus", [("Étoile", "cold"), ("Étoile", ("etoile-grosse",))]),
+        # what dries is not dry
+        ("remis l'imper à Étoile, la grosse d'Étoile sèche au radiateur", [("Étoile", ("etoile-impermeable",))]),
+        ("la 250 de Perle est sèche au radiateur", [("perle-outdoor", "dry")]),
+        ("la 250 de Perle sèche, rangée au box", [("perle-outdoor", "dry")]),
+        # one piece for another, as an arrow or another piece that stays says
+        ("Étoile : sous-couverture → grosse", [("Étoile", ("etoile-grosse",))]),
+        ("Caramel imper -> 200", [("Caramel", ("caramel-200",))]),
+        ("mis grosse et sous-couverture à Étoile. Étoile : imper à la place de la grosse, la sous-couverture reste", [
+            ("Étoile", ("etoile-sous-couverture", "etoile-impermeable")),
+        ]),
+        ("Caramel passé sur la 200", [("Caramel", ("caramel-200",))]),
+        # of each of several the one rug; what is chaud below cold ears
+        ("les couvertures de Perle et de Filou sont trempées", [("perle-outdoor", "soaked"), ("filou-box", "soaked")]),
+        ("Perle a les oreilles froides mais elle est chaude sous la 250", [("Perle", "cold")]),
+        ("Perle a les oreilles froides mais trop chaud sous la 250", [("Perle", "cold"), ("Perle", "hot")]),
+        ("Filou il caille au pré", [("Filou", "cold")]),
+        ("fini les changements sauf Perle que j'ai pas pu attraper", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
+        ]),
+        # who is left is not done; what she wears in her stall is no stall; taken up is not ridden
+        ("Étoile faite, reste les poneys", [(("Étoile",),)]),
+        ("Filou : polaire enlevée, box remise", [("Filou", ("filou-box",))]),
+        ("la box de Filou est trempée", [("filou-box", "soaked")]),
+        ("monté Perle et Ulysse à l'écurie", [("Perle", "stall"), ("Ulysse", "stall")]),
+        ("monté Perle en carrière", [("Perle",)]),
+        ("Caramel plus de 200, elle est en chemise bleue", [("Caramel", ("caramel-impermeable",))]),
+        ("Étoile et Ulysse ont leurs impers", [
+            ("Étoile", ("etoile-impermeable",)), ("Ulysse", ("ulysse-impermeable",)),
+        ]),
+        ("la 250 de Perle est au lavage, elle a la réserve 150", [
+            ("perle-outdoor", "washing"), ("Perle", ("reserve-150",)),
+        ]),
+        ("la réserve 150 est sèche, remise à Perle", [("reserve-150", "dry"), ("Perle", ("reserve-150",))]),
+        ("la grosse d'Étoile est à sécher, elle a son imper", [("Étoile", ("etoile-impermeable",))]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -304,6 +347,15 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "la ronde du soir c'est qui",
         "lautre jour il a plu dans lécurie",
         "Étoile filante, letoile du berger est froide",
+        "la 250 de Perle sèche encore sur l'étendoir",
+        "ça caille, rentrez Perle",
+        "fini les couvertures, c'est le printemps",
+        "Perle est passée sur le pont",
+        "Perle 480 → 500 kg",
+        "les 3 grands sont faits, reste les poneys",
+        "le box de Filou est trempé",
+        "pas de couv pour Perle ce soir svp",
+        "ne couvrez pas Perle cette nuit",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -576,6 +576,7 @@ PHRASES = {
         como una reina, como un rey, como reyes, bien rica, bien rico, filete, bakán, de maravillas, agusto,
         bien agusto, ta agusto, todo en regla, al pelo bien, se calentó, se ha calentado, ya se calentó
     """,
+    "warm as well": "caliente|s, calentit|o|a",
     "everyday warm": """
         templad|o|a|os|as, medio caliente,
         medio calientes, tirando a caliente, calentillo, calentilla, calorcillo, un pelín caliente,
@@ -1835,6 +1836,7 @@ PHRASES = {
         ya ha tenido, ya tuvo
     """,
     "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "by mistake": "por error, por equivocación, por accidente, sin darme cuenta, por despiste",
     "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """

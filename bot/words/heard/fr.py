@@ -458,7 +458,7 @@ PHRASES = {
     """,
     "everyday cold": """
         froid||e|s|es, frais, fraîche, glacé||e|s|es, frisquet, 🥶, cold, frisquet||te, glacial||e,
-        refroidi||e, frett|e|es, frète, glaçon, fraîches, frigorifié
+        refroidi||e, frett|e|es, frète, glaçon, fraîches, frigorifié, caille|nt
     """,
     "everyday good": "super",
     "everyday comfortable": """
@@ -481,6 +481,7 @@ PHRASES = {
         allait bien, allaient bien, allait très bien, allaient très bien, allait super bien, se portait bien,
         allait nickel
     """,
+    "warm as well": "chaud||e|s|es",
     "everyday warm": """
         tiède|s, tiédasse, tiédass, tiédasses, juste tiède, bien tiède, à peine tiède, tout tiède, toute tiède
     """,
@@ -567,6 +568,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
+        dans la machine (/ à laver / a lavé),
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -1043,6 +1045,7 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": f"""
+        (j'ai / ai) mettre,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1130,8 +1133,10 @@ PHRASES = {
         il a plus que, elle a plus que,
         porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
-        a sa, a ses, a la, juste en, seulement en, est passé à la, est passée à la, est passé au, est passée au,
-        passé à la, passée à la, passé au, passée au, passe en, habillé||e de, habillé||e en, remis en,
+        a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
+        est passé à la, est passée à la, est passé au, est passée au,
+        passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es sur,
+        passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
         emmitouflé||e|s sous, emmitouflé||e|s en, bien emmitouflé||e dans, équipé||e|s avec, équipé||e|s d'un,
         équipé||e|s d'une, enveloppé||e dans, emballé||e dans, vêtu||e|s d', vêtu||e|s avec, vêtu||e|s en,
@@ -1168,7 +1173,7 @@ PHRASES = {
         reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
-    "on": "sur le dos, sur, dessus",
+    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous",
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
@@ -1440,7 +1445,8 @@ PHRASES = {
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
         reconduit||e|s, descendu||e|s|es, redescendu||e|s|es, remonté||e|s|es, reposé||e|s, foutu||e|s,
-        isolé||e|s, logé||e|s, parqué||e|s, j'ai mis, j'ai remis, on a mis, on a remis, a mis, a remis, ont mis,
+        isolé||e|s, monté||e|s|es, (j'ai / on a / a) monté, logé||e|s, parqué||e|s, j'ai mis, j'ai remis, on a mis,
+        on a remis, a mis, a remis, ont mis,
         ont remis, ai mis, ai remis, avons mis, avons remis, retourné||e|s|es, est retourné||e, envoyé||e|s|es
     """,
     "stays": """
@@ -1768,6 +1774,7 @@ PHRASES = {
     "mounted": """
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
+    "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
     "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
@@ -1863,6 +1870,9 @@ PHRASES = {
     """,
     "all done": """
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
+        (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
+        (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
+        les (changements / changes) sont (finis / terminés / faits / bouclés), (changements / changes) (faits / finis),
         tous faits, toutes faites, tout est fait, tout fait, tout le monde est fait, ils sont tous faits,
         tous les chevaux sont faits, tous finis, tout est fini, tout est bon, tournée finie, tournée faite,
         tournée terminée, tous terminés, ronde faite, tous ✓, tous ✅, tout le monde est prêt, tous prêts,
@@ -3740,6 +3750,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        (comment / cmt) (ça / sa / ca) marche (le bot / haybell / ce bot),
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
@@ -3857,7 +3868,7 @@ PHRASES = {
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
     "leaves only": LEFT_ONLY,
-    "only": "juste, seulement, uniquement, rien que, seul|e",
+    "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
     "no to that": "non",
@@ -3940,9 +3951,10 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        en train de sécher, à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
-        à la buanderie, sur les barres, au radiateur
+        à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
+        dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
