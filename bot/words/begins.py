@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.clauses import only_small
+from bot.words.clauses import Thought, only_small
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
@@ -128,3 +128,9 @@ def only_a_name(rest: Sequence[Item]) -> bool:
     small = ("polite", "article", "any adjective")  # "he's trembling, poor Jack"
     words = list(dropwhile(lambda i: i.has(*small) and not i.horses, (i for i in rest if not i.mark)))
     return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
+
+
+def named_again(behind: Sequence[Item], current: Thought) -> bool:
+    """Whether what follows opens with a horse that was named already: no list names one twice."""
+    opens = next((i for i in behind if i.horses or not i.has("time", "article")), None)
+    return opens is not None and bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)

@@ -7,6 +7,7 @@ from bot.words.begins import (
     LIST,
     begins_to_ask,
     does_something,
+    named_again,
     only_how,
     owned_piece_told,
     seen_there,
@@ -122,7 +123,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS if _worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
     if not item.has("and"):
         return None
-    if _named_again(sentence[at + 1 :], current):
+    if named_again(sentence[at + 1 :], current):
         return "and"  # "Otto kicked Pip and now Pip won't eat"
     if current.spoken and current.items[0].has("it") and following.has("subject"):
         return "and"  # "it's on the rack and he's in the tartan"
@@ -187,12 +188,6 @@ def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
 
 def _how_long_or_where(item: Item) -> bool:
     return soft(item) or item.number is not None or item.has("work")
-
-
-def _named_again(behind: Sequence[Item], current: Thought) -> bool:
-    """Whether what follows opens with a horse that was named already: no list names one twice."""
-    opens = next((i for i in behind if i.horses or not i.has("time", "article")), NOTHING)
-    return bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
 
 
 def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:

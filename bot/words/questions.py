@@ -194,6 +194,8 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
         return None
     piece = next(k for k, i in enumerate(items) if i.piece)
+    if any(i.horses for i in items[:piece]) and any(i.has("under") for i in items[:piece]):
+        return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
     if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(

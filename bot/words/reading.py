@@ -68,6 +68,7 @@ from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
+TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -189,8 +190,17 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
                 return
             _before_the_question(sentence, telling)
             _asked_about(sentence, telling)
+            _two_questions(sentence, telling)
         return
     _clauses(cut(sentence), telling)
+
+
+def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
+    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
+    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
+        for part in parts:
+            read_question(part, telling)
 
 
 def _told_behind_a_request(sentence: Sequence[Item]) -> int:

@@ -92,6 +92,9 @@ def said(text: str, name: str) -> Heard:
         ("encina", "la canela y la estrella tranquilas y calientitas", [
             ("Canela", "comfortable"), ("Estrella", "comfortable"),
         ]),
+        ("oak", "otto is swetty again neck an chest", [("Otto", "sweating")]),
+        ("oak", "What's still drying, and who's left?", [("drying",), ("left",)]),
+        ("encina", "e kitao la manta a canela", [("Canela", ())]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -444,6 +447,7 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
         ("chenaie", "petite, Perle avait toujours froid"),
+        ("chenaie", "est-ce que Perle est mouillée sous sa couverture ?"),
         ("oak", "has any1 seen my left glove its the plaid one w the hole"),
         ("chenaie", "Perle étant jeune elle avait froid pour un rien"),
         ("chenaie", "quelle drache, jsui trempé comme une soupe"),

@@ -32,6 +32,7 @@ PHRASES = {
         |will|would|can|could not quit sweating
     """,
     "sign hot": """
+        running (hot / a bit hot / a little hot / warm under there),
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
         hot under his rug, hot under the blanket, hot under her blanket, hot under his blanket,
         hot to the touch, burning up, melting, far too hot, way too hot, much too hot, overdressed,
@@ -1352,6 +1353,7 @@ PHRASES = {
         |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
+        can (wear / have / take) (blankets / rugs / a blanket / a rug / her rugs / his rugs),
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
         may be rugged, may be rugged again, may be blanketed again, may wear rugs again,
         may wear a rug again, ok to rug, okay to rug, ok to blanket, okay to blanket, fine to rug,

@@ -3951,7 +3951,8 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage,
+        sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
         à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
