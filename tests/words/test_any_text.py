@@ -11,6 +11,7 @@ from bot.events import Asked, Done, Event, Undo
 from bot.state import State, as_filed
 from bot.words import Reference, read
 from bot.words.lexicon import lexicon
+from bot.words.reading import LONGEST
 from tests.words.corpus import barn, subjects
 
 OAK = barn("oak")
@@ -56,7 +57,7 @@ def steps(text: str) -> int:
 
 def grows(said: str) -> float:
     """How much more it costs to read this said over and over, when it is said twice as often."""
-    times = 1 + WORDY // (1 + said.count(" "))
+    times = min(1 + WORDY // (1 + said.count(" ")), LONGEST // (2 * (len(said) + 1)))  # all of it is read
     return steps(f"{said} " * 2 * times) / steps(f"{said} " * times)
 
 
