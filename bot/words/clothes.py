@@ -274,9 +274,7 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if (
-            predicate(items[k]) and not items[k].has("sign hot", "sign cold", "sign shivering", "sign sweating")
-        ) or items[k].has("strap", "drying"):
+        if (predicate(items[k]) and not items[k].has(*OF_HORSES)) or items[k].has("strap", "drying"):
             says = True  # nobody says of a rug that it is hot or cold
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False
