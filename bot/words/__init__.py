@@ -2,7 +2,7 @@
 
 tokens     a message cut into words, case and accents set aside
 heard/     the tables: what is heard in each language
-spelling, homophones, spoken_french   words as a dictionary has them, from words as thumbs type them
+spelling, homophones, spoken_french, spoken_spanish   words as a dictionary has them, from words as thumbs type them
 lexicon, phrases   those tables made quick to look up
 wordlist   many words in little room
 names      who and what this barn has names for; slips of the finger

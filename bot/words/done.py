@@ -164,14 +164,16 @@ def _of_mine(items: Sequence[Item]) -> bool:
 
 
 def _listed_behind(items: Sequence[Item]) -> Sequence[Item]:
-    """As in "lower row's done, that's Penny and Storm": only what is named; else every word."""
+    """As in "lower row's done, that's Penny and Storm", "ya están los de arriba: Lola": who is named; else all."""
     done = next((k for k, i in enumerate(items) if i.has("done", "all done")), 0)
     names = next((k for k in range(done + 1, len(items)) if items[k].horses), len(items))
-    between, strange = items[done + 1 : names], [i for i in items[:done] if not _round_word(i)]
+    those = done + 2 < names and items[done + 1].has("that of") and items[done + 2].has("of")
+    pause = next((k for k in range(done + 1, names) if items[k].mark), names) if those else done + 1
+    between, strange = items[pause:names], [i for i in items[:pause] if not _round_word(i)]
     listed = any(i.mark for i in between) and all(i.mark or i.has("it", "is", "article", "link") for i in between)
     only = all(i.horses or i.mark or i.has("and", "article", "too") for i in items[names:])
-    vague = 0 < len(strange) <= VAGUE and not any(i.horses or i.person or i.has("i", "body") for i in items[:done])
-    return items[done:] if listed and only and vague and names < len(items) else items
+    vague = 0 < len(strange) <= VAGUE and not any(i.horses or i.person or i.has("i", "body") for i in items[:pause])
+    return [items[done], *items[pause:]] if listed and only and vague and names < len(items) else items
 
 
 def _before_except(items: Sequence[Item]) -> Sequence[Item]:

@@ -1,6 +1,6 @@
 """A language's tables made quick to look up: phrases by their first word, and its everyday words."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module, resources
@@ -10,6 +10,7 @@ from bot.words.heard import LANGUAGES
 from bot.words.heard.short_forms import ENDINGS, SHORT_FORMS, SOUNDS
 from bot.words.phrases import Phrases
 from bot.words.spoken_french import in_full
+from bot.words.spoken_spanish import in_one_verb
 from bot.words.tokens import PLAIN_PHRASE, plain, words
 from bot.words.wordlist import WordList
 
@@ -66,7 +67,8 @@ def lexicon(language: str) -> Lexicon:
     own: set[str] = set()
     telling: set[str] = set()
     more = [("'s", "is")] if language == "en" else []
-    phrases = Phrases(chain(_told(table, short_forms, own, telling), more))
+    rewritten = in_one_verb if language == "es" else list[str]
+    phrases = Phrases(chain(_told(table, short_forms, own, telling, rewritten), more))
     trade: dict[tuple[str, int], list[str]] = {}
     for word in sorted(word for word in telling if len(word) >= 5):
         trade.setdefault((word[0], len(word)), []).append(word)
@@ -84,13 +86,17 @@ def lexicon(language: str) -> Lexicon:
 
 
 def _told(
-    table: Mapping[str, str], short_forms: Mapping[str, tuple[str, ...]], own: set[str], telling: set[str]
+    table: Mapping[str, str],
+    short_forms: Mapping[str, tuple[str, ...]],
+    own: set[str],
+    telling: set[str],
+    rewritten: Callable[[list[str]], list[str]],
 ) -> Iterator[tuple[str, str]]:
     """Each phrase with each of its meanings, a row at a time; its words are noted in `own`, and in `telling` where
     a slip may be set right to them.
     """
     for meaning, row in table.items():
-        said = _spoken(row, {} if meaning == "gram" else short_forms)  # "g" after a number is no "j'ai"
+        said = _spoken(row, {} if meaning == "gram" else short_forms, rewritten)  # "g" after a number is no "j'ai"
         words_of_row = set(" ".join(said).split(" "))
         own |= words_of_row
         if meaning not in UNBENT:
@@ -143,8 +149,10 @@ def _optional(endings: list[str]) -> list[str]:
     return ["", *endings] if len(endings) < 2 else endings
 
 
-def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
-    """The phrases of a row, their words parted by spaces, short forms written out."""
+def _spoken(
+    row: str, short_forms: Mapping[str, tuple[str, ...]], rewritten: Callable[[list[str]], list[str]]
+) -> list[str]:
+    """The phrases of a row, their words parted by spaces, short forms written out, told in one verb."""
     said = []
     shorts = short_forms.keys()
     for phrase in spelled_out(plain(row)):
@@ -154,7 +162,7 @@ def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
         if "'" in phrase:  # as `spoken_french` writes what people say
             spoken = [in_full(word, then) for word, then in zip_longest(spoken, spoken[1:], fillvalue="a")]
         if spoken:
-            said.append(" ".join(spoken))
+            said.append(" ".join(rewritten(list(spoken))))
     return said
 
 

@@ -213,6 +213,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "Myrtille 100 g mise"
     if after.has("ask today") and after.text.startswith(("il ", "elle ")):
         return True  # "lune elle met quoi cette nuit"
+    if after.has("after") and " " in after.text and any(i.has("work") for i in rest[1:3]):
+        return True  # "moro viene de la pista sudado", "perle revient de balade"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"

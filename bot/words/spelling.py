@@ -9,6 +9,7 @@ from bot.words.lexicon import Lexicon, first_names
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster
 from bot.words.spoken_french import as_written
+from bot.words.spoken_spanish import PERIPHRASES, as_done
 from bot.words.tokens import Token
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
@@ -43,7 +44,16 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             said = _written_out(token, lexicon, roster)
             shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
             found.extend(said[1:] if shared else said)
-    return found
+    return _told_as_done(found, roster) if spanish else found
+
+
+def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
+    """As in "acabo de ponerle la manta", "la volví a meter": in one verb, as the tables have it."""
+    texts = [token.text for token in tokens]
+    if PERIPHRASES.isdisjoint(texts):
+        return tokens
+    said = as_done(texts, [token.raw for token in tokens], roster.named)
+    return [tokens[at] if tokens[at].text == word else tokens[at]._replace(text=word, raw=word) for word, at in said]
 
 
 def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:
