@@ -11,6 +11,8 @@ from bot.words.telling import Telling
 SMALL = ("article", "and", "but", "polite", "link", "time")
 UNDER = ("under", "body", "after", "work", "in")  # what tells of the horse below the rug
 BELOW = "dessous"
+NAME_ENDS = {"a": "feminine", "o": "masculine"}  # of Spanish names and of what agrees
+SPANISH_IS = ("está", "esta", "estaba", "sigue", "ya", "muy", "bien")
 A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
 
 
@@ -46,7 +48,8 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
 
     What is said of the horse is said of below the rug: "elle est trempée dessous".
     """
-    if telling.spoken is None or not (telling.last == "piece" or came_off(telling.heard)):
+    apart = _of_different_genders(telling)  # "Moro lleva la fina y está seca"
+    if telling.spoken is None or not (apart or telling.last == "piece" or came_off(telling.heard)):
         return False
     if telling.heard is not None and telling.heard.has("felt") and telling.heard.has("under"):
         return False  # "touché sous la 250 de Lune, elle est mouillée"
@@ -54,13 +57,27 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
     wet = next((i for i in words if of_clothes(i)), None)
     if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
         return False
-    of_it = GENDERS.get(words[0].text) if words[0].has("she") else _participle(wet) if _of_nobody(words) else None
+    unnamed = _of_nobody(words) or (words[0].has("is") and (apart or came_off(telling.heard)))
+    of_it = GENDERS.get(words[0].text) if words[0].has("she") else shown_gender(wet) if unnamed else None
     return of_it is not None and of_it == telling.spoken.gender
 
 
 def _of_nobody(words: Sequence[Item]) -> bool:
     """As in "(enlevé à Lune sa verte,) était trempée", ", complètement gorgée d'eau": no subject of its own."""
     return words[0].has("was") or all(i.has("very", *WETNESS) for i in words)
+
+
+def disagrees(item: Item, telling: Telling) -> bool:
+    """As in "(le quité la fina a Moro,) está mojado": the word has not the gender of the piece spoken of last."""
+    gender = telling.spoken.gender if telling.spoken is not None else ""
+    return gender != "" and shown_gender(item) not in ("", gender)
+
+
+def _of_different_genders(telling: Telling) -> bool:
+    """Whether the one horse spoken of, by how its Spanish name ends, and the piece are told apart by what agrees."""
+    names = [name for item in telling.who for name in item.horses]
+    gender = NAME_ENDS.get(names[0][-1:].casefold(), "") if len(names) == 1 else ""
+    return gender != "" and telling.spoken is not None and telling.spoken.gender not in ("", gender)
 
 
 def of_clothes(item: Item) -> bool:
@@ -79,12 +96,14 @@ def came_off(clause: Clause | None) -> bool:
     return clause is not None and len(clause.pieces) == 1 and clause.has("took off", "took", "swapped")
 
 
-def _participle(item: Item) -> str:
-    """The gender that a participle shows: "(enlevé la couverte à Biscuit), était détrempée", "gorgée d'eau"."""
-    shown = item.raw.split()
+def shown_gender(item: Item) -> str:
+    """The gender that how it is shows: "(enlevé la couverte à Biscuit), était détrempée", "(el forro) está seco"."""
+    shown = [word for word in item.raw.casefold().split() if word not in SPANISH_IS]
     if any(word.endswith(("ée", "ées")) for word in shown):
         return "feminine"
-    return "masculine" if any(word.endswith(("é", "és")) for word in shown) else ""
+    if any(word.endswith(("é", "és")) for word in shown):
+        return "masculine"
+    return NAME_ENDS.get(shown[0].rstrip("s")[-1:], "") if len(shown) == 1 else ""
 
 
 def _agrees(pronoun: Item, piece: Piece) -> bool:

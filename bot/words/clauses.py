@@ -19,6 +19,7 @@ BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 CLIPS = frozenset(f"style {style}" for style in STYLES)
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 BOTH = frozenset(("both",))
+LIKENS = ("como", "comme", "like", "as")
 PAIRED = ("body", "her", "my", "of", "a horse", "visitor", "animal", "strap")  # what there are two of, or whose
 MAY_BLOCK = BLOCKING | {"had"}
 
@@ -59,6 +60,7 @@ class Clause:
                 and not (i.has("habit") and i.has("had") and _did_something(self.items[k + 1 :]))
                 and not (k >= told and i.has("habit") and k == len(self.items) - 1)  # "Moose was comfy as ever"
                 and not (i.has("too") and _the_same(self.items, k))  # "Canela sudada y Lola igual"
+                and not (i.has("idiom") and k >= told > 1 and i.text.split()[0] in LIKENS)  # "sudada como un pollo"
                 and not (k > grave and i.has("plan", "guess") and not i.has("if"))  # "Storm is shivering somebody go"
                 and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
                 and not (i.has("yesterday", "long ago") and _compared(self.items, k))

@@ -202,6 +202,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     item, before = sentence[at], current.items[-1]
     if item.piece is not None and before.kinds("state") and not current.pieces:
         return False  # "Pip ripped Ned's sheet"
+    if item.piece is not None and before.piece is not None and any(i.has("over") for i in current.items[-2:-1]):
+        return False  # "Tinto lleva debajo de la gris el forro de Bruma"
     if item.piece is not None and not item.piece.owners:
         after = sentence[at + 1] if at + 1 < len(sentence) else item
         told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"

@@ -63,7 +63,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         return replace(piece, owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
-        if after is None or after.mark or predicate(after) or after.has("is") or told_of_clothes(after):
+        if after is None or after.mark or told_of_clothes(after) or (after.has("is") and not _of_her(items, at + 1)):
             return replace(piece, owners=items[at].horses), at + 1
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
@@ -85,6 +85,12 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         if not joined:
             break
     return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
+
+
+def _of_her(items: Sequence[Item], at: int) -> bool:
+    """As in "con la gorda Nube está sudada": what no rug does is told next."""
+    how = next((i for i in items[at : at + REACH] if predicate(i)), None)
+    return how is not None and bool(how.kinds("sign")) and not told_of_clothes(how)
 
 
 def _gets_one(behind: Sequence[Item]) -> bool:

@@ -106,12 +106,14 @@ def _stands_there(items: Sequence[Item]) -> bool:
     if len(behind) == len(words) or something_of_hers(behind):
         return False
     there = list(dropwhile(lambda i: i.has("in") and not i.has("place stall", "place field"), behind))
-    return there[:1] != [] and there[0].has("place stall", "place field") and any(i.piece is not None for i in there)
+    dressed = any(i.piece is not None or i.has("own") for i in there)
+    return dressed and there[0].has("place stall", "place field")
 
 
 def _changed(items: Sequence[Item]) -> bool:
     """Whether clothes were put on or taken off, not a horse: "took her sheet out"; but "took Otto out in his sheet"."""
-    verbs = (k for k, i in enumerate(items) if i.has("took off", "took", "put on", "swapped") and not i.has("on"))
+    there = ("on", "place field")  # "Lola fuera con la gorda puesta"
+    verbs = (k for k, i in enumerate(items) if i.has("took off", "took", "put on", "swapped") and not i.has(*there))
     return any(not _left_there(items[k:]) for k in verbs)
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Event, Seen, Sign
-from bot.words.agreement import of_clothes, of_the_piece
+from bot.words.agreement import disagrees, of_clothes, of_the_piece
 from bot.words.around import (
     both_of_hers,
     crowded,
@@ -181,6 +181,8 @@ def _about_piece(reading: Reading, at: int) -> bool:
     telling = reading.telling
     if came_off_for_it(reading.clause, telling, reading.items[at]):
         return True
+    if disagrees(reading.items[at], telling):
+        return False
     if reading.clause.has("she", "body"):
         return False
     came_off = telling.piece == telling.came_off and reading.clause.items[0].text == "is"  # "…off Pip, is very wet"

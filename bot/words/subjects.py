@@ -106,6 +106,8 @@ def meet_piece(reading: Reading, at: int) -> None:
         return
     if reading.latest == "piece" and _lies_over_or_under(items, at):
         return
+    if reading.latest == "" and before is not None and before.has("wears", "under") and _how_she_is(items, at):
+        return
     piece = cast("Piece", items[at].piece)
     joined = (
         reading.latest == "piece"
@@ -124,6 +126,13 @@ def _has_it_wet(items: Sequence[Item], at: int) -> bool:
     has = items[at - 1].has("has", "wears") and not items[at - 1].has("in", "and", "under")
     then = next((i for i in items[at + 1 :] if not i.has("very", "a little", "wholly")), None)
     return has and then is not None and of_clothes(then)
+
+
+def _how_she_is(items: Sequence[Item], at: int) -> bool:
+    """As in "(tenía frío pero) con la gorda ya está bien": what is said behind the piece is said of who wears it."""
+    owned = bool(cast("Piece", items[at].piece).owners)
+    how = next((i for i in items[at + 1 :] if predicate(i)), None)
+    return not owned and how is not None and not of_clothes(how) and not any(i.mark for i in items[at:])
 
 
 def _lies_over_or_under(items: Sequence[Item], at: int) -> bool:

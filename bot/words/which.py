@@ -38,6 +38,7 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     if not own and piece.ids and (not piece.owners or (piece.given and len(piece.owners) == 1)):
         own = _lent(fitting, horse, roster) if lend else []
     own = own or _called(piece, horse, roster) or _as_elsewhere(piece, horse, roster)
+    own = own or _outdoors(piece, horse, roster)
     if not own and lend:
         own = [g for g in fitting if roster.garments[g].horse is None]
     if not own:
@@ -77,6 +78,13 @@ def _as_elsewhere(piece: Piece, horse: str, roster: Roster) -> list[str]:
     plainly = bool(piece.kinds) and len(said) == 1
     plainly = plainly and not (piece.rug or piece.words or piece.fill or piece.spare or piece.ids)
     own = [g for g in roster.owned.get(horse, ()) if roster.garments[g].kind in kinds] if plainly else []
+    return own if len(own) == 1 else []
+
+
+def _outdoors(piece: Piece, horse: str, roster: Roster) -> list[str]:
+    """As in "la de fuera", "his turnout" of one that has only a sheet to go out in: its own, before any spare."""
+    plainly = piece.kinds == {"turnout"} and not (piece.words or piece.fill or piece.spare or piece.ids)
+    own = [g for g in roster.owned.get(horse, ()) if roster.garments[g].kind == "sheet"] if plainly else []
     return own if len(own) == 1 else []
 
 

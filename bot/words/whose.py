@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.events import Clipped
+from bot.words.agreement import disagrees
 from bot.words.around import excepted
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
@@ -92,7 +93,8 @@ def _of_the_sky(before: Sequence[Item]) -> bool:
 
 def _of_a_piece(item: Item, clause: Clause, telling: Telling) -> bool:
     """Whether how wet something is, is told of the piece spoken of last."""
-    return item.has(*WETNESS) and (telling.last == "piece" or _found_it(clause) or _found_it(telling.heard))
+    wet = item.has(*WETNESS) and not disagrees(item, telling)
+    return wet and (telling.last == "piece" or _found_it(clause) or _found_it(telling.heard))
 
 
 def _found_it(clause: Clause | None) -> bool:

@@ -78,6 +78,8 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("chenaie", "j'ai rentré Perle au box, et Ulysse", [("Perle", "stall"), ("Ulysse", "stall")]),
         ("oak", "rode Otto for an hour and Fig", [("Otto",), ("Fig",)]),
         ("encina", "saqué a Trueno al prado y a Moro no", [("Trueno", "field")]),
+        ("oak", "turned out Otto and Fig together", [("Otto", "field"), ("Fig", "field")]),
+        ("chenaie", "j'ai sorti Perle et Ulysse ensemble", [("Perle", "field"), ("Ulysse", "field")]),
         ("encina", "saqué a Trueno al prado y mañana a Moro", [("Trueno", "field")]),
         ("encina", "Trueno está en el prado y Moro", [("Trueno", "field")]),
         ("oak", "brought Otto in but Fig", [("Otto", "stall")]),

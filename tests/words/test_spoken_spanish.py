@@ -101,6 +101,41 @@ from tests.words.test_turns_of_speech import said, told
         ("que mantas siguen secandose", [("drying",)]),
         ("qué cosas se te pueden preguntar?", [("help",)]),
         ("qué queda secándose", [("drying",)]),
+        # told with two verbs, as with one
+        ("acabamos de sacar a Moro al prado", [("Moro", "field")]),
+        ("hemos vuelto a meter a Moro", [("Moro", "stall")]),
+        ("le volví a quitar la 100 a Moro", [("Moro", ())]),
+        ("acaban de ponerle la gorda a Canela", [("Canela", ("canela-gorda",))]),
+        ("la gorda de Canela está seca, se la he vuelto a poner", [
+            ("canela-gorda", "dry"), ("Canela", ("canela-gorda",)),
+        ]),
+        ("por fin conseguí ponerle la 100 a Moro", [("Moro", ("moro-100",))]),
+        ("no pude ponerle la 100 a Moro", []),
+        ("acabo de dar cuerda a Trueno", [("Trueno",)]),
+        ("Canela ha vuelto a sudar", [("Canela", "sweating")]),
+        ("canela viene de la pista sudada", [("Canela", "sweating", "after work")]),
+        ("cambié a Moro y a Canela antes de comer", [(("Moro", "Canela"),)]),
+        ("cambié a Canela la gorda por la impermeable", [("Canela", ("canela-impermeable",))]),
+        # of the horse or of its rug: the word agrees with one of them
+        ("le quité la 100 a Moro, está mojado", [("Moro", ()), ("Moro", "wet")]),
+        ("le quité la gorda a Canela, está mojada", [("Canela", ()), ("canela-gorda", "wet")]),
+        ("Moro lleva la 100 y está seca", [("Moro", ("moro-100",)), ("moro-100", "dry")]),
+        ("Moro lleva la 100 y está seco", [("Moro", ("moro-100",)), ("Moro", "comfortable")]),
+        ("le quité el forro a Canela, ya está seca", [("Canela", ()), ("Canela", "comfortable")]),
+        # how it is in what it wears, and what it goes out in
+        ("Canela tenía frío pero con la gorda ya está bien", [
+            ("Canela", ("canela-gorda",)), ("Canela", "comfortable"),
+        ]),
+        ("con la gorda Canela suda", [("Canela", ("canela-gorda",)), ("Canela", "sweating")]),
+        ("Canela fuera con la gorda", [("Canela", ("canela-gorda",)), ("Canela", "field")]),
+        ("Trueno lleva debajo de la de cuadra el forro de Canela", [("Trueno", ("canela-forro", "trueno-cuadra"))]),
+        ("saqué a Trueno con la de fuera", [("Trueno", ("trueno-impermeable",)), ("Trueno", "field")]),
+        ("solté a Moro y a Canela juntos", [("Moro", "field"), ("Canela", "field")]),
+        # likened; listed behind which they are; on its way to the wash
+        ("Canela sudada como un pollo", [("Canela", "sweating")]),
+        ("ya están los de arriba: Moro y Canela", [(("Moro", "Canela"),)]),
+        ("la gorda de Canela pal lavado", [("canela-gorda", "washing")]),
+        ("Moro bajo la lluvia empapado", [("Moro", "wet")]),
         # put right while speaking
         ("Trueno está frío, no perdón, el que está frío es Moro", [("Moro", "cold")]),
         ("Trueno está sudado, no, la que está sudada es Canela", [("Canela", "sweating")]),
@@ -172,6 +207,10 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "la noche anterior no dormí",
         "aún no han terminado de esquilar a Canela entera",
         "la lona del tractor está rota",
+        "hechas las camas: Moro y Canela",
+        "acabo de montar la mesa",
+        "volví a casa con Moro en la cabeza",
+        "brisa viene de la playa",
         "se ha volado la capa de la tómbola",
     ],
 )

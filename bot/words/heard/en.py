@@ -1711,6 +1711,7 @@ PHRASES = {
         everybody in the barn, everyone in the barn, everyone on the yard, everybody on the yard
     """,
     "both": """
+        together,
         both, both of them, the two of them, all three, both horses, the pair, the pair of them,
         the pair of em, pair of them, the two, the both of them, both of em, them both,
         the two of em, both ponies, both mares, both geldings, both the boys, both the girls,

@@ -1851,6 +1851,7 @@ PHRASES = {
         tous les chevaux et poneys, tous les chevaux et les poneys, chevaux et poneys
     """,
     "both": """
+        ensemble,
         les deux, tous les deux, toutes les deux, les trois, les 2, tous les 2, toutes les 2, l'un et l'autre,
         l'une et l'autre, tous deux, toutes deux, les 3, tous les trois, toutes les trois, les 2 là,
         ces deux là, chacun des deux
