@@ -65,7 +65,7 @@ class Clause:
                 and not (k < said and not i.has("if", "guess", "plan"))  # "the girl from Wednesday says Noisette is …"
                 and not (i.has("yesterday", "long ago") and _compared(self.items, k))
                 and not (i.has("time") and i.has("plan") and self.has("was"))  # "tout à l'heure", of what was
-                and not (i.has("polite") and _told_of_the_next(self.items[k + 1 : k + 6]))  # "please, Pip is shivering"
+                and not (i.has("polite") and _told_of_the_next(i, self.items[k + 1 : k + 6]))  # "please, Pip is …"
                 and not (i.has("idiom") and predicate(i) and _said_of_a_horse(self.items, k))  # "Pip is cold out there"
                 and not (
                     i.has("yesterday") and k > told and self.items[k - 1].has("of")
@@ -168,8 +168,10 @@ def _did_something(behind: Sequence[Item]) -> bool:
     return horses or clip or counted or any(i.has("work", "done") for i in behind)
 
 
-def _told_of_the_next(behind: Sequence[Item]) -> bool:
-    """Whether a horse follows at once, then a verb, and how it is: no wish, whatever word opened."""
+def _told_of_the_next(opens: Item, behind: Sequence[Item]) -> bool:
+    """Whether a horse follows at once, then a verb, and how it is: no wish; but "si Moro suda" supposes it."""
+    if opens.has("if") and not (behind and behind[0].mark):
+        return False
     words = [i for i in behind if i.horses or not (i.mark or i.has("article", "link", "polite")) or predicate(i)]
     is_so = len(words) > 1 and bool(words[0].horses) and (words[1].has("is") or bool(words[1].kinds("sign")))
     return is_so and any(predicate(i) for i in words[1:3])

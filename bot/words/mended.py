@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.words.clauses import soft
 from bot.words.items import Item
 from bot.words.mending import TAKES_BACK, mend_each
+from bot.words.piece import Piece
 
 REACH = 12  # words between what was said and what was meant
 ENDS = ".!…\n,;"
@@ -93,9 +94,14 @@ def _passed(item: Item) -> bool:
     return not said and (item.text in (",", "…", "-") or item.has(*SMALL) or soft(item))
 
 
+def _as_owned(piece: Piece, before: Piece) -> Piece:
+    """The piece, of whom the one before was, told in the same place: "le puse a Luna la gorda, no, la fina"."""
+    return replace(piece, owners=before.owners, led=before.led)
+
+
 def _meant(first: Item, second: Item) -> Item:
     """The second piece, or the first one of the other horse."""
     if first.piece is None or second.piece is None:
         return first if first.piece is None else replace(first, piece=replace(first.piece, owners=second.horses))
     its_own = second.piece.owners or second.piece.spare
-    return second if its_own else replace(second, piece=replace(second.piece, owners=first.piece.owners))
+    return second if its_own else replace(second, piece=_as_owned(second.piece, first.piece))

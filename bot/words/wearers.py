@@ -35,6 +35,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     pieces = [*change.pieces, *clause.pieces]
     if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
+    if _to_whom_named(clause.items):
+        return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
@@ -141,6 +143,11 @@ def of_one_in_it(clause: Clause) -> bool:
     her = any(i.has("on") or (i.has("she") and not i.has("article")) for i in clause.items)
     somebody = her or to_her(clause.items) or bool(clause.horses) or any(piece.given for piece in clause.pieces)
     return bool(inside) and (somebody or not all(place_behind(clause.items, k) for k in inside))
+
+
+def _to_whom_named(items: Sequence[Item]) -> bool:
+    """As in "(Piri está fría.) Le he puesto a Canela la gorda": to whom is said, and it is not who was told of."""
+    return any(to.has("toward") and then.piece is not None and then.piece.led for to, then in pairwise(items))
 
 
 def _to_several(clause: Clause) -> bool:

@@ -69,6 +69,19 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "took Lady Grey's sheet off, the liner stays", [("Lady Grey", ("grey-liner",))]),
         ("oak", "put the stable rug and the heavy on Fig", [("Fig", ("fig-stable", "fig-heavy"))]),
         ("oak", "put the heavy on Fig", [("Fig", ("fig-heavy",))]),
+        # to whom is said, whoever was spoken of before
+        ("encina", "Moro está frío. Le he puesto a Canela la gorda", [("Moro", "cold"), ("Canela", ("canela-gorda",))]),
+        ("encina", "Moro está mojado. Le puse a Canela el forro, ay no, la gorda", [
+            ("Moro", "wet"), ("Canela", ("canela-gorda",)),
+        ]),
+        ("encina", "Trueno está frío. Le he puesto la gorda de Canela", [
+            ("Trueno", "cold"), ("Trueno", ("canela-gorda",)),
+        ]),
+        # what is supposed behind something else, and whoever sweats as he says so
+        ("encina", "hago café y si Moro suda le quitáis la 100", []),
+        ("encina", "si, Moro está temblando", [("Moro", "shivering")]),
+        ("encina", "Moro está fuera. Hoy he sudado la gota gorda", [("Moro", "field")]),
+        ("encina", "Moro en pelo y vaya nube más negra viene", [("Moro", ())]),
         # who else was moved or ridden, and no more said of it
         ("encina", "saqué a Trueno al prado y luego a Moro", [("Trueno", "field"), ("Moro", "field")]),
         ("encina", "monté a Trueno una hora, y a Moro", [("Trueno",), ("Moro",)]),

@@ -2468,6 +2468,7 @@ PHRASES = {
     """,
     "bare weather": "",
     "brings weather": """
+        vaya,
         hay, viene, cae, llega, vino, habrá, hubo, más, se viene, se acerca, se avecina, anuncian, dan, daban,
         dan para hoy, está cayendo, ha caído, cayó, caía, caerá, caen, habrá mucha, hay mucha, hay mucho,
         hay algo de, hay un poco de, menuda, menudo, cuánta, cuánto, mucha, mucho, tanta, tanto, poca, poco,
@@ -2625,6 +2626,8 @@ PHRASES = {
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
     """,
     "idiom": """
+        (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
+        (me he / nos hemos / me) (mojado / mojé / empapado / empapé / calado / calé / helado / congelado / asado),
         como un, como una, me comí, nos comimos,
         lona del |camión|coche|carro|remolque|tractor|auto|van,
         lona de la |troca|camioneta|furgoneta|furgo|leña|piscina,
