@@ -153,7 +153,8 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
     """As in "tank's ripped all down the side", "tank off, stable rug on", of a rug called the tank."""
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("and")
     after = next((i for i in items[end : end + 2] if not i.has("is") or i.has("off", "on")), None)
-    return opens and after is not None and (after.has("state torn", "state washing", "on", "off"))
+    told = ("state torn", "state washing", "on", "off", "instead of", "in its stead", "put on", "took off")
+    return opens and after is not None and after.has(*told)
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:

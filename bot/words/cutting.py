@@ -7,6 +7,7 @@ from bot.words.begins import (
     as_the_one_before,
     begins_to_ask,
     goes_on_table,
+    heads_names,
     only_a_name,
     only_everyone,
     owner_at_last,
@@ -95,6 +96,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):
+        return None
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
     if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
@@ -183,7 +186,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     if before.has("on", "off") and said_of_it and current.horses:
         return True  # "Maple sweaty took sheet off Pip fine"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
-        return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
+        then = next((i for i in sentence[at + 1 :] if not (i.horses or i.text == "," or i.has("and"))), item)
+        return then.has("inwards", "outwards")  # "Maple in Pip out", "Lune Max rentrés Prince Moka dehors"
     if (
         before.has("too")
         and not before.has("and")

@@ -56,6 +56,7 @@ from bot.words.thread import (
     in_the_stalls,
     of_a_thing,
     of_people,
+    only_heads,
     present,
     spoken_of,
     with_owner,
@@ -170,6 +171,8 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     """One sentence: a question, a correction, or its clauses one by one."""
     if undoes(sentence):
         telling.say(Undo())
+        return
+    if only_heads(sentence):
         return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):

@@ -145,7 +145,8 @@ PHRASES = {
     "sign comfortable": """
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
-        bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
+        bien chaud comme il faut, (a / ont) (/ bien / juste) chaud comme il faut,
+        chaud comme il faut, chaude comme il faut,
         à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite,
         bonne température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort,
         chaud||e|s et sec, chaude et sèche, bien sec et chaud, sec et au chaud, sec et chaud,
@@ -1171,7 +1172,7 @@ PHRASES = {
         reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
-    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous",
+    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous, en dessous, dessous, en dessus",
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
@@ -3946,7 +3947,8 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        en train de sécher, à sécher, (est / sont) à sécher,
+        au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
         à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
