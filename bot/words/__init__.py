@@ -17,11 +17,12 @@ settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
 clipped_so  how it was clipped, told behind its name
+jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
-mended, meant_instead, said_otherwise   what somebody mends while speaking: of which piece, which horse, how it is
+mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
 si_for_yes Spanish "sí" written as "si"
@@ -36,7 +37,7 @@ begins     what a pause or an "and" begins
 him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
-telling    what a message has said so far
+telling, summed    what a message has said so far, and what that comes to
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off
@@ -47,6 +48,7 @@ done       the round as done, and who is left out of it
 it         what was done to "it"
 shares     what each of several horses gets
 change     what a clause does to an outfit
+dressed_alike how one is dressed, left out because the one before said so
 wearers    who wears it
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
@@ -54,6 +56,7 @@ thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
+supposed   conditions, what is still to come, what is long over
 overlooked danger that no grammar caught
 reading    all of it, in order
 meaning    what comes of it

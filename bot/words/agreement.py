@@ -11,12 +11,18 @@ from bot.words.telling import Telling
 SMALL = ("article", "and", "but", "polite", "link", "time")
 UNDER = ("under", "over", "body", "after", "work", "in")  # what tells of the horse below the rug
 BELOW = "dessous"
+A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
 
 
 def gender_of(said: str, before: Item | None) -> str:
     """A piece's gender: its noun's, else that of the word before it; "" where neither tells ("son 200")."""
     nouns = (GENDERS[word] for word in said.casefold().split() if word in GENDERS)
     return next(nouns, GENDERS.get(before.text, "") if before is not None else "")
+
+
+def of_another_sex(noun: str, said: str) -> bool:
+    """As in "la manta … mojado", "tinto manta": of Spanish words, one ends as feminine ones do, the other does not."""
+    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == A_AND_O
 
 
 def takes_up(items: Sequence[Item], at: int) -> bool:

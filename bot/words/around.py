@@ -173,10 +173,12 @@ def excepted(items: Sequence[Item], at: int) -> bool:
 
 
 def not_that_one(items: Sequence[Item], at: int) -> bool:
-    """Whether a horse is named only to say that it is another: "Pip not Pop is sweaty", "not Pop, Pip is cold"."""
+    """Whether a horse is named only to say that it is another: "Pip and not Pop is sweaty", "not Pop, Pip is cold"."""
     if not at or not items[at - 1].has("not"):
         return False
-    before = at > 1 and bool(items[at - 2].horses or (predicate(items[at - 2]) and only_that_one_left(items, at)))
+    before = at > 1 and bool(
+        items[at - 2].horses or items[at - 2].has("and") or (predicate(items[at - 2]) and only_that_one_left(items, at))
+    )
     rest = [i for i in items[at + 1 : at + 5] if not (i.mark or i.has("but", "i mean", "article", "it", "is"))]
     return before or (len(rest) < len(items[at + 1 : at + 5]) and bool(rest) and bool(rest[0].horses))
 
@@ -266,9 +268,7 @@ def horse_ahead(items: Sequence[Item], at: int) -> bool:
     while rest and not rest[0].horses and (predicate(rest[0]) or rest[0].has(*passing)):
         joined = rest[0].has("and") and not rest[0].has("has", "on", "of")
         rest = rest[1:]
-    if joined and len(rest) > 1 and rest[1].text == "'s":
-        return False  # "no sweat and Flo's ripped her rug"
-    return bool(rest) and bool(rest[0].horses)
+    return bool(rest) and bool(rest[0].horses) and not joined  # "(her sheet) is wet and Flo had a lesson"
 
 
 def both_of_hers(items: Sequence[Item], at: int) -> bool:

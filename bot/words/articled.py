@@ -92,5 +92,7 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
     if rest[0].has("bare", "done", *MOVED) and not items[at].has(*SKY, "colour"):
         return True  # "la pulga adentro"
     skin = any(i.has("body") for i in rest)  # "la negra está mojada" may be a rug; "… hasta el cuero" is no rug
-    doubtful = items[at].has(*SKY) or (items[at].has("colour") and rest[0].has(*WETNESS) and not skin)
+    doubtful = (items[at].has(*SKY) and not rest[0].has("everyday comfortable")) or (
+        items[at].has("colour") and rest[0].has(*WETNESS) and not skin
+    )
     return not doubtful and of_a_horse(rest[0])

@@ -29,7 +29,7 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
         return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
     spare = any(i.has("spare") for i in run)
     called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
-    several = any(i.text.endswith("s") and (i.kinds("kind") or i.has("rug")) for i in run)
+    several = any(i.text.endswith("s") and (i.kinds("kind") or i.kinds("weight") or i.has("rug")) for i in run)
     return Piece(
         said,
         frozenset(kinds),

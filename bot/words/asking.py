@@ -93,7 +93,12 @@ def _how_one_is(words: Sequence[Item]) -> bool:
 
 
 def _without_whom(words: list[Item]) -> list[Item]:
-    """As in "Kévin est-ce que Lune a froid", "Kevin was Pip sweaty": whom it is put to left out, before what asks."""
+    """As in "Kévin est-ce que Lune a froid", "Kevin was Pip sweaty": whom it is put to left out, before what asks.
+
+    So is "and" in "and is Pip in her quilt".
+    """
+    if len(words) > 2 and words[0].has("and", "too") and words[1].has("question") and words[1].has("is", "was"):
+        return words[1:] if words[2].horses else words
     if len(words) < 3 or not words[0].person:
         return words
     verb, then = words[1:3]

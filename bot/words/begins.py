@@ -12,6 +12,10 @@ OUTING = 12  # words of "and Moka for an hour in the arena this morning"
 OF_THE_SECOND = (
     "is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", "place stall", "place field",
 )  # fmt: skip
+VERBS = (
+    "is", "was", "has", "had", "wears", "in", "worked", "put on", "took off", "took", "brought", "brought in",
+    "turned out",
+)  # fmt: skip
 LIST = 8  # words of a list of horses and how they are
 
 
@@ -52,6 +56,17 @@ def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
 
 
+def stays_or_goes_on(rest: Sequence[Item]) -> bool:
+    """As in "(fuera la gorda,) el forro se queda", "dentro la fina": another piece that stays, or goes on instead."""
+    words = [i for i in rest[:LIST] if not i.has("article", "her") or i.piece is not None]
+    first, then = (*words, None, None)[:2]
+    if first is None or then is None:
+        return False
+    return (first.piece is not None and then.has("stays", "keeps")) or (
+        first.has("inwards") and not first.horses and then.piece is not None
+    )
+
+
 def puts_on_or_off(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, put a piece on or take it off."""
     said = list(takewhile(lambda i: not i.mark, rest))
@@ -66,6 +81,19 @@ def told_of_a_horse(rest: Sequence[Item]) -> bool:
     words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
     how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
     return how > 0 and predicate(words[how])
+
+
+def does_something(rest: Sequence[Item]) -> bool:
+    """As in "(is wet) and Maple had a lesson", "(está mojada) y a Nube le he puesto la fina": a horse, then a verb."""
+    words = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, rest[:LIST]))
+    return len(words) > 1 and bool(words[0].horses) and words[1].has(*VERBS) and not words[1].has("and")
+
+
+def denied_alone(items: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Canelo no, (era Rayo el que sudaba)": who it is not, nothing of what, and then of another."""
+    named = items[-1].has("no", "not") and any(i.horses for i in items)
+    another = any(i.horses for i in takewhile(lambda i: not i.mark, rest))
+    return named and another and all(i.horses or i.has("no", "not", "is", "and", "article") for i in items)
 
 
 def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
@@ -113,6 +141,12 @@ def only_a_name(rest: Sequence[Item]) -> bool:
     small = ("polite", "article", "any adjective")  # "he's trembling, poor Jack"
     words = list(dropwhile(lambda i: i.has(*small) and not i.horses, (i for i in rest if not i.mark)))
     return bool(words) and bool(words[0].horses) and all(i.horses or only_small(i) for i in words[1:])
+
+
+def named_again(behind: Sequence[Item], current: Thought) -> bool:
+    """Whether what follows opens with a horse that was named already: no list names one twice."""
+    opens = next((i for i in behind if i.horses or not i.has("time", "article")), None)
+    return opens is not None and bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
 
 
 def both_worked(current: Thought, behind: Sequence[Item]) -> bool:

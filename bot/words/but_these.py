@@ -13,11 +13,14 @@ EXCEPT = Item("except", "except", frozenset({"except"}))
 
 
 def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
-    """The sentence with these left out in one word, as in "all done except Ty"; any other as it is."""
+    """The sentence with these left out in one word, as in "all done except Ty"; any other as it is.
+
+    Where some are named before, they alone are done: "Canela y Moro cambiadas, Nube en un rato".
+    """
     every = next(iter(places(sentence, EVERY)), len(sentence))
     turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
     these, behind = sentence[turn:], sentence[turn + 1 :]
-    if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[every:turn]):
+    if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[:turn]):
         return sentence
     if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these) and all(map(_of_these, these))):
         return sentence

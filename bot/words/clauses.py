@@ -160,8 +160,10 @@ def _moved_before(items: Sequence[Item]) -> int:
 def _did_something(behind: Sequence[Item]) -> bool:
     """As in "did two lessons", "did Pip like it said", "did Pip and Ned", "did a trace clip"; not "did Pip sweat"."""
     horses = any(i.horses for i in behind) and all(i.horses or i.has("i") or only_small(i) for i in behind)
-    clip = any(i.kinds("style") for i in behind) and not any(i.has("is", "has", "was") for i in behind)
-    return horses or clip or any(i.has("work", "done") for i in behind)
+    verb = any(i.has("is", "has", "was") and i.text != "'s" for i in behind)
+    clip = any(i.kinds("style") for i in behind) and not verb
+    counted = any(i.number is not None or i.has("one") for i in behind) and all(map(only_small, behind))  # "did one"
+    return horses or clip or counted or any(i.has("work", "done") for i in behind)
 
 
 def _told_of_the_next(behind: Sequence[Item]) -> bool:

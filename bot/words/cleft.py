@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import takewhile
 
-from bot.words.items import Item, places
+from bot.words.items import Item, places, predicate
 
 PICKED = frozenset(("relative", "i"))
 DENIALS = frozenset(("not",))
@@ -14,11 +15,12 @@ OPENING = ("it", "is", "was", "no", "i mean", "article")
 BEFORE_VERB = ("i", "subject", "is", "has", "helper", "she", "link")
 MOVED = ("put on", "took off", "wears")
 NOTHING = Item("", "")
+IS = Item("is", "is", frozenset({"is"}))
 
 
 def this_one(items: Sequence[Item]) -> Sequence[Item]:
     """The items with what is told of this one in the order in which anything else is told."""
-    return _picked_out(_not_that_but_this(items))
+    return _picked_out(_other_at_last(_not_that_but_this(items)))
 
 
 def _not_that_but_this(items: Sequence[Item]) -> list[Item]:
@@ -39,6 +41,19 @@ def _not_that_but_this(items: Sequence[Item]) -> list[Item]:
         kept.extend(_behind_verb(this, told) if told and told[0].has("i") else (this, *told))
         end = meant + 1
     return [*kept, *items[end:]]
+
+
+def _other_at_last(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "el que tiembla no es Max, es Lune": as "el que tiembla es Lune"."""
+    for at in places(items, DENIALS):
+        before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))
+        one = next((k for k in range(at + 1, min(len(items), at + 3)) if items[k].horses), len(items))
+        other = next((k for k in range(one + 1, min(len(items), one + REACH)) if items[k].horses), len(items))
+        told = any(predicate(i) for i in before) and any(i.has("relative") for i in before)
+        joins = all(i.text in ",;" or i.has(*SMALL) for i in items[one + 1 : other])
+        if told and joins and one < other < len(items) and _ends_there(items, other + 1):
+            return [*items[:at], IS, *items[other:]]
+    return items
 
 
 def _named_next(items: Sequence[Item], at: int) -> int:

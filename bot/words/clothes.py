@@ -3,15 +3,18 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache
+from itertools import takewhile
 
 from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
-from bot.words.items import WETNESS, Item, places, predicate
+from bot.words.items import WETNESS, Item, predicate
+from bot.words.jackets import with_jackets
 from bot.words.names import Roster
-from bot.words.owned import whose_before, whose_behind
+from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
 
+OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
@@ -20,7 +23,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
-    items = _with_jackets(items)
+    items = with_jackets(items)
+    horses = any(i.horses for i in items)
     members = [_member(item, roster) for item in items]
     for at in [at for at, member in enumerate(members) if member]:
         if at < heard:
@@ -33,6 +37,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             continue
         if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
             continue  # "Ruth's blanket", or that of a horse that is not here
+        if not horses and not piece.ids and _of_a_thing(items[end : end + 3]):
+            continue  # "se ha volado la lona del pajar"
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
             heard = end
@@ -59,37 +65,20 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     return [*found, *items[heard:]]
 
 
-def _with_jackets(items: list[Item]) -> list[Item]:
-    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
-
-    And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine.
-    """
-    found = list(items)
-    for at in places(items, frozenset(("place stall",))):
-        if items[at].text == "box" and _worn_in_it(items, at):
-            found[at] = replace(items[at], means=frozenset({"kind stable"}))
-    for at in places(items, frozenset(("jacket",))):
-        if _of_a_horse(items, at):
-            found[at] = replace(items[at], means=frozenset({"rug"}))
-    return found
-
-
-def _worn_in_it(items: Sequence[Item], at: int) -> bool:
-    """As in "box mise", "sa box est trempée", "la box de Lune": French tells by the article or the participle."""
-    before = items[at - 1].text if at else ""
-    behind = next((i for i in items[at + 1 : at + 3] if not i.has("is")), items[at])
-    moved = behind.has("put on", "took off") and behind.text.split()[-1].endswith(("mise", "ee", "ees"))
-    return before in ("la", "sa") or (moved and before not in ("en", "le", "son", "au"))
-
-
-def _of_a_horse(items: Sequence[Item], at: int) -> bool:
-    behind = [i for i in items[at + 1 : at + 4] if i.horses or not i.has("article") or i.has("of")]
-    whose = at > 1 and items[at - 1].text == "'s" and bool(items[at - 2].horses)
-    return whose or (len(behind) > 1 and behind[0].has("of") and bool(behind[1].horses))
-
-
 def _of_nobody_here(whose: Item) -> bool:
     return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
+
+
+def _of_a_thing(behind: Sequence[Item]) -> bool:
+    """As in "(lona) del tractor": of something that no table knows, where nobody speaks of a horse."""
+    joins = list(takewhile(lambda i: i.has("of", "article"), behind))
+    whose = any(i.has("of") for i in joins) and any(i.has("article") for i in joins)
+    return whose and len(joins) < len(behind) and _unknown(behind[len(joins)])
+
+
+def _unknown(item: Item) -> bool:
+    of_ours = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
+    return not of_ours
 
 
 def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) -> bool:
@@ -158,8 +147,9 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
-    """As in "tigrée de Lune mouillée", of her rug called la tigrée."""
-    whose = items[end + 1] if end + 1 < len(items) and items[end].has("of") else None
+    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", of her rug called la tigrée."""
+    behind = items[end : end + 2]
+    whose = behind[1] if len(behind) > 1 and behind[0].has("of") else next(iter(behind), None)
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
 
@@ -185,17 +175,26 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
     housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
     nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
     moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
-    return moved or any(not i.has("place stall", "body") for i in nouns)
+    laid = bool(nouns) and _laid_over(items, at + len(run))
+    return moved or laid or any(not i.has("place stall", "body") for i in nouns)
+
+
+def _laid_over(items: Sequence[Item], end: int) -> bool:
+    """As in "in his liner with the stable over", "… over it"; not "the stable over the road"."""
+    behind = items[end : end + 2]
+    return bool(behind) and behind[0].has("over") and (len(behind) < 2 or behind[1].mark or behind[1].has("it", "she"))
 
 
 def _starts(items: Sequence[Item], at: int, end: int) -> bool:
-    """As in "medium on", "heavy of Maple's": a description that opens, and what tells that it is one."""
+    """As in "medium on", "heavy of Maple's", "azul Nube mojada": one that opens, and what tells that it is one."""
     after, then = (*items[end : end + 2], None, None)[:2]
     if after is None:
         return False
     if after.has("of") and then is not None and then.horse:
         return True
     opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
+    if opens and after.horse and then is not None and told_of_clothes(then):
+        return True
     moved = after.has("on", "off", "put on", "took off", "in its stead")
     return opens and (moved or (after.has("is") and then is not None and then.has("off", "on")))
 
@@ -248,7 +247,9 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
     for k in range(at, min(len(items), at + REACH)):
         if items[k].mark:
             break
-        if (predicate(items[k]) and not items[k].has("sign hot", "sign cold")) or items[k].has("strap", "drying"):
+        if (
+            predicate(items[k]) and not items[k].has("sign hot", "sign cold", "sign shivering", "sign sweating")
+        ) or items[k].has("strap", "drying"):
             says = True  # nobody says of a rug that it is hot or cold
         elif not items[k].has("is", "broken", "time", "very", "a little", "link", "body", "hour"):
             return False

@@ -1,11 +1,13 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
+from itertools import dropwhile, islice
 
 from bot.words.around import stands_among_stalls
 from bot.words.begins import (
     as_the_one_before,
     begins_to_ask,
+    denied_alone,
     goes_on_table,
     heads_names,
     only_a_name,
@@ -13,14 +15,16 @@ from bot.words.begins import (
     owner_at_last,
     puts_on_or_off,
     seen_there,
+    stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
 )
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.parting import MOVES, goes_on, parts
+from bot.words.listed import goes_on
+from bot.words.parting import MOVES, parts
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dresses
+from bot.words.whole import complete, dressed_before, dresses
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 PLAN = 2  # words of "espero que"
@@ -84,15 +88,20 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
-    left = at + 1 < len(sentence) and sentence[at + 1].has("except", "only")
+    behind = list(dropwhile(lambda i: i.has("time"), islice(sentence, at + 1, at + 4)))  # ", now only the sheet"
+    left = bool(behind) and behind[0].has("except", "only")
     if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without", "off", "took off") and left and any(i.piece for i in sentence[at + 2 : at + 3]):
+    if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
     if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
-    if dresses(current) and (tells_of_a_piece(sentence[at + 1 :]) or as_the_one_before(sentence[at + 1 :])):
+    if dresses(current) and any(f(sentence[at + 1 :]) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return ","  # "le he quitado la manta, la marrón está rota"
+    if dressed_before(sentence, at, current):
+        return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(sentence[at + 1 :]):
+        return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
@@ -100,6 +109,10 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
+    if _denies_a_piece(current.items):
+        return ","  # "not Pip's heavy, his sheet has the rip"
+    if current.horses and not current.told and _it_is_another(sentence[at + 1 :]):
+        return ","  # "forget what I said of Pip, it was Ned that was cold"
     if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):
@@ -111,6 +124,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
     if not current.of_something:
         return _of_nobody_yet(sentence, at, current)
+    if denied_alone(current.items, sentence[at + 1 :]):
+        return ","  # "Canelo no, era Rayo el que sudaba"
     if current.horses and current.items[0].has("no") and told_of_a_horse(sentence[at + 1 :]):
         return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
     if current.pieces and not current.horses and owner_at_last(sentence[at + 1 :], current.pieces):
@@ -121,6 +136,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
 def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
     rest = sentence[at + 1 :]
+    if sentence[at].text == ":" and current.has(*MOVES) and rest and rest[0].horses:
+        return None  # "sortis au pré : Quartz, Perle"
     opened = current.items[0].has("polite") and not all(i.has("polite") for i in current.items)
     told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
     if not (told or current.has("done", "bare", "worked")):
@@ -154,6 +171,18 @@ def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> boo
     rest = sentence[at + 1 :]
     named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
     return named and not any(i.has("is", *WETNESS) or i.kinds("state") for i in rest)
+
+
+def _denies_a_piece(items: Sequence[Item]) -> bool:
+    """As in "not Pip's heavy", and no more."""
+    words = [i for i in items if not (i.has("polite", "article", "her") and not i.has("not"))]
+    return len(words) > 1 and words[0].has("not") and all(i.piece is not None for i in words[1:])
+
+
+def _it_is_another(rest: Sequence[Item]) -> bool:
+    """As in ", it was Ned that was cold"."""
+    opens = len(rest) > 3 and rest[0].has("it") and rest[1].has("is", "was")
+    return opens and bool(rest[2].horses) and rest[3].has("relative", "question", "is")
 
 
 def _of_its_piece(rest: Sequence[Item]) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.events import Done, Event, GarmentIs, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, GarmentIs, Placed, Seen, Sign, Wearing, Worked
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item
@@ -12,6 +12,8 @@ from bot.words.piece import Piece
 from bot.words.states import tell_piece
 from bot.words.telling import Telling, named
 
+MOVED = ("brought", "brought in", "turned out", "worked")
+BESIDE = ("toward", "article", "and", "time", "polite")  # what may stand beside who else was moved
 SO = ("si", "oui", "yes")
 
 
@@ -23,8 +25,9 @@ def same(clause: Clause, telling: Telling) -> None:
     if not clause.has("too"):
         _came_off_as_well(clause, telling)
         _worked_as_well(clause, telling)
+        _moved_as_well(clause, telling)
         return
-    if not all(i.horses or i.piece or soft(i) or i.has("my") for i in _up_to_where(clause.items)):
+    if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and pieces:
@@ -60,8 +63,23 @@ def _worked_as_well(clause: Clause, telling: Telling) -> None:
     """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
     counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
     rest = [i for i in clause.items if i not in counted]
-    if counted and isinstance(telling.events[-1], Worked) and all(i.horses or i.mark or i.has("and") for i in rest):
+    if (
+        counted
+        and isinstance(telling.events[-1], Worked)
+        and all(i.horses or i.mark or i.has("and", "had") for i in rest)
+    ):
         telling.each(clause.horses, lambda name: Worked(name))
+
+
+def _moved_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(saqué a Trueno al prado) y luego a Moro", "(j'ai rentré Lune au box) et Max": nothing but who else."""
+    last, heard = telling.events[-1], telling.heard
+    if not isinstance(last, Placed | Worked) or heard is None or not heard.has(*MOVED):
+        return
+    moved = last.horse in {name for i in heard.horses for name in i.horses}
+    joined = clause.joined == "and" or clause.items[0].has("and", "toward")
+    if moved and joined and all(i.horses or i.mark or i.has(*BESIDE) for i in clause.items):
+        telling.each(clause.horses, lambda name: of_another(last, name))
 
 
 def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
@@ -87,7 +105,7 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
         return
-    if _but_so(clause, telling):
+    if _but_so(clause, telling) or _the_one_that_is(clause, telling):
         sign = telling.sign
         telling.each(horses or clause.horses, lambda name: Seen(name, sign))
         return
@@ -120,10 +138,18 @@ def _but_so(clause: Clause, telling: Telling) -> bool:
     return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
 
 
+def _the_one_that_is(clause: Clause, telling: Telling) -> bool:
+    """As in "(Pip's not shivering,) that's Ned": what was just denied of one is so of the other."""
+    words = [i for i in clause.items if not (i.mark or i.has("but", "time")) and (i.has("it") or not i.has("article"))]
+    denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
+    opens = words[:-1]
+    return denied and bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
+
+
 def _not_now(clause: Clause) -> bool:
     """As in "was sweaty but isn't now"; not "sweaty but not much"."""
     words = [i for i in clause.items if not i.mark]
-    now = len(words) == 1 or any(i.has("time", "not any more") for i in words)
+    now = len(words) == 1 or any(i.has("time", "not any more") and not i.has("ahead") for i in words)
     return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
 
 

@@ -4,39 +4,36 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.clauses import soft
-from bot.words.items import Item, places
+from bot.words.items import Item
+from bot.words.mending import TAKES_BACK, mend_each
 
 REACH = 12  # words between who was said and who was meant
 PAUSES = frozenset(",…-–—:")
 ENDS = ".!…\n,;)"
-OPENS = frozenset(("no", "i mean", "undo", "second thought"))
 TOLD = ("place stall", "place field", "inwards", "outwards", "work")
 LEADS = frozenset(("of", "toward", "on", "off"))
-SMALL = ("no", "i mean", "undo", "second thought", "polite", "time", "is", "it", "was", "article")
+SMALL = (*TAKES_BACK, "polite", "time", "is", "it", "was", "article")
 
 
 def meant_instead(items: Sequence[Item]) -> list[Item]:
     """The items as they were meant: the horse that was said first gives way to the one said after "no, …"."""
-    kept: list[Item] = []
-    end = 0
-    for at in places(items, OPENS):
-        if at < end:
-            continue  # of what was mended before
-        kept.extend(items[end:at])
-        end = at
-        who = second_thought(items, at)
-        if who:
-            first = _told_last(kept)
-            kept[first] = _of_the_other(kept[first], items[who])
-            while kept[-1].mark:
-                kept.pop()
-            end = who + 1
-    return [*kept, *items[end:]]
+    return mend_each(items, TAKES_BACK, _mend)
+
+
+def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
+    who = second_thought(items, at)
+    if not who:
+        return at
+    first = _told_last(kept)
+    kept[first] = _of_the_other(kept[first], items[who])
+    while kept[-1].mark:
+        kept.pop()
+    return who + 1
 
 
 def names_second_thought(items: Sequence[Item], at: int) -> bool:
     """Whether the word at this place is whom somebody meant instead: "Igor a chaud, non pardon, c'est bandit"."""
-    openers = (k for k in range(max(0, at - REACH), at) if not OPENS.isdisjoint(items[k].means))
+    openers = (k for k in range(max(0, at - REACH), at) if not TAKES_BACK.isdisjoint(items[k].means))
     return any(second_thought(items, k) == at for k in openers)
 
 
@@ -64,7 +61,7 @@ def _opens(items: Sequence[Item], at: int, said: tuple[str, ...]) -> bool:
     if not item.has("not") or item.has("no to that") or behind.horses == said:
         return True
     denied = behind.has("not") and at + 2 < len(items) and items[at + 2].horses == said
-    return at > 0 and items[at - 1].mark and (behind.mark or behind.has(*OPENS, "polite") or denied)
+    return at > 0 and items[at - 1].mark and (behind.mark or behind.has(*TAKES_BACK, "polite") or denied)
 
 
 def _told_last(before: Sequence[Item]) -> int:
@@ -88,7 +85,7 @@ def _passed(items: Sequence[Item], at: int, leading: frozenset[str]) -> bool:
     item = items[at]
     if item.mark:
         return item.text in PAUSES
-    if not LEADS.isdisjoint(item.means) and not item.has(*OPENS):
+    if not LEADS.isdisjoint(item.means) and not item.has(*TAKES_BACK):
         sorry_for = item.has("toward") and items[at - 1].has("polite")  # "désolé pour Lune"
         return not (sorry_for or item.means.isdisjoint(leading))
     return item.piece is None and item.has(*SMALL) and not item.has("but")

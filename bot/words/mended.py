@@ -4,39 +4,34 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.clauses import soft
-from bot.words.items import Item, places
+from bot.words.items import Item
+from bot.words.mending import TAKES_BACK, mend_each
 
 REACH = 12  # words between what was said and what was meant
 ENDS = ".!…\n,;"
-OPENS = frozenset(("not", "no", "i mean", "undo", "second thought"))
+OPENS = TAKES_BACK | {"not"}
 SMALL = ("polite", "time", "no", "i mean", "second thought", "i", "article", "in")
 
 
 def mended(items: Sequence[Item]) -> list[Item]:
     """The items as they were meant: the piece that was said first gives way to the one said after "no, …"."""
-    kept: list[Item] = []
-    end = 0
-    for at in places(items, OPENS):
-        if at < end:
-            continue  # of what was mended before
-        kept.extend(items[end:at])
-        end = at
-        denied = _not_that_piece(items, at)
-        if denied and _worn_last(kept):
-            end = denied
-            continue
-        after = _second_thought(items, at)
-        last = _last_piece(kept) if after else None
-        if last is None:
-            continue
-        if items[after].has("instead of"):  # "on over… no, instead of her sheet"
-            while kept[-1].mark or kept[-1].has("over"):
-                kept.pop()
-            end = after
-            continue
-        kept[last] = _meant(kept[last], items[after])
-        end = after + (1 if items[after].piece is not None else 2)
-    return [*kept, *items[end:]]
+    return mend_each(items, OPENS, _mend)
+
+
+def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
+    denied = _not_that_piece(items, at)
+    if denied and _worn_last(kept):
+        return denied
+    after = _second_thought(items, at)
+    last = _last_piece(kept) if after else None
+    if last is None:
+        return at
+    if items[after].has("instead of"):  # "on over… no, instead of her sheet"
+        while kept[-1].mark or kept[-1].has("over"):
+            kept.pop()
+        return after
+    kept[last] = _meant(kept[last], items[after])
+    return after + (1 if items[after].piece is not None else 2)
 
 
 def _not_that_piece(items: Sequence[Item], at: int) -> int:

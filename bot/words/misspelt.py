@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from functools import lru_cache
 
+from bot.words.items import says_how
+from bot.words.lexicon import Lexicon
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import distance
 
@@ -20,8 +22,13 @@ def trade_word(word: str, language: str, limit: int) -> str | None:
         for other in lexicon.trade.get((word[0], length), "").split()
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
-    says = lexicon.phrases.longest  # of two as near, the one that says something by itself: swapped, not shaped
-    return min(near, key=lambda one: (one[0], not says((one[1],), 0)[1], one[1]))[1] if near and allowed else None
+    return min(near, key=lambda one: (one[0], *_says(one[1], lexicon), one[1]))[1] if near and allowed else None
+
+
+def _says(word: str, lexicon: Lexicon) -> tuple[bool, bool]:
+    """Least of two as near is the one that says how a horse is (sweaty, no shetty), or anything by itself."""
+    means, said = lexicon.phrases.longest((word,), 0)
+    return not says_how(means), not said
 
 
 def _inflected(word: str, other: str) -> bool:

@@ -12,7 +12,7 @@ LAYERING = (
 # what may stand between a horse and what it is in: "turned Otto out at 8 in his heavy"
 PASSED = (
     "is", "link", "time", "was", "very", "too", "hour", "outwards", "turned out", "in", "article", "toward",
-    "place field", "place stall",
+    "place field", "place stall", "her",
 )  # fmt: skip
 
 
@@ -26,7 +26,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     only = items[at - 1].has("only") and not items[at - 1].has("and") if at else False
     if only and following is not None and following.has("put on"):
         return "whole"  # "le he dejado solo el forro puesto"
-    if only and at > 1 and items[at - 2].mark and any(i.piece for i in items[:at]):
+    leading = next((i for i in reversed(items[: max(0, at - 1)]) if not i.has("time")), None)  # ", now only the 200"
+    if only and leading is not None and leading.mark and any(i.piece for i in items[:at]):
         return "whole"  # "j'ai enlevé la doublure, juste la 200 maintenant"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"

@@ -1,6 +1,6 @@
 """The outfit that results: what a horse wears after pieces are put on, taken off or swapped."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from bot.events import GarmentIs, Wearing
@@ -90,6 +90,7 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
         return None  # "took her sheet off", of a horse that has none
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
+    before = list(worn)
     for piece in (*change.whole, *change.add):
         lent = len(piece.owners) == 1 and not piece.several
         found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
@@ -99,7 +100,8 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
             if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
             return None
-        worn = _with(worn, found.ids, telling, over=change.over or bool(change.whole))
+        before = [g for g in before if g not in found.ids]  # "put her heavy and her stable rug on", the heavy again
+        worn = _with(worn, found.ids, telling, yields=() if change.over or change.whole else before)
     return Wearing(horse, ordered(worn, telling.roster))
 
 
@@ -138,9 +140,9 @@ def _without(worn: Sequence[str], piece: Piece, horse: str, telling: Telling) ->
     return [g for g in worn if g not in going]
 
 
-def _with(worn: Sequence[str], ids: Sequence[str], telling: Telling, *, over: bool) -> list[str]:
-    """The outfit with these on as well; one outer layer takes the place of another unless put over it."""
+def _with(worn: Sequence[str], ids: Sequence[str], telling: Telling, *, yields: Collection[str]) -> list[str]:
+    """The outfit with these on as well; one outer layer takes the place of another that was on before, and yields."""
     garments = telling.roster.garments
     outer = any(garments[g].kind in RUGS for g in ids)
-    kept = [g for g in worn if over or not (outer and g in garments and garments[g].kind in OUTER)]
+    kept = [g for g in worn if g not in yields or not (outer and g in garments and garments[g].kind in OUTER)]
     return [*kept, *(g for g in ids if g not in kept)]

@@ -112,8 +112,10 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if any(i.has("long ago") for i in words[at + 1 : at + 3]):
         return None  # "Odin shivered all last winter"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
-    plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
     said = words[at]
+    part, _ = _part_around(items, said)
+    told = [i for i in told if i in part or not (i.has("i") or i.person)]  # "c'est le stagiaire, Lune grelotte"
+    plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
     if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
         return Seen(horse.horses[0], "shivering")
     return None

@@ -7,6 +7,7 @@ from itertools import takewhile
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 from bot.words.sentences import REACH
+from bot.words.weatherlike import clothing
 
 
 def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) -> tuple[Piece, int]:
@@ -62,7 +63,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         return replace(piece, owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
-        if after is None or after.mark or predicate(after) or after.has("is"):
+        if after is None or after.mark or predicate(after) or after.has("is") or told_of_clothes(after):
             return replace(piece, owners=items[at].horses), at + 1
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
@@ -79,10 +80,22 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
             place, owners = place + 3, [*owners, *items[place + 2].horses]
             break
         joined = place + 2 < len(items) and items[place + 1].has("and") and items[place + 2].has("of")
+        joined = joined and not _gets_one(items[place + 4 : place + 6])
         place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
         if not joined:
             break
     return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
+
+
+def _gets_one(behind: Sequence[Item]) -> bool:
+    """As in "(le puse la gorda a Trueno y a Nube) la fina", "… la suya": another piece, which the last of them gets."""
+    first = next((i for i in behind if i.has("own") or not i.has("article")), None)
+    return first is not None and (clothing(first) or first.number is not None or first.has("own", "colour"))
+
+
+def told_of_clothes(item: Item) -> bool:
+    """How wet or torn a piece is, its strap, or that it is on or off: what may follow its owner's name."""
+    return item.has(*WETNESS, "strap", "on", "off", "put on", "took off") or bool(item.kinds("state"))
 
 
 def _named_at_last(items: Sequence[Item], at: int) -> int:

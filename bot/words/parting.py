@@ -1,22 +1,25 @@
 """Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
 
 from collections.abc import Callable, Sequence
-from itertools import takewhile
 
 from bot.words.begins import (
     LIST,
     begins_to_ask,
     both_worked,
+    does_something,
+    named_again,
     only_how,
     owned_piece_told,
     seen_there,
+    stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
 )
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
+from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dresses, placed_or_dressed
+from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
@@ -118,7 +121,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS if _worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
     if not item.has("and"):
         return None
-    if _named_again(sentence[at + 1 :], current):
+    if named_again(sentence[at + 1 :], current):
         return "and"  # "Otto kicked Pip and now Pip won't eat"
     if current.spoken and current.items[0].has("it") and following.has("subject"):
         return "and"  # "it's on the rack and he's in the tartan"
@@ -133,9 +136,13 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS
     if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
-    if dresses(current) and owned_piece_told(sentence[at + 1 :]):
+    if current.told and not current.of_something and does_something(sentence[at + 1 :]):
+        return "and"  # "(la morada) está mojada y Perla ha dado la clase"
+    if dresses(current) and (owned_piece_told(sentence[at + 1 :]) or stays_or_goes_on(sentence[at + 1 :])):
         return "and"  # "le quité la manta y el forro de Lucero sigue húmedo"
-    if dresses(current) and another_gets_one(sentence[at + 1 :], current.items):
+    if dressed_before(sentence, at, current) or (
+        dresses(current) and another_gets_one(sentence[at + 1 :], current.items)
+    ):
         return "and"  # "a Lola le puse la capa verde y a Canela la negra"
     if not item.has("has", "wears"):
         return "and" if complete(current) and not goes_on(sentence, at) else STAYS
@@ -164,12 +171,6 @@ def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
     more = bool(behind) and behind[0].piece is not None and not behind[0].piece.owners
     worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
     return more and worn and (len(behind) == 1 or behind[1].mark)
-
-
-def _named_again(behind: Sequence[Item], current: Thought) -> bool:
-    """Whether what follows opens with a horse that was named already: no list names one twice."""
-    opens = next((i for i in behind if i.horses or not i.has("time", "article")), NOTHING)
-    return bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
 
 
 def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:
@@ -254,52 +255,3 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:
     return (at > 0 and sentence[at - 1].mark) or sentence[at].has("but")
-
-
-def _at_an_hour(behind: Sequence[Item]) -> bool:
-    """As in "(turned out Pip and Ned) at 7", "at 7:30 this morning": when, and no more."""
-    said = list(takewhile(lambda i: not i.mark, behind))
-    timed = len(said) > 1 and said[0].has("hour") and (said[1].clock or said[1].number is not None)
-    return timed and all(i.has("time") for i in said[2:])
-
-
-def goes_on(sentence: Sequence[Item], at: int) -> bool:
-    """Whether a list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
-    before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
-    clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
-    if clip and any(i.kinds("style") for i in rest[:4]) and not any(is_subject(i) for i in rest[:4]):
-        return True
-    if clip and before is not None and before.horses and _names_and_style(rest):
-        return True  # "tondu Lune et Max en chasse"
-    while rest and (rest[0].has("article", "and", "of", "her", "polite", "over") and not is_subject(rest[0])):
-        rest = rest[1:]
-    if before is None or not rest:
-        return False
-    if rest[0].has("in") and before.piece is not None:
-        into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
-        if into or any(i.has("outwards") for i in sentence[:at]):
-            return True  # "out of his sheet and into the orange one"
-    if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
-        return any(i.has("stripped") for i in sentence[:at])  # "stripped him and into the fleece"
-    following = rest[1] if len(rest) > 1 else None
-    ends = (
-        following is None
-        or following.mark
-        or following.has("and", "time", "polite", "too", "when", "but", "not any more", "over", "both")
-        or (following.has("toward") and not following.has("is"))
-        or _at_an_hour(rest[1:])
-        or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
-    )
-    if not (rest[0].horses and before.horses):
-        return bool(rest[0].piece and before.piece and ends)
-    if following is None:
-        return True
-    if sentence[at].has("and") and any(i.has("except") for i in sentence[:at]):
-        return ends or not (following.has("is", "was", "has") or predicate(following))  # "all but Pip and Otter who …"
-    return ends and not (following.has("is") and not following.has("and"))
-
-
-def _names_and_style(rest: Sequence[Item]) -> bool:
-    style = next((k for k, i in enumerate(rest[:LIST]) if i.kinds("style")), 0)
-    names = [i for i in rest[:style] if not (i.text == "," or i.has("and", "article", "toward", "time"))]
-    return bool(names) and all(i.horses for i in names)

@@ -1,7 +1,7 @@
 """In or out: "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import dropwhile, pairwise
 
 from bot.events import Placed, Wearing, Where, Worked
 from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
@@ -12,6 +12,7 @@ from bot.words.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
+PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
 WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 
@@ -75,23 +76,37 @@ def _ones_own(item: Item) -> bool:
 def _goes_somewhere(items: Sequence[Item]) -> bool:
     """A word of going in or out; "in" before a place only says where: "Storm is in his stall"."""
     goes = [k for k, i in enumerate(items) if i.has("inwards", "outwards")]
-    return not all(items[k].has("in") and _place_behind(items, k) for k in goes)
+    return not all(items[k].has("in") and place_behind(items, k) for k in goes)
 
 
-def _place_behind(items: Sequence[Item], at: int) -> bool:
+def place_behind(items: Sequence[Item], at: int) -> bool:
     """Whether a stall or a field follows, past its article."""
     behind = next((i for i in items[at + 1 : at + 3] if not i.has("article", "her")), None)
     return behind is not None and behind.has("place stall", "place field")
 
 
 def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
-    """As in "j'ai sorti Brume au pré avec sa doudoune", "solté a Trueno en el potrero con la capa puesta"."""
-    moved = clause.has("turned out", "brought in") or _left_there(clause.items)
+    """As in "j'ai sorti Brume au pré avec sa doudoune", "Trueno en el box con la capa puesta"."""
+    stands = _stands_there(clause.items)
+    moved = stands or clause.has("turned out", "brought in") or _left_there(clause.items)
     where = _where(clause.items) if moved and not _changed(clause.items) and not clause.has("not") else None
+    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    if stands and where is not None:
+        telling.standing.update(name for i in horses for name in i.horses)
     if where is not None:
         last = telling.events[-1] if telling.events else None
         worn = named((last.horse,)) if isinstance(last, Wearing) else ()  # "lo solté en el prado con el polar"
-        telling.each(list(clause.horses) or worn, lambda name: Placed(name, where))
+        telling.each(horses or worn, lambda name: Placed(name, where))
+
+
+def _stands_there(items: Sequence[Item]) -> bool:
+    """As in "Otto is in his stall in his sheet": where it stands, told between the horse and what it has on."""
+    words = [i for i in items if i.has("in", *WHERE_TO) or not (i.mark or i.has(*PASSED))]
+    behind = list(dropwhile(lambda i: i.horses, words))
+    if len(behind) == len(words) or something_of_hers(behind):
+        return False
+    there = list(dropwhile(lambda i: i.has("in") and not i.has("place stall", "place field"), behind))
+    return there[:1] != [] and there[0].has("place stall", "place field") and any(i.piece is not None for i in there)
 
 
 def _changed(items: Sequence[Item]) -> bool:
@@ -192,11 +207,15 @@ def _pronoun(items: Sequence[Item]) -> bool:
 
 
 def _goes_on(clause: Clause, telling: Telling) -> bool:
-    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of."""
+    """As in "monté a Canela, está otra vez afuera": a verb without a subject goes on with the horse just told of.
+
+    What came off it may be what is in the stall: "le quité la gorda y está en el box".
+    """
     opens = next((i for i in clause.items if not i.mark and not i.has("and", "time")), clause.items[0])
     who = {name for i in telling.who for name in i.horses}
-    worked = telling.events[-len(who) :] if who else []
-    return opens.has("is") and bool(who) and {e.horse for e in worked if isinstance(e, Worked)} == who
+    told = telling.events[-len(who) :] if who else []
+    of_it = (e.horse for e in told if isinstance(e, Worked) or (isinstance(e, Wearing) and telling.dressed))
+    return opens.has("is") and bool(who) and set(of_it) == who
 
 
 def _in_company(clause: Clause, moved: int) -> bool:

@@ -96,8 +96,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     )
     if not clothing or not _plainly(rest, *BESIDE_WHY):
         return None
-    named = [i for i in items if not (i.piece and i.piece.rug)]  # "why no rug on Pip" asks of no piece in particular
-    return Asked("why", horse=horse, garment=_garment(named if horse else items, telling, horse))
+    return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
 
 
 def _that_for_her(rest: Sequence[Item]) -> bool:
@@ -195,6 +194,8 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
         return None
     piece = next(k for k, i in enumerate(items) if i.piece)
+    if any(i.horses for i in items[:piece]) and any(i.has("under") for i in items[:piece]):
+        return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
     if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(

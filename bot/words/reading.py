@@ -9,6 +9,7 @@ from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
 from bot.words.asking import asks, seen_when
+from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
@@ -42,6 +43,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
+from bot.words.supposed import dated_behind, of_what_was_said, only_until, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -67,6 +69,7 @@ from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
+TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -174,6 +177,11 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         return
     if only_heads(sentence):
         return
+    if not marked and (told := _told_behind_a_request(sentence)):
+        _asked_about(sentence[:told], telling)
+        telling.asked = False  # "the medium" is of the horse that somebody is to see to
+        read_sentence(sentence[told:], telling, marked=False)
+        return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
             return
@@ -185,8 +193,25 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
                 return
             _before_the_question(sentence, telling)
             _asked_about(sentence, telling)
+            _two_questions(sentence, telling)
         return
     _clauses(cut(sentence), telling)
+
+
+def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
+    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
+    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
+        for part in parts:
+            read_question(part, telling)
+
+
+def _told_behind_a_request(sentence: Sequence[Item]) -> int:
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0."""
+    if not begins_to_ask(sentence):
+        return 0
+    pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
+    return pause if pause and (tells_of_a_piece(sentence[pause:]) or told_of_a_horse(sentence[pause:])) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:
@@ -231,14 +256,14 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     from_work = False  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
-        if clause.joined in ("when", "if") or _supposes(clause):
+        if clause.joined in ("when", "if") or supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
         if read_wish(clause, telling):
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue
-        if clause.blocked or _only_until(clause) or _dated_behind(clause, following):
+        if clause.blocked or of_what_was_said(clause) or only_until(clause) or dated_behind(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or clause.of_its_youth
@@ -276,27 +301,6 @@ def _but_one(clause: Clause) -> bool:
     if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
         return True
     return clause.items[0].has("except") and clause.told
-
-
-def _supposes(clause: Clause) -> bool:
-    """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
-    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
-        return False
-    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
-
-
-def _only_until(clause: Clause) -> bool:
-    """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
-    if not clause.has("when"):
-        return False
-    until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
-    how = [k for k, i in enumerate(clause.items) if predicate(i)]
-    return 0 < until < min(how, default=0) and not clause.has("was")
-
-
-def _dated_behind(clause: Clause, following: Clause | None) -> bool:
-    """As in "Otto was always cold (when he was a foal)"."""
-    return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

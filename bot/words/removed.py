@@ -2,11 +2,10 @@
 
 from collections.abc import Sequence
 
+from bot.words.agreement import of_another_sex
 from bot.words.clauses import Clause
 from bot.words.items import WETNESS, Item
 from bot.words.telling import Telling
-
-A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
 
 
 def came_off_for_it(clause: Clause, telling: Telling, how: Item) -> bool:
@@ -28,7 +27,7 @@ def came_off_for_it(clause: Clause, telling: Telling, how: Item) -> bool:
     moved = ("took off", "took", "swapped", "off", *(("put on",) if taken_up else ()))
     if len(pieces) != 1 or telling.spoken is None or not before.has(*moved):
         return False
-    return not _of_another_sex(pieces[0].said, how.text)
+    return not of_another_sex(pieces[0].said, how.text)
 
 
 def _taken_up(before: Clause, clause: Clause) -> bool:
@@ -39,8 +38,3 @@ def _taken_up(before: Clause, clause: Clause) -> bool:
 
 def _up_to_how(items: Sequence[Item]) -> Sequence[Item]:
     return items[: next((k for k, i in enumerate(items) if i.has(*WETNESS)), len(items))]
-
-
-def _of_another_sex(noun: str, said: str) -> bool:
-    """As in "la manta … mojado": one ends as feminine words do, the other as masculine ones."""
-    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == A_AND_O

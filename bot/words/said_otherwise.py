@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from bot.words.clauses import soft
-from bot.words.items import WETNESS, Item, places, predicate
+from bot.words.items import WETNESS, Item, predicate
+from bot.words.mending import TAKES_BACK, mend_each
 
-OPENS = frozenset(("no", "i mean", "undo", "second thought"))
-SMALL = ("no", "i mean", "undo", "second thought", "polite", "it", "is", "article")
+SMALL = (*TAKES_BACK, "polite", "it", "is", "article")
 PAUSES = frozenset(",…-–—")
 WHERE = ("place stall", "place field", "inwards", "outwards")
 REACH = 5  # words between how it was said to be and how it is
@@ -14,19 +14,16 @@ REACH = 5  # words between how it was said to be and how it is
 
 def said_otherwise(items: Sequence[Item]) -> list[Item]:
     """The items as they were meant: what was said first of how it is gives way to what is said after "no, …"."""
-    kept: list[Item] = []
-    end = 0
-    for at in places(items, OPENS):
-        if at < end:
-            continue  # of what was mended before
-        kept.extend(items[end:at])
-        end = at
-        how = _said_after(items, at)
-        first = _said_first(kept) if how else None
-        if first is not None and _of_one_kind(kept[first], items[how], excused=items[at].has("polite")):
-            kept[first:] = [items[how]]
-            end = how + 1
-    return [*kept, *items[end:]]
+    return mend_each(items, TAKES_BACK, _mend)
+
+
+def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
+    how = _said_after(items, at)
+    first = _said_first(kept) if how else None
+    if first is None or not _of_one_kind(kept[first], items[how], excused=items[at].has("polite")):
+        return at
+    kept[first:] = [items[how]]
+    return how + 1
 
 
 def _said_first(kept: Sequence[Item]) -> int | None:

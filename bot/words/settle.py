@@ -17,7 +17,7 @@ AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays",
     "rug again", "do not rug", "has", "not", "stopped", "in", "inwards", "outwards", "too", "off", "on",
     "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan",
-    "had", "ask state", "ask wearing", "question", "felt", "took part",
+    "had", "ask state", "ask wearing", "question", "felt", "took part", "strap",
 )  # fmt: skip
 NEAR = 8  # words
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
@@ -185,6 +185,8 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
     """As in "el que trae frío es lucero", "no, that's misty": who it is, behind what was said of him."""
     if at < 2 or not items[at - 1].has("is") or items[at].has("weekday", "mass"):
         return False
+    if at + 1 < len(items) and items[at + 1].has("relative") and any(i.kinds("sign") for i in items[at + 2 : at + 4]):
+        return True  # "no es gitana la que suda"
     that = items[at - 2].has("it") and items[at - 2].has("relative")
     if that and any(i.has("no") for i in items[max(0, at - 4) : at]):
         return True

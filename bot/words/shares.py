@@ -20,6 +20,8 @@ def share_of(horse: str, wearers: Collection[str], change: Change) -> Change:
 
 
 def _of_the_others(piece: Piece, horse: str, wearers: Collection[str]) -> bool:
+    if piece.several:
+        return False  # "took Pip and Ned's sheets off"
     return bool(piece.owners) and horse not in piece.owners and all(owner in wearers for owner in piece.owners)
 
 

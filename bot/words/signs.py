@@ -25,7 +25,7 @@ from bot.words.around import (
 from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
 from bot.words.piece import Piece
@@ -37,6 +37,7 @@ from bot.words.thread import just_taken_off
 from bot.words.told_apart import felt_in_a_part
 from bot.words.whose import unnamed
 
+ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -97,7 +98,7 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "se ha roto la jarra"
     if item.has(*WETNESS) and both_of_hers(items, at):
         return
-    if item.kinds("sign") and _denied_behind(items, at):
+    if of_a_horse(item) and _denied_behind(items, at):
         reading.denied, reading.spent = True, False
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes(item) else ()
     if pieces:
@@ -125,11 +126,11 @@ def _said_how_much_of(item: Item) -> bool:
 
 
 def _denied_behind(items: Sequence[Item], at: int) -> bool:
-    """As in "Lou tremble plus", "sudor no tiene"; not "tremble plus que Max", "a froid pas Lune"."""
+    """As in "Lou tremble plus", "frío no tiene, la verdad"; not "tremble plus que Max", "a froid pas Lune"."""
     behind = items[at + 1 : at + 3]
     if not behind or not behind[0].has("not behind", "not") or items[at].text.split()[-1] in DENYING:
         return False  # "file pas pantoute" denies itself
-    if not behind[0].has("not behind") and not all(i.has("is", "has") for i in items[at + 2 :]):
+    if not behind[0].has("not behind") and not all(i.mark or i.has(*ENDS_DENIAL) for i in items[at + 2 :]):
         return False
     return len(behind) < 2 or not (behind[1].has("what", "of") or only_that_one_left(items, at + 2))
 

@@ -131,6 +131,7 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
         whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
     sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
     alike = _sounding_alike(word, lexicon) if sounded else ()
+    whole = [form for other in whole for form in lexicon.short_forms.get(other, (other,))]  # "kitao", kitado: quitado
     meant = next((other for other in (*whole, *alike, turned) if other and other in lexicon.everyday), word)
     if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig

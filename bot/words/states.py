@@ -165,6 +165,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and _its_own(clause, at) and telling.spoken is not None:
         pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
+    if _left_out_behind(clause.items, at):
+        return
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
     beside = reading.latest == "piece" and not reading.gap  # "dolly-liner wet round the neck"
@@ -180,6 +182,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)
         tell_piece(telling, spoken, state, named(spoken.owners))
+    elif clause.has("the rest") and not pieces:
+        return  # "(Pip's sheet is wet,) everyone else's is dry"
     elif not pieces and not weather and (not reading.latest or it):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
@@ -189,6 +193,12 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = replace(piece, every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _left_out_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "everyone's rugs are dry except Pip's purple": told of all but that one, and it is told of no other."""
+    left = next((k for k in range(at + 1, len(items)) if items[k].has("except")), len(items))
+    return any(i.piece is not None or i.horses for i in items[left:])
 
 
 def _its_own(clause: Clause, at: int) -> bool:

@@ -1,7 +1,7 @@
 """Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.barn import Barn, Person
@@ -13,14 +13,14 @@ from bot.words.items import WETNESS, Item
 from bot.words.meaning import Ask, Reference
 from bot.words.names import Roster
 from bot.words.piece import Piece
+from bot.words.summed import once, one_done, strongest
 from bot.words.which import Meant, meant
 
-# what a sign says along with itself
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
+FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 COLD: tuple[Sign, ...] = ("cold", "shivering")
-WITH_IT: dict[Sign, tuple[Sign, ...]] = {"sweating": ("hot", "wet"), "shivering": ("cold",)}
 
 
 @dataclass
@@ -160,7 +160,7 @@ class Telling:
         dressed = {e.horse for e in events if isinstance(e, Wearing)} & self.changed
         told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
         events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
-        events = _strongest(_one_done(events, len(self.names)))
+        events = strongest(one_done(events, len(self.names)))
         events = self._where_told(events)
         signed = {e.horse for e in events if isinstance(e, Seen)}
         worked = {e.horse for e in events if isinstance(e, Worked)}
@@ -172,7 +172,7 @@ class Telling:
         kept = [e for e in kept if not (isinstance(e, Placed) and e.horse in stood)]
         seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
         asked = "?" in self.text
-        return tuple(e for e in _once(seen) if asked or _state_of(e) not in signed)
+        return tuple(e for e in once(seen) if asked or _state_of(e) not in signed)
 
     def _last_words(self) -> list[Event]:
         """The facts without those that another one of the same horse or piece outdoes."""
@@ -240,6 +240,10 @@ class Telling:
         dried = self.denied[at] == "comfortable" and event.sign == "sweating" and before in self.past
         return dried or event.sign == self.denied[at]
 
+    def _unlike(self, at: int, event: Seen) -> bool:
+        """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
+        return event.sign != "wet" or self.denied[at] not in FELT
+
     def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
         """Whether another of the signs told of the horse leaves nothing of this one."""
         others = [(k, e) for k, e in signs if k != at]
@@ -256,7 +260,8 @@ class Telling:
         uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
         if event.sign == "comfortable" and at not in self.later and uneasy:
             return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
-        if at in self.denied and at not in self.later and any(k not in self.past for k, _ in others):
+        now = [e for k, e in others if k not in self.past]
+        if at in self.denied and at not in self.later and any(self._unlike(at, e) for e in now):
             return True
         left_out = [k for k, _ in others if k < at and k in self.of_all]  # "all toasty except Fig who was cold"
         return at in self.past and any(k not in self.past and k not in left_out for k, _ in others)
@@ -279,37 +284,6 @@ def _wetter_told(at: int, event: GarmentIs, states: Sequence[tuple[int, GarmentI
 def _state_of(event: Event) -> str | None:
     """Whose state is asked for; "update on Storm: no more shivering" asks nothing."""
     return event.horse if isinstance(event, Asked) and event.about == "state" else None
-
-
-def _once(events: Iterable[Event]) -> Iterator[Event]:
-    """Each sign of a horse once, with where it was seen if that is said."""
-    events = list(dict.fromkeys(events))
-    placed = {(e.horse, e.sign) for e in events if isinstance(e, Seen) and e.setting != "turnout"}
-    for event in events:
-        if not (isinstance(event, Seen) and event.setting == "turnout" and (event.horse, event.sign) in placed):
-            yield event
-
-
-def _strongest(events: list[Event]) -> list[Event]:
-    """One sign where two say one thing: who sweats is hot and wet of it, who shivers is cold."""
-    seen = [e for e in events if isinstance(e, Seen)]
-    milder = {(e.horse, less) for e in seen for less in WITH_IT.get(e.sign, ())}
-    where = {e.horse: e.setting for e in seen if (e.horse, e.sign) in milder and e.setting != "turnout"}
-    told = [e for e in events if not (isinstance(e, Seen) and (e.horse, e.sign) in milder)]
-    return [replace(e, setting=where.get(e.horse, e.setting)) if isinstance(e, Seen) else e for e in told]
-
-
-def _one_done(events: list[Event], horses: int) -> list[Event]:
-    """All the horses said to be done in one fact: "Maple done, Juniper done"."""
-    dones = [e for e in events if isinstance(e, Done)]
-    if len(dones) < 2:
-        return events
-    every = any(e.horses == "all" for e in dones)
-    most = any(e.horses != "all" and 2 * len(e.horses) > horses for e in dones)  # "all done! all but Pip"
-    names = tuple(dict.fromkeys(name for e in dones if e.horses != "all" for name in e.horses))
-    merged = Done("all" if every and not most else names)
-    first = events.index(dones[0])
-    return [merged if k == first else e for k, e in enumerate(events) if k == first or not isinstance(e, Done)]
 
 
 def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:

@@ -2,11 +2,13 @@
 
 from collections.abc import Sequence
 
+from bot.words.agreement import of_another_sex
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
 FELT = 5  # words of "cold along her back"
+STRAPPED = 5  # words of "strap broken on the heavy of …"
 NOTHING = Item("", "")
 
 
@@ -20,7 +22,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "the penny sheet"
     if wordlike(items[at]) and (
         (clothing(before) and not _goes_on_of(items, at) and not taken_off(items, at))
-        or (describes(items[at]) and at + 1 < len(items) and clothing(items[at + 1]))
+        or (describes(items[at]) and at + 1 < len(items) and _may_describe(items[at], items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
     if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
@@ -46,6 +48,11 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     return adjectival or before.text in ("of", "every")
 
 
+def _may_describe(item: Item, behind: Item) -> bool:
+    """As in "black rug": a colour before clothes; "tinto manta" does not agree, and is the horse Tinto."""
+    return clothing(behind) and not of_another_sex(behind.text, item.text)
+
+
 def _attribute(items: Sequence[Item], at: int) -> bool:
     """As in "wet moss is", "the cold ember was": how it is stands before it, and the verb behind."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
@@ -54,10 +61,11 @@ def _attribute(items: Sequence[Item], at: int) -> bool:
 
 
 def taken_off(items: Sequence[Item], at: int) -> bool:
-    """As in "enlevé chemise étoile", "sin forro pancho": what was put on or taken off, and whose."""
+    """As in "enlevé chemise étoile", "sin forro pancho", "sangle cassée sur couverture gamin": what, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
     moved = at > 1 and items[at - 2].has("put on", "took off", "without") and clothing(items[at - 1])
-    return ends and moved and not describes(items[at])
+    broken = at > 2 and clothing(items[at - 1]) and any(i.has("strap") for i in items[max(0, at - STRAPPED) : at])
+    return ends and (moved or broken) and not describes(items[at])
 
 
 def _alive(rest: Sequence[Item]) -> bool:
@@ -86,8 +94,9 @@ def _says(rest: Sequence[Item]) -> bool:
 
 
 def _goes_on_of(items: Sequence[Item], at: int) -> bool:
-    """As in "Pip in his medium star ok": a word that describes nothing, and what is said of it."""
-    return not describes(items[at]) and at + 1 < len(items) and said_how(items[at + 1])
+    """As in "Pip in his medium star ok", "gorda luna correa rota": a word that describes nothing, and what of it."""
+    behind = items[at + 1] if at + 1 < len(items) else NOTHING
+    return not describes(items[at]) and (said_how(behind) or behind.has("strap"))
 
 
 def said_how(item: Item) -> bool:

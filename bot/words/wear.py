@@ -1,13 +1,13 @@
 """What horses wear now: put on, taken off, swapped, bare; always told as the whole outfit that results."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from bot.events import Wearing
 from bot.words.around import something_of_hers
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
+from bot.words.dressed_alike import as_before
 from bot.words.it import done_to_it, leave_it, put_it_back, put_it_on
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.onoff import goes_with, mode_of
@@ -17,7 +17,7 @@ from bot.words.routine import wished_so
 from bot.words.shares import share_of
 from bot.words.stripped import in_nothing, left_on, strips, wears_nothing
 from bot.words.telling import Telling, named
-from bot.words.wearers import all_but_these, of_another_horse, to_her, wearers
+from bot.words.wearers import all_but_these, of_another_horse, of_one_in_it, to_her, wearers
 
 SAYS = (
     "put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of",
@@ -38,7 +38,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     back = put_it_back(clause.items) and telling.spoken is not None
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause.items)):
         return False
-    if _is_a_wish_or_place(clause) or clause.has("felt"):
+    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
@@ -85,20 +85,8 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
     """What the clause leaves out because it was said before: the piece put back, or worn by the next as well."""
     if telling.spoken is not None and (put_it_back(clause.items) or (clause.horses and put_it_on(clause.items))):
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
-    if (
-        change.empty
-        and telling.dressed
-        and telling.events
-        and isinstance(telling.events[-1], Wearing)
-        and _only_names(clause)
-        and not (clause.horses and any(of_another_horse(piece, clause.horses) for piece in clause.pieces))
-    ):
-        pieces = list(clause.pieces)  # "Maple in her heavy, Pip his sheet"
-        change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
-    if change.empty and telling.dressed and _nothing_on(clause):
-        change.all_off = True  # "Orbayu lleva la fina y Pía nada"
-    if change.empty and telling.spoken is not None and clause.items[-1].has("own") and clause.has("in", "wears"):
-        change.whole = [replace(telling.spoken, owners=(), ids=(), words=frozenset())]  # "Clemmie in hers"
+    if change.empty:
+        as_before(clause, change, telling)
     if change.empty and telling.spoken is not None and clause.has("it"):
         _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
 
@@ -124,7 +112,8 @@ def _dressed(horses: Sequence[Item], telling: Telling) -> bool:
 def _is_a_wish_or_place(clause: Clause) -> bool:
     """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
     elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
-    told = clause.has("took off", "took", "wears", "swapped") or (clause.has("in") and bool(clause.pieces))
+    told = clause.has("took off", "took", "wears", "swapped") or (bool(clause.pieces) and of_one_in_it(clause))
+    told = told or (clause.items[0].has("inwards") and not clause.horses)  # "(fuera la azul,) dentro la verde"
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
 
@@ -137,18 +126,6 @@ def _only_nearly(items: Sequence[Item]) -> bool:
 def _had_done(items: Sequence[Item]) -> bool:
     """As in "j'avais mis la bleue à Lune", "le había puesto la fina": before something else was done."""
     return any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
-
-
-def _nothing_on(clause: Clause) -> bool:
-    said = [i for i in clause.items if not i.mark]
-    return len(said) == 2 and bool(said[0].horses) and said[1].has("nothing")
-
-
-def _only_names(clause: Clause) -> bool:
-    named_too = any(i.horses or (i.piece and i.piece.owners) for i in clause.items)
-    return named_too and all(
-        i.horses or i.piece or i.has("and", "of", "article", "toward") or i.mark for i in clause.items
-    )
 
 
 def _change(clause: Clause) -> Change:

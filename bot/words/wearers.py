@@ -5,11 +5,13 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.events import Seen
+from bot.words.around import owns_the_stall
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
-from bot.words.items import Item
+from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.piece import Piece
+from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
 from bot.words.tokens import words as words_of
 
@@ -18,7 +20,9 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = clause.horses
+    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    if horses and telling.begun and _named_after_it(clause.items):
+        return telling.who  # "(Otto sudado,) le quité la manta, Fig bien"
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
@@ -31,7 +35,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     pieces = [*change.pieces, *clause.pieces]
     if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
-    if to_her(clause.items) and len(telling.who) == 1 and telling.begun:
+    if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, polaire de Neige dessus"
@@ -59,7 +63,10 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     moves = moves or (
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"
+    moves = moves or bool(change.add)  # "(fuera la azul,) dentro la verde"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
+    if moves and telling.begun and pieces and all(piece.their and piece.several for piece in pieces):
+        return telling.meant_by(clause)  # "Pip and Ned were hot, took their heavies off"
     if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
         return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
     return telling.meant_by(clause)
@@ -72,6 +79,15 @@ def all_but_these(clause: Clause) -> bool:
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     every = clause.has("everyone", "all horses") or any(piece.every or piece.several for piece in clause.pieces)
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
+
+
+def _named_after_it(items: Sequence[Item]) -> bool:
+    """As in "les he quitado las mantas, Perla bien": whoever is named behind the pause is another."""
+    pause = next((k for k, i in enumerate(items) if i.text == ","), len(items))
+    behind = next((k for k in range(pause + 1, len(items)) if items[k].horses), len(items))
+    before = items[:pause]
+    told = behind + 1 < len(items) and not items[behind - 1].has("toward", "of") and predicate(items[behind + 1])
+    return told and to_her(before) and not any(i.horses for i in before)
 
 
 def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], clause: Clause, telling: Telling) -> bool:
@@ -115,7 +131,22 @@ def to_her(items: Sequence[Item]) -> bool:
     if verb is None:
         return False
     said = (*items[verb].text.split()[:-1], *(i.text for i in items[max(0, verb - 2) : verb]))
-    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in items[-2:])
+    last = (i for i in items[-2:] if i is items[-1] or not i.has("article"))  # "en el box": the, not him
+    return any(word in TO_HER for word in said) or any(i.has("she") and not i.has("subject") for i in last)
+
+
+def of_one_in_it(clause: Clause) -> bool:
+    """As in "in his sheet", "put the sheet on Pip in his stall"; in "put Pip's sheet in the stall" nobody is in it."""
+    inside = [k for k, i in enumerate(clause.items) if i.has("in")]
+    her = any(i.has("on") or (i.has("she") and not i.has("article")) for i in clause.items)
+    somebody = her or to_her(clause.items) or bool(clause.horses) or any(piece.given for piece in clause.pieces)
+    return bool(inside) and (somebody or not all(place_behind(clause.items, k) for k in inside))
+
+
+def _to_several(clause: Clause) -> bool:
+    """As in "(Otto y Fig sudados,) les he quitado las mantas", "je leur ai mis la polaire": to more than one."""
+    verbs = (i.text.split() for i in clause.items if not i.has("article"))
+    return bool(clause.pieces) and any(len(said) > 1 and not {"les", "leur"}.isdisjoint(said) for said in verbs)
 
 
 def _over_her(items: Sequence[Item]) -> bool:

@@ -26,6 +26,13 @@ def _so_is(items: Sequence[Item]) -> bool:
     return bool(rest) and is_subject(rest[-1]) and all(is_subject(i) or i.has("and") for i in rest)
 
 
+def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "(Pip sudado,) le quité la gorda": of the horse named before it, where another begins at this place."""
+    opens = next((i for i in sentence[at + 1 : at + 3] if i.horses or not i.has("toward", "article")), None)
+    unnamed = dresses(current) and not current.horses and not any(p.owners for p in current.pieces)
+    return unnamed and opens is not None and bool(opens.horses) and any(i.horses for i in sentence[:at])
+
+
 def complete(current: Thought) -> bool:
     """A horse or a piece, and how it is, where it is, or what it wears."""
     if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet

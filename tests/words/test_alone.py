@@ -10,7 +10,7 @@ from bot.state import as_filed
 from bot.words import Heard, read
 from tests.words.corpus import HERE as CORPUS
 from tests.words.corpus import barn
-from tests.words.others import HERE, SETS, messages
+from tests.words.others import SETS, file_of, messages
 
 SOME = 40  # of a set
 
@@ -23,7 +23,7 @@ def said(where: str, text: str) -> Heard:
 @pytest.mark.parametrize("name", SETS)
 def test_a_message_means_the_same_in_a_barn_that_has_heard_it_all(name: str) -> None:
     """Read in order in one barn, and each again in another order in the same barn and in a barn just loaded."""
-    old, new = load(HERE / f"{name}.yaml"), load(HERE / f"{name}.yaml")
+    old, new = load(file_of(f"{name}.yaml")), load(file_of(f"{name}.yaml"))
     texts = [message.text for message in messages(name)]
     before = {text: read(text, old.people[0], old, as_filed(old)) for text in texts}
     for text in random.Random(7).sample(texts, SOME):

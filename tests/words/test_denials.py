@@ -22,7 +22,8 @@ DENIALS = {
     ),
     "encina": (
         "{n} no está {s}", "{n} ya no está {s}", "no está {s} {n}", "ni {n} ni {m} están {s}s", "{n} no está nada {s}",
-        "{n} tampoco está {s}", "he tocado a {n} y no está {s}", "no está {n} {s}",
+        "{n} tampoco está {s}", "he tocado a {n} y no está {s}", "no está {n} {s}", "{n} {s} no está",
+        "{n} comiendo, {s} no está", "{n} {s} no está, la verdad", "{s} no está {n}",
     ),
     "chenaie": (
         "{n} n'est pas {s}", "{n} est pas {s}", "{n} n'est plus {s}", "{n} est plus {s}", "{n} pas {s}",

@@ -2,13 +2,13 @@
 
 import pytest
 
-from tests.words.others import SETS, by_language, messages, table
+from tests.words.others import MENDED, SETS, by_language, messages, table
 
 
 @pytest.mark.parametrize("language", ["en", "es", "fr"])
 def test_what_others_write_is_understood(language: str) -> None:
     """95 of 100 reports exactly right, and nothing recorded of a wrong horse or garment, ever."""
-    tally = by_language()[language]
+    tally = by_language(SETS)[language]
 
     assert tally["reports right"] >= 0.95 * tally["reports"]
     assert tally["wrong subject"] == 0
@@ -16,12 +16,26 @@ def test_what_others_write_is_understood(language: str) -> None:
 
 def test_what_others_say_among_themselves_is_left_alone() -> None:
     """99 of 100 messages that are not for the bot are met with silence."""
-    tallies = by_language().values()
+    tallies = by_language(SETS).values()
 
     assert sum(t["chatter right"] for t in tallies) >= 0.99 * sum(t["chatter"] for t in tallies)
 
 
-@pytest.mark.parametrize("name", SETS)
+@pytest.mark.parametrize("language", ["en", "es", "fr"])
+def test_what_was_mended_stays_so(language: str) -> None:
+    """97 of 100 reports of the sets that were mended from, and small talk left alone; two messages still act wrongly.
+
+    Of these two, "The navy's got a rip" behind a word of Hector is taken for his navy, where its writer would be asked;
+    a groom who writes by ear has his "couverte de Bali" taken for a covered Bali.
+    """
+    tally = by_language(MENDED)[language]
+
+    assert tally["reports right"] >= 0.97 * tally["reports"]
+    assert tally["chatter right"] == tally["chatter"]
+    assert tally["wrong subject"] == {"en": 1, "es": 0, "fr": 1}[language]
+
+
+@pytest.mark.parametrize("name", SETS + MENDED)
 def test_a_set_is_a_hundred_messages_about_a_barn(name: str) -> None:
     """Reports and small talk, as a group has them."""
     told = list(messages(name))

@@ -19,6 +19,7 @@ BARN = load(demo_path())
         "otter needs a blanket he is shivering",
         "Otter necesita manta, está temblando",
         "Otter a besoin d'une couverture, il tremble",
+        "hi, the new kid here, Otter is shivering what do I do??",
     ],
 )
 def test_shivering_is_heard_however_it_is_said(text: str) -> None:

@@ -94,6 +94,9 @@ from tests.words.test_turns_of_speech import said, told
         # clipped, whatever it is called; asked as thumbs spell it
         ("trasquilamos a Moro, hunter", [("Moro", "hunter")]),
         ("acabo de rapar a Trueno entero", [("Trueno", "full")]),
+        ("acaban de esquilar a Moro de caza", [("Moro", "hunter")]),
+        ("hemos terminado de esquilar a Canela, entera", [("Canela", "full")]),
+        ("esquilé a Paloma a manta", [("Paloma", "blanket")]),
         ("ba a nebar en la noche?", [("forecast",)]),
         ("que mantas siguen secandose", [("drying",)]),
         ("qué cosas se te pueden preguntar?", [("help",)]),
@@ -116,6 +119,10 @@ from tests.words.test_turns_of_speech import said, told
         # without its article
         ("quité forro Lucero", [("Lucero", ())]),
         ("correa rota manta roja", [("nube-manta", "strap broken")]),
+        ("gorda canela correa rota", [("canela-gorda", "strap broken")]),
+        ("gorda canela mojada", [("canela-gorda", "wet")]),
+        ("100 moro lavando", [("moro-100", "washing")]),
+        ("gorda canela sudada", [("Canela", "sweating")]),
         ("Moro bien, lo que sí la manta roja tiene la correa cortada", [
             ("Moro", "comfortable"), ("nube-manta", "strap broken"),
         ]),
@@ -163,6 +170,9 @@ def test_spoken_spanish_is_understood(text: str, expected: list[tuple[object, ..
         "con el trueno de anoche se fue la luz",
         "Moro saltó la valla",
         "la noche anterior no dormí",
+        "aún no han terminado de esquilar a Canela entera",
+        "la lona del tractor está rota",
+        "se ha volado la capa de la tómbola",
     ],
 )
 def test_what_only_sounds_so_is_left_alone(text: str) -> None:
@@ -234,3 +244,19 @@ def test_a_barns_own_word_for_a_kind_is_heard_of_its_other_horses(tmp_path: Path
     assert [told(one) for one in heard] == [[("tero-capa", "wet")], [("sauce-media", "wet")], []]
     assert heard[2].ask
     assert heard[2].ask.options == ("jarilla-media", "jarilla-gruesa")
+
+
+def test_a_colour_that_does_not_agree_is_a_horse(tmp_path: Path) -> None:
+    """A feminine rug has no masculine colour: the word before it, written small, is who wears it."""
+    (tmp_path / "barn.yaml").write_text(
+        "barn: La Vega\ntimezone: Europe/Madrid\nplace: {latitude: 42, longitude: -3}\n"
+        "rounds: [{name: mañana, at: '07:30'}]\npeople: [{name: Ana, role: manager, language: es}]\n"
+        "horses: [{name: Rojo, wearing: [rojo-media]}, {name: Blanca, wearing: [blanca-media]}]\n"
+        "garments:\n- {id: rojo-media, horse: Rojo, kind: turnout, fill_g: 200}\n"
+        "- {id: blanca-media, horse: Blanca, kind: turnout, fill_g: 200}\n",
+        encoding="utf-8",
+    )
+    here = load(tmp_path / "barn.yaml")
+    texts = ("rojo manta fuera", "rojo media mojada", "blanca manta fuera", "manta roja fuera", "manta rojo fuera")
+    heard = [read(text, here.people[0], here, as_filed(here)) for text in texts]
+    assert [told(one) for one in heard] == [[("Rojo", ())], [("rojo-media", "wet")], [], [], []]

@@ -85,6 +85,16 @@ def said(text: str, name: str) -> Heard:
             (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),),
         ]),
         ("chenaie", "Gel annoncé pour la nuit ?", [("forecast",)]),
+        ("oak", "Otto did two lessons today, Fig did one", [("Otto",), ("Fig",)]),
+        ("oak", "oops ignore that last msg", [()]),
+        ("chenaie", "Sortis au pré : Filou, Perle", [("Filou", "field"), ("Perle", "field")]),
+        ("chenaie", "sangle cassée sur la 250 perle", [("perle-outdoor", "strap broken")]),
+        ("encina", "la canela y la estrella tranquilas y calientitas", [
+            ("Canela", "comfortable"), ("Estrella", "comfortable"),
+        ]),
+        ("oak", "otto is swetty again neck an chest", [("Otto", "sweating")]),
+        ("oak", "What's still drying, and who's left?", [("drying",), ("left",)]),
+        ("encina", "e kitao la manta a canela", [("Canela", ())]),
         # counted, left out with an excuse, and taken back in any words
         ("oak", "Tucker comfy, Fig cold, Otto is bare, done with all 3", [
             ("Tucker", "comfortable"), ("Fig", "cold"), ("Otto", ()), (("Tucker", "Fig", "Otto"),),
@@ -163,7 +173,7 @@ def said(text: str, name: str) -> Heard:
         ("chenaie", "chez nous le poney tremble", [("Filou", "shivering")]),
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
-        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "canela-gorda", "why")]),
+        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
         ("encina", "la canela está sudada y el lucero frío", [("Canela", "sweating"), ("Lucero", "cold")]),
         ("encina", "ya no tiembla la canela", [("Canela", "comfortable")]),
         ("encina", "le metí la mano a Moro por debajo y está perfecto", [("Moro", "comfortable")]),
@@ -317,7 +327,7 @@ def said(text: str, name: str) -> Heard:
         ("encina", "traje la manta roja y se la eché a Nube", [("Nube", ("nube-manta",))]),
         ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
         ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
-        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "canela-gorda", "why")]),
+        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
         # three in a breath, one as the one before; fond names; all off, over another
         ("encina", "MORO BIEN SECO PALOMA TAMBIEN LUCERO SUDADO", [
             ("Moro", "comfortable"), ("Paloma", "comfortable"), ("Lucero", "sweating"),
@@ -437,6 +447,8 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("sol", "dejé los platos lavados y la mesa lista"),
         ("encina", "la canela está seca este año"),
         ("chenaie", "petite, Perle avait toujours froid"),
+        ("chenaie", "est-ce que Perle est mouillée sous sa couverture ?"),
+        ("oak", "has any1 seen my left glove its the plaid one w the hole"),
         ("chenaie", "Perle étant jeune elle avait froid pour un rien"),
         ("chenaie", "quelle drache, jsui trempé comme une soupe"),
         ("oak", "Otto shivered all last winter in that corner till we moved the hay"),

@@ -32,6 +32,7 @@ PHRASES = {
         |will|would|can|could not quit sweating
     """,
     "sign hot": """
+        running (hot / a bit hot / a little hot / warm under there),
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
         hot under his rug, hot under the blanket, hot under her blanket, hot under his blanket,
         hot to the touch, burning up, melting, far too hot, way too hot, much too hot, overdressed,
@@ -1018,6 +1019,7 @@ PHRASES = {
         gone back to, gone back into, went back to, went back into, staying in her, staying in his,
         stayed in her, stayed in his, remains in, remains in her, still has on, just has on,
         only has on, only got on, just got on, only wearing, just wearing, wears only, wears just,
+        (in / wears / wearing / has on) nothing (but / except), (/ has / got / has got) nothing on but,
         nowt but, got on just, cosy in, comfy in, snug in, tucked up with, all dressed in, re rugged in,
         rerugged in, reblanketed in, re dressed in, redressed in, covered by, clad in, sitting in,
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
@@ -1074,7 +1076,8 @@ PHRASES = {
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,
         out of his rug, out of her rugs, out of his rugs, bare as a badger, bare as the day,
         bare as a babys bum, in the nuddy, nuddy, in the nip, in the scud, in the raw, stark naked,
-        buck naked, buck nekkid, commando, going commando, au natural, au naturale, in nothing but,
+        buck naked, buck nekkid, commando, going commando, au natural, au naturale,
+        in nothing but (her / his / its) (own coat / winter coat / coat / fur / own fur / birthday suit),
         in his own coat, in her own coat, in its own coat, in own coat, just her own coat,
         just his own coat, in his fur, in her fur, in just his fur, in just her fur, in nothing but fur,
         blanketless, blanket free, with nowt on, nowt on, not got any rugs on, not a stitch on,
@@ -1350,6 +1353,7 @@ PHRASES = {
         |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
+        can (wear / have / take) (blankets / rugs / a blanket / a rug / her rugs / his rugs),
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
         may be rugged, may be rugged again, may be blanketed again, may wear rugs again,
         may wear a rug again, ok to rug, okay to rug, ok to blanket, okay to blanket, fine to rug,
@@ -1580,6 +1584,7 @@ PHRASES = {
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
     """,
+    "by mistake": "by mistake, by accident, accidentally, in error, mistakenly, the wrong",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",
     "after": """
@@ -1653,6 +1658,12 @@ PHRASES = {
         in their night clothes, all tucked up as listed, is is ready, like it said, as it said, as it says,
         like you said, as you said, as told, as instructed, like the bot said, as the bot said, like the bot says,
         as the bot says, like the plan said, like the plan says, as the plan says, as the plan said, per the bot,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done,
+        did not get to, have not got to, did not get round to, yet to do, still waiting to be done,
         like it says, as was posted, as posted, like the post said, like the post says, as the post says,
         as the post said, by the list, per instructions
     """,
@@ -1822,6 +1833,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
@@ -1949,7 +1961,13 @@ PHRASES = {
         not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
         never once, no signs of, no sign of any, without any sign of, without a, rarely ever,
         not really, not totally, not entirely, not properly, not all the way, not quite, not fully,
-        not completely, not yet, but not
+        not completely, not yet, but not,
+        needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
+        still wants doing, still want doing,
+        needs to be done, need to be done, still needs to be done, still need to be done, still to do,
+        still to be done,
+        left to do, yet to be done, has yet to be done, have yet to be done,
+        did not get to, have not got to, did not get round to, yet to do, still waiting to be done
     """,
     "stopped": """
         stopped, no longer, not any more, no more, ceased, stop, stopping, has stopped, have stopped,
@@ -2436,7 +2454,10 @@ PHRASES = {
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",
     "her": "her, his, their, its, hers",
-    "my horse": "my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl",
+    "my horse": """
+        my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl,
+        one of mine, one of my two, one of my lot
+    """,
     "it": "it, that, this, those, these, one",
     "article": """
         the, a, an, this, that, both, some, another, those, these, all, yer, ye, da, t', th, th'
@@ -2478,6 +2499,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        not only,
         along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
         on my way to work, on the way to work, on my way home, on the way home, on my way in, on my way out,
@@ -3693,7 +3715,8 @@ PHRASES = {
         |stuck|put|got|slid|shoved ||my fingers |in|up under
     """,
     "my horses": """
-        my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine
+        my two, my three, my lot, my horses, my ponies, both my horses, both of my horses, my pair, both mine,
+        both of mine
     """,
     "ponies": """
         ponies, the ponies, all ponies, all the ponies, every pony, all our ponies, all of the ponies, both ponies,

@@ -1365,7 +1365,9 @@ PHRASES = {
         ( / la / lo / los / las) |trasquilé|trasquilamos|trasquilaron|trasquiló|tusé|tusamos|tusaron|tusó,
         ( / la / lo / los / las) |rapé|rapamos|raparon|rapó|rasuró|motilaron|motiló|peluquearon|peluqueó,
         (he / hemos / ha / han / e / emos / a / an) |rapado|trasquilado|tusado|rasurado|motilado|afeitado,
-        (acabo / acabamos / acaban / terminé / terminamos) de |rapar|trasquilar|tusar|rasurar|motilar|afeitar|pelar,
+        (acabo / acabas / acaba / acabamos / acaban / terminé / terminamos / terminaron / he terminado / hemos terminado
+        / han terminado / ha terminado) de (esquilar / esquilarlo / esquilarla / esquilarlos / rapar / raparlo / raparla
+        / trasquilar / tusar / rasurar / motilar / afeitar / pelar / pelarlo / pelarla),
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta
     """,
@@ -1392,7 +1394,7 @@ PHRASES = {
         corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés
     """,
     "style blanket": """
-        de manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
+        de manta, a manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo, corte blanket, corte manta, estilo |manta|blanket|mantita,
         esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
@@ -1834,6 +1836,7 @@ PHRASES = {
         ya ha tenido, ya tuvo
     """,
     "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "by mistake": "por error, por equivocación, por accidente, sin darme cuenta, por despiste",
     "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
@@ -1919,7 +1922,7 @@ PHRASES = {
     "the rest": """
         el resto, los demás, las demás, los otros, las otras, todos los demás, todas las demás,
         los que quedaban, los que faltaban, las que quedaban, las que faltaban, los que quedan, lo que quedaba,
-        lo demás, los restantes, las restantes, el resto de caballos, el resto de los caballos,
+        los restantes, las restantes, el resto de caballos, el resto de los caballos,
         el resto de la cuadra, el resto de la tropa, todo el resto, los otros caballos, los demás caballos,
         el resto de ellos, todos los otros, todas las otras, los otros todos
     """,
@@ -2840,7 +2843,7 @@ PHRASES = {
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
     "but": """
-        pero, sino, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
+        pero, sino, sino que, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,
         lo que sí, lo que sí que, eso sí que,
@@ -2893,6 +2896,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        no solo, no sólo, no solamente, no únicamente,
         acabo de pasar por, pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
         atrás del codo, atrás de los codos, atrás de la oreja, atrás de las orejas, atrás de la cruz,

@@ -569,6 +569,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
+        dans la machine (/ à laver / a lavé),
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -1045,6 +1046,7 @@ PHRASES = {
         bonne vieille, toute nouvelle, toute neuve, tout neuf, brave, moche, fameuses, propres, sales
     """,
     "put on": f"""
+        (j'ai / ai) mettre,
         j'y ai mis, j'y ai remis, j'y ai collé, je me suis permis de mettre, je me suis permise de mettre,
         je me suis permis de remettre, je me suis permis de lui mettre, je me suis permise de lui mettre,
         mis||e|es, ai mis, a mis, on a mis, avons mis, ajouté||e, enfilé||e, remis||e|es, j'ai mis, posé||e,
@@ -1773,6 +1775,7 @@ PHRASES = {
     "mounted": """
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
+    "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
     "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
     "after": """
@@ -2832,6 +2835,7 @@ PHRASES = {
         se couche, se recouche, se couche et se roule, se couche et se relève
     """,
     "link": """
+        pas seulement, non seulement,
         à la place,
         comme il faut, je crois bien, je crois bien que, je crois bien qu',
         déjà, encore, toujours, aussi, très, vraiment, bien, tout, toute, tous, toutes, maintenant, ici, là,
@@ -3747,6 +3751,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        (comment / cmt) (ça / sa / ca) marche (le bot / haybell / ce bot),
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
@@ -3947,8 +3952,8 @@ PHRASES = {
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
-        en train de sécher, à sécher, (est / sont) à sécher,
-        au séchage, sèchent, en séchage, sur la corde, sur la corde à linge, sur le fil,
+        en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage,
+        sur la corde, sur la corde à linge, sur le fil,
         sur le fil à linge, au séchoir, dans le séchoir, à la sellerie, dans la sellerie, à la chaufferie,
         à la buanderie, sur les barres, (au / sur le / près du / devant le) (radiateur / chauffage / poêle), au soleil,
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu

@@ -1,0 +1,32 @@
+"""Clauses that are no news: a condition, what is still to come, what was said before, what is long over."""
+
+from bot.words.clauses import Clause
+from bot.words.items import predicate
+
+
+def supposes(clause: Clause) -> bool:
+    """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
+    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
+        return False
+    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
+
+
+def only_until(clause: Clause) -> bool:
+    """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
+    if not clause.has("when"):
+        return False
+    until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
+    how = [k for k, i in enumerate(clause.items) if predicate(i)]
+    return 0 < until < min(how, default=0) and not clause.has("was")
+
+
+def of_what_was_said(clause: Clause) -> bool:
+    """As in "forget what I said about Otto being wet": which words are meant, and no news of him."""
+    undone = next((k for k, i in enumerate(clause.items) if i.has("undo")), len(clause.items))
+    behind = clause.items[undone + 1 : undone + 3]
+    return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
+
+
+def dated_behind(clause: Clause, following: Clause | None) -> bool:
+    """As in "Otto was always cold (when he was a foal)"."""
+    return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
