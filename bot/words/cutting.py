@@ -105,6 +105,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if _bare_is_the_next(sentence[at + 1 :], current):
+        return ","
     if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):
         return None
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
@@ -193,6 +195,12 @@ def _of_its_piece(rest: Sequence[Item]) -> bool:
         and rest[1].has("is", "link")
         and not rest[1].has("has", "in", "on", "off")
     )
+
+
+def _bare_is_the_next(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "(Lune liner + 200,) rien sur Max": bare is who stands behind it."""
+    leads = len(rest) > 1 and rest[0].has("bare") and rest[0].text.endswith((" sur", " a", " on", " de"))
+    return leads and bool(rest[1].horses) and current.of_something
 
 
 def _moves_on(item: Item) -> bool:

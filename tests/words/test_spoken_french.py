@@ -320,6 +320,11 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("jé mi la 250 a perle", [("Perle", ("perle-outdoor",))]),
         ("perle a pa froi mé filou oui", [("Perle", "comfortable"), ("Filou", "cold")]),
+        ("Perle en 250, Étoile sous-couverture + grosse, rien sur Filou", [
+            ("Perle", ("perle-outdoor",)), ("Étoile", ("etoile-sous-couverture", "etoile-grosse")), ("Filou", ()),
+        ]),
+        ("Caramel était en chemise bleue, passée en 200", [("Caramel", ("caramel-200",))]),
+        ("Perle a été tondue en couverture cet aprem Je veux que Perle reste nue cet hiver", [("Perle", True)]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
