@@ -42,6 +42,16 @@ def one_of_several_on(change: Change, item: Item, telling: Telling) -> bool:
     return any(sum(piece.fits(garments[g], bags[g]) for g in worn) > 1 for piece in pieces)
 
 
+def spare_of_several(names: Collection[str], change: Change, telling: Telling) -> Piece | None:
+    """As in "put the spare sheet on Otto and Fig", of which there is one: the piece that only one can have on."""
+    garments = telling.roster.garments
+    for piece in (*change.add, *change.whole):
+        on = [g for name in names for g in telling.meant(piece, name, lend=True).ids if garments[g].horse is None]
+        if len(on) > len(set(on)):
+            return piece
+    return None
+
+
 def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
     """The outfit of this horse is told, or asked about where the horse or a piece is not sure."""
     if not item.sure:

@@ -10,8 +10,9 @@ from bot.words.clauses import Clause, soft
 from bot.words.dressed_alike import as_before
 from bot.words.it import done_to_it, leave_it, put_it_back, put_it_on
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.meaning import Ask
 from bot.words.onoff import goes_with, mode_of
-from bot.words.outfits import as_worn, concerned, one_of_several_on, tell_outfit
+from bot.words.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
 from bot.words.piece import Piece
 from bot.words.routine import wished_so
 from bot.words.shares import share_of
@@ -94,6 +95,10 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
 def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
     """The outfit of each of these, with what of the change is hers."""
     names = {name for item in horses for name in item.horses}
+    spare = spare_of_several(names, change, telling) if len(names) > 1 and all(i.sure for i in horses) else None
+    if spare is not None:
+        telling.wonder(Ask("horse", spare.said, tuple(name for item in horses for name in item.horses)))
+        return
     beside = clause.has("keeps") and not clause.has("only", "leaves only")
     for item in horses:
         for one in named(item.horses) if item.sure else (item,):

@@ -325,6 +325,12 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("Caramel était en chemise bleue, passée en 200", [("Caramel", ("caramel-200",))]),
         ("Perle a été tondue en couverture cet aprem Je veux que Perle reste nue cet hiver", [("Perle", True)]),
+        # of several told before; the one spare that cannot be on two
+        ("Perle et Filou transpiraient, je les ai déshabillés", [
+            ("Perle", "sweating"), ("Filou", "sweating"), ("Perle", ()), ("Filou", ()),
+        ]),
+        ("Perle en nage, pas de couv pour l'instant", [("Perle", "sweating"), ("Perle", ())]),
+        ("fini les box, Ulysse rentré", [("Ulysse", "stall")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -399,6 +405,8 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "ne couvrez pas Perle cette nuit",
         "Perle a moins froid que Filou",
         "j'ai viré le tas de fumier, remis au propre",
+        "vu la météo je pense laisser Perle nue",
+        "essayez la 250 sur Perle pour voir",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -1220,6 +1220,7 @@ PHRASES = {
         tout nu comme un ver, nues comme des vers, nus comme des vers, nu comme au premier jour, remis||e à nu,
         mis||e à nu, mis||e à poil, remis||e à poil, laissé||e à poil, laissé||e au naturel, déshabillé||es,
         désapé||e, nu||e|s|es, j'ai tout enlevé à, j'ai tout retiré à, on a tout enlevé à, on a tout retiré à,
+        (pas de / sans / aucune) (couv / couverture) pour (l'instant / le moment),
         tout enlevé à, tout retiré à, tout enlevé sur, tout enlevé de, j'ai tout viré à, j'ai tout enlevé sur,
         rien sur, plus rien sur, enlevé tout à, viré tout à, retiré tout à, ôté tout à, rien sur dos,
         plus rien sur dos, a plus rien sur dos, n'a plus rien sur dos, a rien sur dos
@@ -2580,6 +2581,8 @@ PHRASES = {
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
     """,
     "guess": """
+        je (pense / crois / songe à / compte) (/ le / la / les / lui) (laisser / mettre / remettre / enlever),
+        (essaye / essayez / essayons / essaie),
         je parie que, je parie qu', je parierais que, à tous les coups, je te parie que,
         ne pense pas, pense pas, sais pas, ne sais pas, pas sûr, pas sûre, aucune idée, doute, je doute,
         crois pas, ne crois pas, pas certain, pas certaine, possible que, je suppose, suis pas sûr,
