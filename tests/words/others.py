@@ -8,7 +8,7 @@ what it gets wrong. The sets in `mended` are of the same hands; they were mended
 import json
 import sys
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -104,7 +104,8 @@ def score(name: str) -> Counter[str]:
     return tally
 
 
-def by_language(names: Iterable[str]) -> dict[str, Counter[str]]:
+@cache
+def by_language(names: tuple[str, ...]) -> dict[str, Counter[str]]:
     """How all these sets of a language do together."""
     tallies: dict[str, Counter[str]] = {}
     for name in names:
