@@ -17,6 +17,7 @@ settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
 clipped_so  how it was clipped, told behind its name
+jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is

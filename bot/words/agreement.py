@@ -9,7 +9,7 @@ from bot.words.piece import Piece
 from bot.words.telling import Telling
 
 SMALL = ("article", "and", "but", "polite", "link", "time")
-UNDER = ("under", "body", "after", "work", "in")  # what tells of the horse below the rug
+UNDER = ("under", "over", "body", "after", "work", "in")  # what tells of the horse below the rug
 BELOW = "dessous"
 NAME_ENDS = {"a": "feminine", "o": "masculine"}  # of Spanish names and of what agrees
 SPANISH_IS = ("está", "esta", "estaba", "sigue", "ya", "muy", "bien")

@@ -3,10 +3,15 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.clauses import Thought, only_small
+from bot.words.clauses import Thought, only_small, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
+WENT = ("turned out", "brought in", "inwards", "outwards", "place stall", "place field")
+OUTING = 12  # words of "and Moka for an hour in the arena this morning"
+OF_THE_SECOND = (
+    "is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", "place stall", "place field",
+)  # fmt: skip
 VERBS = (
     "is", "was", "has", "had", "wears", "in", "worked", "put on", "took off", "took", "brought", "brought in",
     "turned out",
@@ -17,6 +22,14 @@ LIST = 8  # words of a list of horses and how they are
 def only_everyone(rest: Sequence[Item]) -> bool:
     """As in "listo, todos": a word for all, and no more."""
     return len(rest) == 1 and rest[0].has("everyone", "all horses")
+
+
+def heads_names(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "sortis : Max, Lune", "in: Pip Ned": who went there is listed behind a colon, and no more is said."""
+    went = all(i.has(*WENT) or only_small(i) for i in before) and any(i.has(*WENT) for i in before)
+    every = (*WENT, "everyone", "all horses", "except")
+    listed = all(i.horses or i.mark or only_small(i) or i.has(*every) for i in rest)
+    return went and listed and any(i.horses for i in rest)
 
 
 def only_how(rest: Sequence[Item]) -> bool:
@@ -134,3 +147,18 @@ def named_again(behind: Sequence[Item], current: Thought) -> bool:
     """Whether what follows opens with a horse that was named already: no list names one twice."""
     opens = next((i for i in behind if i.horses or not i.has("time", "article")), None)
     return opens is not None and bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
+
+
+def both_worked(current: Thought, behind: Sequence[Item]) -> bool:
+    """As in "longé Lune et Moka 20 min chacun": how long and where is of both; "… et Moka est au box" is of one."""
+    names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind[:OUTING]))
+    if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
+        return False
+    if any(i.has("worked") and i.has("brought") for i in current.items) and names[1:2] and names[1].has("place stall"):
+        return True  # "monté Lune et Moka à l'écurie"
+    rest = list(takewhile(lambda i: not i.mark, names[1:]))
+    return not any(i.piece is not None or i.has(*OF_THE_SECOND) for i in rest) and all(map(_how_long_or_where, rest))
+
+
+def _how_long_or_where(item: Item) -> bool:
+    return soft(item) or item.number is not None or item.has("work")

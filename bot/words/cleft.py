@@ -14,13 +14,15 @@ SMALL = ("article", "polite", "it", "is", "was", "i mean", "link", "but")
 OPENING = ("it", "is", "was", "no", "i mean", "article")
 BEFORE_VERB = ("i", "subject", "is", "has", "helper", "she", "link")
 MOVED = ("put on", "took off", "wears")
+IT_IS = frozenset(("it", "i mean"))
+PAUSE = Item(",", ",", mark=True)
 NOTHING = Item("", "")
 IS = Item("is", "is", frozenset({"is"}))
 
 
 def this_one(items: Sequence[Item]) -> Sequence[Item]:
     """The items with what is told of this one in the order in which anything else is told."""
-    return _picked_out(_other_at_last(_not_that_but_this(items)))
+    return _picked_out(_so_is_the_other(_other_at_last(_not_that_but_this(items))))
 
 
 def _not_that_but_this(items: Sequence[Item]) -> list[Item]:
@@ -56,6 +58,28 @@ def _other_at_last(items: Sequence[Item]) -> Sequence[Item]:
     return items
 
 
+def _so_is_the_other(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "Max tousse pas, c'était Lune", "Pip isn't cold it's Ned": what is denied of one is so of the other."""
+    found = list(items)
+    for at in reversed(places(items, IT_IS)):
+        who = next((k for k in range(at + 1, min(at + 4, len(items))) if items[k].horses), at)
+        it_is = who > at and _is_behind(items, at) and all(i.has(*SMALL) for i in items[at:who])
+        how = _denied_before(items, at) if it_is and _ends_there(items, who + 1) else -1
+        if how >= 0:
+            found[at : who + 1] = [PAUSE, items[who], items[how]]
+    return found
+
+
+def _denied_before(items: Sequence[Item], at: int) -> int:
+    """The place of what is denied of a horse right before this one; −1 where nothing is."""
+    pause = at - 1 if at and items[at - 1].text in (",", "-", "–", "—", "…") else at
+    first = next((k for k in range(pause - 1, max(-1, pause - REACH), -1) if items[k].horses), pause)
+    said = items[first:pause]
+    told = [k for k in range(first, pause) if items[k].kinds("sign")]
+    plainly = len(told) == 1 and not any(i.mark for i in said) and any(i.has("not", "not behind") for i in said)
+    return told[0] if plainly else -1
+
+
 def _named_next(items: Sequence[Item], at: int) -> int:
     """Where it stands what it is not, with "who" or "that" behind it; 0 where nothing does."""
     named = at
@@ -89,7 +113,7 @@ def _another(one: Item, other: Item) -> bool:
 
 
 def _is_behind(items: Sequence[Item], at: int) -> bool:
-    return items[at].has("is") or (at + 1 < len(items) and items[at + 1].has("is", "was"))
+    return items[at].has("is", "was") or (at + 1 < len(items) and items[at + 1].has("is", "was"))
 
 
 def _ends_there(items: Sequence[Item], at: int) -> bool:

@@ -7,7 +7,8 @@ from itertools import takewhile
 
 from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
-from bot.words.items import WETNESS, Item, places, predicate
+from bot.words.items import WETNESS, Item, predicate
+from bot.words.jackets import with_jackets
 from bot.words.names import Roster
 from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
@@ -22,7 +23,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
-    items = _with_jackets(items)
+    items = with_jackets(items)
     horses = any(i.horses for i in items)
     members = [_member(item, roster) for item in items]
     for at in [at for at, member in enumerate(members) if member]:
@@ -62,35 +63,6 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return [*found, *items[heard:]]
-
-
-def _with_jackets(items: list[Item]) -> list[Item]:
-    """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
-
-    And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine.
-    """
-    found = list(items)
-    for at in places(items, frozenset(("place stall",))):
-        if items[at].text == "box" and _worn_in_it(items, at):
-            found[at] = replace(items[at], means=frozenset({"kind stable"}))
-    for at in places(items, frozenset(("jacket",))):
-        if _of_a_horse(items, at):
-            found[at] = replace(items[at], means=frozenset({"rug"}))
-    return found
-
-
-def _worn_in_it(items: Sequence[Item], at: int) -> bool:
-    """As in "box mise", "sa box est trempée", "la box de Lune": French tells by the article or the participle."""
-    before = items[at - 1].text if at else ""
-    behind = next((i for i in items[at + 1 : at + 3] if not i.has("is")), items[at])
-    moved = behind.has("put on", "took off") and behind.text.split()[-1].endswith(("mise", "ee", "ees"))
-    return before in ("la", "sa") or (moved and before not in ("en", "le", "son", "au"))
-
-
-def _of_a_horse(items: Sequence[Item], at: int) -> bool:
-    behind = [i for i in items[at + 1 : at + 4] if i.horses or not i.has("article") or i.has("of")]
-    whose = at > 1 and items[at - 1].text == "'s" and bool(items[at - 2].horses)
-    return whose or (len(behind) > 1 and behind[0].has("of") and bool(behind[1].horses))
 
 
 def _of_nobody_here(whose: Item) -> bool:
@@ -170,7 +142,8 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
     """As in "tank's ripped all down the side", "tank off, stable rug on", of a rug called the tank."""
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("and")
     after = next((i for i in items[end : end + 2] if not i.has("is") or i.has("off", "on")), None)
-    return opens and after is not None and (after.has("state torn", "state washing", "on", "off"))
+    told = ("state torn", "state washing", "on", "off", "instead of", "in its stead", "put on", "took off")
+    return opens and after is not None and after.has(*told)
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:

@@ -9,6 +9,7 @@ from bot.words.begins import (
     begins_to_ask,
     denied_alone,
     goes_on_table,
+    heads_names,
     only_a_name,
     only_everyone,
     owner_at_last,
@@ -104,6 +105,10 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if _bare_is_the_next(sentence[at + 1 :], current):
+        return ","
+    if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):
+        return None
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
     if _denies_a_piece(current.items):
@@ -192,6 +197,12 @@ def _of_its_piece(rest: Sequence[Item]) -> bool:
     )
 
 
+def _bare_is_the_next(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "(Lune liner + 200,) rien sur Max": bare is who stands behind it."""
+    leads = len(rest) > 1 and rest[0].has("bare") and rest[0].text.endswith((" sur", " a", " on", " de"))
+    return leads and bool(rest[1].horses) and current.of_something
+
+
 def _moves_on(item: Item) -> bool:
     """As in "(le quité la verde porque) venía empapada, le dejé solo el forro"; not "empapada, con la manta"."""
     return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
@@ -214,7 +225,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     if before.has("on", "off") and said_of_it and current.horses:
         return True  # "Maple sweaty took sheet off Pip fine"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
-        return at + 1 < len(sentence) and sentence[at + 1].has("inwards", "outwards")  # "Maple in Pip out"
+        then = next((i for i in sentence[at + 1 :] if not (i.horses or i.text == "," or i.has("and"))), item)
+        return then.has("inwards", "outwards")  # "Maple in Pip out", "Lune Max rentrés Prince Moka dehors"
     if (
         before.has("too")
         and not before.has("and")

@@ -9,13 +9,15 @@ from bot.words.clauses import Clause
 from bot.words.items import Item
 from bot.words.piece import RUGS, Piece
 from bot.words.telling import Telling
+from bot.words.wearers import of_another_horse
 
 
 def as_before(clause: Clause, change: Change, telling: Telling) -> None:
     """What a clause that does not say it does to an outfit: what the one before did."""
     pieces = list(clause.pieces)
     dressed = bool(telling.events) and isinstance(telling.events[-1], Wearing)
-    if telling.dressed and dressed and _only_names(clause.items):
+    lent = bool(clause.horses) and any(of_another_horse(piece, clause.horses) for piece in pieces)
+    if telling.dressed and dressed and _only_names(clause.items) and not lent:
         change.whole, change.add = (pieces, []) if telling.dressed == "whole" else ([], pieces)
     elif dressed and clause.items[0].has("toward") and _came_off(telling) and _only_names(clause.items):
         change.remove = pieces  # "(le quité la azul a Canela) y a Moro la verde"

@@ -56,3 +56,24 @@ def _is_on_one(three: Sequence[Item]) -> bool:
     return (on and len(three) == 2) or (
         len(three) == 3 and three[0].has("is") and three[1].has("on") and bool(three[2].horses or three[2].has("she"))
     )
+
+
+def put_it_on(items: Sequence[Item]) -> bool:
+    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper", ", remise à Tempête"."""
+    words = [i for i in items if not (i.mark or i.has("time", "polite")) or i.has("toward")]
+    if len(words) == 3 and words[0].has("put on") and words[1].has("toward") and words[2].horses:
+        return True
+    return any(
+        one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
+        for one, verb, to in zip(items, items[1:], items[2:], strict=False)
+    )
+
+
+def put_it_back(items: Sequence[Item]) -> bool:
+    """As in "(Lune a viré sa 200,) je lui ai remise", "je l'ai remise sous sa 200", "remise": and no more."""
+    verb = next((k for k, i in enumerate(items) if i.has("put on")), len(items))
+    if verb == len(items) or not items[verb].text.split()[-1].startswith("remis"):
+        return False
+    small = all(i.mark or i.has("i", "subject", "helper", "link", "she", "time") for i in items[:verb])
+    behind = [i for i in items[verb + 1 :] if not (i.mark or i.has("time", "polite", "article", "her"))]
+    return small and (not behind or (behind[0].has("over", "under") and all(i.piece for i in behind[1:])))

@@ -67,6 +67,8 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
     opens = at > 0 and items[at].has("no") and (paused or not _denies(items, at))
     if not (opens or items[at].has("i mean", "second thought") or (paused and items[at].has("undo"))):
         return 0
+    if items[at].has("is") and at > 0 and items[at - 1].has("but"):
+        return 0  # "mis la bleue à Lune mais c'est celle de Max"
     meant = at + 1
     while meant < min(len(items), at + REACH) and _passed(items[meant]):
         meant += 1

@@ -34,6 +34,24 @@ def as_worn(change: Change, item: Item, telling: Telling) -> Change:
     return replace(change, add=list(map(staying, change.add)), whole=list(map(staying, change.whole)))
 
 
+def one_of_several_on(change: Change, item: Item, telling: Telling) -> bool:
+    """As in "laissé la 100 à Lune, viré le liner", of two such that she has on: which stayed, what follows tells."""
+    garments, bags = telling.roster.garments, telling.roster.bags
+    worn = [g for g in telling.wear(item.horses[0]) or () if g in garments]
+    pieces = (*change.add, *change.whole)
+    return any(sum(piece.fits(garments[g], bags[g]) for g in worn) > 1 for piece in pieces)
+
+
+def spare_of_several(names: Collection[str], change: Change, telling: Telling) -> Piece | None:
+    """As in "put the spare sheet on Otto and Fig", of which there is one: the piece that only one can have on."""
+    garments = telling.roster.garments
+    for piece in (*change.add, *change.whole):
+        on = [g for name in names for g in telling.meant(piece, name, lend=True).ids if garments[g].horse is None]
+        if len(on) > len(set(on)):
+            return piece
+    return None
+
+
 def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
     """The outfit of this horse is told, or asked about where the horse or a piece is not sure."""
     if not item.sure:

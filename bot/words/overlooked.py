@@ -95,6 +95,8 @@ def _ill(items: Sequence[Item]) -> Seen | None:
     named = [k for k, item in enumerate(words) if item.horses]
     if at < 0 or len(named) != 1 or named[0] > at or _asked(items, "unwell") or words[0].has("question"):
         return None
+    if _denied_behind(words[at + 1 :]):
+        return None
     horse = words[named[0]]
     sure = horse.horse and horse.exact and not _somebody_of_hers(words, named[0])
     told = [i for k, i in enumerate(words[: at + 1]) if k != named[0] + 1 or not i.has("she")]
@@ -104,7 +106,7 @@ def _ill(items: Sequence[Item]) -> Seen | None:
 def _shivering(items: Sequence[Item]) -> Seen | None:
     words, at = _up_to_it(items)
     named = [k for k, item in enumerate(words) if item.horses]
-    if at < 0 or len(named) != 1 or named[0] > at or _asked(items):
+    if at < 0 or len(named) != 1 or named[0] > at or _asked(items) or _denied_behind(words[at + 1 :]):
         return None
     horse = words[named[0]]
     if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
@@ -119,6 +121,12 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
         return Seen(horse.horses[0], "shivering")
     return None
+
+
+def _denied_behind(behind: Sequence[Item]) -> bool:
+    """As in "Lune tousse plus", "Lune tousse pas du tout"; not "tousse plus que Max", "plus d'appétit"."""
+    denied = any(i.has("not behind") for i in behind[:1])
+    return denied and not any(i.has("what", "of") for i in behind[1:2])
 
 
 def _only_shown(behind: Sequence[Item]) -> bool:

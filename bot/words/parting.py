@@ -1,11 +1,11 @@
 """Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
 
 from collections.abc import Callable, Sequence
-from itertools import dropwhile, takewhile
 
 from bot.words.begins import (
     LIST,
     begins_to_ask,
+    both_worked,
     does_something,
     named_again,
     only_how,
@@ -26,11 +26,9 @@ HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
-OUTING = 12  # words of "and Moka for an hour in the arena this morning"
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
 OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
-OF_THE_SECOND = ("is", "was", "she", "it", "worked", "had", "ahead", "plan", "not", "too", *PLACES)
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -163,7 +161,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """As in "Pip bare and fine", "au pré Mirabelle et Toundra ont froid"."""
     behind = sentence[at + 1 :]
-    if current.items and not current.told and (_both_worked(current, behind) or _more_of_the_body(current, behind)):
+    if current.items and not current.told and (both_worked(current, behind) or _more_of_the_body(current, behind)):
         return True
     return _both_there(sentence, at, current) or (current.has("bare") and only_how(behind))
 
@@ -173,21 +171,6 @@ def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
     more = bool(behind) and behind[0].piece is not None and not behind[0].piece.owners
     worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
     return more and worn and (len(behind) == 1 or behind[1].mark)
-
-
-def _both_worked(current: Thought, behind: Sequence[Item]) -> bool:
-    """As in "longé Lune et Moka 20 min chacun": how long and where is of both; "… et Moka est au box" is of one."""
-    names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind[:OUTING]))
-    if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
-        return False
-    if any(i.has("worked") and i.has("brought") for i in current.items) and names[1:2] and names[1].has("place stall"):
-        return True  # "monté Lune et Moka à l'écurie"
-    rest = list(takewhile(lambda i: not i.mark, names[1:]))
-    return not any(i.piece is not None or i.has(*OF_THE_SECOND) for i in rest) and all(map(_how_long_or_where, rest))
-
-
-def _how_long_or_where(item: Item) -> bool:
-    return soft(item) or item.number is not None or item.has("work")
 
 
 def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:
@@ -261,6 +244,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
+    if after is not None and after.has("after") and " " in after.text:
+        return True  # "polaire mise il sort de cours trempé"
     if before.has("all done") and sentence[at].has("i"):
         return True  # "tout le monde est fait je remonte"
     before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)

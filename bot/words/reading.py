@@ -43,7 +43,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
-from bot.words.supposed import dated_behind, of_what_was_said, only_until, supposes
+from bot.words.supposed import dated_behind, hangs, of_what_was_said, only_until, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -58,6 +58,7 @@ from bot.words.thread import (
     in_the_stalls,
     of_a_thing,
     of_people,
+    only_heads,
     present,
     spoken_of,
     with_owner,
@@ -174,6 +175,8 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
     if undoes(sentence):
         telling.say(Undo())
         return
+    if only_heads(sentence):
+        return
     if not marked and (told := _told_behind_a_request(sentence)):
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
@@ -264,7 +267,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or clause.of_its_youth
-            hanging = hanging or not clause.horses or clause.has("if", "plan", "weekday", "yesterday", "long ago")
+            hanging = hanging or hangs(clause)
             continue
         if tale and clause.has("was"):
             continue

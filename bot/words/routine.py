@@ -65,8 +65,9 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
 
 def _today(items: Sequence[Item]) -> bool:
     """As in "no rugs for Pip tonight": a plan, and no wish for longer; but "à partir de ce soir"."""
-    day = next((k for k, i in enumerate(items) if i.has("time", "ahead") and i.has("ask tonight")), 0)
-    return day > 0 and not items[day - 1].has("hour", "after", "of")
+    wish = next((k for k, i in enumerate(items) if i.has(*WISHES, "bare")), len(items))
+    days = [k for k, i in enumerate(items) if i.has("time", "ahead") and i.has("ask tonight") and (not k or k > wish)]
+    return any(not k or not items[k - 1].has("hour", "after", "of") for k in days)
 
 
 def wished_so(clause: Clause, telling: Telling) -> bool:

@@ -90,6 +90,8 @@ def _predicate(reading: Reading, at: int) -> None:
     said_of_one = reading.clause.horses and not reading.clause.pieces
     if not said_of_one and not any(letter.isalnum() for letter in item.text):
         return  # "swapped Gus into his heavy 🥶", "freezing tonight? 🥶": a face that is the speaker's
+    if _more_than_another(items, at):
+        return
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
     if item.kinds("state") and reading.latest != "piece" and thing_ahead(items, at):
@@ -110,6 +112,13 @@ def _predicate(reading: Reading, at: int) -> None:
     else:
         _emit(reading, at, reading.horses)
     reading.open = False
+
+
+def _more_than_another(items: Sequence[Item], at: int) -> bool:
+    """As in "Lune a plus chaud que Max", "moins froid que Max": neither is said to be so or not."""
+    behind = items[at + 1 : at + 4]
+    than = len(behind) > 1 and behind[0].has("what") and any(i.horses for i in behind[1:])
+    return than and at > 0 and items[at - 1].text in ("plus", "moins", "mas", "menos")
 
 
 def _said_how_much_of(item: Item) -> bool:
@@ -227,7 +236,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
-    telling.warm.update(told if reading.items[at].has("warm as well") and not _timed(reading.clause) else ())
+    warm = reading.items[at].has("warm as well") and not _timed(reading.clause)
+    telling.warm.update(dict.fromkeys(told if warm else (), reading.clause.joined == "but"))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign, reading.said = sign, True

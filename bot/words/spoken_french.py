@@ -46,6 +46,10 @@ def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]
     asked = False
     for at, token in enumerate(tokens):
         before, behind = (tokens[at - 1] if at else END), (tokens[at + 1] if at + 1 < len(tokens) else END)
+        if token.raw.casefold() == "jé":  # "jé mi la bleue"
+            yield token._replace(text="j'")
+            yield token._replace(text="ai")
+            continue
         if token.text == "tu" and _asks(token, before):  # "la mauve est-tu sèche": a question mark, said
             asked = True
             continue
@@ -57,8 +61,8 @@ def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]
         else:
             tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
             said = token.text if tied else _said(token.text, before.text, behind, named)
-            if token.raw == "mé" and behind.text in WHAT:  # "on mé koi"
-                said = "met"
+            if token.raw == "mé":  # "on mé koi", "Max a froid mé Lune non"
+                said = "met" if behind.text in WHAT else "mais"
             if said == "son" and _are(tokens, at, named):
                 said = "sont"
             yield token if said == token.text else token._replace(text=said)

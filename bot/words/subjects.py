@@ -168,6 +168,16 @@ def _goes_on_of_it(reading: Reading, at: int) -> bool:
     return verb and opens is not None and bool(opens.horses) and reading.latest == "horse" and reading.gap < ALIEN
 
 
+def _of_her(items: Sequence[Item], at: int) -> bool:
+    """Whether the pronoun at this place, behind a piece, is of her who wears it: "la grise dessus elle grelotte"."""
+    return _alive(items, at) or items[at - 1].mark or items[at - 1].has("and")
+
+
+def _alive(items: Sequence[Item], at: int) -> bool:
+    """Whether what follows the pronoun at this place is what only animals do."""
+    return at + 1 < len(items) and bool(items[at + 1].kinds("sign")) and not items[at + 1].has("sign rubbed")
+
+
 def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     items = reading.items
@@ -189,7 +199,7 @@ def meet_other_word(reading: Reading, at: int) -> None:
             return  # "the zebra sheet I put in the wash"
         reading.latest = "other" if reading.latest in ("", "other") else reading.latest
         reading.gap += ALIEN
-    elif item.has("she") and reading.latest == "piece" and takes_up(items, at):
+    elif item.has("she") and reading.latest == "piece" and not _alive(items, at) and takes_up(items, at):
         pass  # "la verte, elle, est sèche"
     elif item.has("she") and reading.latest == "piece" and goes_on_of_it(items, at, reading.pieces[-1]):
         reading.gap = 0
@@ -197,7 +207,7 @@ def meet_other_word(reading: Reading, at: int) -> None:
         pass  # "Juniper's liner is on the rack still wet"
     elif item.has("over", "under") and reading.latest == "piece" and not reading.gap:
         pass  # "the sheet over it is wet"
-    elif item.has("she") and reading.latest == "piece" and before is not None and (before.mark or before.has("and")):
+    elif item.has("she") and reading.latest == "piece" and before is not None and _of_her(items, at):
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False
@@ -209,6 +219,6 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif _begins_another(reading, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
-    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare"):
+    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare", "worked"):
         reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
         reading.latest = reading.latest or "other"

@@ -30,3 +30,9 @@ def of_what_was_said(clause: Clause) -> bool:
 def dated_behind(clause: Clause, following: Clause | None) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
     return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
+
+
+def hangs(clause: Clause) -> bool:
+    """Whether a clause that reports nothing holds for what follows; "fini les box, Max rentré" does not."""
+    idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
+    return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")

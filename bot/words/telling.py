@@ -59,7 +59,7 @@ class Telling:
     among_stalls: bool = False  # what is told is seen in the stalls: "je suis aux box", "In the barn: …"
     stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
     later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
-    warm: set[int] = field(default_factory=set)  # places in `events` of "chaude", which may be no more than warm
+    warm: dict[int, bool] = field(default_factory=dict)  # places in `events` of "chaude", and whether behind "mais"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
     changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
@@ -254,8 +254,9 @@ class Telling:
             return True  # "was hot, no sweat though"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
             return True  # "cold this morning, fine now"
-        if at in self.warm and any(k not in self.past and e.sign in COLD for k, e in others):
-            return True  # "les oreilles froides mais chaude sous la couv"
+        less = (*COLD, "wet") if self.warm.get(at) else COLD
+        if at in self.warm and any(k not in self.past and e.sign in less for k, e in others):
+            return True  # "les oreilles froides mais chaude sous la couv", "trempée mais chaude"
         uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
         if event.sign == "comfortable" and at not in self.later and uneasy:
             return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"

@@ -1,5 +1,6 @@
 """The thread of a message: whom and what a clause leaves for those behind it, and which stand for themselves."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.around import stands_among_stalls
@@ -78,6 +79,12 @@ def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) ->
 def _heads(clause: Clause) -> bool:
     """As in "dans les box : …": a place that opens the sentence, and no more; "dans son box" is one horse's."""
     return clause.joined == "" and all(soft(i) and not i.has("her", "is", "she", "time") for i in clause.items)
+
+
+def only_heads(sentence: Sequence[Item]) -> bool:
+    """As in "rentrés :", with who it was on the lines behind: of nobody told before."""
+    moved = any(i.has("turned out", "brought in") for i in sentence)
+    return moved and sentence[-1].text == ":" and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
 def present(clause: Clause) -> bool:

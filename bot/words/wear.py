@@ -8,10 +8,11 @@ from bot.words.around import something_of_hers
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.dressed_alike import as_before
-from bot.words.it import done_to_it, leave_it
+from bot.words.it import done_to_it, leave_it, put_it_back, put_it_on
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.meaning import Ask
 from bot.words.onoff import goes_with, mode_of
-from bot.words.outfits import as_worn, concerned, tell_outfit
+from bot.words.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
 from bot.words.piece import Piece
 from bot.words.routine import wished_so
 from bot.words.shares import share_of
@@ -25,30 +26,29 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
+HAD = ("avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
 ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
-    "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own",
+    "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
 )  # fmt: skip
 
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or _put_it_on(clause.items)):
+    back = put_it_back(clause.items) and telling.spoken is not None
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause.items)):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
+    if clause.has("was") and _had_done(clause.items):
+        return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
     change = _change(clause)
-    if telling.spoken is not None and clause.horses and _put_it_on(clause.items):
-        change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
-    if change.empty:
-        as_before(clause, change, telling)
-    if change.empty and telling.spoken is not None and clause.has("it"):
-        _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
+    _fill_in(change, clause, telling)
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
     if any(piece.either for piece in clause.pieces):
@@ -82,14 +82,29 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     return bool(horses)
 
 
+def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
+    """What the clause leaves out because it was said before: the piece put back, or worn by the next as well."""
+    if telling.spoken is not None and (put_it_back(clause.items) or (clause.horses and put_it_on(clause.items))):
+        change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
+    if change.empty:
+        as_before(clause, change, telling)
+    if change.empty and telling.spoken is not None and clause.has("it"):
+        _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
+
+
 def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
     """The outfit of each of these, with what of the change is hers."""
     names = {name for item in horses for name in item.horses}
+    spare = spare_of_several(names, change, telling) if len(names) > 1 and all(i.sure for i in horses) else None
+    if spare is not None:
+        telling.wonder(Ask("horse", spare.said, tuple(name for item in horses for name in item.horses)))
+        return
+    beside = clause.has("keeps") and not clause.has("only", "leaves only")
     for item in horses:
         for one in named(item.horses) if item.sure else (item,):
             share = share_of(one.horses[0], names, change) if item.sure else change
             share = as_worn(share, one, telling) if clause.has("keeps") else share
-            if not share.empty:
+            if not (share.empty or (beside and one_of_several_on(share, one, telling))):
                 tell_outfit(one, share, telling)
 
 
@@ -113,15 +128,9 @@ def _only_nearly(items: Sequence[Item]) -> bool:
     return any(one.has("nearly") and then.has("put on", "took off", "took", "swapped") for one, then in pairwise(items))
 
 
-def _put_it_on(items: Sequence[Item]) -> bool:
-    """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper", ", remise à Tempête"."""
-    words = [i for i in items if not (i.mark or i.has("time", "polite")) or i.has("toward")]
-    if len(words) == 3 and words[0].has("put on") and words[1].has("toward") and words[2].horses:
-        return True
-    return any(
-        one.text.endswith(("l' ai", "l' a")) and verb.has("put on") and to.has("toward")
-        for one, verb, to in zip(items, items[1:], items[2:], strict=False)
-    )
+def _had_done(items: Sequence[Item]) -> bool:
+    """As in "j'avais mis la bleue à Lune", "le había puesto la fina": before something else was done."""
+    return any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
 
 
 def _change(clause: Clause) -> Change:
@@ -146,6 +155,7 @@ def _change(clause: Clause) -> Change:
     if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
         stays = {k for k, _ in pieces if any(i.has("stays") for i in items[k + 1 : k + 2])}  # "…, le liner reste"
+        stays |= {k for k, p in pieces if p.owners and any(i.mark for i in items[turn:k])}  # "…, la grise à Lune"
         change.add = [p for k, p in pieces if k < turn and k not in stays]
         change.remove = [p for k, p in pieces if k > turn and k not in stays]
         return change

@@ -39,6 +39,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    if to_them(clause.items) and len(telling.who) > 1 and telling.begun:
+        return telling.who  # "Filao et Neige ont chaud, je les ai déshabillées"
     if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
         return telling.who  # "Filao est en sueur, polaire de Neige dessus"
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
@@ -154,6 +156,13 @@ def _to_several(clause: Clause) -> bool:
     """As in "(Otto y Fig sudados,) les he quitado las mantas", "je leur ai mis la polaire": to more than one."""
     verbs = (i.text.split() for i in clause.items if not i.has("article"))
     return bool(clause.pieces) and any(len(said) > 1 and not {"les", "leur"}.isdisjoint(said) for said in verbs)
+
+
+def to_them(items: Sequence[Item]) -> bool:
+    """Whether the verb is of several told before: "je leur ai mis", "je les ai déshabillés", "les he puesto"."""
+    verb = next((k for k, i in enumerate(items) if i.has("put on", "took off", "bare")), 0)
+    said = {word for i in items[max(0, verb - 2) : verb + 1] for word in i.text.split()}
+    return not said.isdisjoint(("les", "leur")) and not any(i.piece is not None for i in items[:verb])
 
 
 def _over_her(items: Sequence[Item]) -> bool:

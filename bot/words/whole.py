@@ -15,7 +15,7 @@ ALIKE = 3  # words of a horse that is as the one before
 
 def dresses(current: Thought) -> bool:
     """A piece was put on or taken off."""
-    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "on", "off")
+    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "keeps", "on", "off")
 
 
 def _so_is(items: Sequence[Item]) -> bool:
@@ -68,5 +68,5 @@ def placed_or_dressed(current: Thought) -> bool:
     if current.has("it") and current.has("put on", "took off"):
         return True  # "se la puse a Canela, …"
     return bool(current.pieces) and current.has(
-        "put on", "took off", "took", "swapped", "wears", "in", "on", "off", "only", "without", "in its stead"
+        "put on", "took off", "took", "swapped", "wears", "keeps", "in", "on", "off", "only", "without", "in its stead"
     )

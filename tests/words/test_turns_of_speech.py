@@ -491,6 +491,8 @@ def test_what_is_no_report_stays_none(name: str, text: str) -> None:
         ("oak", "felt Otto and Fig, she is sweaty", "horse"),
         ("encina", "toqué a Canela y a Paloma, ella tiene frío", "horse"),
         ("oak", "Otto and Fig's rugs are soaked", "garment"),
+        ("oak", "put the spare sheet on Otto and Fig", "horse"),  # there is one
+        ("chenaie", "Perle et Filou en réserve 150", "horse"),
     ],
 )
 def test_what_names_nobody_is_asked_about(name: str, text: str, about: str) -> None:

@@ -40,7 +40,7 @@ PHRASES = {
         luisant||e de sueur, perlé||e de sueur, un bain de sueur, bain de sueur, nage dans sa sueur,
         baigne dans sa sueur, baigne dans son jus, nage dans son jus, en nages, suaient,
         n'arrête pas de transpirer, arrête pas de transpirer, n'arrête pas de suer, arrête pas de suer,
-        transpire encore plus, transpirent encore plus, transpire plus que, transpire plus qu',
+        transpire encore plus, transpirent encore plus, (transpire / sue) plus que (/ jamais), transpire plus qu',
         transpire plus quand, transpire plus sous, transpire plus dans, transpire plus avec,
         transpirent plus que, transpirent plus qu', transpirent plus quand, transpirent plus sous,
         transpirent plus dans, transpirent plus avec, sue plus que, sue plus qu', sue plus quand, sue plus sous,
@@ -94,7 +94,8 @@ PHRASES = {
         frissonne de froid, n'arrête pas de trembler, arrête pas de trembler, n'arrête pas de grelotter,
         arrête pas de grelotter, n'arrête pas de frissonner, arrête pas de frissonner, arrête pas de shaker,
         shaker, tremblements de froid, transi||e et tremblant||e, frisonne, frisonnait, frisonnent,
-        tremble fort, tremble beaucoup, tremble encore plus, trembles, tremblée, tremble plus que,
+        tremble fort, tremble beaucoup, tremble encore plus, trembles, tremblée,
+        (tremble / grelotte / frissonne) plus que (/ jamais),
         tremble plus qu', tremble plus quand, tremble plus fort, tremblent plus que, tremblent plus qu',
         tremblent plus quand, tremblent plus fort, grelotte plus que, grelotte plus qu', grelotte plus quand,
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
@@ -145,7 +146,8 @@ PHRASES = {
     "sign comfortable": """
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
-        bien chaud comme il faut, a bien chaud comme il faut, chaud comme il faut, chaude comme il faut,
+        bien chaud comme il faut, (a / ont) (/ bien / juste) chaud comme il faut,
+        chaud comme il faut, chaude comme il faut,
         à l'aise, bien au chaud, confortable|s, au chaud, au sec, bien au sec, température parfaite,
         bonne température, au top, au chaud et au sec, pile comme il faut, à bonne température, tout confort,
         chaud||e|s et sec, chaude et sèche, bien sec et chaud, sec et au chaud, sec et chaud,
@@ -1135,7 +1137,7 @@ PHRASES = {
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
         est passé à la, est passée à la, est passé au, est passée au,
-        passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es sur,
+        passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es (sur / en),
         passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
         emmitouflé||e|s sous, emmitouflé||e|s en, bien emmitouflé||e dans, équipé||e|s avec, équipé||e|s d'un,
@@ -1173,7 +1175,7 @@ PHRASES = {
         reste en, reste avec, reste sous, conserve
     """,
     "in": "en, dans",
-    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous",
+    "on": "sur le dos, sur, dessus, par dessus, pardessus, par dessous, en dessous, dessous, en dessus",
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
@@ -1218,6 +1220,7 @@ PHRASES = {
         tout nu comme un ver, nues comme des vers, nus comme des vers, nu comme au premier jour, remis||e à nu,
         mis||e à nu, mis||e à poil, remis||e à poil, laissé||e à poil, laissé||e au naturel, déshabillé||es,
         désapé||e, nu||e|s|es, j'ai tout enlevé à, j'ai tout retiré à, on a tout enlevé à, on a tout retiré à,
+        (pas de / sans / aucune) (couv / couverture) pour (l'instant / le moment),
         tout enlevé à, tout retiré à, tout enlevé sur, tout enlevé de, j'ai tout viré à, j'ai tout enlevé sur,
         rien sur, plus rien sur, enlevé tout à, viré tout à, retiré tout à, ôté tout à, rien sur dos,
         plus rien sur dos, a plus rien sur dos, n'a plus rien sur dos, a rien sur dos
@@ -2579,6 +2582,8 @@ PHRASES = {
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
     """,
     "guess": """
+        je (pense / crois / songe à / compte) (/ le / la / les / lui) (laisser / mettre / remettre / enlever),
+        (essaye / essayez / essayons / essaie),
         je parie que, je parie qu', je parierais que, à tous les coups, je te parie que,
         ne pense pas, pense pas, sais pas, ne sais pas, pas sûr, pas sûre, aucune idée, doute, je doute,
         crois pas, ne crois pas, pas certain, pas certaine, possible que, je suppose, suis pas sûr,
