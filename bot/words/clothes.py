@@ -62,7 +62,16 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
-    return [*found, *items[heard:]]
+    return _one_over_another([*found, *items[heard:]])
+
+
+def _one_over_another(items: list[Item]) -> list[Item]:
+    """As in "imper sur la rose", "son imper sur sa 200": French has one word for on a horse and over a piece."""
+    for at in [k for k, i in enumerate(items) if i.text == "sur" and 0 < k < len(items) - 1]:
+        behind = next((i for i in items[at + 1 : at + 3] if not i.has("article", "her")), items[at])
+        if items[at - 1].piece is not None and behind.piece is not None:
+            items[at] = replace(items[at], means=frozenset({"over"}))
+    return items
 
 
 def _of_nobody_here(whose: Item) -> bool:

@@ -41,6 +41,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
+    if clause.has("drying") and not (clause.horses or to_her(clause.items)):
+        return False  # "posé la rose sur la doudoune dans la sellerie"
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
     if clause.has("was") and _had_done(clause.items):
@@ -168,7 +170,9 @@ def _change(clause: Clause) -> Change:
         change.all_off = clause.has("took off", "stripped") and strips(items) and not denied
         return change
     for k, piece in pieces:
-        _place(change, "off" if k in others else _mode(items, k, piece), piece, denied=denied)
+        mode = "off" if k in others else _mode(items, k, piece)
+        hangs = any(i.has("drying") for i in items[k + 1 : k + 2])  # "Lune en doudoune, la rose au séchoir"
+        _place(change, "" if hangs and mode != "off" else mode, piece, denied=denied)
     if change.whole and any(one.has("over") and then.has("own") for one, then in pairwise(items)):
         change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):

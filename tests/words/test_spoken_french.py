@@ -331,6 +331,10 @@ from tests.words.test_turns_of_speech import said, told
         ]),
         ("Perle en nage, pas de couv pour l'instant", [("Perle", "sweating"), ("Perle", ())]),
         ("fini les box, Ulysse rentré", [("Ulysse", "stall")]),
+        # one piece over another; what hangs to dry is not worn; how she is in spite of what she wears
+        ("Étoile : imper sur la sous-couverture", [("Étoile", ("etoile-sous-couverture", "etoile-impermeable"))]),
+        ("Étoile en imper, la grosse au séchoir", [("Étoile", ("etoile-impermeable",))]),
+        ("Perle trempée malgré la 250", [("Perle", "wet")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -407,6 +411,7 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "j'ai viré le tas de fumier, remis au propre",
         "vu la météo je pense laisser Perle nue",
         "essayez la 250 sur Perle pour voir",
+        "posé l'imper d'Étoile sur la grosse dans la sellerie",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -3122,7 +3122,7 @@ PHRASES = {
         entre les jambes, entre les cuisses, entre les fesses, aisselles, sous le ventre, sous les aisselles,
         derrière l'épaule, derrière les épaules, sous la crinière
     """,
-    "under": "sous, dessous, dans, avec, en dessous de",
+    "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
         pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris),
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
