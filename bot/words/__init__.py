@@ -16,6 +16,8 @@ et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
+namesakes  people who are called as a horse is
+who_is_named  all of this, in order
 clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it

@@ -2451,6 +2451,31 @@ PHRASES = {
         girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
         sister in law, brother in law, mother in law, father in law
     """,
+    "title": """
+        farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
+        electrician, roofer, builder, postman, mailman, postie, hay man|guy, feed man|guy, delivery man|guy|driver,
+        tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+    """,
+    "calling": """
+        vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
+    """,
+    "people do": """
+        texted, messaged, phoned, emailed, rang, called, called me|us, called to say, rang to say, rang me|us,
+        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick, off work,
+        has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
+        is not coming to work, will not be at work, not answering his|her phone
+    """,
+    "tells": """
+        says, said, (/ has) told me|us, tells me|us, thinks, reckons, mentioned, mentions, reported, reports, swears,
+        claims, insists, (/ just) texted, messaged, (/ just) checked, has checked, warned, warned me|us, asked,
+        wants to know, let me know, lmk
+    """,
+    "told by": "according to, says, said, reckons",
+    "shop": """
+        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        tackroom shop, saddlery, feed mill, feed place, hay place
+    """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",

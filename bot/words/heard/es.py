@@ -2789,6 +2789,34 @@ PHRASES = {
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
     """,
+    "title": """
+        el herrador, la herradora, el dentista, la dentista, el fisio, la fisio, el veterinario, la veterinaria,
+        el vete, la vete, el doc, la doc, el entrenador, la entrenadora, el esquilador, la esquiladora,
+        la guarnicionera, la costurera, la osteópata, la podóloga, el transportista, el profe, la profe
+    """,
+    "calling": """
+        herrador|a, dentista, fisio, veterinari|o|a, osteópata, podólog|o|a, guarnicioner|o|a, esquilador|a,
+        entrenador|a, profe, profesor|a, monitor|a, moz|o|a, encargad|o|a, fontanero, electricista, albañil,
+        repartidor, cartero, camionero, transportista, doctor|a, enfermer|o|a, médico, médica, cuadrero, caballerizo,
+        capataz, vecin|o|a, jef|e|a, jinete
+    """,
+    "people do": """
+        (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
+        (/ me / nos) (ha avisado / avisó) (/ de que / que),
+        (/ me / nos) (ha mandado / mandó) un (mensaje / audio), de baja, con resaca, llega tarde al trabajo,
+        no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
+    """,
+    "tells": """
+        (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
+        (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
+        (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que, pregunta (/ por qué / si), revisó a,
+        ha revisado a, miró a, ha mirado a, (/ me) informa que
+    """,
+    "told by": "según, según dice, dice, dijo, me dice, me dijo, me ha dicho, comenta, cuenta, avisa, asegura",
+    "shop": """
+        tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto, supermercado,
+        ferretería
+    """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": """

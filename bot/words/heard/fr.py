@@ -2760,6 +2760,30 @@ PHRASES = {
         grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
         beau père, marraine, parrain, compagne, compagnon
     """,
+    "title": "dr, docteur",
+    "calling": """
+        maréchal, maréchal ferrant, maréchale, dentiste, dentiste équin, ostéo, ostéopathe, véto, vétérinaire, physio,
+        sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
+        palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
+        électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
+        secrétaire, tondeur, tondeuse de métier
+    """,
+    "people do": """
+        (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
+        (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
+        a appelé, (a / m'a / nous a) envoyé un (message / mail / sms / texto),
+        a appelé pour dire, en arrêt (/ maladie / de travail), en congé maladie, s'est fait porter pâle, a le covid,
+        a la gueule de bois
+    """,
+    "tells": """
+        (dit / pense / trouve / croit / raconte / signale / annonce / jure / prévient) qu|e|',
+        (m'a / nous a / a) (dit / signalé / raconté / prévenu / annoncé / écrit) qu|e|', (me / nous) dit qu|e|',
+        m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
+    """,
+    "told by": "selon, d'après, dixit",
+    "shop": """
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+    """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
         un, une, autre, quelque, une autre, un autre, n'importe quel, n'importe quelle, certain, certaine,
