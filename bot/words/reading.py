@@ -21,6 +21,7 @@ from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import same
+from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.heard import LANGUAGES
 from bot.words.him_too import listed_again
@@ -51,7 +52,6 @@ from bot.words.their_horse import (
     by_owner_or_kind,
     with_their_horses,
     without_family,
-    without_herds_of_a_place,
 )
 from bot.words.thread import (
     danger_of_hers,
@@ -118,9 +118,9 @@ def _known(words: Iterable[str], language: str) -> int:
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
-    scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
-    named_so = both_called_so(with_their_horses(scanned, names.keepers), names.parts)
+    written = without_family(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
+    named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:

@@ -1163,6 +1163,16 @@ PHRASES = {
         a maintenant son, est désormais en, est maintenant en
     """,
     "at somebody's": "chez",
+    "elsewhere": """
+        d'à côté, d'en face, chez eux, chez elles, l'écurie voisine, du village, du quartier,
+        (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
+        (/ dans / à / de) (mon / l') (ancienne écurie / ancien club)
+    """,
+    "they have": "a, ont, avait, avaient, possède, possèdent",
+    "several": """
+        quatre, cinq, six, sept, huit, neuf, dix, onze, douze, quinze, vingt, plusieurs, quelques, plein de,
+        une dizaine de, une vingtaine de, pas mal de
+    """,
     "fetched": """
         (est / sont / est déjà) revenu||e|s|es, revenu||e|s|es de chez, (est / sont) de retour, de retour de chez,
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
@@ -2758,7 +2768,9 @@ PHRASES = {
     "kin": """
         tante, oncle, tonton, tata, sœur, frère, cousin||e, fille, fils, mère, père, maman, papa, grand mère,
         grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
-        beau père, marraine, parrain, compagne, compagnon
+        beau père, marraine, parrain, compagne, compagnon,
+        (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
+        l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
