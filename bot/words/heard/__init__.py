@@ -60,6 +60,7 @@ MEANINGS = {
     "stripped": "verbs of taking everything off: no piece need be named",
     "took": "verbs of taking off where 'off' follows",
     "wears": "has on",
+    "freezes": "of the weather, or of the horse named right before: 'Pépito il gèle'",
     "at somebody's": "with 'my cousin' behind it: a pony told of there is none of this barn",
     "elsewhere": "another yard than the barn: horses told of there are none of it",
     "they have": "have, of others: 'they have three ponies' are none of this barn",

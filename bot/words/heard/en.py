@@ -1025,6 +1025,7 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "freezes": "",
     "at somebody's": "",
     "elsewhere": """
         next door, (down / up / over / across) the road, across the way, (down / up) the lane,
