@@ -10,7 +10,7 @@ ASIDE = 6  # words of "(the new farrier here)"
 LED_BY = ("article", "my", "any adjective", "polite", "and", "but", "time")  # "our new farrier Bill"
 DETERMINED = ("article", "my")
 SMALL = ("article", "link", "relative", "toward", "what", "not", "very")  # "told me that the … Rusty"
-HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "took")
+HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "took", "swapped")
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
 WITH = ("with", "con", "avec")
@@ -59,7 +59,7 @@ def _told_to_be(behind: Sequence[Item]) -> bool:
     if opening not in ("", ",", "("):
         return False
     rest = list(behind[1:] if opening else behind)
-    title = list(dropwhile(lambda i: i.has("article", "my", "any adjective"), rest))
+    title = list(dropwhile(lambda i: i.person or i.text == "'s" or i.has(*DETERMINED, "any adjective"), rest))
     if not title or not title[0].has("title", "calling", "kin") or not (opening or _determined(rest)):
         return False
     after = next((k for k, i in enumerate(title[:ASIDE]) if i.text == ")"), 0) if opening == "(" else 1
@@ -70,7 +70,7 @@ def _told_to_be(behind: Sequence[Item]) -> bool:
 
 
 def _determined(rest: Sequence[Item]) -> bool:
-    return bool(rest) and (rest[0].has(*DETERMINED) or " " in rest[0].text)
+    return bool(rest) and (rest[0].person or rest[0].has(*DETERMINED) or " " in rest[0].text)
 
 
 def _owns(behind: Sequence[Item]) -> bool:
@@ -120,13 +120,15 @@ def _another(item: Item, one: Item) -> bool:
 
 
 def _told_by(items: Sequence[Item], at: int) -> bool:
-    """As in "according to Bill, Rusty is cold", "Rusty is cold says Bill"."""
-    if not at or not items[at - 1].has("told by"):
+    """As in "according to Bill, Rusty is cold", "dice Lola que Moro …", "Rusty is cold says Bill"."""
+    if not at or not items[at - 1].has("told by", "said"):
         return False
-    rest = [i for i in items[at + 1 : at + 4] if not (i.text == "," or i.has("relative", "article"))]
-    if rest and not items[at + 1].has("and"):
-        return _another(rest[0], items[at])
-    return not rest and any(_another(i, items[at]) for i in items[: at - 1])
+    behind = items[at + 1 : at + 4]
+    if not behind:
+        return any(_another(i, items[at]) for i in items[: at - 1])
+    joins = behind[0].has("relative", "what") or (items[at - 1].has("told by") and behind[0].text == ",")
+    rest = [i for i in behind[joins:] if not i.has("article")]
+    return (joins or items[at - 1].has("told by")) and bool(rest) and _another(rest[0], items[at])
 
 
 def _handles(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
@@ -135,24 +137,24 @@ def _handles(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
         return False
     said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))
     if said and said[0].has("done") and any(i.text.split()[-1] in WITH for i in said[:2]):
-        return _leads(items[at], said[1:] if " " in said[0].text else said[2:])  # "Bill is done with Rusty"
+        return _leads(items[at], NOTHING, said[1:] if " " in said[0].text else said[2:])  # "Bill is done with Rusty"
     verb, rest = behind[0], behind[1:]
-    if verb.has("had", "has"):
-        return _leads(items[at], rest) and any(i.has("work") for i in rest[:NEAR])  # "Bill had Rusty in the lesson"
-    return (verb.has(*HANDS) and _leads(items[at], rest)) or (verb.has(*DRESSES) and _dresses(items[at], verb, rest))
+    if verb.has("had", "has"):  # "Bill had Rusty in the lesson"
+        return _leads(items[at], verb, rest) and any(i.has("work") for i in rest[:NEAR])
+    if verb.has(*HANDS) and _leads(items[at], verb, rest):
+        return True
+    return verb.has(*DRESSES) and _dresses(items[at], verb, rest)
 
 
-def _leads(one: Item, rest: Sequence[Item]) -> bool:
+def _leads(one: Item, verb: Item, rest: Sequence[Item]) -> bool:
     first = next((k for k, i in enumerate(rest) if i.horses or not i.has("toward", "article")), len(rest))
+    if verb.text.endswith(("ridden", *WITH)):
+        return False  # "Bill ridden Rusty turned out", "Bill hacked with Rusty"
     if first == len(rest) or not _another(rest[first], one):
         return False
-    last = first
-    while (
-        len(rest) > last + JOINED and rest[last + JOINED].horses and (rest[last + 1].mark or rest[last + 1].has("and"))
-    ):
-        last += JOINED
-    then = rest[last + 1] if last + 1 < len(rest) else NOTHING
-    return not (then.has(*GOES_ON) or predicate(then))
+    then = rest[first + 1] if first + 1 < len(rest) else NOTHING
+    there = verb.has("brought") and then.has("turned out", "brought in")  # "led Rusty out to the field"
+    return there or not (then.has(*GOES_ON) or predicate(then))
 
 
 def _dresses(one: Item, verb: Item, rest: Sequence[Item]) -> bool:
