@@ -13,15 +13,16 @@ SMALL = ("article", "link", "relative", "toward", "what", "not", "very")  # "tol
 HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "took", "swapped")
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
+CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y")
 WITH = ("with", "con", "avec")
 NEAR = 6  # words of "put the big blue one on Rusty"
 NOTHING = Item("", "")
 
 
-def without_namesakes(items: Sequence[Item]) -> list[Item]:
+def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:
     """The items with such a name as the person it is; whether the same name behind it is the horse, is asked."""
     named = [at for at, item in enumerate(items) if item.horses]
-    people = {at for at in named if _somebody(items, at)}
+    people = {at for at in named if _somebody(items, at) or _handles(items, at, language)}
     found = list(items)
     met: set[str] = set()
     for at in named if people else ():
@@ -37,7 +38,7 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
     if _called(items, at) or _told_to_be(behind) or _from_a_shop(behind) or _does_what_people_do(behind):
         return True
-    return _tells_of_another(items, at, behind) or _told_by(items, at) or _handles(items, at, behind)
+    return _tells_of_another(items, at, behind) or _told_by(items, at)
 
 
 def _called(items: Sequence[Item], at: int) -> bool:
@@ -131,19 +132,30 @@ def _told_by(items: Sequence[Item], at: int) -> bool:
     return (joins or items[at - 1].has("told by")) and bool(rest) and _another(rest[0], items[at])
 
 
-def _handles(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
+def _handles(items: Sequence[Item], at: int, language: str) -> bool:
     """As in "Bill brought Rusty in", "Bill put the blue on Rusty"; "Bill turned out Rusty brought in" is of both."""
+    behind = items[at + 1 : at + 1 + NEAR + NEAR]
     if not behind or (at and items[at - 1].has("toward", "of") and not items[at - 1].has("article")):
         return False
     said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))
-    if said and said[0].has("done") and any(i.text.split()[-1] in WITH for i in said[:2]):
+    if said and said[0].has("done") and any(i.text.endswith(WITH) for i in said[:2]):
         return _leads(items[at], NOTHING, said[1:] if " " in said[0].text else said[2:])  # "Bill is done with Rusty"
     verb, rest = behind[0], behind[1:]
+    if not _theirs(verb, language):
+        return False  # "(rentré) Filou j'ai sorti Lune", "(metí a) Moro saqué a Lola"
     if verb.has("had", "has"):  # "Bill had Rusty in the lesson"
         return _leads(items[at], verb, rest) and any(i.has("work") for i in rest[:NEAR])
     if verb.has(*HANDS) and _leads(items[at], verb, rest):
         return True
     return verb.has(*DRESSES) and _dresses(items[at], verb, rest)
+
+
+def _theirs(verb: Item, language: str) -> bool:
+    """Whether a verb is of somebody told of: the speaker's begins another thought."""
+    word = next((word for word in verb.text.split() if word not in CLITICS), "")
+    if language == "fr":
+        return word in ("a", "ont")
+    return language == "en" or word in ("ha", "han") or word.endswith(("o", "on"))
 
 
 def _leads(one: Item, verb: Item, rest: Sequence[Item]) -> bool:

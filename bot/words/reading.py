@@ -95,7 +95,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so))), lexicon(language))
+    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))

@@ -15,6 +15,7 @@ MEANINGS = {
     "sign hot": "too hot, surely",
     "sign shivering": "it shivers",
     "sign cold": "cold, surely",
+    "of things too": "of the signs, those that things show as well: a latch is frozen solid, an oven too hot",
     "sign comfortable": "right as it is, surely",
     "sign rubbed": "clothing has rubbed it",
     "sign unwell": "ill",

@@ -210,6 +210,11 @@ PHRASES = {
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado frío,
         (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío
     """,
+    "of things too": """
+        congelad|o|a|os|as, helad|o|a|os|as, se está congelando, se han congelado, se ha congelado, se congelan,
+        ardiendo, demasiado caliente|s, muy caliente|s, recalentad|o|a|os|as, sobrecalentad|o|a|os|as,
+        se recalienta, que quema, achicharrad|o|a|os|as, asad|o|a|os|as, cocid|o|a|os|as
+    """,
     "sign comfortable": """
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
         de lujo, está de lujo, están de lujo, va de lujo,

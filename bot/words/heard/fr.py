@@ -143,6 +143,10 @@ PHRASES = {
         oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
         oreilles congelés, oreilles glacée, oreilles gelée
     """,
+    "of things too": """
+        gelé||e|s|es, congelé||e|s|es, gelait, gèle dehors, brûlant||e, surchauffe, en surchauffe, surchauffé||e|s,
+        trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
+    """,
     "sign comfortable": """
         confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
