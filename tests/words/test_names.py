@@ -58,6 +58,9 @@ def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: st
         ("odd", "Lady sweaty", ("Lady Grey",)),
         ("odd", "Grey is shivering", ("Lady Grey",)),
         ("oak", "Sunday looks cold", ("Sunday",)),
+        ("encina", "lucro sudado otra vez", ("Lucero",)),
+        ("encina", "coro tiritando", ("Moro",)),
+        ("sol", "rato sudado otra vez", ("Rayo",)),
     ],
 )
 def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ...]) -> None:
