@@ -11,6 +11,7 @@ from bot.words.piece import Piece
 
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
+LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
 NEAR_BOTH = 6  # words between "both of hers" and what they are
@@ -202,7 +203,10 @@ def pieces_ahead(items: Sequence[Item], at: int) -> list[Piece]:
 
 
 def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
-    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
+    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet".
+
+    So it is in "no encuentro por ningún lado la azul": who looked everywhere says which behind it.
+    """
     verb = bool(items[at].kinds("state"))
     for k in range(at + 1, min(at + 4, len(items))):
         item = items[k]
@@ -210,7 +214,7 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
         small = item.has("link", "time") and not item.has(*HOLDS)  # "húmeda todavía la verde"
-        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
+        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has(*LOOKED))):
             return None
     return None
 
