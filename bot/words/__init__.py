@@ -56,7 +56,7 @@ thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
-supposed   conditions, what is still to come, what is long over
+no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
 overlooked danger that no grammar caught
 reading    all of it, in order
 meaning    what comes of it

@@ -31,6 +31,7 @@ from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import Roster, roster
+from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
@@ -43,7 +44,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
-from bot.words.supposed import dated_behind, hangs, of_what_was_said, only_until, supposes
+from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -261,12 +262,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if read_wish(clause, telling):
             continue
-        if clause.only_yesterday and read_clip(clause, telling):
+        if only_yesterday(clause) and read_clip(clause, telling):
             continue
-        if clause.blocked or of_what_was_said(clause) or only_until(clause) or dated_behind(clause, following):
+        if no_news(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
-            tale = tale or clause.has("long ago") or clause.of_its_youth
+            tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
             continue
         if tale and clause.has("was"):
