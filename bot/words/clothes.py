@@ -82,7 +82,7 @@ def _of_nobody_here(whose: Item) -> bool:
 def _whose_thing(behind: Sequence[Item]) -> Item | None:
     """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
     joins = list(takewhile(lambda i: i.has("of", "article"), behind))
-    whose = any(i.has("of") for i in joins) and any(i.has("article") for i in joins)
+    whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article") for i in joins)
     return behind[len(joins)] if whose and len(joins) < len(behind) else None
 
 
