@@ -25,6 +25,7 @@ from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
+from bot.words.in_passing import without_passing
 from bot.words.items import Item, predicate
 from bot.words.languages import languages
 from bot.words.lexicon import lexicon
@@ -100,7 +101,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_my_things(find(settled, names, mine))
+    pieces = without_passing(without_my_things(find(settled, names, mine)))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
