@@ -4,8 +4,8 @@ import itertools
 from collections.abc import Sequence
 
 from bot.words.agreement import NAME_ENDS, of_clothes, shown_gender
-from bot.words.around import something_of_hers
 from bot.words.heard.genders import GENDERS
+from bot.words.hers import something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.parting import OF_SEVERAL
 from bot.words.telling import Telling, named
