@@ -93,7 +93,7 @@ def _of_another_thing(wanted: Sequence[Item]) -> bool:
     for k, item in enumerate(wanted):
         if item.horses and k and wanted[k - 1].has("of") and not wanted[k - 1].has("toward"):
             return True
-        if item.horses and something_of_hers(wanted[k + 1 : k + 3]):
+        if item.horses and something_of_hers(wanted, k):
             return True
         behind = wanted[k + 1] if k + 1 < len(wanted) else None
         named = behind is None or behind.mark or behind.horses or behind.piece is not None or behind.has("article")
