@@ -134,6 +134,7 @@ MEANINGS = {
     "a little": "degree, small",
     "very": "degree, large",
     "if": "a condition",
+    "in case": "against what: no condition of what was done",
     "when": "a time clause",
     "was": "past of to be, which makes a time clause a report",
     "plan": "future, duty, wish, guess: not a report",

@@ -2036,6 +2036,7 @@ PHRASES = {
         as though, in the event, should it, were it, had it, supposing, suppose, on condition,
         given that it, depending, depends, in case of, else, unless and until
     """,
+    "in case": "(/ just) in case, incase, (/ just) in case of",
     "when": """
         when, while, by the time, until, till, before, where, whenever, although, though, despite,
         in spite of, even with, even in, til, untill, whilst, once it, once she,
@@ -2848,6 +2849,10 @@ PHRASES = {
         i forgot to mention, forgot to report, almost forgot, nearly forgot, before i forget, bytheway,
         incidentally, one more thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
+        (if / in case) (anyone / anybody / someone / somebody / you / any of you / you guys) (is / are) (looking / searching
+        / hunting / after / asking / missing / wondering) (/ for) (/ it / him / her / them),
+        (if / in case) (anyone / anybody / someone / somebody) (needs / wants / misses) (/ it / him / her / them),
+        (if / in case) (you / any of you / you guys) (need / want / miss) (it / him / her / them),
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
         in case anyone asks, in case you are wondering, in case you were wondering, in case anyone cares,
         incase anyone is wondering, if anyone is wondering, if anyones wondering, if anyone asks,

@@ -2318,6 +2318,7 @@ PHRASES = {
         ni que, aunque fuera, aunque estuviera, aunque esté, depende de si, depende, según esté, según haga,
         según venga, dependiendo de, igual si, que si
     """,
+    "in case": "por si, por si acaso, por si a caso, porsiacaso, por si las moscas, por si llueve",
     "when": """
         cuando |llegue|lleguen|venga|vengan|vuelva,
         cuando, mientras, hasta que, hasta, antes de, aunque, donde, en lo que, tan pronto como, una vez que,
@@ -3029,6 +3030,8 @@ PHRASES = {
         te aviso que, te informo, aviso que, aviso de que, informo que, informo de que, confirmo, confirmo que,
         confirmado, comunico que, comunico, reporto, reporto que, anuncio que, para que sepáis,
         para que lo sepáis, pa que lo sepáis, para que conste, pa que conste, para vuestra información,
+        (si / por si) alguien (la / lo / las / los) (busca / necesita / quiere / anda buscando / está buscando),
+        (si / por si) (la / lo / las / los) (buscáis / buscas / buscan / necesitáis / necesitas / necesitan / queréis),
         para su información, por si os interesa, por si le interesa, por si interesa, que lo sepáis,
         para el registro, pal registro, apunta, apunta que, apúntate, apuntad, apuntad que, anota, anota que,
         anotad, anótalo, apúntalo, toma nota, tomad nota, toma nota de que, registra, registra que, ponlo,

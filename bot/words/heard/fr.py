@@ -2455,6 +2455,7 @@ PHRASES = {
         aussitôt que, le jour où, du moment que, du moment qu', tant qu', pourvu qu', à moins qu', selon si,
         suivant si
     """,
+    "in case": "au cas où, juste au cas où, en cas de",
     "when": """
         quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où,
         pendant qu', au moment où, au moment de, après que, depuis que, depuis qu', jusqu'à ce que,
@@ -3095,6 +3096,9 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
+        (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
+        (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,
         haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
