@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.clauses import Clause, only_small, said_by, soft
+from bot.words.clauses import LIKENS, Clause, only_small, said_by, soft
 from bot.words.holes import holed
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
@@ -49,6 +49,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
+    if following.has("idiom") and following.text.partition(" ")[0] in LIKENS:
+        return True  # "sèche comme un os"
     return _harmless(following) or following.piece is not None
 
 

@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
+from bot.words.behind_a_name import past_where, strained, told_of_it
 from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
@@ -217,11 +218,13 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "moro viene de la pista sudado", "perle revient de balade"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
+    if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):
+        return True  # "titan boude, il a froid"
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), _past_where(rest)[:4]))
-    if _told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
+    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), past_where(rest)[:4]))
+    if told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
@@ -279,37 +282,6 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "temblando: luna, capi"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
-
-
-def _told_of_it(rest: Sequence[Item]) -> bool:
-    """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
-    if len(rest) < 2:
-        return False
-    while len(rest) > 2 and rest[0].has("only", "time") and rest[1].has("her"):
-        rest = rest[1:]  # "caramel juste son imper"
-    a_piece = clothing(rest[1]) or rest[1].number is not None
-    without = rest[0].has("without") and not rest[0].has("off") and a_piece  # "neige a plus sa sous couv"
-    if without:
-        return True
-    hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
-    if rest[0].has("she") and rest[1].has("subject") and len(rest) > 2:
-        rest = rest[1:]  # "filou lui il va bien"
-    if not (rest[0].has("she") and rest[0].has("subject")):
-        return hers
-    if predicate(rest[1]):
-        return True
-    said = any(predicate(i) or i.has("wears") for i in rest[2:4])
-    stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
-    asked = rest[1].has("ask wearing", "ask state")  # "lune elle met quoi"
-    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears", "bare") or stands or asked
-
-
-def _past_where(rest: Sequence[Item]) -> Sequence[Item]:
-    """As in "lune elle au pré elle grelotte": from the second pronoun on, behind where the horse stands."""
-    place = next((k for k, i in enumerate(rest[:4]) if i.has("place stall", "place field")), 0)
-    pronouns = [rest[0], *rest[place + 1 : place + 2]] if place else []
-    again = len(pronouns) > 1 and all(i.has("she") and i.has("subject") for i in pronouns)
-    return rest[place + 1 :] if again and all(i.has("in", "her", "article") for i in rest[1:place]) else rest
 
 
 def _passing(item: Item) -> bool:
