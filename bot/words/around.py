@@ -5,9 +5,10 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.clauses import LIKENS, Clause, only_small, said_by, soft
+from bot.words.clauses import Clause, only_small, said_by, soft
 from bot.words.holes import holed
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.no_report import LIKENS
 from bot.words.piece import Piece
 
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
@@ -131,30 +132,6 @@ def stands_among_stalls(items: Sequence[Item]) -> bool:
     strange = [k for k, i in enumerate(items) if not (soft(i) or i.has("i", "said", "helper"))]
     inside = items[at].text.startswith("au") or any(i.has("in") for i in items[max(0, at - 2) : at])
     return inside and all(k == 0 and not items[k].means for k in strange)  # "revisé", which no table knows
-
-
-def something_of_hers(after: Sequence[Item], *, owns: bool = False) -> bool:
-    """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse.
-
-    owns: the horse stands with an "s" that lost its apostrophe ("becketts water bucket").
-    """
-    if owns or (after and after[0].text == "'s"):
-        after = after if owns else after[1:]
-        told = bool(after) and (predicate(after[0]) or after[0].has("is", "was"))
-        if after and not told and (not after[0].means or after[0].has("i", "mass", "animal")) and not soft(after[0]):
-            return True
-    thing = after[0] if after else None
-    return (
-        thing is not None
-        and " " not in thing.text
-        and thing.has("place stall", "place field", "work")
-        and not thing.has("inwards", "outwards", "in")
-    )
-
-
-def owns_the_stall(items: Sequence[Item], at: int) -> bool:
-    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it."""
-    return at > 1 and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")
 
 
 def about_body(before: Sequence[Item]) -> bool:

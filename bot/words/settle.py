@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
-from bot.words.behind_a_name import past_where, strained, told_of_it
+from bot.words.behind_name import behind_brackets, past_neighbour, past_where, strained
 from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
@@ -197,7 +197,7 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
-    item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
+    item, rest = items[at], past_neighbour(behind_brackets(items[at + 1 : at + REACH]))
     if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
         rest = rest[1:]  # "trueno en cambio suda"
     opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
@@ -224,18 +224,12 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
     behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), past_where(rest)[:4]))
-    if told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
+    if _told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
     told = not item.means and item.raw[:1].isupper()  # "Banjo fully clipped"; not "Patch the fence"
     return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
-
-
-def _behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
-    """What is said behind "(the one in the far box)"."""
-    closed = next((k for k, i in enumerate(rest) if i.text == ")"), 0)
-    return rest[closed + 1 :] if closed and rest[0].text == "(" else rest
 
 
 def _precedes(items: Sequence[Item], at: int) -> bool:
@@ -282,6 +276,29 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "temblando: luna, capi"
     clipped = bool(before.kinds("style")) and "clip" in before.text
     return clipped or before.has(*BEFORE_NAME) or bool(before.kinds("sign"))
+
+
+def _told_of_it(rest: Sequence[Item]) -> bool:
+    """As in "whisky sa bleue est mouillée", "neige elle frissonne", "sol con la capa puesta"."""
+    if len(rest) < 2:
+        return False
+    while len(rest) > 2 and rest[0].has("only", "time") and rest[1].has("her"):
+        rest = rest[1:]  # "caramel juste son imper"
+    a_piece = clothing(rest[1]) or rest[1].number is not None
+    without = rest[0].has("without") and not rest[0].has("off") and a_piece  # "neige a plus sa sous couv"
+    if without:
+        return True
+    hers = rest[0].has("her", "wears") and not rest[0].horses and any(clothing(i) or i.has("colour") for i in rest[1:])
+    if rest[0].has("she") and rest[1].has("subject") and len(rest) > 2:
+        rest = rest[1:]  # "filou lui il va bien"
+    if not (rest[0].has("she") and rest[0].has("subject")):
+        return hers
+    if predicate(rest[1]):
+        return True
+    said = any(predicate(i) or i.has("wears") for i in rest[2:4])
+    stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
+    asked = rest[1].has("ask wearing", "ask state")  # "lune elle met quoi"
+    return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears", "bare") or stands or asked
 
 
 def _passing(item: Item) -> bool:

@@ -2606,9 +2606,8 @@ PHRASES = {
         tengo a, tenemos a, aquí tengo a, aquí tenemos a, hay que ver cómo, mirad a, mira a, miren a,
         mirad cómo está, mirad, mira que, ojo que, ojo con que, cuidado que, alerta, alerta con, alarma,
         emergencia, urgente con, es urgente, sos, s.o.s., auxilio, ayuda con, aviso con, me temo que, me temo,
-        temo que, sospecho que, sospecho, mucho me temo que, pasé por el box de, he pasado por el box de,
-        he pasado por delante del box de, pasé por delante del box de, he pasado por la cuadra de,
-        pasé por la cuadra de, he estado en el box de, vengo del box de, vengo de ver a, vengo de estar con,
+        temo que, sospecho que, sospecho, mucho me temo que, he estado en el box de, vengo del box de,
+        vengo de ver a, vengo de estar con,
         vengo de tocar a, vengo de revisar a, vengo de mirar a, estoy con, estaba con, toy con,
         estoy en el box de, estoy en el box con, estoy aquí con, estamos con, estoy mirando a, estoy tocando a,
         (fui / fuimos / he ido / hemos ido / estuve / estuvimos / anduve / pasé / pasamos / hemos estado) con,
@@ -3073,7 +3072,7 @@ PHRASES = {
     """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
-        como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las,
+        como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las, antes de,
         después de las, entre las, a partir de las, hasta la, cerca de las, sobre la, a cosa de las, a les,
         son las, desde la, más o menos a las, alrededor de las
     """,
@@ -3799,6 +3798,11 @@ PHRASES = {
         revísenl|o|a, alguien puede, pueden venir, puede alguien, llamen, llamen al, avisen, avísenle, avísale, ocupa,
         ocupamos, urge, échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use,
         no se l|o|a pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
+    """,
+    "beside": """
+        al lado, de al lado, justo al lado, junto a, junto al, cerca, enfrente, de enfrente, frente a, frente al,
+        delante, detrás, de detrás, al fondo,
+        pegad|o|a a, vecin|o|a, a diferencia, se parece a, que se parece a, que se parecía a
     """,
     "relative": """
         que, quien, quienes, el que, la que, el que si, la que si, los que si, el que sí, la que sí
