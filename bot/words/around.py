@@ -13,6 +13,7 @@ from bot.words.piece import Piece
 
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
+LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
 NEAR_BOTH = 6  # words between "both of hers" and what they are
@@ -182,7 +183,10 @@ def pieces_ahead(items: Sequence[Item], at: int) -> list[Piece]:
 
 
 def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
-    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
+    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet".
+
+    So it is in "no encuentro por ningún lado la azul": who looked everywhere says which behind it.
+    """
     if items[at].has("state torn") and (piece := holed(items, at)):
         return piece
     verb = bool(items[at].kinds("state"))
@@ -192,7 +196,7 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
         small = item.has("link", "time") and not item.has(*HOLDS)  # "húmeda todavía la verde"
-        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
+        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has(*LOOKED))):
             return None
     return None
 

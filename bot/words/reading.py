@@ -39,6 +39,7 @@ from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
+from bot.words.reasons import reason_behind, wanted_of
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -156,6 +157,10 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
+        return
+    if not marked and (why := reason_behind(sentence)):
+        wanted_of(sentence[: why - 1], sentence[why:], telling)
+        read_sentence(sentence[why:], telling, marked=False)
         return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):

@@ -18,7 +18,7 @@ AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays",
     "rug again", "do not rug", "has", "not", "stopped", "in", "inwards", "outwards", "too", "off", "on",
     "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan",
-    "had", "ask state", "ask wearing", "question", "felt", "took part", "strap",
+    "had", "ask state", "ask wearing", "question", "felt", "took part", "strap", "style none",
 )  # fmt: skip
 NEAR = 8  # words
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
