@@ -361,7 +361,7 @@ from tests.words.test_turns_of_speech import said, told
         ("Perle sèche, Filou pis Ulysse aussi, Étoile un peu frette", [
             ("Perle", "comfortable"), ("Filou", "comfortable"), ("Ulysse", "comfortable"), ("Étoile", "cold"),
         ]),
-        # a pronoun behind a pause, of a horse of which a verb told that no table knows, or that was told to be somewhere
+        # a pronoun behind a pause: of the horse before it
         ("Ulysse boude, il est trempé", [("Ulysse", "wet")]),
         ("Perle boude, elle a froid", [("Perle", "cold")]),
         ("Étoile est revenue de balade, elle est au box", [("Étoile", "stall")]),
