@@ -8,8 +8,9 @@ from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
+from bot.words.asked_beside import question_first, question_last
 from bot.words.asking import asks, seen_when
-from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse
+from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
@@ -72,6 +73,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.worn_by import worn_by
 
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
@@ -104,7 +106,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         return Heard(text, events=(topic,))
     pieces = without_passing(without_my_things(find(settled, names, mine)))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
+    items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -168,6 +170,12 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
             return
         if read_question(sentence, telling):
             _asked_about(sentence, telling)
+        elif behind := question_first(sentence, telling):
+            _asked_about(sentence[:behind], telling)
+            telling.asked = False
+            read_sentence(sentence[behind:], telling, marked=marked)
+        elif before := question_last(sentence, telling):
+            read_sentence(sentence[:before], telling, marked=False)
         else:
             if not marked and sentence[0].has("ask state", "ask ready"):
                 _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
@@ -198,7 +206,8 @@ def _told_behind_a_request(sentence: Sequence[Item]) -> int:
     pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
     rest = sentence[pause:]
     gone = any(i.has("state missing") for i in rest[:1])
-    return pause if pause and (gone or (asked and (tells_of_a_piece(rest) or told_of_a_horse(rest)))) else 0
+    told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
+    return pause if pause and (gone or (asked and told)) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:

@@ -187,7 +187,8 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     if beside is not None:
         return mode_of(items, beside)
     mode = mode_of(items, at)
-    if mode == "whole" and piece.owners and items[at - 1].has("under") and not any(i.horses for i in items[:at]):
+    below = items[at - 1].has("under") and not items[at - 1].has("in")
+    if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):

@@ -80,7 +80,7 @@ def placed_or_dressed(current: Thought) -> bool:
 
 
 def surely_done(current: Thought) -> bool:
-    """A horse is dressed so, or was moved, for certain: "he's in his sheet", "I put it on"; "put it on" may be asked for."""
+    """A horse is dressed so, or was moved, for certain: "he's in his sheet"; "put it on" may be asked for."""
     if not complete(current) or current.has("plan", "habit", "if", "keep"):
         return False
     asked_for = any(i.text == ASKED_FOR for i in current.items) and not current.has("subject", "is")

@@ -1847,6 +1847,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
@@ -2849,8 +2850,8 @@ PHRASES = {
         i forgot to mention, forgot to report, almost forgot, nearly forgot, before i forget, bytheway,
         incidentally, one more thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
-        (if / in case) (anyone / anybody / someone / somebody / you / any of you / you guys) (is / are) (looking / searching
-        / hunting / after / asking / missing / wondering) (/ for) (/ it / him / her / them),
+        (if / in case) (anyone / anybody / someone / somebody / you / any of you / you guys) (is / are)
+        (looking / searching / hunting / after / asking / missing / wondering) (/ for) (/ it / him / her / them),
         (if / in case) (anyone / anybody / someone / somebody) (needs / wants / misses) (/ it / him / her / them),
         (if / in case) (you / any of you / you guys) (need / want / miss) (it / him / her / them),
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
@@ -3735,7 +3736,8 @@ PHRASES = {
         what i sent, what i told you, my last, my last message, my last text, my last one,
         the last message, the last one, last message, last one, last bit, the last bit, that last one,
         that last bit, that last message, my previous message, my message, what i said before,
-        what i said earlier, that message, that one i just sent, that one i sent, what i reported
+        what i said earlier, the last thing i |said|wrote|sent|put, the last thing,
+        that message, that one i just sent, that one i sent, what i reported
     """,
     "afterwards": """
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
