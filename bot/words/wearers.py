@@ -108,7 +108,7 @@ def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], cla
 
 
 def _she_wears(items: Sequence[Item]) -> bool:
-    """As in "so he's got Biscuit's cooler on", "il a l'imper de Lune": who wears it is who was told of, not whose it is."""
+    """As in "so he's got Biscuit's cooler on", "il a l'imper de Lune": whoever was told of, not whose it is."""
     at = next((k for k, i in enumerate(items) if i.piece is not None), 0)
     piece = items[at].piece
     if piece is None or not piece.owners or piece.given:
