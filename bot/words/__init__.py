@@ -56,6 +56,7 @@ shares     what each of several horses gets
 change     what a clause does to an outfit
 dressed_alike how one is dressed, left out because the one before said so
 wearers    who wears it
+put_right  what is worn so no longer
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it

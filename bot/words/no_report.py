@@ -11,6 +11,7 @@ from bot.words.items import Item, places, predicate
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 MAY_BLOCK = BLOCKING | {"had", "young"}
+ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 LIKENS = ("como", "comme", "like", "as")
 
 
@@ -144,6 +145,11 @@ def _behind_danger(word: Item, at: int, around: Around) -> bool:
     return at > around.danger and word.has("plan", "guess") and not word.has("if")
 
 
+def _how_much(word: Item, at: int, around: Around) -> bool:
+    """As in "has a tear you could put your head through", "so wet you could wring him out", behind what is told."""
+    return at > around.told and word.has("plan") and not word.has("if") and around.items[at - 1].text in ANYBODY
+
+
 def _tells_who_says_so(word: Item, at: int, around: Around) -> bool:
     """As in "the girl from Wednesday says Noisette is wet"."""
     return at < said_by(around.items) and not word.has("if", "guess", "plan")
@@ -179,6 +185,6 @@ def _from_yesterday(word: Item, at: int, around: Around) -> bool:
 
 
 HARMLESS: tuple[Callable[[Item, int, Around], bool], ...] = (
-    _is_a_name, _saying_at_the_end, _likens, _saying_that_tells, _did_something, _as_ever, _the_same, _behind_danger,
-    _tells_who_says_so, _compares, _a_while_ago, _please, _from_yesterday,
+    _is_a_name, _how_much, _saying_at_the_end, _likens, _saying_that_tells, _did_something, _as_ever, _the_same,
+    _behind_danger, _tells_who_says_so, _compares, _a_while_ago, _please, _from_yesterday,
 )  # fmt: skip

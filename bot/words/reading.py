@@ -40,6 +40,7 @@ from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
+from bot.words.put_right import puts_right
 from bot.words.questions import read_question
 from bot.words.reasons import reason_behind, wanted_of
 from bot.words.routine import read_clip, read_wish, read_work
@@ -300,7 +301,7 @@ def _but_one(clause: Clause) -> bool:
 
 
 def _facts(clause: Clause, telling: Telling) -> None:
-    if read_done(clause, telling) or read_clip(clause, telling):
+    if puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling):
         return
     moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
     strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)

@@ -136,6 +136,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False  # "Sunday lunch sorted"
     if of_a_time(items, at) and not item.capital:
         return False
+    if at and items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
+        return False  # "rode a Bill once"
     if called_with_article(items, at) or _picked_out(items, at):
         return True
     said_to_be = at > 0 and items[at - 1].has("is")

@@ -21,6 +21,8 @@ from tests.words.test_turns_of_speech import said, told
             "Tucker's fine, that's Fig's heavy he's got on",
             [("Tucker", "comfortable"), ("Tucker", ("fig-heavy",))],
         ),
+        ("oak", "Tucker had Fig's heavy on, swapped it for his sheet", [("Tucker", ("tucker-sheet",))]),
+        ("oak", "Tucker's in his sheet, sorted his feed too", [("Tucker", ("tucker-sheet",))]),
         ("encina", "es la gorda de Canela la que lleva Moro", [("Moro", ("canela-gorda",))]),
         ("encina", "la manta que lleva puesta Moro es la gorda de Canela", [("Moro", ("canela-gorda",))]),
         ("encina", "Moro está mojado, lleva la gorda de Canela", [("Moro", "wet"), ("Moro", ("canela-gorda",))]),
@@ -47,6 +49,9 @@ def test_who_wears_it_is_told(name: str, text: str, expected: list[tuple[object,
         "he's in Fig's cooler",
         "Tucker's in his sheet if it rains",
         "put the sheet on Tucker just in case",
+        "someone had put Otto's sheet on Tucker, I've sorted it",
+        "Tucker was in Fig's heavy, sorted now",
+        "Tucker had Fig's heavy on, swapped it back",
     ],
 )
 def test_nobody_wears_what_is_only_spoken_of(text: str) -> None:

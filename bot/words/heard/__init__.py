@@ -200,6 +200,7 @@ MEANINGS = {
     "ahead": "a time to come, for a question about the weather",
     "subject": "who did or is what comes, where nobody said so before: it may begin a thought without a pause",
     "own": "a piece like the one just told, of one's own",
+    "put right": "what was told before it is so no longer: 'he was in her rug, sorted it'",
     "leaves only": "keeps on, and nothing else: 'elle garde que la 100'",
     "only": "this and nothing else",
     "or": "one of two, nobody says which",

@@ -2047,6 +2047,8 @@ PHRASES = {
     """,
     "was": "was, were, had, been, has been, had been, have been",
     "plan": """
+        (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
+        (goes / go / going) out at,
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
         ill |ask|make,
         ill |turn|drop|message|text|grab|send|wait|swap|stop|feed|clean|fetch|move|change|keep|tell|meet|find,
@@ -2144,6 +2146,9 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        (/ i / we / they) (had / have had / once had / knew / owned / used to have)
+        (one / a horse / a mare / a gelding / a pony) (that / who / once), (read / heard) about a, heard of a,
+        (/ i / we) once |had|knew,
         last week, last month, last year, last winter, last summer, last time, the other day, weeks ago,
         days ago, months ago, years ago, a week ago, a month ago, a year ago, back then, once upon,
         last season, last spring, last autumn, last fall, when she was, when he was, as a foal,
@@ -2274,6 +2279,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,
         (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
         stands a chance, saving grace, by the grace of, in good grace, with good grace,
         like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
@@ -2544,6 +2550,8 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,
+        (/ back / over) at my |place|house|home,
         not only,
         along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
@@ -3721,6 +3729,10 @@ PHRASES = {
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
+    "put right": """
+        (/ i have / i / all / now / have) sorted (/ it / them / that / now / it now), put (it / that / them) right,
+        (/ i have / i) (fixed / corrected) (it / them / that) (/ back / now), all sorted, put right now
+    """,
     "leaves only": "",
     "only": "only, just, nowt but, nothing but",
     "toward": "for, to, onto",

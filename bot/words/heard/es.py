@@ -2549,6 +2549,8 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (tuve / tuvimos / tenía / teníamos / conocí / había) (uno / una / un caballo / una yegua / un poni) que,
+        (leí / oí) de un|a,
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,
@@ -2981,6 +2983,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        en mi casa, (/ está) conmigo en casa, aquí conmigo, yo en casa, en mi |coche|furgo|maletero,
         no solo, no sólo, no solamente, no únicamente,
         pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
@@ -3849,6 +3852,10 @@ PHRASES = {
         la suya, el suyo, las suyas, los suyos, la propia, el propio, suya, suyo, suyas, suyos,
         el suyo de siempre, la suya de siempre, la de siempre, el de siempre, la suya propia, el suyo propio,
         la que le toca, la que le tocaba
+    """,
+    "put right": """
+        (/ ya) (lo / la / las / los) (he arreglado / arreglé / he cambiado / cambié / he corregido / corregí),
+        (/ ya está) arreglado, se (la / lo / las / los) (he cambiado / cambié), (/ ya está) solucionado, corregido
     """,
     "leaves only": "",
     "only": """

@@ -2572,6 +2572,8 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (j'ai eu / on a eu / on avait / j'avais / j'ai connu / nous avions)
+        (un / une / un cheval / une jument / un poney) qui, (lu / entendu parler) d'un|e,
         (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
@@ -3933,6 +3935,11 @@ PHRASES = {
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "put right": """
+        (/ j'ai) (corrigé / rectifié / réglé), c'est (réglé / corrigé / rectifié / arrangé / bon maintenant),
+        j'ai (changé / arrangé ça / arrangé),
+        (/ j'ai) remis (comme il faut / comme il fallait / en ordre)
+    """,
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
