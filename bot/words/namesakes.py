@@ -38,13 +38,13 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
     if _called(items, at) or _told_to_be(behind) or _from_a_shop(behind) or _does_what_people_do(behind):
         return True
-    return _tells_of_another(items, at, behind) or _told_by(items, at)
+    return _tells_of_another(items, at, behind) or _told_by(items, at) or _is_told(items, at, behind)
 
 
 def _called(items: Sequence[Item], at: int) -> bool:
-    """As in "farrier Bill", "our new vet Bill", where it begins; "called the vet Bill is sick" is of the horse."""
+    """As in "farrier Bill", "my dog Bill", where it begins; "called the vet Bill is sick" is of the horse."""
     at -= at > 1 and items[at - 1].text == "." and items[at - 2].has("title")  # "Mrs. Bill"
-    if not at or not items[at - 1].has("title", "calling"):
+    if not at or not items[at - 1].has("title", "calling", "animal"):
         return False
     first = at - 1
     while first and items[first - 1].has(*LED_BY):
@@ -60,8 +60,10 @@ def _told_to_be(behind: Sequence[Item]) -> bool:
     if opening not in ("", ",", "("):
         return False
     rest = list(behind[1:] if opening else behind)
+    if rest and rest[0].has("is") and len(rest) > 2 and rest[1].has("article") and rest[2].has("title", "animal"):
+        return True  # "Bill is the farrier", "Milo c'est le chien"
     title = list(dropwhile(lambda i: i.person or i.text == "'s" or i.has(*DETERMINED, "any adjective"), rest))
-    if not title or not title[0].has("title", "calling", "kin") or not (opening or _determined(rest)):
+    if not title or not title[0].has("title", "calling", "kin", "animal") or not (opening or _determined(rest)):
         return False
     after = next((k for k, i in enumerate(title[:ASIDE]) if i.text == ")"), 0) if opening == "(" else 1
     closes = title[after] if 0 <= after < len(title) else NOTHING
@@ -130,6 +132,17 @@ def _told_by(items: Sequence[Item], at: int) -> bool:
     joins = behind[0].has("relative", "what") or (items[at - 1].has("told by") and behind[0].text == ",")
     rest = [i for i in behind[joins:] if not i.has("article")]
     return (joins or items[at - 1].has("told by")) and bool(rest) and _another(rest[0], items[at])
+
+
+def _is_told(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
+    """As in "told Bill Rusty is cold", "dis à Bill que Rusty transpire"."""
+    verb = at - 1
+    while verb > 0 and items[verb].has("toward", "article"):
+        verb -= 1
+    if verb < 0 or not items[verb].has("to whom"):
+        return False
+    other = next((i for i in behind if i.horses or not (i.has(*SMALL, "of") or i.text in ("know", ","))), NOTHING)
+    return _another(other, items[at])
 
 
 def _handles(items: Sequence[Item], at: int, language: str) -> bool:

@@ -2497,8 +2497,13 @@ PHRASES = {
         wants to know, let me know, lmk
     """,
     "told by": "according to",
+    "to whom": """
+        tell, tells, told, telling, texted, warned, warn, showed, show, remind, reminded, messaged, informed, inform,
+        ask, asked
+    """,
     "shop": """
         store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        bar, pub, diner, pharmacy, library, gym, church, gas station, hardware store,
         tackroom shop, saddlery, feed mill, feed place, hay place
     """,
     "my": "my, our, mine",
@@ -3804,6 +3809,7 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
+        (the / my / our / barn / yard) (dog / cat / puppy / kitten / goat), stable cat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,

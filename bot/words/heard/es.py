@@ -2881,9 +2881,12 @@ PHRASES = {
         pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
     """,
     "told by": "según, según dice, según cuenta",
+    "to whom": """
+        dile, decidle, díganle, dije, dicho, avisa, avisé, avisado, pregúntale, pregunté, cuéntale, recuérdale
+    """,
     "shop": """
         tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
-        supermercado, ferretería
+        supermercado, ferretería, bar, farmacia, panadería, gasolinera, gimnasio, administración, colegio
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",

@@ -2813,8 +2813,12 @@ PHRASES = {
         m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
     """,
     "told by": "selon, d'après, dixit",
+    "to whom": """
+        dis, dites, dit, préviens, prévenez, prévenu, prévenir, demande, demandé, signale, signalé, rappelle
+    """,
     "shop": """
-        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste,
+        bar, bistrot, pharmacie, boulangerie, compta, accueil, secrétariat, mairie
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
@@ -4035,6 +4039,7 @@ PHRASES = {
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
+        (mon / notre / le / ton) (chat / chien), (ma / notre / la / ta) (chatte / chienne),
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
