@@ -42,14 +42,15 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return True
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
-    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
-        return True  # "Soleil porte quoi"
+    if first.horses and _asked_behind(second, third):
+        return True
     if any("what" in i.means for i in words[1:4]) and of_her_what(words, sentence):
         return True
-    reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
-    links = _only_links(first) and not (second.has("ask wearing") or _which_are(second, third))
-    if not first.has("question") or reason or links:
+    if not first.has("question"):
+        return False
+    if first.has("reason") and first.raw.casefold() == first.text:
+        return False  # "como hace sol …", without its accent
+    if _only_links(first) and not (second.has("ask wearing") or _which_are(second, third)):
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
@@ -61,6 +62,12 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _asked_behind(verb: Item, then: Item) -> bool:
+    """As in "(Soleil) porte quoi", "(Dudu) a quoi sur le dos": what is asked of the horse that opens."""
+    what = then.has("what") or verb.has("what")
+    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing"))
 
 
 def _did_a_clip(sentence: Sequence[Item]) -> bool:

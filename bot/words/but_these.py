@@ -17,8 +17,10 @@ def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
 
     Where some are named before, they alone are done: "Canela y Moro cambiadas, Nube en un rato".
     """
-    every = next(iter(places(sentence, EVERY)), len(sentence))
-    turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
+    every = places(sentence, EVERY)
+    if not every:
+        return sentence
+    turn = next((k for k in range(every[0] + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
     these, behind = sentence[turn:], sentence[turn + 1 :]
     if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[:turn]):
         return sentence

@@ -11,6 +11,7 @@ from bot.words.telling import Telling
 from bot.words.undoing import undoes
 
 MAY_TAKE_BACK = frozenset(("second thought", "no"))
+NOTHING = Item("", "")
 Read = Callable[[Sequence[Item]], None]
 
 
@@ -39,8 +40,12 @@ def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
 
 def _only_denies(sentence: Sequence[Item]) -> bool:
     """As in "(Pip is cold.) oh, not Pip": no, and a horse, and no more."""
-    words = [i for i in sentence if not (i.mark or i.has("polite"))]
-    return len(words) > 1 and words[0].has("not") and words[0].has("no") and all(i.horse for i in words[1:])
+    said = (i for i in sentence if not (i.mark or i.has("polite")))
+    first = next(said, NOTHING)
+    if not (first.has("not") and first.has("no")):
+        return False
+    rest = list(said)
+    return bool(rest) and all(i.horse for i in rest)
 
 
 def _not_of_her(body: Sequence[Item], telling: Telling) -> bool:

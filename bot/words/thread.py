@@ -83,8 +83,10 @@ def _heads(clause: Clause) -> bool:
 
 def only_heads(sentence: Sequence[Item]) -> bool:
     """As in "rentrés :", with who it was on the lines behind: of nobody told before."""
+    if sentence[-1].text != ":":
+        return False
     moved = any(i.has("turned out", "brought in") for i in sentence)
-    return moved and sentence[-1].text == ":" and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
+    return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
 def present(clause: Clause) -> bool:
