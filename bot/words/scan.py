@@ -16,7 +16,6 @@ from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
-END = Token("", "", 0, 0, "mark")
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
@@ -45,13 +44,15 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     items: list[Item] = []
     tokens = as_meant(spelled(tokens, lexicon, roster), lexicon, roster)
     texts = tuple([token.text for token in tokens])
-    shouted = sum([t.raw.isupper() for t in tokens if len(t.raw) > 1]) * 2 > len(tokens)
+    loud = [token for token in tokens if token.raw.isupper()]
+    shouted = sum(len(token.raw) > 1 for token in loud) * 2 > len(tokens)
+    tied = {place for at, token in enumerate(tokens) if token.tied for place in (at - 1, at)}  # "rug-12"
     if len(roster.by_itself[lexicon.language]) > SAID:  # only what is said often is worth its room
         roster.by_itself[lexicon.language].clear()
     at = 0
     while at < len(tokens):
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        alone = _alone(tokens, texts, at, lexicon, roster)
+        alone = _alone(tokens[at], texts, at, lexicon, roster) if at not in tied else None
         if alone is not None:
             items.append(alone.opening if opens else alone.item)
             at += 1
@@ -73,11 +74,11 @@ def _within(item: Item, lexicon: Lexicon) -> Item:
     return replace(item, means=item.means - {"weekday"}) if named else item
 
 
-def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
+def _alone(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
     """What the word at this place is by itself; None where a word beside it may make it another thing."""
-    token, behind = tokens[at], tokens[at + 1] if at + 1 < len(tokens) else END
-    if token.tied or behind.tied or behind.text in roster.longer_words:
-        return None  # "rug-12", "lady gery"
+    behind = texts[at + 1] if at + 1 < len(texts) else ""
+    if behind in roster.longer_words:
+        return None  # "lady gery"
     kept = roster.by_itself[lexicon.language]
     try:
         alone = kept[token.text, token.raw]
@@ -85,9 +86,9 @@ def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster:
         if lexicon.phrases.longest(texts, at)[1] > 1:
             return None
         alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
-    if alone is None or behind.text in alone.named:
+    if alone is None or behind in alone.named:
         return None
-    return None if behind.text in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1 else alone
+    return None if behind in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1 else alone
 
 
 def _by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
