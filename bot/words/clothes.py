@@ -46,18 +46,18 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
             continue  # "my sheet": bed linen, for all the barn knows
-        piece = replace(piece, gender=gender_of(piece.said, found[-1] if found else None))
+        piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
         del found[len(found) - taken :]
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
         if one_of or (piece.several and piece.some):
             # "one of Otto's rugs": a liner is one of them
-            piece = replace(piece, several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
+            piece = piece._replace(several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
             of_another = end + 1 < len(items) and items[end].has("of") and items[end + 1].horse
             if not (of_another or piece.owners or piece.their or piece.spare or piece.ids):
-                piece = replace(piece, owners=before_it.owners, their=before_it.their)
+                piece = piece._replace(owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)

@@ -109,4 +109,4 @@ def _of_the_other(first: Item, meant: Item) -> Item:
     """The other horse, or the same piece of the other."""
     if first.piece is None:
         return meant
-    return replace(first, piece=replace(first.piece, owners=meant.horses, either=len(meant.horses) > 1))
+    return replace(first, piece=first.piece._replace(owners=meant.horses, either=len(meant.horses) > 1))

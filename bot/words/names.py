@@ -73,11 +73,13 @@ class Roster:
 
     def fitting(self, piece: Piece) -> tuple[str, ...]:
         """The garments that a description is true of, in the file's order."""
-        if piece not in self.fitted:
+        fitting = self.fitted.get(piece)
+        if fitting is None:
             if len(self.fitted) > REMEMBERED:
                 self.fitted.clear()
-            self.fitted[piece] = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
-        return self.fitted[piece]
+            fitting = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
+            self.fitted[piece] = fitting
+        return fitting
 
     def like(self, word: str) -> tuple[str, ...]:
         """The horses whose short name is one slip from this word: never acted on, but somebody may mean one."""

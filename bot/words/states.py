@@ -1,7 +1,6 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from typing import cast
 
@@ -68,7 +67,7 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         _tell_found(telling, piece, state, found.ids, found.options)
         return
     if len(owners) > 1 and not piece.every:
-        piece = replace(piece, several=False)  # "Otto and Fig's rugs": one of each, for all that is said
+        piece = piece._replace(several=False)  # "Otto and Fig's rugs": one of each, for all that is said
     for owner in owners:
         if not owner.sure:
             telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))
@@ -163,7 +162,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
     if not pieces and _its_own(clause, at) and telling.spoken is not None:
-        pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
+        pieces = [telling.spoken._replace(owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
     if _left_out_behind(clause.items, at):
         return
@@ -191,7 +190,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
     for piece in pieces:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
-            piece = replace(piece, every=True)
+            piece = piece._replace(every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
 
 

@@ -1,7 +1,6 @@
 """A piece told only by whose it is: "celle de Prince est sèche", "la capa de Rayo mojada y la de Luna seca"."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from bot.words.heard.colours import COLOURS
@@ -112,7 +111,7 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
     said = " ".join(i.raw for i in items[at : whose + 1])
     if last is not None:
         kept = frozenset() if last.kinds else last.words.difference(COLOURS)  # "took Pip's neck off and Luna's"
-        return replace(last, said=said, owners=owners, ids=(), words=kept, their=False)
+        return last._replace(said=said, owners=owners, ids=(), words=kept, their=False)
     after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
     told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
     listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"

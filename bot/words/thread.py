@@ -1,7 +1,6 @@
 """The thread of a message: whom and what a clause leaves for those behind it, and which stand for themselves."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
@@ -28,11 +27,11 @@ def _first(clause: Clause) -> Item:
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:
     """A piece with its owner, as far as the message has told; of one that came off, which it was."""
-    piece = replace(piece, ids=piece.ids or just_taken_off(piece, telling))
+    piece = piece._replace(ids=piece.ids or just_taken_off(piece, telling))
     who = _named(telling)
     if piece.ids and all(telling.roster.garments[g].horse not in (piece.owners or who) for g in piece.ids):
-        return replace(piece, owners=()) if piece.given else piece
-    return piece if piece.owners or piece.spare else replace(piece, owners=who)
+        return piece._replace(owners=()) if piece.given else piece
+    return piece if piece.owners or piece.spare else piece._replace(owners=who)
 
 
 def just_taken_off(piece: Piece, telling: Telling) -> tuple[str, ...]:
