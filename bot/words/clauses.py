@@ -232,6 +232,8 @@ def only_small(item: Item) -> bool:
 
 def of_both(clause: Clause) -> bool:
     """As in "both in now", "stripped them both": two horses, and nothing that there are two of ("both ears cold")."""
+    if not clause.has("both"):
+        return False
     behind = (clause.items[k + 1 : k + 2] for k in places(clause.items, BOTH))
     return any(not then or then[0].mark or (then[0].means and not then[0].has(*PAIRED)) for then in behind)
 

@@ -1,6 +1,6 @@
 """Which piece of clothing is meant: "juniper-liner", "Juniper's liner", "the blue one", "her 200". Never a guess."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import takewhile
@@ -25,8 +25,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     heard = 0  # the place behind what is found so far
     items = with_jackets(items)
     horses = any(i.horses for i in items)
-    members = [_member(item, roster) for item in items]
-    for at in [at for at, member in enumerate(members) if member]:
+    members = _members(items, roster)
+    for at in sorted(members):
         if at < heard:
             continue
         found.extend(items[heard:at])
@@ -97,11 +97,23 @@ def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) ->
     return many and len(roster.fitting(piece)) == 1
 
 
-def _member(item: Item, roster: Roster) -> bool:
+def _members(items: Sequence[Item], roster: Roster) -> set[int]:
+    """The places of words that may stand in the description of a piece."""
+    named = roster.words
+    perhaps = [
+        at
+        for at, i in enumerate(items)
+        if i.pieces or i.number is not None or i.text in named or (i.means and _describes(i.means))
+    ]
+    return {at for at in perhaps if _member(items[at])}
+
+
+def _member(item: Item) -> bool:
+    """Not a horse, nor a small word that is in the name of some piece as well."""
     if item.horses and item.sure and not item.pieces:
         return False
-    named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is", "under", "over")
-    return bool(item.pieces or item.number is not None or named or _describes(item.means))
+    small = item.has("article", "of", "and", "in", "on", "is", "under", "over")
+    return bool(item.pieces or item.number is not None or not small or _describes(item.means))
 
 
 @cache
@@ -110,12 +122,12 @@ def _describes(means: frozenset[str]) -> bool:
     return any(m in INNER or m.startswith(("kind ", "weight ")) for m in means)
 
 
-def _run(items: Sequence[Item], at: int, members: Sequence[bool]) -> int:
+def _run(items: Sequence[Item], at: int, members: Container[int]) -> int:
     """The place behind the words that may describe the piece begun at this one."""
     end = at + 1
     while end < min(len(items), at + LONGEST_RUN):
         joins = items[end].has("of") and end + 1 < len(items) and items[end + 1].number is not None
-        if not (joins or members[end]):
+        if not (joins or end in members):
             break
         end += 1
     return end
