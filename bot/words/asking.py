@@ -5,7 +5,7 @@ from itertools import dropwhile, islice
 
 from bot.events import About
 from bot.words.clauses import Clause
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 WHOLE: tuple[tuple[str, About], ...] = (
     ("ask left", "left"),
@@ -30,7 +30,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     words = _without_whom(list(islice(said, OPENERS)))
     if marked or not words:
         return marked and not _looked_for(sentence, words)
-    if any("asked" in i.means for i in sentence[-ENDING:]):
+    if "asked" in meanings_of(sentence[-ENDING:]):
         return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
@@ -38,13 +38,14 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
-    if any("ask state" in i.means for i in words[1:]) and _how_one_is(words):
+    behind = meanings_of(words[1:])
+    if "ask state" in behind and _how_one_is(words):
         return True
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     if first.horses and _asked_behind(second, third):
         return True
-    if any("what" in i.means for i in words[1:4]) and of_her_what(words, sentence):
+    if "what" in behind and of_her_what(words, sentence):
         return True
     if not first.has("question"):
         return False

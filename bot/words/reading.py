@@ -306,8 +306,7 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
-    strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
+    strapped = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
@@ -318,3 +317,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
         read_work(clause, telling)
     elif dressed:
         moved_in_its_clothes(clause, telling)
+
+
+def _moved(clause: Clause) -> bool:
+    return any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

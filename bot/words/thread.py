@@ -27,7 +27,8 @@ def _first(clause: Clause) -> Item:
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:
     """A piece with its owner, as far as the message has told; of one that came off, which it was."""
-    piece = piece._replace(ids=piece.ids or just_taken_off(piece, telling))
+    if not piece.ids and (off := just_taken_off(piece, telling)):
+        piece = piece._replace(ids=off)
     who = _named(telling)
     if piece.ids and all(telling.roster.garments[g].horse not in (piece.owners or who) for g in piece.ids):
         return piece._replace(owners=()) if piece.given else piece
@@ -68,10 +69,10 @@ def of_a_thing(clause: Clause) -> bool:
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
     """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
-    heads = _heads(clause)
-    begins = heads and (following is not None or not telling.events)  # "(Maple: sweaty.) In the barn." heads nothing
-    if clause.has("place stall") and (begins or stands_among_stalls(clause.items)):
-        return True
+    if clause.has("place stall"):
+        begins = following is not None or not telling.events  # "(Maple: sweaty.) In the barn." heads nothing
+        if (begins and _heads(clause)) or stands_among_stalls(clause.items):
+            return True
     return telling.among_stalls and not clause.has("place field")
 
 
