@@ -93,7 +93,7 @@ def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) ->
 
     Another is not even looked into where the speaker's has every word, and a report: a third of a short reading's time.
     """
-    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.named}
+    words = {t.text for t in tokens if t.kind == "word"} - names.named
     speaker = person.language if person else "en"
     order = [speaker, *(x for x in LANGUAGES if x != speaker)]
     own = _known(words, speaker)

@@ -10,7 +10,7 @@ from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.misspelt import trade_word
-from bot.words.names import Roster, Words, name_at, sounded
+from bot.words.names import Roster, Words, id_at, name_at, sounded
 from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
@@ -49,17 +49,19 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     tied = {place for at, token in enumerate(tokens) if token.tied for place in (at - 1, at)}  # "rug-12"
     if len(roster.by_itself[lexicon.language]) > SAID:  # only what is said often is worth its room
         roster.by_itself[lexicon.language].clear()
-    at = 0
-    while at < len(tokens):
+    end = 0  # the place behind what is told so far
+    for at, (token, behind) in enumerate(zip(tokens, (*texts[1:], ""))):
+        if at < end:
+            continue
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        alone = _alone(tokens[at], texts, at, lexicon, roster) if at not in tied else None
+        beside = at in tied or behind in roster.longer_words  # "lady gery"
+        alone = None if beside else _alone(token, behind, texts, at, lexicon, roster)
         if alone is not None:
             items.append(alone.opening if opens else alone.item)
-            at += 1
             continue
         item, taken = _longest(tokens, texts, at, lexicon, roster)
         items.append(_opening(item) if opens else _within(item, lexicon))
-        at += taken
+        end = at + taken
     return items
 
 
@@ -74,11 +76,8 @@ def _within(item: Item, lexicon: Lexicon) -> Item:
     return replace(item, means=item.means - {"weekday"}) if named else item
 
 
-def _alone(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
+def _alone(token: Token, behind: str, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
     """What the word at this place is by itself; None where a word beside it may make it another thing."""
-    behind = texts[at + 1] if at + 1 < len(texts) else ""
-    if behind in roster.longer_words:
-        return None  # "lady gery"
     kept = roster.by_itself[lexicon.language]
     try:
         alone = kept[token.text, token.raw]
@@ -231,11 +230,10 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         mark = token.kind == "mark" and not means
         return Item(token.text, token.raw, means, mark=mark, clock=token.kind == "clock"), 1
     tied = at + 1 < len(tokens) and tokens[at + 1].tied
-    for length in (6, 5, 4, 3, 2) if tied else (1,):
-        ident = _hyphened(tokens, at, length) if tied or token.tied else token.text
-        if ident in roster.ids:
-            return Item(ident, ident, pieces=(roster.ids[ident],)), length
-    return None
+    ident, length = id_at(tokens, at, roster.ids) if tied else (token.text, 1)
+    if ident not in roster.ids or token.tied:
+        return None
+    return Item(ident, ident, pieces=(roster.ids[ident],)), length
 
 
 def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
@@ -261,12 +259,6 @@ def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) 
 
 def _surely(means: frozenset[str]) -> bool:
     return any(m.startswith("sign ") for m in means)
-
-
-def _hyphened(tokens: list[Token], at: int, length: int) -> str:
-    run = tokens[at : at + length]
-    joined = len(run) == length and all(token.tied for token in run[1:]) and not run[0].tied
-    return "-".join(t.text for t in run) if joined else ""
 
 
 def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:

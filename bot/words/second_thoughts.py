@@ -6,7 +6,7 @@ from itertools import dropwhile, pairwise, takewhile
 
 from bot.events import Done, Event, Seen
 from bot.words.clauses import soft
-from bot.words.items import Item, places
+from bot.words.items import Item, meanings_of, places
 from bot.words.telling import Telling
 from bot.words.undoing import undoes
 
@@ -17,6 +17,9 @@ Read = Callable[[Sequence[Item]], None]
 
 def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """The sentence cut where something is taken back, each part with whether it stands behind such words."""
+    if meanings_of(sentence).isdisjoint(MAY_TAKE_BACK):
+        yield sentence, False
+        return
     taken_back = [at for at in places(sentence, MAY_TAKE_BACK) if _takes_back(sentence, at)]
     turns = [*([] if taken_back and undoes(sentence) else taken_back), len(sentence)]
     if turns[0]:

@@ -31,9 +31,11 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
     words = {token.text for token in tokens if token.kind == "word"}
-    strange = {word for word in words if not (word in roster.named or _as_spelled(word, lexicon))}
+    strange = {word for word in words - roster.named if not _as_spelled(word, lexicon)}
+    strange |= {word for word in words if (spanish or french) and word.endswith(HEARD)}
+    strange |= {token.text for token in tokens if token.raw.endswith("á")} if spanish else set()
     end = 0
-    for at in [k for k, t in enumerate(tokens) if t.text in strange or t.text.endswith(HEARD) or t.raw.endswith("á")]:
+    for at in [k for k, token in enumerate(tokens) if token.text in strange]:
         token = tokens[at]
         found.extend(tokens[end:at])
         end = at + 1

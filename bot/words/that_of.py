@@ -7,7 +7,6 @@ from bot.words.heard.colours import COLOURS
 from bot.words.items import WETNESS, Item, places
 from bot.words.piece import RUGS, Piece
 
-OWN = frozenset(("own",))
 OWNING = frozenset(("that of", "own", "of"))
 REACH = 16  # words before "la suya" in which she was dressed
 
@@ -33,7 +32,7 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
 def _beginnings(items: Sequence[Item]) -> list[int]:
     """Where a piece may be told by its owner: at "of" and "own" and before them, at a horse before an "'s"."""
     begins = set(places(items, OWNING))
-    begins |= {at - 1 for at in places(items, OWN) if at}
+    begins |= {at - 1 for at in begins if at and items[at].has("own")}
     begins |= {at - 1 for at, item in enumerate(items) if item.text == "'s" and at}
     return sorted(begins)
 
