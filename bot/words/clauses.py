@@ -94,7 +94,7 @@ class Clause:
         return not any(not self.items[k].has("yesterday") for k in places(self.items, BLOCKING))
 
 
-@dataclass
+@dataclass(slots=True)
 class Thought:
     """A clause while its words are gathered: what stands in it so far, so that nobody looks through it at each word.
 
@@ -111,7 +111,9 @@ class Thought:
     def add(self, item: Item) -> None:
         """One more word."""
         self.items.append(item)
-        self.spoken = self.spoken or not item.mark
+        if item.mark:
+            return
+        self.spoken = True
         if item.horses:
             self.horses.append(item)
         if item.piece is not None:

@@ -66,11 +66,13 @@ def _only_joins(item: Item) -> bool:
 def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this item; None where none does."""
     item = sentence[at]
+    if item.mark:
+        return _at_mark(sentence, at, current)
     if is_subject(item):
         anew = complete(current) and _starts_anew(sentence, at, current)
         speaker = current.has("place stall") and _place(current.items[-1]) and stands_among_stalls(current.items)
         return "" if anew or speaker else None
-    return _at_mark(sentence, at, current) if item.mark else parts(sentence, at, current)
+    return parts(sentence, at, current)
 
 
 def _place(item: Item) -> bool:

@@ -22,13 +22,14 @@ def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]
 
     Not "Toño monto a Candela", "Moro trabajo una hora", which lack an accent.
     """
-    if lexicon.past.isdisjoint([i.text for i in items]):
+    verbs = [k for k, i in enumerate(items) if i.text in lexicon.past and "ó" not in i.raw.casefold()]
+    if not verbs:
         return items
     found = list(items)
     ends = [at for at, item in enumerate(items) if item.text in ENDS]
     doers = [at for at, item in enumerate(items) if (item.person or not DOERS.isdisjoint(item.means)) and _a_doer(item)]
     horses = [at for at, item in enumerate(items) if item.horses and _stands_bare(items, at)]
-    for at in [k for k, i in enumerate(items) if i.text in lexicon.past and "ó" not in i.raw.casefold()]:
+    for at in verbs:
         first = ends[bisect(ends, at) - 1] if ends and ends[0] < at else 0
         somebody, horse = _among(doers, first, at), _among(horses, first, at)  # before it, who may have done it
         pronouns = list(takewhile(PRONOUNS.__contains__, items[at].text.split()))

@@ -137,9 +137,16 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False
     if called_with_article(items, at) or _picked_out(items, at):
         return True
+    if _spoken_of_as_named(items, at):
+        return True
     said_to_be = at > 0 and items[at - 1].has("is")
-    if (said_to_be or not item.has(*SKY)) and names_second_thought(items, at):
-        return True  # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
+    # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
+    return (said_to_be or not item.has(*SKY)) and names_second_thought(items, at)
+
+
+def _spoken_of_as_named(items: Sequence[Item], at: int) -> bool:
+    """Whether the words beside one speak of it as of a name."""
+    item = items[at]
     if told_apart(items, at):
         return False
     if _of_a_stranger(items, at):

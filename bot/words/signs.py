@@ -257,8 +257,12 @@ def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
 
 
 def _remember(reading: Reading) -> None:
-    telling = reading.telling
-    items, pieces = reading.items, reading.clause.pieces
+    telling, pieces = reading.telling, reading.clause.pieces
+    if not (reading.clause.horses or pieces):
+        if reading.clause.has("no name"):
+            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        return
+    items = reading.items
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):

@@ -111,6 +111,8 @@ def _all_that_is_said(text: str) -> bool:
 def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
     broken = clause.has("broken", "state torn", "state missing")
+    if not (broken or clause.has("state in service")) or clause.has("not"):
+        return False
     strap = clause.has("strap") or (clause.has("girth") and bool(clause.pieces))
     hers = (
         telling.heard is not None
@@ -118,10 +120,9 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         and clause.has("she", "it")
         and not (clause.horses or clause.pieces)
     )
-    strap = strap or (hers and telling.spoken is not None)
-    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
-    if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
+    if not (strap or (hers and telling.spoken is not None)):
         return False
+    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not clause.has("broken") and _torn_near_it(clause.items):
         return False  # "torn at the chest buckle"
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):

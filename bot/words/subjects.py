@@ -19,7 +19,7 @@ WHERE = ("place stall", "place field", "work")
 TURNING = frozenset(("not", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
 
 
-@dataclass
+@dataclass(slots=True)
 class Reading:
     """A clause while its signs are read: the subjects met so far and what lies between.
 

@@ -39,6 +39,7 @@ class Telling:
     text: str = ""
     events: list[Event] = field(default_factory=list)  # changed by `say` and `retell` only
     told: set[Event] = field(default_factory=set)  # the same, to look one up
+    worn: dict[str, tuple[str, ...]] = field(default_factory=dict)  # what they say that each horse wears
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
     piece: tuple[str, ...] = ()
@@ -113,11 +114,14 @@ class Telling:
         if event not in self.told:
             self.events.append(event)
             self.told.add(event)
+            if isinstance(event, Wearing):
+                self.worn[event.horse] = event.wear
 
     def retell(self, events: Sequence[Event]) -> None:
         """These facts in place of all that were told."""
         self.events = list(events)
         self.told = set(events)
+        self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
 
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""
@@ -135,10 +139,7 @@ class Telling:
 
     def wear(self, horse: str) -> tuple[str, ...] | None:
         """What a horse is wearing, as recorded and as told in this message."""
-        for event in reversed(self.events):
-            if isinstance(event, Wearing) and event.horse == horse:
-                return event.wear
-        return self.recorded(horse)
+        return self.worn[horse] if horse in self.worn else self.recorded(horse)
 
     def all_but(self, left: Iterable[Item]) -> tuple[str, ...]:
         """Every horse but those that these words name."""

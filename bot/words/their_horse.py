@@ -23,7 +23,7 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     theirs = places(items, THEIRS)
     if not theirs:
         return told
-    spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
+    spoken = {item.horses[0] for item in items if item.horses and item.horse and item.horses[0] in mine}
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
