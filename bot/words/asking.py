@@ -35,7 +35,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
+    if first.has("ask ready") and " " in first.text and not first.has("is", "done") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     behind = meanings_of(words[1:])
@@ -45,7 +45,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     if first.horses and _asked_behind(second, third):
         return True
-    if "what" in behind and of_her_what(words, sentence):
+    if not behind.isdisjoint(("what", "ask today")) and of_her_what(words, sentence):
         return True
     if not first.has("question"):
         return False
@@ -123,9 +123,11 @@ def seen_when(clause: Clause) -> bool:
 
 
 def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:
-    """As in "y canela q lleva hoy", "la mora qué se pone": a horse, what, the verb, and nothing told."""
-    opens = [i for i in words if i.horses or not i.has("and", "article")]
-    if len(opens) < 3 or not (opens[0].horses and opens[1].has("what") and opens[2].has("ask wearing", "ask today")):
+    """As in "y canela q lleva hoy", "a la mora qué manta le pongo": a horse, what, the verb, and nothing told."""
+    opens = [i for i in words if i.horses or not i.has("and", "article", "toward")]
+    if len(opens) < 3 or not (opens[0].horses and opens[2].has("ask wearing", "ask today")):
+        return False
+    if not (opens[1].has("what") or (opens[1].has("ask today") and " " in opens[1].text)):
         return False
     return not any(i.piece or predicate(i) for i in sentence)
 

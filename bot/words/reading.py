@@ -26,6 +26,7 @@ from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
+from bot.words.in_passing import without_passing
 from bot.words.items import Item, predicate
 from bot.words.languages import languages
 from bot.words.lexicon import lexicon
@@ -39,6 +40,7 @@ from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
+from bot.words.reasons import reason_behind, wanted_of
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -100,7 +102,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_my_things(find(settled, names, mine))
+    pieces = without_passing(without_my_things(find(settled, names, mine)))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
@@ -156,6 +158,10 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
+        return
+    if not marked and (why := reason_behind(sentence)):
+        wanted_of(sentence[: why - 1], sentence[why:], telling)
+        read_sentence(sentence[why:], telling, marked=False)
         return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
