@@ -17,6 +17,11 @@ from bot.words.sentences import REACH
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
+# what a weak word of clothes stands behind: "the heavy", "in heavy", "took heavy off"
+DETERMINING = (
+    "article", "her", "all", "in", "on", "off", "put on", "took off", "took", "and", "wears", "of", "for another",
+    "instead of", "swapped", "has", "over", "under", "without", "only", "or",
+)  # fmt: skip
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
@@ -286,31 +291,7 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
 
 def _determined(before: Item | None) -> bool:
     return before is not None and (
-        bool(before.horses)
-        or before.has(
-            "article",
-            "her",
-            "all",
-            "in",
-            "on",
-            "off",
-            "put on",
-            "took off",
-            "took",
-            "and",
-            "wears",
-            "of",
-            "for another",
-            "instead of",
-            "swapped",
-            "has",
-            "over",
-            "under",
-            "without",
-            "only",
-            "or",
-        )
-        or before.text in ("'s", ":", "→", ">")
+        bool(before.horses) or before.has(*DETERMINING) or before.text in ("'s", ":", "→", ">")
     )
 
 
