@@ -1,7 +1,7 @@
 """Whether a sentence is a question: marked as one, or opening like one."""
 
 from collections.abc import Sequence
-from itertools import dropwhile, islice
+from itertools import dropwhile
 
 from bot.events import About
 from bot.words.clauses import Clause
@@ -26,11 +26,11 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    said = (i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means))))
-    words = _without_whom(list(islice(said, OPENERS)))
+    said = [i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means)))]
+    words = _without_whom(said[:OPENERS])
     if marked or not words:
         return marked and not _looked_for(sentence, words)
-    if "asked" in meanings_of(sentence[-ENDING:]):
+    if "asked" in sentence[-1].means or "asked" in sentence[-ENDING:][0].means:
         return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):

@@ -26,7 +26,7 @@ from bot.words.begins import (
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.listed import goes_on
-from bot.words.parting import MOVES, parts
+from bot.words.parting import MOVES, parts, rules_for
 from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dressed_before, dresses
 
@@ -45,7 +45,8 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
     current = Thought()
     joined = ""
     for at, item in enumerate(sentence):
-        new = _separates(sentence, at, current)
+        may = item.mark or item.horses or item.piece is not None or rules_for(item.means)
+        new = _separates(sentence, at, current) if may else None
         if new is not None:
             if current.spoken:
                 clauses.append(current.clause(joined))

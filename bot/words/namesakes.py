@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
+from bot.words.behind_name import behind_brackets
 from bot.words.items import Item, meanings_of, predicate
 
 ASIDE = 6  # words of "(the new farrier here)"
@@ -103,7 +104,7 @@ def _does_what_people_do(behind: Sequence[Item]) -> bool:
 
 def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
     """As in "Bill says Rusty is cold", "Bill (him again) says …", "Bill saw Rusty sweating"."""
-    rest = _behind_brackets(behind)
+    rest = behind_brackets(behind)
     if not rest or not rest[0].has("tells", "said", "felt"):
         return False
     other = next((k for k in range(1, len(rest)) if rest[k].horses or not rest[k].has(*SMALL)), 0)
@@ -113,13 +114,6 @@ def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) ->
         return False  # "Bill checked Rusty checked"
     how = next((i for i in rest[other + 1 :] if predicate(i) or not i.has("is", "was", *SMALL)), NOTHING)
     return rest[0].has("tells", "felt") or predicate(how)
-
-
-def _behind_brackets(behind: Sequence[Item]) -> Sequence[Item]:
-    if not behind or behind[0].text != "(":
-        return behind
-    closed = next((k for k, i in enumerate(behind) if i.text == ")"), 0)
-    return behind[closed + 1 :] if closed else behind
 
 
 def _another(item: Item, one: Item) -> bool:
@@ -147,9 +141,8 @@ def _handles(items: Sequence[Item], at: int, language: str) -> bool:
     if verb.has("is", "time", "done"):
         said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))
         if said and said[0].has("done") and any(i.text.endswith(WITH) for i in said[:2]):
-            return _leads(
-                items[at], NOTHING, said[1:] if " " in said[0].text else said[2:]
-            )  # "Bill is done with Rusty"
+            whom = said[1:] if " " in said[0].text else said[2:]  # "Bill is done with Rusty"
+            return _leads(items[at], NOTHING, whom)
     if not verb.has("had", "has", *HANDS, *DRESSES) or not _theirs(verb, language):
         return False  # "(rentré) Filou j'ai sorti Lune", "(metí a) Moro saqué a Lola"
     if verb.has("had", "has"):  # "Bill had Rusty in the lesson"

@@ -37,7 +37,7 @@ STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 def parts(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this word; None where none does."""
-    for rule in _rules(sentence[at].means):
+    for rule in rules_for(sentence[at].means):
         found = rule(sentence, at, current)
         if found is not None:
             return None if found == STAYS else found
@@ -161,7 +161,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 
 
 @cache
-def _rules(means: frozenset[str]) -> tuple[Rule, ...]:
+def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
     """The rules for a word of these meanings; none for most words."""
     return tuple(rule for words, rule in RULES if not words.isdisjoint(means))
 

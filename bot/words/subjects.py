@@ -40,11 +40,11 @@ class Reading:
     said: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
+    items: tuple[Item, ...] = field(init=False)
 
-    @property
-    def items(self) -> tuple[Item, ...]:
-        """The words of the clause."""
-        return self.clause.items
+    def __post_init__(self) -> None:
+        """The words of the clause are at hand: each rule looks at them."""
+        self.items = self.clause.items
 
 
 def may_be_told_of(reading: Reading, at: int) -> bool:

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
@@ -18,6 +19,7 @@ from bot.words.which import Meant, meant
 
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
+REMEMBERED = 1_000  # horses
 FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 COLD: tuple[Sign, ...] = ("cold", "shivering")
@@ -287,6 +289,11 @@ def _state_of(event: Event) -> str | None:
     return event.horse if isinstance(event, Asked) and event.about == "state" else None
 
 
-def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:
+def named(names: Sequence[str]) -> tuple[Item, ...]:
     """Horses as if they had been written."""
-    return tuple(Item(name, name, horses=(name,), sure=sure) for name in names)
+    return tuple(map(_named, names))
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _named(name: str) -> Item:
+    return Item(name, name, horses=(name,))
