@@ -46,9 +46,18 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     if clause.has("keep") and _asked_for(clause.items):
         return False
     before = (len(telling.events), telling.ask)
-    reading = Reading(clause, telling)
     strapped = read_strap(clause, telling)
-    for at, item in enumerate(clause.items if _may_tell(clause) else ()):
+    if _may_tell(clause):
+        _word_by_word(clause, telling, strapped=strapped)
+    elif clause.has("no name"):
+        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+    return (len(telling.events), telling.ask) != before
+
+
+def _word_by_word(clause: Clause, telling: Telling, *, strapped: bool) -> None:
+    """Each sign and state told of the subject it stands nearest to. strapped: of a piece, all was told."""
+    reading = Reading(clause, telling)
+    for at, item in enumerate(clause.items):
         if item.horses:
             _horse(reading, at)
         elif item.piece is not None:
@@ -60,7 +69,6 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
             meet_other_word(reading, at)
     told_of_another(clause, reading.horses, telling, denied=reading.denied)
     _remember(reading)
-    return (len(telling.events), telling.ask) != before
 
 
 def _may_tell(clause: Clause) -> bool:
