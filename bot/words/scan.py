@@ -109,15 +109,10 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
-    if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):
-        means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
-    if said > 1 and token.raw.endswith("é") and "keep" in means:
-        means, said = lexicon.phrases.longest((token.text,), 0)  # "laissé la doublure" asks nobody to leave it on
-    if said == 1 and token.raw.endswith("é") and "keep" in means:
-        means -= {"keep"}  # "laissé Perle nue" asks for nothing
-    if said == 1 and token.raw.endswith("é") and "wears" in means:
-        means -= {"wears"}  # "porté chez la couturière" is not worn
-    means = _accent_heeded(means, tokens, at, said, lexicon)
+    if said and not token.raw.isascii():
+        means, said = _accent_heeded(means, said, token, lexicon)
+    if said == 1 and token.text in lexicon.accented and token.raw.endswith("e") and not _helped(tokens, at, lexicon):
+        means -= set(VERBS)  # French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a"
     begins = token.text in roster.begun
     horses, named = name_at(texts, at, roster.horses) if begins else NOBODY
     pieces, nick = name_at(texts, at, roster.pieces) if begins else NOBODY
@@ -236,16 +231,22 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     return Item(ident, ident, pieces=(roster.ids[ident],)), length
 
 
-def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
-    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a". "Sí" is no "si"."""
-    if said and tokens[at].raw in ("sí", "Sí", "SÍ"):
-        return means - {"if"}
-    if said and tokens[at].raw in ("à", "À"):
-        return means - {"has", "wears", "helper", "is"}
-    if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):
-        return means
-    helped = at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
-    return means if helped else means - set(VERBS)
+def _accent_heeded(means: frozenset[str], said: int, token: Token, lexicon: Lexicon) -> tuple[frozenset[str], int]:
+    """What an accent tells: "à la Pitoune" has nothing on, "laissé" and "porté" are over, "sí" is no "si"."""
+    raw = token.raw
+    asks_nobody = raw.endswith("é") and "keep" in means  # "laissé la doublure", to leave it on
+    if said > 1 and (asks_nobody or (raw in ("à", "À") and not means.isdisjoint(("has", "wears")))):
+        means, said = lexicon.phrases.longest((token.text,), 0)
+    if said == 1 and raw.endswith("é"):
+        means -= {"keep", "wears"}  # "laissé Perle nue" asks for nothing, "porté chez la couturière" is not worn
+    if raw in ("à", "À"):
+        means -= {"has", "wears", "helper", "is"}
+    return means - {"if"} if raw in ("sí", "Sí", "SÍ") else means, said
+
+
+def _helped(tokens: list[Token], at: int, lexicon: Lexicon) -> bool:
+    """Whether a word stands before that helps a participle: "ai", "a", "on a"."""
+    return at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
 
 
 def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) -> bool:
