@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.words.items import Item, places, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 UNDOING = frozenset(("undo", "undo verb"))
 # "oops, erase my last"
@@ -12,7 +12,7 @@ TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link
 
 def undoes(sentence: Sequence[Item]) -> bool:
     """Whether a sentence takes back what was said before it."""
-    if not places(sentence, UNDOING):
+    if meanings_of(sentence).isdisjoint(UNDOING):
         return False
     words = _without_whose([i for i in sentence if any(map(str.isalnum, i.text))])
     if any(i.has("undo") for i in words) and all(

@@ -51,7 +51,7 @@ def _is_hers(items: Sequence[Item], at: int) -> tuple[int, int, Item, Item] | No
         return (at, end + 2, wearer, rest[1]) if _ends(items, end + 2) else None
     if not (rest[1].horse and rest[2].text == "'s" and _ends(items, end + 3)):
         return None
-    hers = replace(piece, owners=rest[1].horses, said=f"{rest[1].raw} {piece.said}")
+    hers = piece._replace(owners=rest[1].horses, said=f"{rest[1].raw} {piece.said}")
     return at, end + 3, wearer, replace(items[at], piece=hers)
 
 
