@@ -119,7 +119,7 @@ def test_the_same_name_behind_such_a_person_is_asked_about() -> None:
         ("oak", "told Willow that Otto's sweating", {"Otto"}),
         ("chenaie", "j'ai dit à Perle que Filou transpire", {"Filou"}),
         ("oak", "the dog is barking and Otto is sweating", {"Otto"}),
-        ("oak", "the dog chased Otto, he's sweating", {"Otto"}),
+        ("oak", "a dog chased Otto, he's sweating", {"Otto"}),
         ("oak", "told you Otto and Fig were cold", {"Otto", "Fig"}),
     ],
 )
