@@ -10,7 +10,7 @@ items      what a word may stand for
 misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
-scan       the longest name or phrase at each place
+scan, begins_anew    the longest name or phrase at each place, its last word left to what begins there
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
@@ -62,6 +62,7 @@ below      what a hand finds under a piece
 holes      a hole, how big, and in what
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
 no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
+reasons    why something is wanted, told behind it
 overlooked danger that no grammar caught
 reading    all of it, in order
 languages  in which language it may be

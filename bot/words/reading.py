@@ -48,6 +48,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
+from bot.words.states import puts_on_a_strap
 from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
@@ -286,8 +287,9 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
+    new_strap = puts_on_a_strap(clause.items)
     moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
-    strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
+    strapped = new_strap or (clause.has("strap") and not moved and (clause.has("broken") or not clause.told))
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:

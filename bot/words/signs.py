@@ -236,6 +236,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
+    very = at > 0 and reading.items[at - 1].has("very")
+    telling.plainly_not.update(told if reading.denied and not very else ())
     warm = reading.items[at].has("warm as well") and not _timed(reading.clause)
     telling.warm.update(dict.fromkeys(told if warm else (), reading.clause.joined == "but"))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())

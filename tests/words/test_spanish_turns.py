@@ -5,6 +5,7 @@ import pytest
 from tests.words.test_turns_of_speech import said, told
 
 Rows = list[tuple[object, ...]]
+BARN = ("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella", "Moro")
 
 
 @pytest.mark.parametrize(
@@ -17,6 +18,8 @@ Rows = list[tuple[object, ...]]
         # back from where it was
         ("ya regresó de la costurera la manta roja", [("nube-manta", "in service")]),
         ("la manta roja ya salió de la lavadora", [("nube-manta", "in service")]),
+        ("le pusieron la hebilla nueva a la manta roja", [("nube-manta", "in service")]),
+        ("ya le cambiaron la correa a la manta roja", [("nube-manta", "in service")]),
         # a clip given, its name behind the verb
         ("a Canela le hicieron hunter", [("Canela", "hunter")]),
         ("hoy le hicimos trace a Trueno", [("Trueno", "trace")]),
@@ -39,6 +42,9 @@ Rows = list[tuple[object, ...]]
         ("me falta Moro, lo demás ya está", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("eché al Moro y al Lucero al potrero", [("Moro", "field"), ("Lucero", "field")]),
         ("amarré a Nube en su caballeriza", [("Nube", "stall")]),
+        ("están todos dentro", [(name, "stall") for name in BARN]),
+        ("echamos pa dentro a Nube", [("Nube", "stall")]),
+        ("metidos Nube y Moro", [("Nube", "stall"), ("Moro", "stall")]),
         ("le eché al Moro la 100", [("Moro", ("moro-100",))]),
         # for good
         ("de ahora en adelante el Moro siempre sin capa", [("Moro", True)]),

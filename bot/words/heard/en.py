@@ -774,7 +774,8 @@ PHRASES = {
         left leg strap, right leg strap, left strap, right strap, near side strap, off side strap,
         rear leg strap, rear leg straps, back leg strap, back leg straps, hind leg strap,
         hind leg straps, front buckles, chest buckles, front fastening, front fastenings,
-        front fastener, chest fastening, chest fastener
+        front fastener, chest fastening, chest fastener,
+        new strap|s, new buckle|s, new leg strap|s, new surcingle|s, new tail strap|s
     """,
     "broken": """
         broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off,

@@ -533,7 +533,8 @@ PHRASES = {
         tose y tosiendo, tosiendo y tosa, tosiendo y tose, tosiendo y tosiendo, tose que tose, tosa que tosa,
         no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua, no quiso ni el heno,
         no ha cenado, no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano,
-        nada bien, nada fin|o|a
+        nada bien, nada fin|o|a,
+        con tos, con mocos, con la nariz escurriendo, con la nariz sucia, (tiene / trae / anda con) (tos / mocos)
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -908,7 +909,11 @@ PHRASES = {
         (salió / ya salió / ha salido / salieron / ya salieron / recién salió) de la (lavadora / lavandería / secadora /
         tintorería), (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) de la
         costurera, (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) del
-        (zapatero / talabartero / guarnicionero)
+        (zapatero / talabartero / guarnicionero),
+        (cosí / cosimos / cosieron / he cosido / hemos cosido / han cosido / cambié / cambiamos / cambiaron / he
+        cambiado / hemos cambiado / han cambiado / arreglé / arreglamos / arreglaron / he arreglado / hemos arreglado /
+        han arreglado / reparé / repararon / han reparado) (la / las / una / el / los) (correa / correas / hebilla /
+        hebillas / broche / mosquetón / cincha / cinchas / tira / tiras / cierre)
     """,
     "strap": """
         correa, correas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
@@ -929,7 +934,9 @@ PHRASES = {
         cinchas cruzadas, correa del cuello, correas del cuello, correa interior, correa izquierda,
         correa derecha, correa del corvejón, entrepiernas, entrepata, entrepatas, sujeción de la cola, sujeción,
         tapacola, baticola, hebilla de delante, hebilla delantera, hebilla de la tripa, hebilla de atrás,
-        hebillas del pecho, cincho de la panza, cinchos
+        hebillas del pecho, cincho de la panza, cinchos,
+        (hebilla / correa / tira / cincha) nueva, (hebillas / correas / tiras / cinchas) nuevas, (broche / mosquetón /
+        enganche / cierre) nuevo, nueva (hebilla / correa)
     """,
     "broken": """
         sa partio, se ha partio, sa roto, sa rompio, sa rajao, se partió, se le partió,
@@ -1552,7 +1559,8 @@ PHRASES = {
         {HAD_TO} |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla,
         |metí|metimos|encerré|encerramos|guardé|guardamos|entré|entramos|recogí|resguardé|estabulé al,
         |he|hemos|e |metido|encerrado|guardado|entrado|recogido al, ya |metí|guardé|entré|encerré |a|al,
-        acabo de encerrar a, acabo de entrar al
+        acabo de encerrar a, acabo de entrar al,
+        (eché / echamos / echaron / he echado / hemos echado) (para dentro / para adentro), metid|os|as
     """,
     "turned out": f"""
         saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado,
@@ -1588,7 +1596,8 @@ PHRASES = {
         |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al,
         |he|hemos|e|ha|han |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al,
         acabo de largar a, suelt|o|a|os|as en el |prao|prau|praderío|cercado|corral|pasto|picadero,
-        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela, suelt|o|a|os|as por el |prao|prado|campo|potrero|corral
+        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela, suelt|o|a|os|as por el |prao|prado|campo|potrero|corral,
+        (eché / echamos / echaron / he echado / hemos echado) (para fuera / para afuera)
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,

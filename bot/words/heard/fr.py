@@ -909,7 +909,10 @@ PHRASES = {
         reviennent de la couturière, reviennent de la couture, de retour de la couturière,
         ressort de la couturière, ressort de la couture, est sorti||e de la couturière,
         est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture, sort de la sécheuse,
-        sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage
+        sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage,
+        (nouvelle / nouvelles) (boucle / sangle / attache / boucles / sangles / attaches), (boucle / sangle / attache)
+        neuve, (boucles / sangles / attaches) neuves, (remis / recousu / changé / remplacé) (une / la / les / sa)
+        (boucle / sangle / attache / boucles / sangles / attaches)
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
@@ -942,7 +945,9 @@ PHRASES = {
         plus de sangle de cuisse, plus de sangles de cuisses, plus de velcro, plus de scratch, sans attache,
         sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons, strap de bedaine,
         sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de devant, strap du poitrail,
-        strap de poitrail, strap de derrière, strap de queue
+        strap de poitrail, strap de derrière, strap de queue,
+        (boucle / sangle / attache) neuve, (boucles / sangles / attaches) neuves, (nouvelle / nouvelles) (boucle /
+        sangle / attache / boucles / sangles / attaches)
     """,
     "broken": """
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
