@@ -34,6 +34,7 @@ from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import roster
+from bot.words.namesakes import without_namesakes
 from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -98,7 +99,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
+    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))

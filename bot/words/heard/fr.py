@@ -143,6 +143,10 @@ PHRASES = {
         oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
         oreilles congelés, oreilles glacée, oreilles gelée
     """,
+    "of things too": """
+        gelé||e|s|es, congelé||e|s|es, gelait, gèle dehors, brûlant||e, surchauffe, en surchauffe, surchauffé||e|s,
+        trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
+    """,
     "sign comfortable": """
         confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
@@ -2783,6 +2787,30 @@ PHRASES = {
         beau père, marraine, parrain, compagne, compagnon,
         (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
         l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
+    """,
+    "title": "dr, docteur",
+    "calling": """
+        maréchal, maréchal ferrant, maréchale, dentiste, dentiste équin, ostéo, ostéopathe, véto, vétérinaire, physio,
+        sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
+        palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
+        électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
+        secrétaire, tondeur, tondeuse de métier
+    """,
+    "people do": """
+        (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
+        (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
+        a appelé, (a / m'a / nous a) envoyé un (message / mail / sms / texto),
+        a appelé pour dire, en arrêt (/ maladie / de travail), en congé maladie, s'est fait porter pâle, a le covid,
+        a la gueule de bois
+    """,
+    "tells": """
+        (dit / pense / trouve / croit / raconte / signale / annonce / jure / prévient) qu|e|',
+        (m'a / nous a / a) (dit / signalé / raconté / prévenu / annoncé / écrit) qu|e|', (me / nous) dit qu|e|',
+        m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
+    """,
+    "told by": "selon, d'après, dixit",
+    "shop": """
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
