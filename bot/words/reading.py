@@ -189,11 +189,17 @@ def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _told_behind_a_request(sentence: Sequence[Item]) -> int:
-    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0."""
-    if not begins_to_ask(sentence):
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
+
+    So it does in "someone took the blue one, can't find it".
+    """
+    asked = begins_to_ask(sentence)
+    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
         return 0
     pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
-    return pause if pause and (tells_of_a_piece(sentence[pause:]) or told_of_a_horse(sentence[pause:])) else 0
+    rest = sentence[pause:]
+    gone = any(i.has("state missing") for i in rest[:1])
+    return pause if pause and (gone or (asked and (tells_of_a_piece(rest) or told_of_a_horse(rest)))) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:

@@ -20,7 +20,8 @@ CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/
 PHRASES = {
     "sign sweating": """
         transpire, transpirent, transpirait, transpiration, en sueur, en sueurs, sueur, sue,
-        suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
+        (trempé||e|s|es / mouillé||e|s|es) de (chaud / chaleur), suent, suant|e, en nage,
+        trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
         couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
         dégoulinant|e de sueur, traces de sueur, sweaty, sweating, a transpiré, a sué, suait,
         ruisselle de sueur, ruisselant de sueur, en transpiration, moite sous la couverture,
@@ -563,7 +564,8 @@ PHRASES = {
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
         trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
-        trempé||e|s lavette, trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
+        goutte|nt (encore / toujours / partout / de partout), trempé||e|s lavette,
+        trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
         rincé||e|s|es par la pluie, rincé||e|s jusqu'aux os, complètement rincé||e, tout trempé, toute trempée,
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
@@ -576,7 +578,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
-        dans la machine (/ à laver / a lavé),
+        dans la machine (/ à laver / a lavé), (à la / dans la / en) lessiveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -605,7 +607,7 @@ PHRASES = {
         rendue dans la laveuse
     """,
     "state torn": """
-        déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
+        brisé||e|s|es, déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
         fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
         décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e, un gros trou,
         une grosse déchirure, un accroc énorme, déchiqueté||e, en charpie, percé||e|s|es,
@@ -954,6 +956,7 @@ PHRASES = {
         sangle / attache / boucles / sangles / attaches)
     """,
     "broken": """
+        brisé||e|s|es, a brisé, s'est brisé||e,
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
         déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e,
         a cédé, a arraché, a été arraché||e, pété||e|s|es, cassé net, n'existe plus, parti||e, manque, qui pend,
@@ -1140,7 +1143,7 @@ PHRASES = {
         tout viré, tout ôté, découvert||e|s|es, débâché||e|s, désabillé||e|s, j'ai découvert, on a découvert,
         j'ai déshabillé, on a déshabillé, vien|s|t de déshabiller, vien|s|t de découvrir, jviens de déshabiller,
         jviens de découvrir, je l'ai déshabillé||e, je l'ai découvert||e, on l'a déshabillé||e,
-        on l'a découvert||e
+        on l'a découvert||e, désabrié||e|s|es, (j'ai / on a) désabrié
     """,
     "took": "",
     "wears": f"""
@@ -1148,7 +1151,8 @@ PHRASES = {
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
-        porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
+        a repris (sa / son / ses / la), porte, portent, a sur le dos, en, habillé||e avec,
+        couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
         est passé à la, est passée à la, est passé au, est passée au,
@@ -1469,7 +1473,7 @@ PHRASES = {
     "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur, en d'dans, d'dans",
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
-        je viens de remettre, on vient de remettre, viens de remettre,
+        (/ je / on) (viens / vient / venons) de (remettre / mettre / replacer / placer), jviens de (mettre / remettre),
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
@@ -1484,6 +1488,7 @@ PHRASES = {
         passera la nuit, restent toute la nuit
     """,
     "brought in": """
+        (est / sont / reste / restent / dort / dorment) en dedans, a retrouvé (son / le / leur) box,
         rentré||e|s|es, j'ai rentré, on a rentré, ai rentré, a rentré, avons rentré, ont rentré, est rentré||e,
         sont rentré||s|es, enfermé||e|s, rentré||e|s|es à l'écurie, rentré||e|s|es au box,
         ramené||e|s|es à l'écurie, ramené||e|s|es au box, remis||e au box, est à l'intérieur, mis||e au box,
@@ -1508,6 +1513,7 @@ PHRASES = {
         venons de rapatrier
     """,
     "turned out": """
+        (a / ont) retrouvé (son / leur / le) (pré / paddock / parc / troupeau),
         sorti||e|s|es, j'ai sorti, on a sorti, ai sorti, a sorti, lâché||e|s|es, avons sorti, ont sorti,
         mis au pré, est sorti||e, sont sorti||s|es, mise au pré, j'ai lâché, on a lâché, remis au pré,
         remise au pré, ressorti||e|s|es, mis dehors, mise dehors, au pré depuis ce matin, parti au pré,
@@ -2889,7 +2895,9 @@ PHRASES = {
         n'arrête pas de, passe son temps à, a passé la nuit à, a passé la journée à, a passé la matinée à,
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
-        se couche, se recouche, se couche et se roule, se couche et se relève
+        se couche, se recouche, se couche et se roule, se couche et se relève,
+        gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
+        s'ennuie|nt, s'éclate|nt, se prélasse|nt, se promène|nt, fait le fou, fait la folle, font les fous
     """,
     "link": """
         pas seulement, non seulement,
