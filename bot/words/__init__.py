@@ -18,7 +18,7 @@ weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a n
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 namesakes  people who are called as a horse is
-clipped_so  how it was clipped, told behind its name
+clipped_so, wished_around    how it was clipped, told behind its name; a wish told around it
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour

@@ -125,6 +125,9 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "not Pip's heavy, his sheet has the rip"
     if current.horses and not current.told and _it_is_another(sentence[at + 1 :]):
         return ","  # "forget what I said of Pip, it was Ned that was cold"
+    stays = at + 1 < len(sentence) and sentence[at + 1].has("stays")
+    if stays and current.horses and current.has("not") and not current.told:
+        return ","  # "Lucero no sale hoy, se queda en el box"
     if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):

@@ -34,6 +34,12 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if _others_left(items):
         return False
     horses = [i for i in items if i.horses]
+    if clause.has("the rest") and _only_the_others(items):
+        telling.say(Done(telling.all_but(horses)))
+        return True
+    if horses and any(one.has("and") and then.has("the rest") for one, then in pairwise(items)):
+        telling.say(Done("all"))  # "Lola y los demás hechos"
+        return True
     if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
     ):
@@ -82,6 +88,14 @@ def _all_but_missing(telling: Telling) -> tuple[str, ...]:
     if not (before.has("state missing") or (before.has("not") and before.has("done"))):
         return ()
     return telling.all_but(before.horses) if before.horses else ()
+
+
+def _only_the_others(items: Sequence[Item]) -> bool:
+    """As in "estoy con Capi, los demás hechos": nothing is told of whom stands before the pause."""
+    others = next((k for k, i in enumerate(items) if i.has("the rest")), 0)
+    pause = max((k for k in range(others) if items[k].mark), default=0)
+    before = items[:pause]
+    return any(i.horses for i in before) and not any(i.has("done", "all done", "had") for i in before)
 
 
 def _did_them(items: Sequence[Item]) -> bool:

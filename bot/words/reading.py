@@ -73,6 +73,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.wished_around import wished_around
 
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
@@ -99,7 +100,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
+    certain = without_doubtful(without_namesakes(settle(named_so), language))
+    settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))

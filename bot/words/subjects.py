@@ -160,13 +160,17 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
 
 
 def _goes_on_of_it(reading: Reading, at: int) -> bool:
-    """Whether "and is" goes on about the horse that opens the clause, whatever it did before."""
+    """Whether "and is" goes on about the horse or piece that opens the clause, whatever was told of it before."""
     items = reading.items
     opens = next(
         (i for i in items if not (i.mark or (i.has("article", "polite", "and", "but") and not i.horses))), None
     )
-    verb = at + 1 < len(items) and items[at + 1].has("is", "was") and not items[at + 1].has("article")
-    return verb and opens is not None and bool(opens.horses) and reading.latest == "horse" and reading.gap < ALIEN
+    verb = at + 1 < len(items) and items[at + 1].has("is", "was")
+    how = verb and any(predicate(i) for i in items[at + 2 : at + 3])  # "y está húmedo"
+    verb = verb and (how or not items[at + 1].has("article"))
+    if not verb or opens is None or reading.gap >= ALIEN:
+        return False
+    return bool(opens.horses if reading.latest == "horse" else opens.piece and reading.latest == "piece")
 
 
 def _of_her(items: Sequence[Item], at: int) -> bool:
