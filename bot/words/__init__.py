@@ -44,7 +44,7 @@ listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling, summed    what a message has said so far, and what that comes to
 whose      whom a sign without a name is about
-agreement, pronouns   which of several horses "he" is
+agreement, pronouns, one_to_another   which of several horses "he" is
 removed    why a piece came off
 stripped   everything off, or all but one piece
 asking, undoing   what is a question, what takes back

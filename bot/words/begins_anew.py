@@ -31,8 +31,10 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
         return says_how(follows) or not follows.isdisjoint(WHERE)
     if "everyday comfortable" not in means or "very" not in lexicon.phrases.longest((texts[behind - 1],), 0)[0]:
         return False
+    praise, taken = lexicon.phrases.longest(texts, behind - 1)
     follows = lexicon.phrases.longest(texts, behind)[0]
-    return says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
+    how = says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
+    return how or (taken > 1 and "any adjective" in praise)  # "está | bien bonita"
 
 
 def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) -> bool:

@@ -139,7 +139,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
-    if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
+    if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if current.told and not current.of_something and does_something(sentence[at + 1 :]):
         return "and"  # "(la morada) está mojada y Perla ha dado la clase"

@@ -10,6 +10,7 @@ from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list
+from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
@@ -37,6 +38,7 @@ class Reading:
     said: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
+    others: list[Item] = field(default_factory=list)  # who did something to the horse met last: "Otto kicked Fig"
 
     @property
     def items(self) -> tuple[Item, ...]:
@@ -74,6 +76,7 @@ def meet_horse(reading: Reading, at: int) -> None:
     if not reading.open or not goes_on_list(items, at):
         small = ("not", "is", "article", "link", "polite", "it")  # "no está la Perla sudada"; not "it's not only Pip"
         no_more = all(i.has(*small) and not i.has("only") for i in items[:at])
+        reading.others = [] if reading.said else list(does_something_to(items, at, reading.telling.roster.spelled))
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])

@@ -41,6 +41,7 @@ class Telling:
     told: set[Event] = field(default_factory=set)  # the same, to look one up
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
+    others: tuple[tuple[Item, ...], tuple[Item, ...]] | None = None  # `who`, and who did something to them
     piece: tuple[str, ...] = ()
     came_off: tuple[str, ...] = ()  # the piece taken off last, where it is the piece spoken of last
     put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
