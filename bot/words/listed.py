@@ -7,7 +7,6 @@ from bot.words.begins import LIST
 from bot.words.clauses import is_subject, soft
 from bot.words.items import Item, predicate
 
-SHORT = 3  # letters of "bit", which may be a bite
 BETWEEN = ("article", "toward", "and", "too", "both", "her")
 
 
@@ -24,8 +23,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return False  # "Ben bit me again, Moose is shivering"
     if before >= 0 and items[before].has("is", "was", "i mean") and not items[before].has("article", "and"):
         return False  # "Canelo no, era Rayo el que sudaba"
-    if before >= 0 and items[before].has("a little") and len(items[before].text) <= SHORT:
-        return False  # "Otto bit Fig"
+    if before >= 0 and items[before].has("sets on"):
+        return False  # "Otto kicked Fig"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or any(i.has("and") for i in _run_before(items, before)):

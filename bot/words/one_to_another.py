@@ -12,9 +12,9 @@ SAME_SUBJECT = ("is", "was", "has", "est", "etait", "a")  # behind "and", of who
 GOES_ON = ("and", "but", "she")
 
 
-def does_something_to(items: Sequence[Item], at: int, spelled: Mapping[str, str]) -> Sequence[Item]:
+def does_something_to(items: Sequence[Item], at: int) -> Sequence[Item]:
     """Who stands before the horse at this place, with a verb and no pause between: "Otto kicked (Fig)"."""
-    before = next((k for k in range(at - 1, -1, -1) if items[k].horses or items[k].text in spelled), None)
+    before = next((k for k in range(at - 1, -1, -1) if items[k].horses or items[k].has("no name")), None)
     if before is None:
         return ()
     between = items[before + 1 : at]

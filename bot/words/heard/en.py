@@ -1242,6 +1242,7 @@ PHRASES = {
         been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up, i am bring,
         i am move
     """,
+    "sets on": "kicked, chased, herded, booted, bit, kicked out at",
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
         spends the night, stopping in, stopping out, stops in, stops out,

@@ -1546,6 +1546,7 @@ PHRASES = {
         (eché / echamos / echaron / he echado / hemos echado) (a / al / para / para dentro / para fuera / para adentro /
         para afuera), tiré al, tiramos al, (amarré / amarramos / até / atamos / he amarrado / he atado) (a / al)
     """,
+    "sets on": "mordió, ha mordido, pateó, ha pateado, coceó, ha coceado, persiguió, ha perseguido, correteó, empujó",
     "stays": """
         se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar,
         se quedará, se quedan a dormir, pasan la noche, se quedan ya, se quedaron, se ha quedado,

@@ -1482,6 +1482,7 @@ PHRASES = {
         on a remis, a mis, a remis, ont mis,
         ont remis, ai mis, ai remis, avons mis, avons remis, retourné||e|s|es, est retourné||e, envoyé||e|s|es
     """,
+    "sets on": "a mordu, a tapé, a coursé, a poursuivi, a poussé",
     "stays": """
         reste, restent, dort, dorment, passe la nuit, passent la nuit, restera, est resté||e, va rester, couche,
         couchent, reste tjs, est resté||e|s|es, sont resté||s|es, resteront, vont rester, dormira,
