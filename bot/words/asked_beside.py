@@ -1,14 +1,17 @@
-"""A question beside something else in one sentence: "what's Pip in, Ann isn't answering", "Pip's in, who's left?"."""
+"""A question beside something else in one sentence: "what's Pip in, Ann isn't answering", "can someone check Pip, he's wet"."""
 
 from collections.abc import Sequence
 
 from bot.events import Asked
 from bot.words.asking import asks
+from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
+from bot.words.cutting import cut
 from bot.words.items import Item
 from bot.words.questions import read_question
 from bot.words.telling import Telling
 
 PAUSES = (",", "-", "–", "—", ":", "…", ";")
+TWO = 2
 OF_THE_ROUND = ("left", "drying")
 
 
@@ -34,3 +37,26 @@ def _asked(part: Sequence[Item], telling: Telling) -> bool:
     if not plainly:
         telling.retell(before)
     return plainly
+
+
+def two_questions(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
+    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
+    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
+        for part in parts:
+            read_question(part, telling)
+
+
+def told_behind_a_request(sentence: Sequence[Item]) -> int:
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
+
+    So it does in "someone took the blue one, can't find it".
+    """
+    asked = begins_to_ask(sentence)
+    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
+        return 0
+    pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
+    rest = sentence[pause:]
+    gone = any(i.has("state missing") for i in rest[:1])
+    told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
+    return pause if pause and (gone or (asked and told)) else 0

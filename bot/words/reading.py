@@ -8,9 +8,8 @@ from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
-from bot.words.asked_beside import question_first, question_last
+from bot.words.asked_beside import question_first, question_last, told_behind_a_request, two_questions
 from bot.words.asking import asks, seen_when
-from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
@@ -79,7 +78,6 @@ from bot.words.wear import read_wear
 from bot.words.wished_around import wished_around
 from bot.words.worn_by import worn_by
 
-TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -161,7 +159,7 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         return
     if only_heads(sentence):
         return
-    if not marked and (told := _told_behind_a_request(sentence)):
+    if not marked and (told := told_behind_a_request(sentence)):
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
@@ -187,32 +185,9 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
                 return
             _before_the_question(sentence, telling)
             _asked_about(sentence, telling)
-            _two_questions(sentence, telling)
+            two_questions(sentence, telling)
         return
     _clauses(cut(sentence), telling)
-
-
-def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
-    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
-    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
-    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
-        for part in parts:
-            read_question(part, telling)
-
-
-def _told_behind_a_request(sentence: Sequence[Item]) -> int:
-    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
-
-    So it does in "someone took the blue one, can't find it".
-    """
-    asked = begins_to_ask(sentence)
-    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
-        return 0
-    pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
-    rest = sentence[pause:]
-    gone = any(i.has("state missing") for i in rest[:1])
-    told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
-    return pause if pause and (gone or (asked and told)) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:

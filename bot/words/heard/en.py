@@ -3811,7 +3811,7 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
-        (the / my / our / barn / yard) (dog / cat / puppy / kitten / goat), stable cat,
+        (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,

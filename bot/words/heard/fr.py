@@ -4045,7 +4045,7 @@ PHRASES = {
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
-        (mon / notre / le / ton) (chat / chien), (ma / notre / la / ta) (chatte / chienne),
+        mon chat, mon chien,
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
