@@ -1,6 +1,7 @@
 """Something of the speaker's, and what is told of it by its colour: "mon gant ? Le noir est troué" is no rug's hole."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.words.heard.colours import COLOURS
 from bot.words.items import Item, places
@@ -8,9 +9,38 @@ from bot.words.sentences import REACH
 from bot.words.tokens import words
 
 MINE = frozenset(("my", "i"))
+GOODS = frozenset(("thing", "jacket"))
+THING = frozenset(("thing",))
+MY_THING = frozenset(("i", "thing"))
 BETWEEN = 2  # words between "my" and what is mine: "my left glove"
 MY = ("my", "our", "mon", "ma", "mes", "mi", "mis")
 THAT_ONE = frozenset(("one", "ones", "l'", "la", "le", "les", "el", "lo", "los", "las"))
+
+
+def my_things(items: Sequence[Item]) -> list[Item]:
+    """The items with "my boots", "mes vieilles bottes" drawn into one; a thing of nobody's is a word like any other."""
+    if not any(item.means and not GOODS.isdisjoint(item.means) for item in items):
+        return list(items)
+    found: list[Item] = []
+    for item in items:
+        if not item.has(*GOODS):
+            found.append(item)
+            continue
+        whose = next((k for k in range(len(found) - 1, max(-1, len(found) - BETWEEN - 2), -1) if _not_between(found[k])), -1)
+        mine = whose >= 0 and found[whose].has("my") and not found[whose].mark
+        if mine:
+            said = " ".join(i.text for i in (*found[whose:], item))
+            found[whose:] = [Item(said, said, means=MY_THING, capital=found[whose].capital)]
+        elif item.has("thing"):
+            found.append(replace(item, means=item.means - THING))
+        else:
+            found.append(item)
+    return found
+
+
+def _not_between(item: Item) -> bool:
+    """No word that tells of what kind it is: "my old riding boots"."""
+    return not item.has("any adjective", "colour") or item.has("my")
 
 
 def without_my_things(items: Sequence[Item]) -> list[Item]:
@@ -35,7 +65,7 @@ def _my_thing(items: Sequence[Item], at: int) -> bool:
     for item in items[at + 1 : at + 2 + BETWEEN]:
         if item.mark or item.horses or item.piece is not None or item.person:
             return False
-        if not item.means or item.has("idiom"):
+        if not item.means or item.has("idiom", "thing"):
             return True
     return False
 

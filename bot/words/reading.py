@@ -29,8 +29,9 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
-from bot.words.my_things import without_my_things
+from bot.words.my_things import my_things, without_my_things
 from bot.words.names import Roster, roster
+from bot.words.namesakes import without_namesakes
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
@@ -50,7 +51,6 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
-    without_family,
     without_herds_of_a_place,
 )
 from bot.words.thread import (
@@ -116,11 +116,10 @@ def _known(words: Iterable[str], language: str) -> int:
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
-    names, reply = telling.roster, telling.reply
-    mine = telling.mine
-    written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
-    scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
-    named_so = both_called_so(with_their_horses(scanned, names.keepers), names.parts)
+    names, reply, mine = telling.roster, telling.reply, telling.mine
+    scanned = my_things(without_namesakes(et_or_est(borne(scan(tokens, lexicon(language), names))), mine))
+    written = without_greeting(by_owner_or_kind(without_herds_of_a_place(scanned), mine, telling.barn))
+    named_so = both_called_so(with_their_horses(written, names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
