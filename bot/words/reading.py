@@ -1,6 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
@@ -21,16 +21,18 @@ from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import same
+from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
-from bot.words.heard import LANGUAGES
+from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
 from bot.words.items import Item, predicate
+from bot.words.languages import languages
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import my_things, without_my_things
-from bot.words.names import Roster, roster
+from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -51,7 +53,6 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
-    without_herds_of_a_place,
 )
 from bot.words.thread import (
     danger_of_hers,
@@ -68,7 +69,6 @@ from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 
-LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
@@ -80,7 +80,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
     """
     names = roster(barn)
     tokens = tokens_of(text[:LONGEST], names)
-    for language in _languages(tokens, names, person):
+    for language in languages(tokens, names, person):
         telling = Telling(person, barn, state, names, reply or Reference(), text)
         heard = _read(text, tokens, language, telling)
         if not heard.chatter:
@@ -88,38 +88,12 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
     return Heard(text, chatter=True)
 
 
-def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> Iterator[str]:
-    """The languages most of the words belong to; the speaker's own first where several do.
-
-    Another is not even looked into where the speaker's has every word, and a report: a third of a short reading's time.
-    """
-    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.named}
-    speaker = person.language if person else "en"
-    order = [speaker, *(x for x in LANGUAGES if x != speaker)]
-    own = _known(words, speaker)
-    if words and own == len(words):
-        yield speaker
-        order = [x for x in order[1:] if len(tokens) < LONG]
-    known = {x: own if x == speaker else _known(words, x) for x in order}
-    best = max([own, *known.values()])
-    if best == 0:
-        yield from dict.fromkeys((speaker, "en"))
-        return
-    alike = [x for x in order if known[x] == best]
-    if speaker not in alike and 0 < own == best - 1:
-        alike.insert(0, speaker)  # "quil hot" by somebody who speaks English
-    yield from alike if len(tokens) < LONG else alike[:1]
-
-
-def _known(words: Iterable[str], language: str) -> int:
-    return sum(map(lexicon(language).everyday.__contains__, words))
-
-
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
-    scanned = my_things(without_namesakes(et_or_est(borne(scan(tokens, lexicon(language), names))), mine))
-    written = without_greeting(by_owner_or_kind(without_herds_of_a_place(scanned), mine, telling.barn))
-    named_so = both_called_so(with_their_horses(written, names.keepers), names.parts)
+    scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    written = my_things(without_namesakes(scanned, mine))
+    here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
+    named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:

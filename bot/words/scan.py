@@ -209,7 +209,7 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
 
 def _perhaps_one(meaning: str) -> bool:
     """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
-    return meaning in ("i", "kin") or meaning.startswith("kind ")
+    return meaning in ("i", "kin", "thing") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:

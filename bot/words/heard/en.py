@@ -1025,7 +1025,14 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "freezes": "",
     "at somebody's": "",
+    "elsewhere": """
+        next door, (down / up / over / across) the road, across the way, (down / up) the lane,
+        (the other / another) (yard / barn), my (old / last) (yard / barn / stables)
+    """,
+    "they have": "have, has, had, have got, has got, has a, have a, own, owns",
+    "several": "four, five, six, seven, eight, nine, ten, a dozen, several, a few, a couple of, a couple, some",
     "fetched": "",
     "keeps": "",
     "in": """
@@ -2427,7 +2434,8 @@ PHRASES = {
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,
         lady, mum, mom, dad, husband, wife, daughter, son, vet, farrier, dentist, my face, my arms,
-        my knees, my bones, my bum,         my hair,                 hubby, hubs, partner, boyfriend, girlfriend, bf, gf, nan, gran, granny, grandma, grandad,
+        my knees, my bones, my bum,         my hair,                 hubby, hubs, partner, boyfriend, girlfriend, bf,
+        gf, nan, gran, granny, grandma, grandad,
         grandpa, mam, mammy, mummy, daddy, sis, sister, brother, missus, the missus, fella,
         the fella, our kid, lass, lasses, bairn, bairns, wean, weans, kiddos, toddler, toddlers,
         niece, nephew, aunt, auntie, uncle, cousin, boss, client, clients, student, students,
@@ -2448,9 +2456,10 @@ PHRASES = {
         aunt, auntie, uncle, sister, brother, cousin, daughter, son, mum, mam, mom, mother, dad, father, nan,
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
         girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
-        sister in law, brother in law, mother in law, father in law, grandson, granddaughter, grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather,
-        godmother, fiancé, fiancée, friend|s, best friend, colleague, workmate, flatmate, housemate, boyfriend, hubby,
-        missus, parents, granny, grandad, grampa
+        sister in law, brother in law, mother in law, father in law,
+        neighbours, neighbors, friend|s, cousins, folks, parents, brothers, sisters, grandson, granddaughter,
+        grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
+        best friend, colleague|s, workmate, flatmate, housemate, hubby, missus, granny, grandad, grampa
     """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
@@ -3742,9 +3751,12 @@ PHRASES = {
     """,
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,
-        sweater|s, sweatshirt|s, hoodie|s, t shirt|s, tshirt|s, shirt|s, trousers, pants, jeans, jodhpurs, jods, leggings,
-        chaps, coat|s, raincoat, waterproofs, parka|s, gilet|s, bodywarmer, bag|s, rucksack, handbag, umbrella|s, glasses,
-        phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s, towel|s,
+        sweater|s, sweatshirt|s, hoodie|s, t shirt|s, tshirt|s, shirt|s, trousers, pants, jeans, jodhpurs, jods,
+        leggings,
+        chaps, coat|s, raincoat, waterproofs, parka|s, gilet|s, bodywarmer, bag|s, rucksack, handbag, umbrella|s,
+        glasses,
+        phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s,
+        towel|s,
         tea, coffee, brew, breakfast, lunch, dinner, flask, mug|s, sofa|s, bed|s, house|s, saddle|s, bridle|s,
         headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
         barrow|s, pyjamas

@@ -1239,7 +1239,14 @@ PHRASES = {
         |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
         le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
+    "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
+    "elsewhere": """
+        de al lado, de enfrente, del pueblo, (/ en) (/ la) otra cuadra, (/ en) (/ la) otra hípica, otro rancho,
+        (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado
+    """,
+    "they have": "tiene, tienen, tenía, tenían, cría, crían",
+    "several": "cuatro, cinco, seis, siete, ocho, nueve, diez, doce, vari|os|as, algun|os|as, un par de, unos cuantos",
     "fetched": "",
     "keeps": "",
     "in": "en",
@@ -2508,6 +2515,7 @@ PHRASES = {
         en 2022, en 2023, en 2024, en 2025, de otros años, otros años, otras veces, la última vez,
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado,
+        
         (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / caballeriza / escuela),
         (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
     """,
@@ -2749,7 +2757,7 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
-                yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
+        yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
         chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -2787,8 +2795,10 @@ PHRASES = {
     """,
     "kin": """
         tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        vecin|os|as, amig|os|as, prim|os|as, herman|os|as, padres, tíos, suegros, cuñados,
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
-        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita, prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
+        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
+        prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
         pariente|s
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
@@ -3847,11 +3857,15 @@ PHRASES = {
     """,
     "thing": """
         bota|s, zapato|s, zapatilla|s, tenis, calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,
-        casco|s, jersey|s, suéter|es, sudadera|s, camiseta|s, camisa|s, playera|s, remera|s, buzo|s, pantalón, pantalones,
+        casco|s, jersey|s, suéter|es, sudadera|s, camiseta|s, camisa|s, playera|s, remera|s, buzo|s, pantalón,
+        pantalones,
         vaqueros, jeans, plumas, plumífero, anorak|s, chaleco|s, bolso|s, mochila|s, paraguas, gafas, lentes, reloj|es,
-        móvil|es, celular|es, teléfono|s, perfume|s, coche|s, carro|s, camión, camiones, camioneta|s, furgo, furgoneta|s,
-        troca, remolque|s, bici|s, bicicleta|s, moto|s, barco|s, toalla|s, taza|s, termo, sofá|s, casa|s, silla de montar,
-        montura|s, cabezada|s, bocado, polainas, chaps, linterna|s, frontal, fusta|s, tractor|es, carretilla|s, chanclas,
+        móvil|es, celular|es, teléfono|s, perfume|s, coche|s, carro|s, camión, camiones, camioneta|s, furgo,
+        furgoneta|s,
+        troca, remolque|s, bici|s, bicicleta|s, moto|s, barco|s, toalla|s, taza|s, termo, sofá|s, casa|s,
+        silla de montar,
+        montura|s, cabezada|s, bocado, polainas, chaps, linterna|s, frontal, fusta|s, tractor|es, carretilla|s,
+        chanclas,
         calzoncillos
     """,
     "called": """
