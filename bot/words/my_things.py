@@ -23,24 +23,20 @@ def my_things(items: Sequence[Item]) -> list[Item]:
         return list(items)
     found: list[Item] = []
     for item in items:
-        if not item.has(*GOODS):
-            found.append(item)
-            continue
-        whose = next((k for k in range(len(found) - 1, max(-1, len(found) - BETWEEN - 2), -1) if _not_between(found[k])), -1)
-        mine = whose >= 0 and found[whose].has("my") and not found[whose].mark
-        if mine:
+        whose = _whose(found) if item.has(*GOODS) else None
+        if whose is not None:
             said = " ".join(i.text for i in (*found[whose:], item))
             found[whose:] = [Item(said, said, means=MY_THING, capital=found[whose].capital)]
-        elif item.has("thing"):
-            found.append(replace(item, means=item.means - THING))
         else:
-            found.append(item)
+            found.append(replace(item, means=item.means - THING) if item.has("thing") else item)
     return found
 
 
-def _not_between(item: Item) -> bool:
-    """No word that tells of what kind it is: "my old riding boots"."""
-    return not item.has("any adjective", "colour") or item.has("my")
+def _whose(before: Sequence[Item]) -> int | None:
+    """The place of "my", with nothing behind it but of what kind the thing is: "my old riding boots"."""
+    last = range(len(before) - 1, max(-1, len(before) - BETWEEN - 2), -1)
+    at = next((k for k in last if before[k].has("my") or not before[k].has("any adjective", "colour")), None)
+    return at if at is not None and before[at].has("my") else None
 
 
 def without_my_things(items: Sequence[Item]) -> list[Item]:

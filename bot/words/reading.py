@@ -223,7 +223,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
-    hanging = False  # a condition or plan said first holds for what follows
+    hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
     from_work = False  # "back from the lesson with Maple, she sweated"
@@ -232,7 +232,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined in ("when", "if") or supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
-        if read_wish(clause, telling):
+        longed_for = longed_for or clause.has("some day")
+        if not longed_for and read_wish(clause, telling):
             continue
         if clause.only_yesterday and read_clip(clause, telling):
             continue

@@ -54,7 +54,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     for_now = for_now or _today(items)
     begs = clause.has("do not rug", "rug again") or (clause.has("please") and clause.has("keep"))
     over = clause.has("was") and not begs  # "was kept bare all winter", "est restée nue tout l'hiver"
-    if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
+    if for_now or over or clause.has("if", "guess", "idiom", "long ago", "some day"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
     horses = list_near(items, told) or telling.meant_by(clause)

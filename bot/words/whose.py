@@ -141,7 +141,9 @@ def _wholly(items: Sequence[Item], at: int) -> bool:
 
 
 def _all_of_it(items: Sequence[Item], at: int) -> bool:
-    """As in "snug under all that hair", "con todo ese pelo": of one thing, not of the horses."""
+    """As in "snug under all that hair", "con todo ese pelo", "all winter": of one thing, not of the horses."""
+    if items[at].has("all") and any(i.has("weather") and not predicate(i) for i in items[at + 1 : at + 2]):
+        return True
     if not items[at].has("article", "wholly") or len(items) < at + 3:
         return False
     return items[at + 1].has("article") and not items[at + 2].has("all horses")

@@ -2459,7 +2459,8 @@ PHRASES = {
         sister in law, brother in law, mother in law, father in law,
         neighbours, neighbors, friend|s, cousins, folks, parents, brothers, sisters, grandson, granddaughter,
         grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
-        best friend, colleague|s, workmate, flatmate, housemate, hubby, missus, granny, grandad, grampa
+        best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
+        granny, grandad, grampa
     """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
@@ -3748,6 +3749,11 @@ PHRASES = {
     "animal": """
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
+    """,
+    "some day": """
+        roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,
+        soon, dream|s|ing, shame, pity, (should / could) have (left / kept / let), imagine,
+        (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
     """,
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

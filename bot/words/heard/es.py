@@ -2515,8 +2515,7 @@ PHRASES = {
         en 2022, en 2023, en 2024, en 2025, de otros años, otros años, otras veces, la última vez,
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado,
-        
-        (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / caballeriza / escuela),
+        (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
         (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
     """,
     "young": """
@@ -2757,7 +2756,8 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
-        yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
+        mi |hija|hijo, yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted,
+        ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
         chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -2794,7 +2794,8 @@ PHRASES = {
         don veterinario, doc, el doc, la doc
     """,
     "kin": """
-        tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        mi |hija|hijo, tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a,
+        sobrin|o|a, novi|o|a,
         vecin|os|as, amig|os|as, prim|os|as, herman|os|as, padres, tíos, suegros, cuñados,
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
@@ -3854,6 +3855,15 @@ PHRASES = {
     "thanks": """
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,
         feliz año a, feliz año, feliz navidad, feliz navidad a, felices fiestas, felices fiestas a, enhorabuena a
+    """,
+    "some day": """
+        ganas (/ de / de que), ojalá (/ que), algún día, un día, un día de estos, un buen día, pronto, sueño con,
+        soñamos con, soñar con,
+        lástima,
+        qué pena, una pena, (tendríamos / tendría / tenía / teníamos) que haber,
+        (deberíamos / debería / debíamos) haber,
+        (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
+        imagina|d|os|te
     """,
     "thing": """
         bota|s, zapato|s, zapatilla|s, tenis, calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,

@@ -3997,6 +3997,13 @@ PHRASES = {
         merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,
         bonne année, bonne année à, joyeux noël, joyeux noël à, bonnes fêtes, bonnes fêtes à
     """,
+    "some day": """
+        vivement (/ que / qu'), hâte (/ que / qu' / de / d'), rêve (/ que / qu' / de / d'), rêves, rêvons, rêvent,
+        rêver, si seulement, dommage, un jour, un beau jour, un de ces jours,
+        bientôt, (aurait / aurais / aurions / auraient) (dû / pu),
+        (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
+        (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
+    """,
     "thing": """
         botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s, gant|s, moufle|s, écharpe|s,
         casquette|s, chapeau|x, casque|s, bombe|s, pull|s, pull over, sweat|s, sweat shirt|s, tee shirt|s, t shirt|s,

@@ -1,0 +1,96 @@
+"""What tempts a careless reader: others of a horse's name, longings, things of a horse's and of the speaker's."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        # family, beasts, and what people wear
+        ("chenaie", "ma petite-nièce Perle a 40 de fièvre"),
+        ("chenaie", "notre chien Filou grelotte sous le banc"),
+        ("chenaie", "mon beau-frère Ulysse est malade comme tout"),
+        ("chenaie", "un blouson Tempête traîne par terre, il est trempé"),
+        ("chenaie", "mes chaussettes Ulysse sont trempées"),
+        ("oak", "my goddaughter Willow has a temperature"),
+        ("oak", "our cat Otto was sick all night, he's shivering"),
+        ("oak", "my Otto helmet is soaked"),
+        ("encina", "nuestra perra Canela está empapada"),
+        ("encina", "mi cuñado Lucero tirita de fiebre"),
+        # one of that name, somewhere else, or long ago
+        ("chenaie", "dans mon ancien poney-club on avait une Étoile, elle tremblait sans arrêt"),
+        ("chenaie", "ma sœur a un Ulysse aussi, il tousse"),
+        ("chenaie", "une jument nommée Perle est morte de colique"),
+        ("chenaie", "mon premier poney s'appelait Caramel, il transpirait tout le temps"),
+        ("chenaie", "Perle, celle de mon ancien club, grelottait"),
+        ("chenaie", "le Filou de chez ma cousine tousse"),
+        ("oak", "my sister has a Tucker too, he's coughing"),
+        ("oak", "a mare called Willow was sweating at the show"),
+        ("oak", "Otto from my old yard used to shiver"),
+        ("oak", "my first pony was called Otto, he shivered all winter"),
+        ("encina", "conozco otra Canela que está esquilada entera"),
+        ("encina", "un poni llamado Moro murió de cólico"),
+    ],
+)
+def test_others_bear_a_horse_s_name(name: str, text: str) -> None:
+    """Whatever they have, no horse of the barn has it."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == ([], None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("chenaie", "notre vieux Filou grelotte", [("Filou", "shivering")]),
+        ("chenaie", "mon gros Ulysse est trempé", [("Ulysse", "wet")]),
+        ("chenaie", "la jument Perle tousse", [("Perle", "unwell")]),
+        ("chenaie", "ma sœur dit que Perle tremble", [("Perle", "shivering")]),
+        ("chenaie", "ma sœur a vu Perle, elle tousse", [("Perle", "unwell")]),
+        ("chenaie", "le chien dort, Perle tremble", [("Perle", "shivering")]),
+        ("oak", "my friend says Otto is coughing", [("Otto", "unwell")]),
+        ("oak", "poor old Tucker is shivering", [("Tucker", "shivering")]),
+        ("oak", "Tucker an Otto shivering", [("Tucker", "shivering"), ("Otto", "shivering")]),
+        ("encina", "mi hija montó a Nube", [("Nube",)]),
+        ("encina", "dice mi prima Canela está sudada", [("Canela", "sweating")]),
+    ],
+)
+def test_the_horse_itself_is_heard_beside_people(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Fond words before a name, and whoever saw it, change nothing."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "wishes"),
+    [
+        ("chenaie", "vivement avril qu'Ulysse puisse rester tout nu", 0),
+        ("chenaie", "je rêve de laisser Perle nue", 0),
+        ("chenaie", "un jour Ulysse vivra nu au pré", 0),
+        ("chenaie", "quel dommage que Perle ne puisse pas rester nue", 0),
+        ("chenaie", "l'hiver prochain on laisse Ulysse à poil", 0),
+        ("oak", "roll on summer so Otto can stay bare", 0),
+        ("oak", "one day we'll leave Otto naked", 0),
+        ("oak", "shame Otto can't stay bare", 0),
+        ("encina", "qué ganas de dejar a Moro sin manta", 0),
+        ("encina", "el verano que viene Moro se queda sin manta", 0),
+        ("chenaie", "je voudrais qu'Ulysse reste nu à partir de maintenant", 1),
+        ("oak", "keep Otto bare from now on please", 1),
+        ("chenaie", "laissez Ulysse nu s'il vous plaît", 1),
+    ],
+)
+def test_a_longing_is_no_wish_for_now(name: str, text: str, wishes: int) -> None:
+    """Nobody takes a rug off because spring will come."""
+    assert len(said(text, name).events) == wishes
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("chenaie", "il faudrait mettre la 200, Perle grelotte"),
+        ("chenaie", "on aurait dû la rentrer, Perle tremble"),
+    ],
+)
+def test_danger_behind_a_plan_stands_for_itself(name: str, text: str) -> None:
+    """What should be done, and then why: a horse and a sign with nothing beside them."""
+    assert told(said(text, name)) == [("Perle", "shivering")]
