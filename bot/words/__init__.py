@@ -14,7 +14,7 @@ scan       the longest name or phrase at each place
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
-weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
+weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a name, and against
 namesakes  who or what only bears a horse's name
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
@@ -23,6 +23,8 @@ jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
+hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
+in_passing who is named only to tell of somebody else: "the mare next to Maple"
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
@@ -60,7 +62,7 @@ doubts     two things said of which one can be so
 below      what a hand finds under a piece
 holes      a hole, how big, and in what
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
-supposed   conditions, what is still to come, what is long over
+no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
 overlooked danger that no grammar caught
 reading    all of it, in order
 languages  in which language it may be

@@ -37,7 +37,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             continue
         if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
             continue  # "Ruth's blanket", or that of a horse that is not here
-        if not horses and not piece.ids and _of_a_thing(items[end : end + 3]):
+        thing = _whose_thing(items[end : end + 3]) if not piece.ids else None
+        if thing is not None and ((not horses and _unknown(thing)) or _covers_it(piece, thing)):
             continue  # "se ha volado la lona del pajar"
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
@@ -78,11 +79,16 @@ def _of_nobody_here(whose: Item) -> bool:
     return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
 
 
-def _of_a_thing(behind: Sequence[Item]) -> bool:
-    """As in "(lona) del tractor": of something that no table knows, where nobody speaks of a horse."""
+def _whose_thing(behind: Sequence[Item]) -> Item | None:
+    """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
     joins = list(takewhile(lambda i: i.has("of", "article"), behind))
     whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article") for i in joins)
-    return whose and len(joins) < len(behind) and _unknown(behind[len(joins)])
+    return behind[len(joins)] if whose and len(joins) < len(behind) else None
+
+
+def _covers_it(piece: Piece, thing: Item) -> bool:
+    """As in "la lona del galpón": what keeps rain off a roof, not off a horse; "la manta del box" may be hers."""
+    return piece.kinds == {"sheet"} and thing.has("place stall") and not thing.horses
 
 
 def _unknown(item: Item) -> bool:

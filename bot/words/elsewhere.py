@@ -140,7 +140,8 @@ def _leading(items: Sequence[Item], at: int) -> list[Item]:
 def _elsewhere_behind(behind: Sequence[Item]) -> bool:
     """As in "les chevaux d'à côté", "de l'écurie d'en face"; a field that lies opposite is the barn's own."""
     at = next((k for k, i in enumerate(behind) if i.has("elsewhere")), -1)
-    return at >= 0 and all(i.has("of", "article", "place stall") for i in behind[:at])
+    of_one = any(i.horses for i in behind[at + 1 : at + 3])  # "la yegua de al lado de Moro"
+    return at >= 0 and not of_one and all(i.has("of", "article", "place stall") for i in behind[:at])
 
 
 def _at_somebodys(said: Sequence[Item], at: int, barn: Barn) -> bool:

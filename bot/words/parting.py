@@ -28,7 +28,9 @@ DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
-OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
+OF_SEVERAL = frozenset(
+    ("are", "they", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont")
+)
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 

@@ -25,6 +25,7 @@ from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
+from bot.words.in_passing import without_passing
 from bot.words.items import Item, predicate
 from bot.words.languages import languages
 from bot.words.lexicon import lexicon
@@ -34,10 +35,12 @@ from bot.words.mended import mended
 from bot.words.my_things import my_things, without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
+from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
+from bot.words.reasons import reason_behind, wanted_of
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -46,7 +49,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
-from bot.words.supposed import dated_behind, hangs, of_what_was_said, only_until, supposes
+from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -98,7 +101,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_my_things(find(settled, names, mine))
+    pieces = without_passing(without_my_things(find(settled, names, mine)))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
@@ -154,6 +157,10 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
+        return
+    if not marked and (why := reason_behind(sentence)):
+        wanted_of(sentence[: why - 1], sentence[why:], telling)
+        read_sentence(sentence[why:], telling, marked=False)
         return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
@@ -235,12 +242,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         longed_for = longed_for or clause.has("some day")
         if not longed_for and read_wish(clause, telling):
             continue
-        if clause.only_yesterday and read_clip(clause, telling):
+        if only_yesterday(clause) and read_clip(clause, telling):
             continue
-        if clause.blocked or of_what_was_said(clause) or only_until(clause) or dated_behind(clause, following):
+        if no_news(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
-            tale = tale or clause.has("long ago") or clause.of_its_youth
+            tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
             continue
         if tale and clause.has("was"):

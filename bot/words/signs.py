@@ -13,7 +13,6 @@ from bot.words.around import (
     not_that_one,
     only_horses_behind,
     only_that_one_left,
-    owns_the_stall,
     pieces_ahead,
     pieces_listed,
     rest_allows,
@@ -25,6 +24,7 @@ from bot.words.around import (
 from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
+from bot.words.hers import owns_the_stall
 from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last

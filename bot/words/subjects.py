@@ -5,8 +5,9 @@ from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
-from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
+from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
+from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
@@ -51,8 +52,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
     if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
         reading.latest, reading.gap = "other", 1
         return False
-    lost = not items[at].exact and items[at].text.endswith("s")  # "becketts water bucket is frozen"
-    if something_of_hers(items[at + 1 : at + 3], owns=lost):
+    only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
+    if something_of_hers(items, at) or only_where:
         reading.latest, reading.gap = "other", ALIEN
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):

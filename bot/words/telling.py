@@ -62,6 +62,7 @@ class Telling:
     warm: dict[int, bool] = field(default_factory=dict)  # places in `events` of "chaude", and whether behind "mais"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
     changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
+    puzzling: set[str] = field(default_factory=set)  # horses that something came off which none of theirs can be
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied

@@ -2445,7 +2445,8 @@ PHRASES = {
         mother in law, in laws, volunteers, volunteer, helpers, yous, ye, thee, thou, ya, yourselves,
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
-        bank manager, insurance, owner, owners, the owner, my feet, my fingers, my hand, my hands,
+        bank manager, insurance, owner, owners, the owner, rider, riders, boarder, boarders, leaser, leasers, lessee,
+        chiropractor, acupuncturist, saddle fitter, breeder, breeders, my feet, my fingers, my hand, my hands,
         my nose, my toes, lads, gaffer, the gaffer, boss man
     """,
     "visitor": """
@@ -2455,7 +2456,7 @@ PHRASES = {
     "kin": """
         aunt, auntie, uncle, sister, brother, cousin, daughter, son, mum, mam, mom, mother, dad, father, nan,
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
-        girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
+        girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter, little |girl|boy,
         sister in law, brother in law, mother in law, father in law,
         neighbours, neighbors, friend|s, cousins, folks, parents, brothers, sisters, grandson, granddaughter,
         grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
@@ -3704,8 +3705,14 @@ PHRASES = {
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
         leave, best, may need, might need, should
     """,
+    "beside": """
+        next to, right next to, beside, alongside, near, close to, across, in front, behind, right behind, next door to,
+        next door, opposite, adjacent to, down from, over from, along from, over the fence, across the
+        fence, on the other side, the other side, unlike, looks like, looked like, looking like,
+        who looks like, that looks like, that looked like
+    """,
     "relative": """
-        who, that, which, the one, the one who, the one that, who 's, whos
+        who, that, which, the one, the one who, the one that, who 's, whos, whoever (has / is / owns / rides / leases)
     """,
     "that of": "",
     "that rug of": "",

@@ -3948,6 +3948,10 @@ PHRASES = {
         on devrait, tu peux, vous pouvez, tu pourrais, vous pourriez, stp, à rentrer, à enlever, à retirer,
         à découvrir, à couvrir, à sortir
     """,
+    "beside": """
+        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à, voisin||e,
+        contrairement à, ressemble à, qui ressemble à, qui ressemblait à
+    """,
     "relative": """
         qui, que, qu', lequel, laquelle, celui, celle, celui qui, celle qui
     """,
