@@ -159,6 +159,11 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
     return of > 0 and items[of].has("of") and items[of - 1].has("work", "worked")
 
 
+def _the_same_person(items: Sequence[Item], at: int) -> bool:
+    """As in "chez ma sœur": "my" and who it is are one."""
+    return at > 0 and items[at].has("kin") and items[at - 1].has("my")
+
+
 def _goes_on_of_it(reading: Reading, at: int) -> bool:
     """Whether "and is" goes on about the horse that opens the clause, whatever it did before."""
     items = reading.items
@@ -194,7 +199,7 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
     elif item.has("i") or item.person:
         behind = items[at + 1] if at + 1 < len(items) else item
-        if behind.has("said", "guess") or _whose_work(items, at):
+        if behind.has("said", "guess") or _whose_work(items, at) or _the_same_person(items, at):
             return
         if before is not None and before.has("at somebody's"):
             return  # "emporté la 300 chez moi pour la laver"
