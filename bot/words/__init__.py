@@ -15,9 +15,10 @@ borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a name, and against
-namesakes  who or what only bears a horse's name
+others_called_so   family, beasts, things and horses of other places that only bear a name of the barn
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
+namesakes  people who are called as a horse is
 clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it

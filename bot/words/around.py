@@ -8,6 +8,7 @@ from bot.events import Setting, Sign
 from bot.words.clauses import Clause, only_small, said_by, soft
 from bot.words.holes import holed
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.no_report import LIKENS
 from bot.words.piece import Piece
 
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
@@ -50,6 +51,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
+    if following.has("idiom") and following.text.partition(" ")[0] in LIKENS:
+        return True  # "sèche comme un os"
     return _harmless(following) or following.piece is not None
 
 

@@ -27,3 +27,9 @@ def past_where(rest: Sequence[Item]) -> Sequence[Item]:
     pronouns = [rest[0], *rest[place + 1 : place + 2]] if place else []
     again = len(pronouns) > 1 and all(i.has("she") and i.has("subject") for i in pronouns)
     return rest[place + 1 :] if again and all(i.has("in", "her", "article") for i in rest[1:place]) else rest
+
+
+def strained(behind: Sequence[Item]) -> bool:
+    """As in "il a froid", "elle est en sueur": a pronoun, and what only animals do."""
+    she = bool(behind) and behind[0].has("she") and behind[0].has("subject")
+    return she and any(i.kinds("sign") for i in behind[1:3])

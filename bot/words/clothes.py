@@ -16,6 +16,7 @@ from bot.words.sentences import REACH
 
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
+ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
@@ -162,9 +163,11 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
-    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", of her rug called la tigrée."""
+    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", "Lune : tigrée", of her rug called la tigrée."""
     behind = items[end : end + 2]
     whose = behind[1] if len(behind) > 1 and behind[0].has("of") else next(iter(behind), None)
+    if at > 1 and items[at - 1].text in ROW:
+        whose = items[at - 2]
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
 

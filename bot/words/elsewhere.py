@@ -15,6 +15,7 @@ KINDS = frozenset(("all horses", "ponies", "pony", "donkey", "a horse", "everyon
 COUNTS = ("second", "third", "several", "some", "any adjective")
 AT = ("a", "at", "in", "en")  # before a place
 OF = ("of", "toward")
+OF_SUCH = ("du ", "d' ", "de ", "del ")  # opens a saying of a place
 PLACED = ("at somebody's", "elsewhere", "in", "hour", "toward")  # what opens a thought that only says where
 REACH = 16  # words of a thought
 BEHIND = 4  # words in which it is told whose they are
@@ -176,6 +177,9 @@ def _without_herds_of_a_place(items: Sequence[Item]) -> list[Item]:
 
 
 def _of_a_place(behind: Sequence[Item]) -> bool:
+    """As in "de l'écurie", "du haut", "de devant", "de la rangée"."""
     where = list(takewhile(lambda i: i.has("of", "article"), behind))
     place = behind[len(where)] if len(where) < len(behind) else None
-    return bool(where) and where[0].has("of") and place is not None and place.has("place stall", "place field")
+    if place is None or not (where and where[0].has("of")):
+        return place is not None and place.has("link") and place.text.startswith(OF_SUCH)
+    return place.has("place stall", "place field", "link") or not (place.means or place.horses or place.person)

@@ -70,13 +70,19 @@ def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
 def tell_same(horses: Sequence[Item], telling: Telling) -> None:
     """As in "Maple is in her stable rug, Pip too": each in its own; of a piece called by its name there is but one."""
     change = telling.change
-    if change is None or any(piece.ids or piece.spare for piece in change.pieces):
+    if change is None or any(piece.spare for piece in change.pieces):
         return
     same = change.of_anothers()
     for item in horses:
         put_on = (*same.add, *same.whole)
-        if all(len(item.horses) == 1 and telling.meant(piece, item.horses[0]).ids for piece in put_on):
+        if all(len(item.horses) == 1 and _has_such(piece, item.horses[0], telling) for piece in put_on):
             tell_outfit(item, same, telling)
+
+
+def _has_such(piece: Piece, horse: str, telling: Telling) -> bool:
+    """Whether this horse has a piece that is told so; of one called by its name, which may be another's, its own."""
+    found = telling.meant(piece, horse).ids
+    return bool(found) and (not piece.ids or all(telling.roster.garments[g].horse == horse for g in found))
 
 
 def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:

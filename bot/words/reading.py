@@ -36,6 +36,7 @@ from bot.words.my_things import my_things, without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
 from bot.words.no_report import of_its_youth, only_yesterday
+from bot.words.others_called_so import without_others_called_so
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
@@ -94,10 +95,10 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
     scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
-    written = my_things(without_namesakes(scanned, mine))
+    written = my_things(without_others_called_so(scanned, mine))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
+    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -187,11 +188,17 @@ def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _told_behind_a_request(sentence: Sequence[Item]) -> int:
-    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0."""
-    if not begins_to_ask(sentence):
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
+
+    So it does in "someone took the blue one, can't find it".
+    """
+    asked = begins_to_ask(sentence)
+    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
         return 0
     pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
-    return pause if pause and (tells_of_a_piece(sentence[pause:]) or told_of_a_horse(sentence[pause:])) else 0
+    rest = sentence[pause:]
+    gone = any(i.has("state missing") for i in rest[:1])
+    return pause if pause and (gone or (asked and (tells_of_a_piece(rest) or told_of_a_horse(rest)))) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:

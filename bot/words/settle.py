@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
-from bot.words.behind_name import behind_brackets, past_neighbour, past_where
+from bot.words.behind_name import behind_brackets, past_neighbour, past_where, strained
 from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
@@ -218,6 +218,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "moro viene de la pista sudado", "perle revient de balade"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
+    if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):
+        return True  # "titan boude, il a froid"
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"

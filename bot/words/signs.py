@@ -192,10 +192,18 @@ def _about_piece(reading: Reading, at: int) -> bool:
         return True
     if disagrees(reading.items[at], telling):
         return False
-    if reading.clause.has("she", "body"):
+    if reading.clause.has("she", "body") and not _goes_on_of_it(reading, at):
         return False
     came_off = telling.piece == telling.came_off and reading.clause.items[0].text == "is"  # "…off Pip, is very wet"
     return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece" or came_off)
+
+
+def _goes_on_of_it(reading: Reading, at: int) -> bool:
+    """As in "(l'imper est sec côté dos) mais trempé au poitrail": where the piece is wet, of which alone was told."""
+    clause, before = reading.clause, reading.telling.heard
+    of_it = before is not None and before.told and bool(before.pieces) and not before.horses
+    wet = not reading.items[at].has("dry") and not clause.has("she", "under")
+    return of_it and wet and clause.joined == "but"
 
 
 def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> None:

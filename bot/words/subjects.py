@@ -179,6 +179,14 @@ def _of_her(items: Sequence[Item], at: int) -> bool:
     return _alive(items, at) or items[at - 1].mark or items[at - 1].has("and")
 
 
+def _takes_up_horse(reading: Reading, at: int) -> bool:
+    """As in "Balthazar fume, il est trempé": behind a pause, of one horse and a verb that no table knows."""
+    items = reading.items
+    one = reading.latest == "horse" and len(reading.horses) == 1 and reading.gap == 1
+    opens = at > 2 and items[at - 1].text == "," and bool(items[at - 3].horses or items[at - 3].has("is", "very"))
+    return one and opens
+
+
 def _alive(items: Sequence[Item], at: int) -> bool:
     """Whether what follows the pronoun at this place is what only animals do."""
     return at + 1 < len(items) and bool(items[at + 1].kinds("sign")) and not items[at + 1].has("sign rubbed")
@@ -223,6 +231,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.horses, reading.latest, reading.gap = list(the_one(item, reading.horses)), "horse", 0
     elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
         reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
+    elif item.has("she") and item.has("subject") and _takes_up_horse(reading, at):
+        reading.gap = 0
     elif _itself_is(items, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif _begins_another(reading, at):

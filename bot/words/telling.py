@@ -102,12 +102,11 @@ class Telling:
         return tuple(name for name in owners if name) if len(owners) == 1 else ()
 
     def rest(self) -> tuple[str, ...]:
-        """The horses that the message has not told anything of yet; none where it has told nothing."""
-        told = {getattr(event, "horse", None) for event in self.events}
-        told |= {
-            name for event in self.events if isinstance(event, Done) and event.horses != "all" for name in event.horses
-        }
-        return tuple(name for name in self.names if name not in told) if self.events else ()
+        """The horses that the message has not told anything of yet; none where it has told nothing, and only asked."""
+        facts = [event for event in self.events if not isinstance(event, Asked)]
+        told = {getattr(event, "horse", None) for event in facts}
+        told |= {name for event in facts if isinstance(event, Done) and event.horses != "all" for name in event.horses}
+        return tuple(name for name in self.names if name not in told) if facts else ()
 
     def say(self, event: Event) -> None:
         """One more fact, once."""

@@ -95,6 +95,12 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
         ("hard", "the bell is broken"),
         ("hard", "it will rain all day, so cold"),
         ("hard", "patch up the fence"),
+        ("hard", "that patch is frozen solid"),
+        ("hard", "this patch is soaked"),
+        ("hard", "damp patch on the ceiling"),
+        ("hard", "that latch is frozen solid"),
+        ("hard", "the bell is piping hot"),
+        ("hard", "the patch is damp, it went through the wash"),
         ("odd", "it may be cold"),
         ("odd", "will do"),
         ("odd", "hope it's not too cold"),
@@ -111,6 +117,14 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
 def test_a_word_of_the_language_is_not_a_horse(where: str, text: str) -> None:
     """Weather, trees and days stay weather, trees and days."""
     assert said(where, text).chatter
+
+
+@pytest.mark.parametrize(
+    "text", ["patch is frozen solid, poor lad", "I think that patch is frozen solid", "that patch is shivering"]
+)
+def test_a_horse_is_as_cold_as_a_thing_where_nothing_points_at_it(text: str) -> None:
+    """A word that only points makes a thing of a name, where things are so too."""
+    assert subjects(said("hard", text).events) == {"Patch"}
 
 
 @pytest.mark.parametrize(("name", "slips"), [("pip", 0), ("otto", 1), ("maple", 1), ("willow", 2)])

@@ -113,6 +113,12 @@ PHRASES = {
         colder than i would like, gone cold, gone a bit cold, blue with cold, starving with cold,
         stiff with cold, miserable with the cold
     """,
+    "of things too": """
+        frozen |solid|stiff|through, cold as |ice|stone, as cold as ice, (cold / icy / freezing) to (/ the) touch,
+        too cold, gone cold, too hot, too warm, (far / way / much) too hot, red hot, piping hot, scorching (/ hot),
+        boiling hot, roasting hot, hot to (/ the) touch, melting, cooked, overheated, overheating, running hot,
+        burning up
+    """,
     "sign comfortable": """
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
@@ -2268,6 +2274,8 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
+        stands a chance, saving grace, by the grace of, in good grace, with good grace,
         like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
         sick of, sick and tired of, sick to death of, hot on his heels, hot on her heels, hot on the heels,
         is so cool, off with me, off with everyone, cold comfort, hot property, wet behind the ears,
@@ -2462,6 +2470,31 @@ PHRASES = {
         grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
         best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
         granny, grandad, grampa
+    """,
+    "title": """
+        farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
+        electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
+        tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+    """,
+    "calling": """
+        vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
+    """,
+    "people do": """
+        texted, messaged, phoned, emailed, rang, called, called |me|us, called to say, rang to say, rang |me|us,
+        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick, off work,
+        has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
+        is not coming to work, will not be at work, not answering |his|her phone
+    """,
+    "tells": """
+        says, said, (/ has) told |me|us, tells |me|us, thinks, reckons, mentioned, mentions, reported, reports, swears,
+        claims, insists, (/ just) texted, messaged, (/ just) checked, has checked, warned, warned |me|us, asked,
+        wants to know, let me know, lmk
+    """,
+    "told by": "according to",
+    "shop": """
+        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        tackroom shop, saddlery, feed mill, feed place, hay place
     """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
@@ -2772,6 +2805,7 @@ PHRASES = {
         goodness me, gracious, my goodness, wowzers, eek, yikes, uhoh, oops a daisy, anyhoo, anyhow,
         anyways, any road, anyroad, honest to god, honest, swear to god, i swear, no joke,
         no word of a lie, i kid you not, not gonna lie, not going to lie, im not gonna lie, tbh, tbf,
+        (/ just / let me / to / if i may) be frank, (/ by) any chance, by chance,
         to be honest, in fairness, imo, imho, ngl, innit, init, ya know, you know, yknow, mind you, mind,
         there you go, there we go, here we go, here goes, psa, nb, ps, p s, edit, attn, attention,
         attention all, small update, last update, final update, short update, latest, latest from the yard,

@@ -214,6 +214,11 @@ PHRASES = {
         acalambrad|o|a de frío, con los pelos (de punta / parados) de frío, los pelos parados de frío, más frí|o|a de la
         cuenta, más frí|o|a de lo normal
     """,
+    "of things too": """
+        congelad|o|a|os|as, helad|o|a|os|as, se está congelando, se han congelado, se ha congelado, se congelan,
+        ardiendo, demasiado caliente|s, muy caliente|s, recalentad|o|a|os|as, sobrecalentad|o|a|os|as,
+        se recalienta, que quema, achicharrad|o|a|os|as, asad|o|a|os|as, cocid|o|a|os|as
+    """,
     "sign comfortable": """
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
         de lujo, está de lujo, están de lujo, va de lujo,
@@ -2853,6 +2858,34 @@ PHRASES = {
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
         prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
         pariente|s
+    """,
+    "title": """
+        el herrador, la herradora, el dentista, la dentista, el fisio, la fisio, el veterinario, la veterinaria,
+        el vete, la vete, el doc, la doc, el entrenador, la entrenadora, el esquilador, la esquiladora,
+        la guarnicionera, la costurera, la osteópata, la podóloga, el transportista, el profe, la profe
+    """,
+    "calling": """
+        herrador|a, dentista, fisio, veterinari|o|a, osteópata, podólog|o|a, guarnicioner|o|a, esquilador|a,
+        entrenador|a, profe, profesor|a, monitor|a, moz|o|a, encargad|o|a, fontanero, electricista, albañil,
+        repartidor, cartero, camionero, transportista, doctor|a, enfermer|o|a, médico, médica, cuadrero, caballerizo,
+        capataz, vecin|o|a, jef|e|a, jinete
+    """,
+    "people do": """
+        (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
+        (/ me / nos) (ha avisado / avisó) (/ de que / que),
+        (/ me / nos) (ha mandado / mandó) un (mensaje / audio), de baja, con resaca, llega tarde al trabajo,
+        no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
+    """,
+    "tells": """
+        (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
+        (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
+        (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que,
+        pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
+    """,
+    "told by": "según, según dice, según cuenta",
+    "shop": """
+        tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
+        supermercado, ferretería
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
