@@ -44,6 +44,7 @@ him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling, summed    what a message has said so far, and what that comes to
+things     buckets, boots, places: what is told of them is told of no horse
 whose      whom a sign without a name is about
 agreement, pronouns   which of several horses "he" is
 removed    why a piece came off

@@ -58,6 +58,7 @@ from bot.words.their_horse import (
     by_owner_or_kind,
     with_their_horses,
 )
+from bot.words.things import thing_told
 from bot.words.thread import (
     danger_of_hers,
     in_the_stalls,
@@ -95,7 +96,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
     scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
-    written = my_things(without_others_called_so(scanned, mine))
+    written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
@@ -251,7 +252,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if only_yesterday(clause) and read_clip(clause, telling):
             continue
+        told_of = thing_told(clause.items)
         if no_news(clause, following):
+            telling.thing = telling.thing if told_of is None else told_of
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
@@ -276,6 +279,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.among_stalls = in_the_stalls(clause, following, telling)
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
+        telling.thing = telling.thing if told_of is None else told_of
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:

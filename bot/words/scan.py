@@ -113,8 +113,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
     if said > 1 and token.raw.endswith("é") and "keep" in means:
         means, said = lexicon.phrases.longest((token.text,), 0)  # "laissé la doublure" asks nobody to leave it on
-    if said == 1 and token.raw.endswith("é") and "keep" in means:
-        means -= {"keep"}  # "laissé Perle nue" asks for nothing
+    if said == 1 and token.raw.endswith("é") and not means.isdisjoint(("keep", "afterwards")):
+        means -= {"keep", "afterwards"}  # "laissé Perle nue" asks for nothing
     if said == 1 and token.raw.endswith("é") and "wears" in means:
         means -= {"wears"}  # "porté chez la couturière" is not worn
     means = _accent_heeded(means, tokens, at, said, lexicon)

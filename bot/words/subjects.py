@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
-from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one
+from bot.words.around import excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
@@ -13,6 +13,7 @@ from bot.words.listed import goes_on_list
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
+from bot.words.things import only_whose
 
 ALIEN = 9  # other people, other things: too far for any sign
 
@@ -47,10 +48,9 @@ class Reading:
 def may_be_told_of(reading: Reading, at: int) -> bool:
     """Whether the horse named at this place is one that signs are told of; what it is instead is noted."""
     items = reading.items
-    before = items[at - 1] if at else None
-    of_hers = before is not None and before.text in OF_HORSE and at > 1
-    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
-        reading.latest, reading.gap = "other", 1
+    if only_whose(items, at):
+        if reading.latest != "piece":
+            reading.latest, reading.gap = "other", 1
         return False
     only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
     if something_of_hers(items, at) or only_where:

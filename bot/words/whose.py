@@ -9,6 +9,7 @@ from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
+from bot.words.things import may_be_its, thing_told
 
 GREETING = 4  # words
 
@@ -34,6 +35,9 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()  # "esquilado Moro y ha quedado muy bien"
     if telling.who and not telling.meant_by(clause):
         return ()  # "did anyone ride Duke? rain got in under the door"
+    thing = thing_told(items[:at])
+    if may_be_its(telling.thing if thing is None else thing, items, at):
+        return ()  # "my boots are by the stove, they're soaked"
     everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
     if clause.has("the rest"):

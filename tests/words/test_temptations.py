@@ -94,3 +94,51 @@ def test_a_longing_is_no_wish_for_now(name: str, text: str, wishes: int) -> None
 def test_danger_behind_a_plan_stands_for_itself(name: str, text: str) -> None:
     """What should be done, and then why: a horse and a sign with nothing beside them."""
     assert told(said(text, name)) == [("Perle", "shivering")]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # whose it is, and where
+        ("chenaie", "l'abreuvoir à Caramel est gelé", []),
+        ("chenaie", "la mangeoire à Perle et Filou est trempée", []),
+        ("chenaie", "le box de Perle et Caramel est inondé", []),
+        ("chenaie", "la porte de chez Ulysse est gelée", []),
+        ("chenaie", "chez Caramel et Perle c'est trempé", []),
+        ("chenaie", "j'ai raclé devant chez Filou, c'était gelé", []),
+        ("chenaie", "il fait froid chez Ulysse", []),
+        ("chenaie", "les oreilles à Caramel sont gelées", [("Caramel", "cold")]),
+        ("chenaie", "la 250 de Perle est chez Caramel, elle est mouillée", [("perle-outdoor", "wet")]),
+        ("chenaie", "tout va bien chez Perle", [("Perle", "comfortable")]),
+        ("chenaie", "je suis passée chez Perle, elle est trempée", [("Perle", "wet")]),
+        ("chenaie", "passé chez Ulysse, il grelotte", [("Ulysse", "shivering")]),
+        ("chenaie", "donné du foin à Ulysse, il est trempé", [("Ulysse", "wet")]),
+        # the thing goes on
+        ("chenaie", "la selle à Perle est restée dehors, elle est trempée", []),
+        ("chenaie", "le tapis d'Ulysse est au séchoir, il est encore humide", []),
+        ("chenaie", "le tapis de Perle est au séchoir, elle est trempée", [("Perle", "wet")]),
+        ("oak", "Otto's haynet is outside, it's soaked", []),
+        ("oak", "Otto's haynet is outside, he's soaked", [("Otto", "wet")]),
+        ("encina", "la silla de Moro está fuera, está húmeda", []),
+        # and what is the speaker's
+        ("chenaie", "Perle est rentrée. Mes chaussettes sèchent, elles sont trempées", [("Perle", "stall")]),
+        ("chenaie", "Ulysse est au pré. Mon manteau est sur la porte, il est trempé", [("Ulysse", "field")]),
+        ("chenaie", "Perle est au pré, mes bottes fuient. Elle est trempée", [("Perle", "field"), ("Perle", "wet")]),
+        ("chenaie", "Ulysse et Filou sont rentrés, Yann a laissé ses gants dehors, ils sont trempés", [
+            ("Ulysse", "stall"), ("Filou", "stall"),
+        ]),
+        ("oak", "Otto and Tucker are in. My gloves are on the rail, they're soaked", [
+            ("Otto", "stall"), ("Tucker", "stall"),
+        ]),
+        ("oak", "Otto is in. Sam left his wellies out, they're soaked", [("Otto", "stall")]),
+        ("oak", "Otto is out. My boots leak. He's soaked", [("Otto", "field"), ("Otto", "wet")]),
+        ("encina", "Canela está dentro. Mi chaqueta está colgada, está empapada", [("Canela", "stall")]),
+        ("encina", "Canela y Nube están dentro. Mis guantes se secan, están mojados", [
+            ("Canela", "stall"), ("Nube", "stall"),
+        ]),
+    ],
+)  # fmt: skip
+def test_what_is_told_of_a_thing_is_told_of_no_horse(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Buckets freeze, floors are wet; what only animals do is the horse's, and so is what does not agree."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)

@@ -2723,7 +2723,7 @@ PHRASES = {
         sopa caliente, sopa fría, cerveza fría, birra fría, birras frías, cerveza fresquita,
         coca cola fría, comida caliente, bocata caliente, ducha caliente, ducha fría, duchita caliente,
         manta eléctrica, bolsa de agua caliente, calentador, guantes, guante, calcetín, calcetines,
-        bufanda, gorro, botas, bota, mis botas, katiuskas, chaqueta, mi chaqueta, jersey, sudadera nueva,
+        bufanda, gorro, botas, bota, katiuskas, chaqueta, jersey, sudadera nueva,
         mi sudadera, mi polar, plumas, plumífero, anorak, chándal, pantalón, pantalones, vaqueros, camisa,
         pijama, edredón, sábanas limpias, lencería, cortinas, alfombra, sillón, bus, autobús, tren,
         pinchazo en la rueda, tuberías, cañería, pila del agua, pista helada, pista mojada, pista empapada,
@@ -3969,7 +3969,8 @@ PHRASES = {
         imagina|d|os|te
     """,
     "thing": """
-        bota|s, zapato|s, zapatilla|s, tenis, calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,
+        mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,
+        calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,
         casco|s, jersey|s, suéter|es, sudadera|s, camiseta|s, camisa|s, playera|s, remera|s, buzo|s, pantalón,
         pantalones,
         vaqueros, jeans, plumas, plumífero, anorak|s, chaleco|s, bolso|s, mochila|s, paraguas, gafas, lentes, reloj|es,

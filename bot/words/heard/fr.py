@@ -4045,9 +4045,10 @@ PHRASES = {
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
     "thing": """
-        botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s, gant|s, moufle|s, écharpe|s,
+        mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,
+        gant|s, moufle|s, écharpe|s,
         casquette|s, chapeau|x, casque|s, bombe|s, pull|s, pull over, sweat|s, sweat shirt|s, tee shirt|s, t shirt|s,
-        chemisier|s, pantalon|s, surpantalon, jean|s, jogging|s, legging|s, culotte|s, chaps, mini chaps, doudoune|s,
+        chemisier|s, pantalon|s, surpantalon, jean|s, jogging|s, legging|s, culotte|s, chaps, mini chaps, ma doudoune,
         gilet|s, parka|s, k way|s, combinaison, combi, sac|s, sac à main, sac à dos, parapluie|s, lunettes, montre,
         téléphone|s, portable|s, tel, parfum|s, voiture|s, bagnole|s, camion|s, camionnette|s, van|s, remorque|s,
         vélo|s, moto|s, scooter|s, bateau|x, serviette|s, caleçon|s, slip|s, maillot|s, jupe|s, short|s, café|s, thé|s,
