@@ -31,7 +31,7 @@ def only_whose(items: Sequence[Item], at: int) -> bool:
     if to < 0:
         return False
     if items[to].has("at somebody's"):
-        return _there(items, at)
+        return any(i.piece is not None for i in items[:to]) or _there(items, at)  # "la 250 est chez Lune, …"
     behind = dropwhile(lambda i: i.horses or i.has("and"), items[at + 1 :])
     return items[to].text in FRENCH_TO and _a_thing_of(items[:to], list(behind))
 
