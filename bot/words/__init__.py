@@ -22,6 +22,7 @@ namesakes  people who are called as a horse is
 clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
+relatives  whom "who is shivering" tells of
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"

@@ -17,7 +17,7 @@ REACH = 4  # words between "not" and what is wished no more, between "in" and th
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
     """As in "Full clip on Maple", "Maple was trace clipped today"."""
-    if clause.means.isdisjoint(CLIPS) or clause.has("not"):
+    if clause.means.isdisjoint(CLIPS) or clause.has("not") or _of_somebody_elses(clause):
         return False
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
@@ -44,6 +44,11 @@ def _clip_given(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1] if at + 1 < len(items) else None
     ends = behind is None or behind.mark or behind.horses or behind.has("toward", "time")
     return " " in items[at].text or (at > 0 and items[at - 1].has("had") and bool(ends))
+
+
+def _of_somebody_elses(clause: Clause) -> bool:
+    """As in "Marie a fait la sienne en intégrale", "my friend did hers in a full clip": theirs, of no horse told of."""
+    return clause.has("own", "elsewhere", "at somebody's") and not (clause.horses or clause.has("she"))
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:

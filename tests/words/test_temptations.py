@@ -142,3 +142,58 @@ def test_what_is_told_of_a_thing_is_told_of_no_horse(name: str, text: str, expec
     """Buckets freeze, floors are wet; what only animals do is the horse's, and so is what does not agree."""
     heard = said(text, name)
     assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # of somebody else
+        ("chenaie", "Ulysse a été longé par Chloé, qui est rentrée frigorifiée et trempée", [("Ulysse",)]),
+        ("chenaie", "Perle est au box avec la jument d'Inès, celle qui grelotte", [("Perle", "stall")]),
+        ("chenaie", "Filou est au pré avec un cheval de passage qui tousse", [("Filou", "field")]),
+        ("chenaie", "j'ai rentré Ulysse avec Yann, qui tremblait de froid", [("Ulysse", "stall")]),
+        ("chenaie", "Perle a mangé le foin, qui était trempé", []),
+        ("chenaie", "le monsieur à qui appartient Ulysse est malade", []),
+        ("oak", "Otto was ridden by Jo, who came back soaked", [("Otto",)]),
+        ("oak", "Bramble is in the field with Jo's mare, the one who coughs", [("Bramble", "field")]),
+        ("oak", "whoever brought Otto in is freezing", []),
+        ("encina", "Moro lo montó Inés, que volvió helada", [("Moro",)]),
+        ("encina", "Lucero está en el prado con la yegua de Sara, la que tose", [("Lucero", "field")]),
+        # of the horse it stands beside
+        ("chenaie", "Ulysse est avec Filou, qui tousse", [("Filou", "unwell")]),
+        ("chenaie", "Caramel, qui est avec Perle, est trempé", [("Caramel", "wet")]),
+        ("chenaie", "Perle et Filou, qui sont au pré, grelottent", [("Perle", "shivering"), ("Filou", "shivering")]),
+        ("chenaie", "c'est Filou qui tremble, pas Caramel", [("Filou", "shivering")]),
+        (
+            "chenaie",
+            "Perle a été rentrée par Yann, qui dit que Filou tousse",
+            [("Perle", "stall"), ("Filou", "unwell")],
+        ),
+        ("oak", "Tucker is next to Otto, who is cold", [("Otto", "cold")]),
+        ("oak", "told Priya about Otto, who is shivering", [("Otto", "shivering")]),
+        ("encina", "Moro está junto a Nube, que tirita", [("Nube", "shivering")]),
+        ("encina", "avisa a Lola que está tiritando la Canela", [("Canela", "shivering")]),
+        ("encina", "hay que cambiar a Canela, que está empapada", [("Canela", "wet")]),
+    ],
+)
+def test_who_is_whoever_stands_right_before(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Not the horse that the sentence began with."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "styles"),
+    [
+        ("chenaie", "Perle est tondue en chasse, ma voisine a fait la sienne en intégrale", ["hunter"]),
+        ("chenaie", "on a tondu Ulysse en trace, les voisins ont fait les leurs en chasse", ["trace"]),
+        ("chenaie", "Ulysse est tondu en trace, celui d'à côté en intégrale", ["trace"]),
+        ("chenaie", "Ulysse tondu en trace et Filou en intégrale", ["trace", "full"]),
+        ("oak", "Otto has a trace clip, my friend did hers in a full clip", ["trace"]),
+        ("oak", "Otto has a bib clip, the one next door is full clipped", ["bib"]),
+        ("encina", "esquilé a Moro entero, mi primo esquiló el suyo de caza", ["full"]),
+    ],
+)
+def test_somebody_else_s_clip_is_none_of_the_barn_s(name: str, text: str, styles: list[str]) -> None:
+    """Theirs, of a horse that is not here."""
+    assert [getattr(event, "style", None) for event in said(text, name).events] == styles

@@ -3746,7 +3746,8 @@ PHRASES = {
         who looks like, that looks like, that looked like
     """,
     "relative": """
-        who, that, which, the one, the one who, the one that, who 's, whos, whoever (has / is / owns / rides / leases)
+        who, that, which, the one, the one who, the one that, who 's, whos,
+        whoever (has / is / owns / rides / leases / took / brought / turned / rode / fed / caught / led / left)
     """,
     "that of": "",
     "that rug of": "",

@@ -3934,7 +3934,7 @@ PHRASES = {
         un des nôtres, l'un des chevaux, joual, le joual, picouille
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
-    "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "own": "la sienne, le sien, les siennes, les siens, la leur, le leur, les leurs",
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
