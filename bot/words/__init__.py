@@ -14,6 +14,7 @@ scan       the longest name or phrase at each place
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
+doubtful   and of which of them nobody is sure: "Otto or Fig"
 weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a name, and against
 others_called_so   family, beasts, things and horses of other places that only bear a name of the barn
 their_horse a horse told by its owner

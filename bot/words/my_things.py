@@ -23,7 +23,7 @@ def my_things(items: Sequence[Item], of_pieces: Container[str]) -> list[Item]:
 
     of_pieces: words of the barn's garments, one of which may be called "la doudoune".
     """
-    if not any(item.means and not GOODS.isdisjoint(item.means) for item in items):
+    if not places(items, GOODS):
         return list(items)
     found: list[Item] = []
     for item in items:

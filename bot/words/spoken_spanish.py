@@ -6,7 +6,8 @@ from bot.words.heard.periphrases import DONE, ENDINGS, HAVE, IRREGULAR, REGULAR
 from bot.words.tokens import plain
 
 NOTHING: Container[str] = frozenset()
-PERIPHRASES = frozenset(plain(said).split()[0] for said in DONE)  # what such words begin with
+BEGINS = frozenset(said.split()[0] for said in DONE)  # what such words begin with
+PERIPHRASES = frozenset(map(plain, BEGINS))
 
 
 def as_done(words: Sequence[str], raws: Sequence[str], names: Container[str] = NOTHING) -> list[tuple[str, int]]:
@@ -15,20 +16,19 @@ def as_done(words: Sequence[str], raws: Sequence[str], names: Container[str] = N
     raws: as written, for an accent tells "terminé de" from an order. names: never taken for a verb.
     """
     said: list[tuple[str, int]] = []
-    at = 0
-    while at < len(words):
+    end = 0
+    for at in [k for k, (word, raw) in enumerate(zip(words, raws)) if word in BEGINS or raw.casefold() in BEGINS]:
         have, taken = _begins(words, raws, at)
         behind = at + taken
         pronouns, done = _infinitive(words[behind]) if taken and behind < len(words) else ((), "")
-        if not done or words[behind] in names:
-            said.append((words[at], at))
-            at += 1
+        if at < end or not done or words[behind] in names:
             continue
+        said.extend(zip(words[end:at], range(end, at)))
         helped = not have and bool(said) and said[-1][0] in HAVE
         helper = [said.pop()] if helped else [(have, at)] if have else []
         said.extend([*((pronoun, behind) for pronoun in pronouns), *helper, (done, behind)])
-        at = behind + 1
-    return said
+        end = behind + 1
+    return [*said, *zip(words[end:], range(end, len(words)))]
 
 
 def in_one_verb(words: list[str]) -> list[str]:
