@@ -16,6 +16,9 @@ GREETING = 4  # words
 
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
+    thing = thing_told(clause.items[:at])
+    if may_be_its(telling.thing if thing is None else thing, clause.items, at):
+        return ()  # "my boots are by the stove, they're soaked"
     horses = _spoken_of(clause, telling, at)
     pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
     return the_one(clause.items[pronoun], horses) if pronoun >= 0 and horses is telling.who else horses
@@ -35,9 +38,6 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()  # "esquilado Moro y ha quedado muy bien"
     if telling.who and not telling.meant_by(clause):
         return ()  # "did anyone ride Duke? rain got in under the door"
-    thing = thing_told(items[:at])
-    if may_be_its(telling.thing if thing is None else thing, items, at):
-        return ()  # "my boots are by the stove, they're soaked"
     everyday = items[at].kinds("everyday")
     several = telling.who[0].horses if len(telling.who) == 1 else ()
     if clause.has("the rest"):
