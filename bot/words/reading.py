@@ -61,7 +61,7 @@ from bot.words.their_horse import (
     by_owner_or_kind,
     with_their_horses,
 )
-from bot.words.things import thing_told
+from bot.words.things import thing_since
 from bot.words.thread import (
     danger_of_hers,
     in_the_stalls,
@@ -257,9 +257,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if only_yesterday(clause) and read_clip(clause, telling):
             continue
-        told_of = thing_told(clause.items)
         if no_news(clause, following):
-            telling.thing = telling.thing if told_of is None else told_of
+            telling.thing = thing_since(telling.thing, clause.items)
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
@@ -284,7 +283,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.among_stalls = in_the_stalls(clause, following, telling)
         from_work = clause.has("work", "worked") and len(clause.horses) == 1
         telling.heard = clause
-        telling.thing = telling.thing if told_of is None else told_of
+        telling.thing = thing_since(telling.thing, clause.items)
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:

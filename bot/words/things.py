@@ -36,10 +36,14 @@ def only_whose(items: Sequence[Item], at: int) -> bool:
     return items[to].text in FRENCH_TO and _a_thing_of(items[:to], list(behind))
 
 
-def thing_told(items: Sequence[Item]) -> str | None:
-    """The words that tell the thing spoken of last, "mes bottes", "le seau"; "" where it is a horse or a piece; None
-    where neither was spoken of.
-    """
+def thing_since(before: str, items: Sequence[Item]) -> str:
+    """The thing spoken of last: in these words, or before them where they speak of no horse or piece either."""
+    told = _thing_told(items)
+    return before if told is None else told
+
+
+def _thing_told(items: Sequence[Item]) -> str | None:
+    """The words that tell it, "mes bottes", "le seau"; "" where it is a horse or a piece; None where nothing is."""
     for at in range(len(items) - 1, -1, -1):
         item = items[at]
         if item.has("thing"):
