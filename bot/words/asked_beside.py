@@ -1,4 +1,4 @@
-"""A question beside something else in one sentence: "what's Pip in, Ann isn't answering", "can someone check Pip, he's wet"."""
+"""A question beside something else: "what's Pip in, Ann isn't answering", "can someone check Pip, he's wet"."""
 
 from collections.abc import Sequence
 
