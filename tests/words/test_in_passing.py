@@ -48,6 +48,21 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
     [
+        # one that another is compared with, the one a hand was under, and the speaker
+        (
+            "chenaie",
+            "Filou transpire plus que Ulysse au concours de Huy, et pourtant il broute",
+            [("Filou", "sweating")],
+        ),
+        (
+            "oak",
+            "was mending the rail behind Tucker and stuck a hand in under Otto's liner. He's cold",
+            [("Otto", "cold")],
+        ),
+        ("encina", "Canela no tiembla, el que tiembla soy yo aquí fuera", [("Canela", "comfortable")]),
+        ("encina", "Canela no tiembla, el que tiembla es Trueno", [("Canela", "comfortable"), ("Trueno", "shivering")]),
+        ("oak", "Tucker is grand, the one who's shivering is me", [("Tucker", "comfortable")]),
+        ("chenaie", "Filou est bien, celle qui grelotte c'est moi", [("Filou", "comfortable")]),
         # where one stands, told by another
         ("oak", "Tucker next to Otto is sweating", [("Tucker", "sweating")]),
         ("oak", "Willow, next to Fig, is shivering", [("Willow", "shivering")]),
