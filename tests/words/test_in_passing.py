@@ -56,8 +56,8 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
         ),
         (
             "oak",
-            "was mending the rail behind Tucker and stuck a hand in under Otto's liner. He's cold",
-            [("Otto", "cold")],
+            "was mending the rail behind Tucker and stuck a hand in under Otto's liner. He's sweating",
+            [("Otto", "sweating")],
         ),
         ("encina", "Canela no tiembla, el que tiembla soy yo aquí fuera", [("Canela", "comfortable")]),
         ("encina", "Canela no tiembla, el que tiembla es Trueno", [("Canela", "comfortable"), ("Trueno", "shivering")]),
