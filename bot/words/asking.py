@@ -43,7 +43,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
     what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
-    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
+    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing", "wears") and what)):
         return True  # "Soleil porte quoi"
     if any(i.has("what", "ask today") for i in words[1:4]) and of_her_what(words, sentence):
         return True

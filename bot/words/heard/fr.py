@@ -12,6 +12,7 @@ LEFT_ONLY = f"""
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
     (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
 """
+GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) tondre"
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
 THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
 OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
@@ -1255,7 +1256,9 @@ PHRASES = {
         sans, n'a plus sa, n'a plus son, n'a plus ses, a plus sa, a plus son, a plus ses, n'a plus l',
         n'ont plus leur, n'ont plus leurs
     """,
-    "clipped": """
+    "clipped": f"""
+        {GOT_CLIPPED}, {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
+        (/ j'ai / on a) repassé la tondeuse,
         tondu||e|s|es, tonte, j'ai tondu, on a tondu, a tondu, rasé||e, tontes, avons tondu, tonte bavette,
         tonte poitrail, tonte trace, tonte de trait, tonte attelage, tonte irlandaise, tonte partielle,
         tonte couverture, tonte en couverture, tonte chasse, tonte de chasse, tonte hunter, tonte complète,
@@ -1313,7 +1316,8 @@ PHRASES = {
         tondu||e|s|es à l'irlandaise, tondu||e|s|es trace haute, tondu||e|s|es trace basse,
         tondu||e|s|es en trace haute, tondu||e|s|es en trace basse
     """,
-    "style blanket": """
+    "style blanket": f"""
+        {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
         tonte couverture, couverture de tonte, tonte en couverture, tonte dos couvert,
         tondu||e|s|es en couverture, tondu||e|s|es couverture, tonte couverture complète, blanket,
         tonte blanket, blanket clip, en blanket, couverture de dos, tonte à la couverture,
@@ -1551,12 +1555,15 @@ PHRASES = {
         plus la peine que, plus la peine qu', à ce qu'il reste, à ce qu'elle reste, à ce que
     """,
     "please": """
+        jusqu'au printemps, jusqu'aux beaux jours, jusqu'au retour (du printemps / des beaux jours),
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
         pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
+        (pas de / plus de) (couverture / couv / couverte) (à / au / aux),
+        ne porte plus de (couverture / couv / couverte),
         je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
         je la veux sans rien, je le veux toujours sans couverture, je la veux toujours sans couverture,
         je veux qu'il reste sans couverture, je veux qu'elle reste sans couverture, je veux qu'il reste nu,
@@ -1604,6 +1611,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
         soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
@@ -3192,6 +3200,7 @@ PHRASES = {
         pourquoi c'est qu'
     """,
     "ask today": """
+        a quoi (ce soir / à soir / cette nuit / pour la nuit), a besoin de quoi,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
