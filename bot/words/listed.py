@@ -63,6 +63,15 @@ def _from_first(items: Sequence[Item], named: list[int]) -> list[Item]:
     return [items[k] for k in found]
 
 
+def in_company(items: Sequence[Item], at: int) -> bool:
+    """As in "turned Finn out with Misty in his light": with whom another went, of whom no more is told."""
+    beside = at > 1 and items[at - 1].has("and") and items[at - 1].has("has")
+    before = items[: at - 1] if beside else ()
+    return any(i.horses for i in before) and any(
+        i.has("turned out", "brought in", "brought", "outwards") for i in before
+    )
+
+
 def _joined(items: Sequence[Item], one: int, other: int) -> bool:
     """Whether nothing but small words stands between two horses."""
     return all(i.text in (",", "&", "+", "/") or i.has(*BETWEEN) for i in items[one + 1 : other])

@@ -37,7 +37,8 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
         return None if denied else "in service"
     if states:
-        return None if denied else cast("GarmentWord", states[0])
+        not_yet = any(i.has("nearly") for i in before)  # "pas encore recousue", "almost ripped"
+        return None if denied or not_yet else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
     if word is None or _dries(clause.items, at):
         return None

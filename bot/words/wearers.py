@@ -9,7 +9,7 @@ from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
 from bot.words.hers import owns_the_stall
 from bot.words.items import Item, predicate
-from bot.words.listed import list_near
+from bot.words.listed import in_company, list_near
 from bot.words.piece import Piece
 from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
@@ -21,6 +21,8 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
     horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    if len(horses) > 1:
+        horses = [i for k, i in enumerate(clause.items) if i in horses and not in_company(clause.items, k)]
     if horses and telling.begun and _named_after_it(clause.items):
         return telling.who  # "(Otto sudado,) le quité la manta, Fig bien"
     if horses and all_but_these(clause):

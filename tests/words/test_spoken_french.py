@@ -382,6 +382,23 @@ from tests.words.test_turns_of_speech import said, told
         ("la 250 est à la lessiveuse", [("perle-outdoor", "washing")]),
         ("étendu la 250 dans la sellerie, elle goutte encore", [("perle-outdoor", "soaked")]),
         ("l'attache de la grosse d'Étoile est brisée", [("etoile-grosse", "strap broken")]),
+        # whom it is not, in the middle; who only went along; what is only not yet so; gone and found again
+        ("Perle et Ulysse, pas Caramel, ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("Ulysse a été lâché avec Étoile sans couverture", [("Ulysse", ()), ("Ulysse", "field")]),
+        ("Perle est en 250, elle l'a pas encore déchirée", [("Perle", ("perle-outdoor",))]),
+        ("Perle a perdu sa 250 au pré, je l'ai retrouvée", [("perle-outdoor", "in service")]),
+        ("la chemise bleue a disparu de son crochet", [("caramel-impermeable", "missing")]),
+        ("j'ai pas réussi à attraper Ulysse, il est toujours en imper", [("Ulysse", ("ulysse-impermeable",))]),
+        ("Étoile transpire, je lui laisse que l'imper", [("Étoile", "sweating"), ("Étoile", ("etoile-impermeable",))]),
+        ("Noisette a la marque de la couv à l'épaule", [("Noisette", "rubbed")]),
+        # clipped by somebody; a wish until spring; what is asked
+        ("Perle s'est fait tondre en couverture", [("Perle", "blanket")]),
+        ("Filou nu jusqu'au printemps", [("Filou", True)]),
+        ("pas de couverte à Filou svp", [("Filou", True)]),
+        ("Noisette on la couvre à nouveau", [("Noisette", False)]),
+        ("quelles couvertures sont encore au séchoir ?", [("drying",)]),
+        ("Perle dort en quoi", [("Perle", "state")]),
+        ("Perle a besoin de quoi pour demain ?", [("Perle", "today")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -468,6 +485,10 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "quelqu'un a vu mon licol, je le trouve pas",
         "Yann boude, il est trempé",
         "le robinet goutte encore",
+        "pour Perle on fait quoi ce soir",
+        "on fait quoi demain les filles",
+        "Perle tremble-tu ?",
+        "la 250 n'est pas encore recousue",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

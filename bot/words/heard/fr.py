@@ -10,7 +10,8 @@ REMAINS = "(/ il / y / ne / il ne) reste (que / qu' / plus que / plus qu')"
 LEFT_ONLY = f"""
     (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
-    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
+    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement),
+    (je / on) (lui / y) laisse (que / juste / seulement / uniquement), j'y laisse (que / juste)
 """
 GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) tondre"
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
@@ -214,6 +215,7 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        (a / ont) la marque (de la / de sa / des) couv||s|erture|ertures,
         blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
         blessure|s (de / par / due au) frottement,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
@@ -818,7 +820,8 @@ PHRASES = {
         on a retrouvé, est retrouvé||e, remis la main sur, mis la main sur, refait surface, a refait surface,
         a fini par réapparaître, fini par trouver, fini par retrouver, finalement retrouvé||e,
         on a enfin retrouvé, réapparu||e|s, enfin retrouvé||e, est retrouvé||e|s, sont retrouvé||s|es,
-        ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
+        ont été retrouvé||s|es, a retrouvé, avons retrouvé,
+        (je / on) (l'ai / l'a / les ai / les a) retrouvé||e|s|es, retrouvée dans, retrouvé dans
     """,
     "state in service": """
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
@@ -2977,7 +2980,8 @@ PHRASES = {
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
-        devant, encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
+        devant, (du / de son / au / à son) crochet,
+        encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
         encore et toujours, tout plein, pas mal, plutôt, assez, presque pas, à peine, limite, vaguement,
         un tout petit peu, un chouïa, un poil, sévère, sévèrement, méchamment, salement, gravement, fortement,
         pas qu'un peu, à mort, à fond, à donf, velu, au max, un max, de ouf, d'enfer, terriblement, incroyable,
