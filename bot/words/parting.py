@@ -243,6 +243,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     if before.has("is", "was") and not before.mark:
         return False  # "how is she"
     verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    if after is not None and after.has("guess") and any(i.has("what") for i in sentence[at + 2 : at + 3]):
+        return True  # "Quartz a froid je sais pas quoi faire"
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True

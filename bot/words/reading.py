@@ -72,6 +72,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.years import with_years
 
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
@@ -95,7 +96,8 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    scanned = with_years(scan(tokens, lexicon(language), names))
+    written = without_family(he_or_the_sky(et_or_est(borne(scanned))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))

@@ -49,7 +49,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
     items = reading.items
     before = items[at - 1] if at else None
     of_hers = before is not None and before.text in OF_HORSE and at > 1
-    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
+    of_hers = of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1]))  # "el de Canela" is a thing
+    if of_hers or _thing_of_hers(items[:at]):
         reading.latest, reading.gap = "other", 1
         return False
     only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
@@ -62,6 +63,18 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         reading.denied = False
         return False
     return True
+
+
+def _thing_of_hers(before: Sequence[Item]) -> bool:
+    """As in "le tapis de selle à Cara": in French "à" tells whose it is as well."""
+    if len(before) < 3 or before[-1].raw.casefold() not in ("à", "a") or not before[-1].has("hour"):
+        return False
+    opens = max((k + 1 for k, i in enumerate(before) if i.mark), default=0)
+    thing = [i for i in before[opens:-1] if not i.has("of") or i.has("article")]
+    if len(thing) < 2 or not thing[0].has("article", "her") or thing[1].horses:
+        return False
+    named = not thing[1].means or thing[1].has("place stall", "place field")
+    return named and all(i.has("article", "any adjective") or not (i.means or i.horses) for i in thing[2:])
 
 
 def _neither(clause: Clause) -> bool:

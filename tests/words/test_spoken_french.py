@@ -399,6 +399,13 @@ from tests.words.test_turns_of_speech import said, told
         ("quelles couvertures sont encore au séchoir ?", [("drying",)]),
         ("Perle dort en quoi", [("Perle", "state")]),
         ("Perle a besoin de quoi pour demain ?", [("Perle", "today")]),
+        # the round told as done; what came of a cold, and of the heat
+        ("j'ai fini mon tour, reste Perle", [(("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),)]),
+        ("Perle a froid jsp quoi faire", [("Perle", "cold")]),
+        ("Filou es trempé", [("Filou", "wet")]),
+        ("Ulysse a pris un coup de chaud", [("Ulysse", "hot")]),
+        ("Perle a un rhume", [("Perle", "unwell")]),
+        ("les oreilles à Perle sont froides", [("Perle", "cold")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -489,6 +496,11 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "on fait quoi demain les filles",
         "Perle tremble-tu ?",
         "la 250 n'est pas encore recousue",
+        "le tapis de selle à Perle est mouillé",
+        "le box à Filou est trempé",
+        "En 2019 Ulysse a eu une colique",
+        "Yann t'es trempé",
+        "j'ai pris un coup de chaud",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

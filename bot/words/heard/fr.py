@@ -58,6 +58,7 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur, transpirant||e|s
     """,
     "sign hot": """
+        (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -104,6 +105,7 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        (a / a eu / a pris) un (/ gros) coup de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -265,6 +267,7 @@ PHRASES = {
         garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
+        (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -567,6 +570,7 @@ PHRASES = {
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
         trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
+        (trempé||e|s|es / mouillé||e|s|es) (de la tête aux sabots / des oreilles aux sabots / du nez à la queue),
         goutte|nt (encore / toujours / partout / de partout), trempé||e|s lavette,
         trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
@@ -1911,6 +1915,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        (/ j'ai / on a) (fini / terminé / bouclé) (le tour / mon tour / la ronde / ma ronde / la tournée / ma tournée),
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
         (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
@@ -2902,7 +2907,7 @@ PHRASES = {
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
         se couche, se recouche, se couche et se roule, se couche et se relève,
-        gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
+        es, gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
         s'ennuie|nt, s'éclate|nt, se prélasse|nt, se promène|nt, fait le fou, fait la folle, font les fous
     """,
     "link": """
