@@ -406,6 +406,16 @@ from tests.words.test_turns_of_speech import said, told
         ("Ulysse a pris un coup de chaud", [("Ulysse", "hot")]),
         ("Perle a un rhume", [("Perle", "unwell")]),
         ("les oreilles à Perle sont froides", [("Perle", "cold")]),
+        # what a piece was put on for; how she would be else; what alone is on her
+        ("mis la polaire à Filou pour la nuit", [("Filou", ("filou-polaire",))]),
+        ("mis la polaire à Filou pour le sécher", [("Filou", ("filou-polaire",))]),
+        ("j'ai mis la polaire à Filou après la douche", [("Filou", ("filou-polaire",))]),
+        ("j'ai mis la 250 à Perle sinon elle a froid", [("Perle", ("perle-outdoor",))]),
+        ("Perle est rentrée, sinon elle va bien", [("Perle", "stall"), ("Perle", "comfortable")]),
+        ("y a juste l'imper sur Étoile", [("Étoile", ("etoile-impermeable",))]),
+        ("Caramel est passée de la 200 à l'imper", [("Caramel", ("caramel-impermeable",))]),
+        ("Ulysse est mouillé à ras la peau", [("Ulysse", "wet")]),
+        ("Filou a l'air de crever de froid", [("Filou", "cold")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:

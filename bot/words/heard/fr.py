@@ -11,6 +11,7 @@ LEFT_ONLY = f"""
     (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
     (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement),
+    (y a / il y a / il a / elle a) (juste / seulement) (la / le / l' / sa / son),
     (je / on) (lui / y) laisse (que / juste / seulement / uniquement), j'y laisse (que / juste)
 """
 GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) tondre"
@@ -59,6 +60,7 @@ PHRASES = {
     """,
     "sign hot": """
         (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
+        crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -106,6 +108,7 @@ PHRASES = {
     """,
     "sign cold": """
         (a / a eu / a pris) un (/ gros) coup de froid,
+        crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -267,7 +270,7 @@ PHRASES = {
         garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
-        (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
+        a la guedille (/ au nez), (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -1158,7 +1161,7 @@ PHRASES = {
         couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
-        est passé à la, est passée à la, est passé au, est passée au,
+        est passé à la, est passée à la, est passé au, est passée au, (/ est) passé||e à l',
         passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es (sur / en),
         passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
@@ -1184,6 +1187,7 @@ PHRASES = {
         portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
         a maintenant son, est désormais en, est maintenant en
     """,
+    "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
     "elsewhere": """
@@ -1212,6 +1216,7 @@ PHRASES = {
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
+        (est / sont) passé||e|s|es de,
         changé||e|s, remplacé||e, échangé||e, j'ai changé, j'ai remplacé, on a changé, on a remplacé,
         j'ai échangé, troqué||e, passé||e de, changé||e|s|es, échangé||e|s|es, permuté||e|s, switché||e|s,
         jai troqué, j'ai switché, on a échangé, on a troqué, a changé, a remplacé, a échangé, substitué,
@@ -2985,7 +2990,7 @@ PHRASES = {
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
-        devant, (du / de son / au / à son) crochet,
+        devant, (du / de son / au / à son) crochet, à ras,
         encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
         encore et toujours, tout plein, pas mal, plutôt, assez, presque pas, à peine, limite, vaguement,
         un tout petit peu, un chouïa, un poil, sévère, sévèrement, méchamment, salement, gravement, fortement,
