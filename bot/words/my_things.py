@@ -8,6 +8,7 @@ from bot.words.sentences import REACH
 from bot.words.tokens import words
 
 MINE = frozenset(("my", "i"))
+SAID_MINE = MINE | {"idiom"}  # "mon imper", of the table
 BETWEEN = 2  # words between "my" and what is mine: "my left glove"
 MY = ("my", "our", "mon", "ma", "mes", "mi", "mis")
 THAT_ONE = frozenset(("one", "ones", "l'", "la", "le", "les", "el", "lo", "los", "las"))
@@ -25,6 +26,11 @@ def without_my_things(items: Sequence[Item]) -> list[Item]:
             if items[k].piece is not None:
                 found[k] = Item(items[k].text, items[k].raw)
     return found
+
+
+def speakers_thing(items: Sequence[Item]) -> bool:
+    """Whether something of the speaker's is told of: "ma selle", "my left glove", "mon imper"."""
+    return any(_my_thing(items, at) for at in places(items, SAID_MINE))
 
 
 def _my_thing(items: Sequence[Item], at: int) -> bool:

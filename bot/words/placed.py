@@ -239,7 +239,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
-        return named(telling.all_but(horses))
+        left = next(k for k, i in enumerate(clause.items) if i.has("except"))
+        return named(telling.all_but([i for i in clause.items[left:] if i.horses] or horses))
     if horses:
         return horses
     if of_both(clause):

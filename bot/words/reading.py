@@ -63,6 +63,7 @@ from bot.words.thread import (
     in_the_stalls,
     of_a_thing,
     of_people,
+    of_the_speakers,
     only_heads,
     present,
     spoken_of,
@@ -268,7 +269,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
         ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
-        if telling.elsewhere and clause.has("animal"):
+        if not ours and ((telling.elsewhere and clause.has("animal")) or of_the_speakers(clause)):
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work:
             telling.seen_from(told, "after work")

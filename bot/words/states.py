@@ -140,10 +140,19 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]
-    piece = pieces[0] if pieces else Piece("strap", RUGS, rug=True)
+    piece = _strapped(clause.items) or (pieces[0] if pieces else Piece("strap", RUGS, rug=True))
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _strapped(items: Sequence[Item]) -> Piece | None:
+    """The piece right behind the strap: "(j'ai oublié l'imper,) le sanglon de la 350 est cassé"."""
+    at = next((k for k, i in enumerate(items) if i.has("strap")), len(items))
+    behind = items[at + 1 : at + 5]
+    found = next((k for k, i in enumerate(behind) if i.piece is not None or i.horses or i.mark), len(behind))
+    joined = any(i.has("of", "on") for i in behind[:found])
+    return behind[found].piece if joined and found < len(behind) else None
 
 
 def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:

@@ -29,6 +29,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
+        if _she_alone(clause.items[:bare]):
+            return telling.who  # "(Balthazar est trempé,) il est tout nu, Mimine a la 400"
         return list_near(clause.items, bare)  # "Max the 300, Pip naked"
     if horses:
         return [*horses, *_listed_owners(clause.items)]
@@ -85,6 +87,11 @@ def all_but_these(clause: Clause) -> bool:
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     every = clause.has("everyone", "all horses") or any(piece.every or piece.several for piece in clause.pieces)
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
+
+
+def _she_alone(before: Sequence[Item]) -> bool:
+    """Whether a pronoun stands before this place, and no horse."""
+    return any(i.has("she") and i.has("subject") for i in before) and not any(i.horses for i in before)
 
 
 def _named_after_it(items: Sequence[Item]) -> bool:

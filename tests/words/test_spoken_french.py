@@ -416,6 +416,18 @@ from tests.words.test_turns_of_speech import said, told
         ("Caramel est passée de la 200 à l'imper", [("Caramel", ("caramel-impermeable",))]),
         ("Ulysse est mouillé à ras la peau", [("Ulysse", "wet")]),
         ("Filou a l'air de crever de froid", [("Filou", "cold")]),
+        # the weather behind what was done; what is the speaker's, and a pronoun of it
+        ("Perle a sa 250, il fait vraiment trop froid", [("Perle", ("perle-outdoor",))]),
+        ("Filou est au pré, il fait bien sec", [("Filou", "field")]),
+        ("Perle est sèche. j'ai laissé ma selle dehors, elle est trempée", [("Perle", "comfortable")]),
+        ("Ulysse est sec. j'ai oublié mon imper au club, il est trempé", [("Ulysse", "comfortable")]),
+        # whoever is found hot is none of those before; who is bare was told of before; who is left out stands behind
+        ("enlevé les bandes à Perle, je trouve Ulysse un peu chaud", [("Ulysse", "hot")]),
+        ("Ulysse est trempé, il est tout nu, Perle arrive demain", [("Ulysse", "wet"), ("Ulysse", ())]),
+        ("j'ai fini ma tournée, reste Perle, la grosse d'Étoile est sèche", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),), ("etoile-grosse", "dry"),
+        ]),
+        ("j'ai oublié l'imper d'Étoile, la sangle de la 250 est cassée", [("perle-outdoor", "strap broken")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:

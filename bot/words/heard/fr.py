@@ -1187,6 +1187,7 @@ PHRASES = {
         portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
         a maintenant son, est désormais en, est maintenant en
     """,
+    "it is": "(il / y / ça) (fait / faisait / fera) (/ encore / toujours / vraiment / quand même / déjà)",
     "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
@@ -3038,7 +3039,7 @@ PHRASES = {
         plein de bouse, couverte de bouse, il s'est roulé, elle s'est roulée, tout crotté, toute crottée,
         tout boueux, toute boueuse, tout sale, toute sale, avec de la boue, et de la boue, toute propre,
         tout propre, propre|s, sale|s, ne, oeil vif, l'oeil vif, frais et dispo, bon pied bon oeil, abri,
-        l'abri, tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
+        tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
         belle comme une reine, tout mignon, toute mignonne, tout content, toute contente, bonne nouvelle,
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
