@@ -25,6 +25,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return False  # "Canelo no, era Rayo el que sudaba"
     if before > 0 and items[before].has("said") and not items[before - 1].horses:
         return False  # "enlevé les bandes à Lune, je trouve Max chaud"
+    if before >= 0 and items[before].has("sets on"):
+        return False  # "Otto kicked Fig"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or any(i.has("and") for i in _run_before(items, before)):

@@ -19,6 +19,7 @@ from bot.words.clipped_so import clipped_so
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
+from bot.words.doubtful import without_doubtful
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import same
 from bot.words.elsewhere import without_strange_horses
@@ -46,9 +47,10 @@ from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
 from bot.words.second_thoughts import read_anew, thoughts
 from bot.words.sentences import sentences
-from bot.words.settle import settle, without_doubtful
+from bot.words.settle import settle
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
+from bot.words.states import puts_on_a_strap
 from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
@@ -73,6 +75,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.wished_around import wished_around
 from bot.words.years import with_years
 
 TWO = 2
@@ -101,7 +104,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_family(he_or_the_sky(et_or_est(borne(scanned))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
+    certain = without_doubtful(without_namesakes(settle(named_so), language))
+    settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -296,8 +300,8 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
-    strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
+    told = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
+    strapped = told or puts_on_a_strap(clause.items)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
@@ -308,3 +312,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
         read_work(clause, telling)
     elif dressed:
         moved_in_its_clothes(clause, telling)
+
+
+def _moved(clause: Clause) -> bool:
+    return any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

@@ -28,6 +28,7 @@ from bot.words.hers import owns_the_stall
 from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
+from bot.words.one_to_another import which_goes_on
 from bot.words.piece import Piece
 from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
@@ -46,9 +47,18 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     if clause.has("keep") and _asked_for(clause.items):
         return False
     before = (len(telling.events), telling.ask)
-    reading = Reading(clause, telling)
     strapped = read_strap(clause, telling)
-    for at, item in enumerate(clause.items if _may_tell(clause) else ()):
+    if _may_tell(clause):
+        _word_by_word(clause, telling, strapped=strapped)
+    elif clause.has("no name"):
+        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+    return (len(telling.events), telling.ask) != before
+
+
+def _word_by_word(clause: Clause, telling: Telling, *, strapped: bool) -> None:
+    """Each sign and state told of the subject it stands nearest to. strapped: of a piece, all was told."""
+    reading = Reading(clause, telling)
+    for at, item in enumerate(clause.items):
         if item.horses:
             _horse(reading, at)
         elif item.piece is not None:
@@ -60,7 +70,6 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
             meet_other_word(reading, at)
     told_of_another(clause, reading.horses, telling, denied=reading.denied)
     _remember(reading)
-    return (len(telling.events), telling.ask) != before
 
 
 def _may_tell(clause: Clause) -> bool:
@@ -227,6 +236,8 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:
         return
+    if horses and horses is reading.horses and reading.others:
+        horses = which_goes_on(reading.items, at, horses, reading.others, reading.telling.roster.spelled)
     doubtful = any(h.known and not h.exact and not h.sure for h in horses)
     if doubtful and not (strong or felt_in_a_part(reading.items[at:])):
         return
@@ -254,6 +265,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
+    very = at > 0 and reading.items[at - 1].has("very")
+    telling.plainly_not.update(told if reading.denied and not very else ())
     warm = reading.items[at].has("warm as well") and not _timed(reading.clause)
     telling.warm.update(dict.fromkeys(told if warm else (), reading.clause.joined == "but"))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
@@ -275,8 +288,12 @@ def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
 
 
 def _remember(reading: Reading) -> None:
-    telling = reading.telling
-    items, pieces = reading.items, reading.clause.pieces
+    telling, pieces = reading.telling, reading.clause.pieces
+    if not (reading.clause.horses or pieces):
+        if reading.clause.has("no name"):
+            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        return
+    items = reading.items
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):
@@ -288,6 +305,7 @@ def _remember(reading: Reading) -> None:
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)
+        telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
         telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(items)
         telling.last = (

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
@@ -18,6 +19,7 @@ from bot.words.which import Meant, meant
 
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
+REMEMBERED = 1_000  # horses
 FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 COLD: tuple[Sign, ...] = ("cold", "shivering")
@@ -39,8 +41,10 @@ class Telling:
     text: str = ""
     events: list[Event] = field(default_factory=list)  # changed by `say` and `retell` only
     told: set[Event] = field(default_factory=set)  # the same, to look one up
+    worn: dict[str, tuple[str, ...]] = field(default_factory=dict)  # what they say that each horse wears
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
+    others: tuple[tuple[Item, ...], tuple[Item, ...]] | None = None  # `who`, and who did something to them
     piece: tuple[str, ...] = ()
     came_off: tuple[str, ...] = ()  # the piece taken off last, where it is the piece spoken of last
     put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
@@ -65,6 +69,7 @@ class Telling:
     puzzling: set[str] = field(default_factory=set)  # horses that something came off which none of theirs can be
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
+    plainly_not: set[int] = field(default_factory=set)  # places in `events` of "not cold"; not of "not very cold"
     denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied
 
     @property
@@ -113,11 +118,14 @@ class Telling:
         if event not in self.told:
             self.events.append(event)
             self.told.add(event)
+            if isinstance(event, Wearing):
+                self.worn[event.horse] = event.wear
 
     def retell(self, events: Sequence[Event]) -> None:
         """These facts in place of all that were told."""
         self.events = list(events)
         self.told = set(events)
+        self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
 
     def found_again(self) -> None:
         """The piece that was told to be gone is there after all."""
@@ -141,10 +149,7 @@ class Telling:
 
     def wear(self, horse: str) -> tuple[str, ...] | None:
         """What a horse is wearing, as recorded and as told in this message."""
-        for event in reversed(self.events):
-            if isinstance(event, Wearing) and event.horse == horse:
-                return event.wear
-        return self.recorded(horse)
+        return self.worn[horse] if horse in self.worn else self.recorded(horse)
 
     def all_but(self, left: Iterable[Item]) -> tuple[str, ...]:
         """Every horse but those that these words name."""
@@ -250,12 +255,19 @@ class Telling:
         """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
         return event.sign != "wet" or self.denied[at] not in FELT
 
+    def _takes_back(self, at: int, before: int, event: Seen) -> bool:
+        """As in "cool but not cold": whether what is denied at this place is what was said before it."""
+        felt = event.sign in ("cold", "hot") and before < at
+        return felt and at in self.plainly_not and self.denied.get(at) == event.sign
+
     def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
         """Whether another of the signs told of the horse leaves nothing of this one."""
         others = [(k, e) for k, e in signs if k != at]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
-        others = [(k, e) for k, e in others if self._speaks_of(k, event)]
+        if any(self._takes_back(k, at, event) for k, _ in others):
+            return True
+        others = [(k, e) for k, e in others if self._speaks_of(k, event) and not self._takes_back(at, k, e)]
         if at in self.denied and any(e.sign in UNEASY and not self._gone(at, k, e) for k, e in others):
             return True  # "was hot, no sweat though"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
@@ -292,6 +304,11 @@ def _state_of(event: Event) -> str | None:
     return event.horse if isinstance(event, Asked) and event.about == "state" else None
 
 
-def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:
+def named(names: Sequence[str]) -> tuple[Item, ...]:
     """Horses as if they had been written."""
-    return tuple(Item(name, name, horses=(name,), sure=sure) for name in names)
+    return tuple(map(_named, names))
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _named(name: str) -> Item:
+    return Item(name, name, horses=(name,))

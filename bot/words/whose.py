@@ -7,6 +7,7 @@ from bot.words.agreement import disagrees
 from bot.words.around import excepted
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.one_to_another import goes_on_of_either
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
@@ -16,6 +17,8 @@ GREETING = 4  # words
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
     horses = _spoken_of(clause, telling, at)
+    if telling.others is not None and telling.others[0] is horses:
+        return goes_on_of_either(clause, at, horses, telling.others[1], telling.roster.spelled)
     pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
     return the_one(clause.items[pronoun], horses) if pronoun >= 0 and horses is telling.who else horses
 
