@@ -5,7 +5,6 @@ from collections.abc import Sequence
 from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
-from bot.words.my_things import speakers_thing
 from bot.words.no_report import only_yesterday
 from bot.words.piece import Piece
 from bot.words.telling import Telling
@@ -14,9 +13,7 @@ from bot.words.telling import Telling
 def spoken_of(clause: Clause, telling: Telling) -> None:
     """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
     horses = [i for i in clause.items if i.horse]
-    if not clause.horses and of_the_speakers(clause):
-        telling.who, telling.begun = (), True
-    elif only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
+    if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
         telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
     elif clause.has("yesterday", "long ago"):
         telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
@@ -57,12 +54,6 @@ def of_people(clause: Clause) -> bool:
     return not of_a_horse and (clause.has("i") or any(i.person for i in clause.items))
 
 
-def of_the_speakers(clause: Clause) -> bool:
-    """As in "j'ai laissé ma selle dehors, (elle est trempée)": what follows by a pronoun is told of no horse."""
-    own = clause.has("my", "i", "idiom") and not clause.has("felt", "under", "body")
-    return own and not clause.pieces and speakers_thing(clause.items)
-
-
 def of_a_thing(clause: Clause) -> bool:
     """Of something that no table knows, or of an animal: "the van won't start"; what follows is told of it."""
     said = (i for i in clause.items if not (soft(i) or i.has("her", "my")) or i.has("animal", "mass"))
@@ -74,7 +65,7 @@ def of_a_thing(clause: Clause) -> bool:
         or any(i.has("she") and not i.has("article") for i in clause.items)
     ):
         return False
-    return first.person or first.has("animal", "mass", "visitor", "i") or not first.means
+    return first.person or first.has("animal", "mass", "visitor", "i", "thing") or not first.means
 
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
