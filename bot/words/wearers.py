@@ -20,18 +20,14 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
-    if len(horses) > 1:
-        horses = [i for k, i in enumerate(clause.items) if i in horses and not in_company(clause.items, k)]
+    horses = _of_the_clause(clause.items)
     if horses and telling.begun and _named_after_it(clause.items):
         return telling.who  # "(Otto sudado,) le quité la manta, Fig bien"
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
-        if _she_alone(clause.items[:bare]):
-            return telling.who  # "(Balthazar est trempé,) il est tout nu, Mimine a la 400"
-        return list_near(clause.items, bare)  # "Max the 300, Pip naked"
+        return telling.who if _she_alone(clause.items[:bare]) else list_near(clause.items, bare)
     if horses:
         return [*horses, *_listed_owners(clause.items)]
     if any(one.has("i") and one.has("subject") and verb.has("wears") for one, verb in pairwise(clause.items)):
@@ -92,8 +88,14 @@ def all_but_these(clause: Clause) -> bool:
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
 
 
+def _of_the_clause(items: Sequence[Item]) -> list[Item]:
+    """The horses named in it, but for whose stall it is and with whom another went out."""
+    named_here = [k for k, i in enumerate(items) if i.horses and not owns_the_stall(items, k)]
+    return [items[k] for k in named_here if len(named_here) == 1 or not in_company(items, k)]
+
+
 def _she_alone(before: Sequence[Item]) -> bool:
-    """Whether a pronoun stands before this place, and no horse."""
+    """As in "(Balthazar est trempé,) il est tout nu, Mimine a la 400"; not in "Max the 300, Pip naked"."""
     return any(i.has("she") and i.has("subject") for i in before) and not any(i.horses for i in before)
 
 
