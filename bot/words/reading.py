@@ -79,6 +79,7 @@ from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 from bot.words.wished_around import wished_around
 from bot.words.worn_by import worn_by
+from bot.words.years import with_years
 
 LONGEST = 8000  # characters; more is no report from a barn
 
@@ -100,7 +101,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
-    scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    scanned = he_or_the_sky(et_or_est(borne(with_years(scan(tokens, lexicon(language), names)))))
     written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)

@@ -1032,6 +1032,8 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """

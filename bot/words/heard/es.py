@@ -1285,6 +1285,8 @@ PHRASES = {
         |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
         le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "elsewhere": """
