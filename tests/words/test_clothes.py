@@ -9,6 +9,7 @@ from bot.events import GarmentIs, Wearing
 from bot.state import as_filed
 from bot.words import Heard, read
 from tests.words.corpus import barn
+from tests.words.test_turns_of_speech import told
 
 
 def said(text: str, where: str = "oak") -> Heard:
@@ -137,6 +138,39 @@ def test_only_what_was_on_can_have_come_off(worn: tuple[str, ...], text: str, ev
 def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: tuple[object, ...]) -> None:
     """Whose it is else changes nothing of it."""
     assert said(text, name).events == events
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("fig has her stable on now, took the heavy off", [("Fig", ("fig-stable",))]),
+        ("Fig: heavy off, stable on", [("Fig", ("fig-stable",))]),
+        ("took Fig's stable off", [("Fig", ())]),
+        ("Fig wearing her stable", [("Fig", ("fig-stable",))]),
+        ("Fig in just her stable", [("Fig", ("fig-stable",))]),
+        ("put Fig's heavy over her stable", [("Fig", ("fig-stable", "fig-heavy"))]),
+        ("ripped Fig's stable", [("fig-stable", "torn")]),
+        ("Fig's stable is in the wash", [("fig-stable", "washing")]),
+        ("Fig was sweating under her stable", [("Fig", "sweating")]),
+        # where she stands
+        ("Fig is in her stable", [("Fig", "stall")]),
+        ("Fig back in the stable", [("Fig", "stall")]),
+        ("Fig just in her stable", [("Fig", "stall")]),
+        ("Fig was sweating in her stable", [("Fig", "sweating", "stall")]),
+        ("took Fig out of her stable", [("Fig", "field")]),
+        # and what is done there
+        ("cleaned Fig's stable on Monday", []),
+        ("Fig's in the stable on the end", []),
+        ("lights in the stable on again, Fig awake", []),
+        ("ripped Fig's stable door", []),
+        ("turned the stable lights off", []),
+        ("Fig's stable is soaked", []),
+    ],
+)
+def test_a_stable_is_worn_where_it_is_put_on_or_off(text: str, expected: list[tuple[object, ...]]) -> None:
+    """As short for the stable rug; anywhere else it is where a horse stands."""
+    heard = said(text, "oak")
+    assert (told(heard), heard.ask) == (expected, None)
 
 
 @pytest.mark.parametrize(
