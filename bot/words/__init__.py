@@ -21,6 +21,7 @@ jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
+passing    whom somebody came for, passed, or went with: told nothing of
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before

@@ -8,7 +8,7 @@ from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
 from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
-from bot.words.listed import goes_on_list
+from bot.words.listed import goes_on_list, list_near
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
@@ -187,6 +187,10 @@ def meet_other_word(reading: Reading, at: int) -> None:
     elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
+    elif (
+        item.has("relative") and before is not None and before.mark and len(reading.horses) > 1 and items[at - 2].horses
+    ):
+        reading.horses = list_near(items, at)  # "Pip was calling for Maple, who's shivering"
     elif item.has("and") and _goes_on_of_it(reading, at):
         reading.gap = 0  # "Otto rolled and got soaked"
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody

@@ -7,6 +7,7 @@ from bot.words.agreement import disagrees
 from bot.words.around import excepted
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.passing import of_one_horse
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
@@ -17,6 +18,11 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
     horses = _spoken_of(clause, telling, at)
     pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
+    if pronoun < 0 and of_one_horse(clause.items[0]):
+        heard = telling.heard.horses if telling.heard is not None and clause.joined == "and" else ()
+        if len(heard) > 1 and horses is telling.who and all(i.horse for i in heard):
+            return the_one(clause.items[0], heard)  # "(Luna va con Brisa y) está tiritando"
+        pronoun = 0  # "(vi a Rayo y a Duque y) está sudando"
     return the_one(clause.items[pronoun], horses) if pronoun >= 0 and horses is telling.who else horses
 
 

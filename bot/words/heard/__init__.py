@@ -209,6 +209,7 @@ MEANINGS = {
     "afterwards": "what somebody will or should do about it, right behind what was seen",
     "not anywhere": 'behind "can not find": who looked everywhere tells it, though marked as a question',
     "wholly": 'all of it, not all of them: "está todo mojado"',
+    "beside": "before a horse that only tells where another one is: 'al lado de Luna'",
     "company": "other horses that one is turned out with",
     "drying": "on its way to dry, in a question which pieces are",
     "thanks": "a greeting or thanks: 'everyone' behind it are people",

@@ -2226,6 +2226,16 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
+        (popped / nipped / went / ran / headed / wandered / walked / came / going / coming / heading) (out / in / up / down / over / back) (for / to get / to fetch / to catch / to grab),
+        when (i / we) (saw / see / noticed / found / spotted / realised / realized / heard),
+        just been up to see, been up to see, been up to check, been in to check, just been in to check,
+        popped in to see, popped in on, popped in to check, nipped in to see, nipped down to see,
+        nipped up to see, nipped in to check, nipped down, nipped out to check, nipped out,
+        went in to check, went out to see, went out to check, went up to see, went up to check,
+        called in to see, called in on, stopped in to see, swung by, just swung by, walked past,
+        just walked past, just passed, driving past, drove past, just drove past, riding past, rode past,
+        peeked in on, peeked at, had a nosy at, had a nosey at, had a gander at, had a butchers at,
+        took a gander at, took a peek at, have had a look at, ive been to see, have been to check,
         (i / we) (could / can) not help (noticing / but notice / but noticing / seeing / but see), to me,
         just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
@@ -2840,14 +2850,6 @@ PHRASES = {
         just had my hand under, i touch under, i touched under, touched under, hand under,
         hand under the rug, hand under her rug, hand under his rug, hand inside, hand in under, hand in,
         gave him the once over, gave her the once over, gave him a once over, gave her a once over,
-        just been up to see, been up to see, been up to check, been in to check, just been in to check,
-        popped in to see, popped in on, popped in to check, nipped in to see, nipped down to see,
-        nipped up to see, nipped in to check, nipped down, nipped out to check, nipped out,
-        went in to check, went out to see, went out to check, went up to see, went up to check,
-        called in to see, called in on, stopped in to see, swung by, just swung by, walked past,
-        just walked past, just passed, driving past, drove past, just drove past, riding past, rode past,
-        peeked in on, peeked at, had a nosy at, had a nosey at, had a gander at, had a butchers at,
-        took a gander at, took a peek at, have had a look at, ive been to see, have been to check,
         can you all note, please all note, kindly note, kindly, make a note, make note, take note,
         jotting down, for the log, for the book, for your info, for your information, for the handover,
         for handover, handover, voice note, voice message, voice text, voice texting,
@@ -3725,6 +3727,10 @@ PHRASES = {
     """,
     "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
+    "beside": """
+        (/ right / just) (next to / beside / alongside / opposite / across from), next door to,
+        behind, in front of, close to, over by
+    """,
     "company": "mares, geldings, fillies, youngsters, herd",
     "drying": """
         drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry, in the tack room,

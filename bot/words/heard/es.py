@@ -2557,6 +2557,8 @@ PHRASES = {
         la verdad no sé, la verdad es que no sé, no sé ni, soñé que, he soñado que, soñaba que
     """,
     "said": """
+        (y / / pues) resulta (/ ser) que,
+        cuando (vi / veo / he visto / hemos visto / noté / he notado / me he dado cuenta de / me di cuenta de) (que / a),
         a ver a, pasé a ver a, fui a ver a, he ido a ver a, vengo de ver a, pasé ahora a ver a, pasé a mirar a,
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
         me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que,
@@ -3830,6 +3832,10 @@ PHRASES = {
         por ningún lado, por ninguna parte, por ningún sitio, en ningún lado, en ninguna parte, en ningún sitio
     """,
     "wholly": "todo, toda, to, toa",
+    "beside": """
+        (al / a / justo al) (lado / ladito / costado) (de / del), (/ justo) (enfrente / en frente / detrás / delante / cerca / al fondo / a la vera / a la par) (de / del),
+        (/ justo) frente (a / al), pegad|o|a|os|as (a / al), junto (a / al)
+    """,
     "company": "yeguas, castrados, potrillos, manada",
     "drying": """
         secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as,

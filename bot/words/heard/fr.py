@@ -2599,6 +2599,8 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
+        (voilà / il se trouve / il s'avère) (que / qu'),
+        quand (j'ai / on a) (vu / remarqué / trouvé / aperçu / entendu) (/ que / qu'),
         je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
         je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
         vérifié, vérifiée,
@@ -3955,6 +3957,9 @@ PHRASES = {
     """,
     "not anywhere": "nulle part",
     "wholly": "tout, toute",
+    "beside": """
+        (/ juste) (à côté / en face / près / tout près / au bout / à gauche / à droite) (de / d' / du), (/ juste) (derrière / devant)
+    """,
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
         en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage,
