@@ -16,6 +16,7 @@ et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
 their_horse a horse told by its owner
+elsewhere  horses of other people and other places, told by their kind
 clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
@@ -26,6 +27,7 @@ cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ne
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
 own_plans  what the speaker is about to do, in a verb that lacks its accent
+he_or_the_sky French "il gèle" of a horse
 si_for_yes Spanish "sí" written as "si"
 sentences  where each ends, and whether it is marked as a question
 that_of    or told only by whose it is
@@ -56,10 +58,12 @@ elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
+holes      a hole, how big, and in what
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
-supposed   conditions, what is still to come, what is long over
+no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
 overlooked danger that no grammar caught
 reading    all of it, in order
+languages  in which language it may be
 meaning    what comes of it
 risky      names that will be misheard
 """

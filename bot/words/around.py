@@ -6,6 +6,7 @@ from typing import cast
 
 from bot.events import Setting, Sign
 from bot.words.clauses import Clause, only_small, said_by, soft
+from bot.words.holes import holed
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.piece import Piece
 
@@ -203,6 +204,8 @@ def pieces_ahead(items: Sequence[Item], at: int) -> list[Piece]:
 
 def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
+    if items[at].has("state torn") and (piece := holed(items, at)):
+        return piece
     verb = bool(items[at].kinds("state"))
     for k in range(at + 1, min(at + 4, len(items))):
         item = items[k]

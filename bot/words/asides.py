@@ -6,8 +6,8 @@ As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yeste
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.clauses import BLOCKS
 from bot.words.items import Item, places, predicate
+from bot.words.no_report import BLOCKS
 
 LONGEST = 8  # words
 BESIDE = frozenset(("beside",))

@@ -81,7 +81,7 @@ def _of_nobody_here(whose: Item) -> bool:
 def _of_a_thing(behind: Sequence[Item]) -> bool:
     """As in "(lona) del tractor": of something that no table knows, where nobody speaks of a horse."""
     joins = list(takewhile(lambda i: i.has("of", "article"), behind))
-    whose = any(i.has("of") for i in joins) and any(i.has("article") for i in joins)
+    whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article") for i in joins)
     return whose and len(joins) < len(behind) and _unknown(behind[len(joins)])
 
 

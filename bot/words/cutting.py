@@ -12,6 +12,7 @@ from bot.words.begins import (
     heads_names,
     only_a_name,
     only_everyone,
+    only_how,
     owner_at_last,
     puts_on_or_off,
     seen_there,
@@ -105,6 +106,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     worn = dresses(current) or (current.pieces and current.has("in"))
     if worn and another_gets_one(sentence[at + 1 :], current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if len(current.pieces) > 1 and not current.horses and not current.told and only_how(sentence[at + 1 :]):
+        return None  # "la polaire et la doublure pendent au fil, humides les deux"
     if _bare_is_the_next(sentence[at + 1 :], current):
         return ","
     if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):

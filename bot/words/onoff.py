@@ -134,9 +134,11 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
     while (
         k >= 0
         and (items[k].piece is not None or items[k].has("and", "article", "her", "link") or items[k].text in ",/")
-        and not items[k].has("in")
+        and not (items[k].has("in") or _moved_to(items, k))
     ):
         k -= 1
+    if _moved_to(items, k):
+        return True
     if k < 1 or not items[k].has("in") or items[k].has("not"):
         return (
             k > 0
@@ -147,6 +149,12 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
         )
     before = [i for i in items[:k] if not (i.has(*PASSED) or i.clock or i.number is not None)]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _moved_to(items: Sequence[Item], at: int) -> bool:
+    """As in "passé Titan à la 100", "moved him to the sheet": a verb of moving, the horse, and what she is in now."""
+    to_it = at > 1 and items[at].has("toward", "on") and not items[at].has("article")
+    return to_it and bool(items[at - 1].horses or items[at - 1].has("she")) and items[at - 2].has("brought")
 
 
 def _nothing_else(items: Sequence[Item], at: int) -> bool:

@@ -65,7 +65,7 @@ def _seen(item: Item) -> bool:
 
 
 def one_of_them(current: Thought, then: Item) -> bool:
-    """As in "(went to see Pip and Maple and) she's sweating", "(vi a Rayo y a Duque y) está sudando": which, is asked."""
+    """As in "(went to see Pip and Maple and) she's sweating", "(vi a Rayo y a Duque y) está sudando": asked."""
     return len(current.horses) > 1 and not (current.told or current.pieces) and (of_one_horse(then) or _for_one(then))
 
 

@@ -1,6 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
@@ -21,16 +21,19 @@ from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import same
+from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
-from bot.words.heard import LANGUAGES
+from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
 from bot.words.items import Item, predicate
+from bot.words.languages import languages
 from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
-from bot.words.names import Roster, roster
+from bot.words.names import roster
+from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
@@ -43,7 +46,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle, without_doubtful
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
-from bot.words.supposed import dated_behind, hangs, of_what_was_said, only_until, supposes
+from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
 from bot.words.their_horse import (
@@ -51,7 +54,6 @@ from bot.words.their_horse import (
     by_owner_or_kind,
     with_their_horses,
     without_family,
-    without_herds_of_a_place,
 )
 from bot.words.thread import (
     danger_of_hers,
@@ -68,7 +70,6 @@ from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 
-LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
@@ -80,7 +81,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
     """
     names = roster(barn)
     tokens = tokens_of(text[:LONGEST], names)
-    for language in _languages(tokens, names, person):
+    for language in languages(tokens, names, person):
         telling = Telling(person, barn, state, names, reply or Reference(), text)
         heard = _read(text, tokens, language, telling)
         if not heard.chatter:
@@ -88,39 +89,12 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
     return Heard(text, chatter=True)
 
 
-def _languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> Iterator[str]:
-    """The languages most of the words belong to; the speaker's own first where several do.
-
-    Another is not even looked into where the speaker's has every word, and a report: a third of a short reading's time.
-    """
-    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.named}
-    speaker = person.language if person else "en"
-    order = [speaker, *(x for x in LANGUAGES if x != speaker)]
-    own = _known(words, speaker)
-    if words and own == len(words):
-        yield speaker
-        order = [x for x in order[1:] if len(tokens) < LONG]
-    known = {x: own if x == speaker else _known(words, x) for x in order}
-    best = max([own, *known.values()])
-    if best == 0:
-        yield from dict.fromkeys((speaker, "en"))
-        return
-    alike = [x for x in order if known[x] == best]
-    if speaker not in alike and 0 < own == best - 1:
-        alike.insert(0, speaker)  # "quil hot" by somebody who speaks English
-    yield from alike if len(tokens) < LONG else alike[:1]
-
-
-def _known(words: Iterable[str], language: str) -> int:
-    return sum(map(lexicon(language).everyday.__contains__, words))
-
-
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_herds_of_a_place(without_family(et_or_est(borne(scan(tokens, lexicon(language), names)))))
-    scanned = without_greeting(by_owner_or_kind(written, mine, telling.barn))
-    named_so = both_called_so(with_their_horses(scanned, names.keepers), names.parts)
+    written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
+    named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
@@ -261,12 +235,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         if read_wish(clause, telling):
             continue
-        if clause.only_yesterday and read_clip(clause, telling):
+        if only_yesterday(clause) and read_clip(clause, telling):
             continue
-        if clause.blocked or of_what_was_said(clause) or only_until(clause) or dated_behind(clause, following):
+        if no_news(clause, following):
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
-            tale = tale or clause.has("long ago") or clause.of_its_youth
+            tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
             continue
         if tale and clause.has("was"):

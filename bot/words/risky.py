@@ -25,12 +25,8 @@ def _one_by_one(barn: Barn) -> Iterator[str]:
                 yield f"{name} is also the name of a person: write which is meant"
             if len(said) == 1 and len(said[0]) <= 3:
                 yield f"{name} is short: it is understood only when spelled exactly"
-            if len(said) == 1 and (said[0] in known or any(said in _phrases(x) for x in LANGUAGES)):
+            if len(said) == 1 and (said[0] in known or any(lexicon(x).phrases.longest(said, 0)[1] for x in LANGUAGES)):
                 yield f"{name} is also an everyday word: it counts as the horse only where a name would stand"
-
-
-def _phrases(language: str) -> set[tuple[str, ...]]:
-    return {phrase for rows in lexicon(language).phrases.values() for phrase, _ in rows}
 
 
 def _side_by_side(barn: Barn) -> Iterator[str]:

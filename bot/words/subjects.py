@@ -199,6 +199,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         behind = items[at + 1] if at + 1 < len(items) else item
         if behind.has("said", "guess") or _whose_work(items, at):
             return
+        if before is not None and before.has("at somebody's"):
+            return  # "emporté la 300 chez moi pour la laver"
         if reading.latest == "piece" and item.has("subject") and behind.kinds("state"):
             return  # "the zebra sheet I put in the wash"
         reading.latest = "other" if reading.latest in ("", "other") else reading.latest

@@ -2,6 +2,12 @@
 
 from bot.words.clauses import Clause
 from bot.words.items import predicate
+from bot.words.no_report import no_report, of_its_youth
+
+
+def no_news(clause: Clause, following: Clause | None) -> bool:
+    """Whether nothing that stands in this clause is so now."""
+    return no_report(clause) or _of_what_was_said(clause) or _only_until(clause) or _dated_behind(clause, following)
 
 
 def supposes(clause: Clause) -> bool:
@@ -11,7 +17,7 @@ def supposes(clause: Clause) -> bool:
     return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
 
 
-def only_until(clause: Clause) -> bool:
+def _only_until(clause: Clause) -> bool:
     """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
     if not clause.has("when"):
         return False
@@ -20,16 +26,16 @@ def only_until(clause: Clause) -> bool:
     return 0 < until < min(how, default=0) and not clause.has("was")
 
 
-def of_what_was_said(clause: Clause) -> bool:
+def _of_what_was_said(clause: Clause) -> bool:
     """As in "forget what I said about Otto being wet": which words are meant, and no news of him."""
     undone = next((k for k, i in enumerate(clause.items) if i.has("undo")), len(clause.items))
     behind = clause.items[undone + 1 : undone + 3]
     return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
 
 
-def dated_behind(clause: Clause, following: Clause | None) -> bool:
+def _dated_behind(clause: Clause, following: Clause | None) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
-    return following is not None and following.joined == "when" and following.of_its_youth and clause.has("was")
+    return following is not None and following.joined == "when" and of_its_youth(following) and clause.has("was")
 
 
 def hangs(clause: Clause) -> bool:

@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from itertools import pairwise, takewhile
 
 from bot.barn import Barn
 from bot.words.clauses import soft
@@ -10,8 +9,6 @@ from bot.words.items import Item, places, predicate
 from bot.words.weatherlike import clothing
 
 BOTH = 2
-HERD = frozenset(("all horses", "everyone", "the rest"))
-OF_A_PLACE = 3  # words of "of the field"
 THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
 THEIRS_BEGIN = frozenset(("a horse", "both", "one"))
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
@@ -27,36 +24,10 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
-        if items[at].has("pony", "donkey") and _elsewhere(items[:at]):
-            continue
         meant = _by_species(_own(items[at], here), barn, then)
         one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])
         told[at] = replace(meant, sure=False) if one else meant  # "one of the ponies"
     return told
-
-
-def _elsewhere(before: Sequence[Item]) -> bool:
-    """As in "chez ma cousine en Serbie le poney …": told of another place, before it and without a pause."""
-    said = list(takewhile(lambda i: not i.mark, reversed(before)))
-    return any(i.has("at somebody's") and then.has("my") for then, i in pairwise(said))
-
-
-def without_herds_of_a_place(items: Sequence[Item]) -> list[Item]:
-    """The items with "all the horses of the field", and "all" behind that, as some horses: which, nobody says."""
-    found = list(items)
-    some = False
-    for at in places(items, HERD):
-        of_it = items[at].has("all horses") and _of_a_place(items[at + 1 : at + 1 + OF_A_PLACE])
-        some = some or (of_it and not any(i.has("brought in") for i in items[max(0, at - 2) : at]))  # in from there
-        if some:
-            found[at] = replace(items[at], means=(items[at].means - HERD) | {"a horse"})
-    return found
-
-
-def _of_a_place(behind: Sequence[Item]) -> bool:
-    where = list(takewhile(lambda i: i.has("of", "article"), behind))
-    place = behind[len(where)] if len(where) < len(behind) else None
-    return bool(where) and where[0].has("of") and place is not None and place.has("place stall", "place field")
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:

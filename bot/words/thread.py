@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
 from bot.words.items import Item, predicate
+from bot.words.no_report import only_yesterday
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 
@@ -13,7 +14,7 @@ from bot.words.telling import Telling
 def spoken_of(clause: Clause, telling: Telling) -> None:
     """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
     horses = [i for i in clause.items if i.horse]
-    if clause.only_yesterday and clause.has("clipped") and len(horses) == 1:
+    if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
         telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
     elif clause.has("yesterday", "long ago"):
         telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"

@@ -221,7 +221,7 @@ def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
         return True
     first, second = items[at[0] - 1], items[at[1] - 1]
     source = first.has("of") and not first.has("for another", "article")
-    return at[0] > 0 and source and second.has("for another") and not second.has("of")
+    return at[0] > 0 and source and second.has("for another") and (second.has("toward") or not second.has("of"))
 
 
 def _lacks(items: Sequence[Item], at: int) -> bool:

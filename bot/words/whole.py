@@ -26,6 +26,12 @@ def _so_is(items: Sequence[Item]) -> bool:
     return bool(rest) and is_subject(rest[-1]) and all(is_subject(i) or i.has("and") for i in rest)
 
 
+def _alike(items: Sequence[Item]) -> bool:
+    """As in "(Cara sèche,) Lune et Max aussi": horses that are as the one before, and no more."""
+    listed = all(i.horses or i.mark or i.has("and", "article") for i in items[:-1])
+    return items[-1].has("too") and (listed or len(items) <= ALIKE)
+
+
 def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """As in "(Pip sudado,) le quité la gorda": of the horse named before it, where another begins at this place."""
     opens = next((i for i in sentence[at + 1 : at + 3] if i.horses or not i.has("toward", "article")), None)
@@ -51,7 +57,7 @@ def complete(current: Thought) -> bool:
 def placed_or_dressed(current: Thought) -> bool:
     """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
     items = current.items
-    if (items[-1].has("too") and len(items) <= ALIKE) or _so_is(items):
+    if _alike(items) or _so_is(items):
         return True  # "clover same, biscuit cold"
     if items[-1].has("own") and current.has("in", "wears"):
         return True  # "Clemmie in hers"

@@ -335,6 +335,32 @@ from tests.words.test_turns_of_speech import said, told
         ("Étoile : imper sur la sous-couverture", [("Étoile", ("etoile-sous-couverture", "etoile-impermeable"))]),
         ("Étoile en imper, la grosse au séchoir", [("Étoile", ("etoile-impermeable",))]),
         ("Perle trempée malgré la 250", [("Perle", "wet")]),
+        # it freezes: the sky, or the horse named right before; at its ease
+        ("Filou il gèle sérieux", [("Filou", "cold")]),
+        ("rentré Perle, il gèle", [("Perle", "stall")]),
+        ("Ulysse est trempé et il gèle dehors", [("Ulysse", "wet")]),
+        ("Caramel est ben confo", [("Caramel", "comfortable")]),
+        ("Noisette est bien à son aise sous sa 100", [("Noisette", "comfortable")]),
+        # from one piece to another, and on to one
+        ("j'ai passé Étoile de la grosse à l'imper", [("Étoile", ("etoile-impermeable",))]),
+        ("on a passé Caramel à la 200", [("Caramel", ("caramel-200",))]),
+        ("j'ai passé Caramel au pré", [("Caramel", "field")]),
+        # taken home to be washed
+        ("j'ai pris la 250 de Perle chez moi pour la laver", [("perle-outdoor", "washing")]),
+        ("la réserve 150 est chez ma sœur pour être lavée", [("reserve-150", "washing")]),
+        # a hole, how big, and in what
+        ("y a un trou gros comme le poing dans la grosse d'Étoile", [("etoile-grosse", "torn")]),
+        ("accroc de 10 cm à l'épaule de la 250", [("perle-outdoor", "torn")]),
+        ("une déchirure grosse comme la main sur la chemise bleue", [("caramel-impermeable", "torn")]),
+        # two pieces, and behind a pause how both are; wet inside is no more than wet
+        ("la 250 et la chemise bleue pendent au fil, humides les deux", [
+            ("perle-outdoor", "damp"), ("caramel-impermeable", "damp"),
+        ]),
+        ("la 250 est mouillée à l'intérieur", [("perle-outdoor", "wet")]),
+        # several as the one before
+        ("Perle sèche, Filou pis Ulysse aussi, Étoile un peu frette", [
+            ("Perle", "comfortable"), ("Filou", "comfortable"), ("Ulysse", "comfortable"), ("Étoile", "cold"),
+        ]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -412,6 +438,10 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "vu la météo je pense laisser Perle nue",
         "essayez la 250 sur Perle pour voir",
         "posé l'imper d'Étoile sur la grosse dans la sellerie",
+        "y a un trou gros comme le poing dans la clôture derrière la 250",
+        "un trou de 10 cm dans le toit de la sellerie",
+        "Yann il gèle dehors, prends ton bonnet",
+        "j'ai emmené Filou à la clinique",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

@@ -1025,7 +1025,14 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "freezes": "",
     "at somebody's": "",
+    "elsewhere": """
+        next door, (down / up / over / across) the road, across the way, (down / up) the lane,
+        (the other / another) (yard / barn), my (old / last) (yard / barn / stables)
+    """,
+    "they have": "have, has, had, have got, has got, has a, have a, own, owns",
+    "several": "four, five, six, seven, eight, nine, ten, a dozen, several, a few, a couple of, a couple, some",
     "fetched": "",
     "keeps": "",
     "in": """
@@ -2226,7 +2233,8 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
-        (popped / nipped / went / ran / headed / wandered / walked / came / going / coming / heading) (out / in / up / down / over / back) (for / to get / to fetch / to catch / to grab),
+        (popped / nipped / went / ran / headed / wandered / walked / came / going / coming / heading)
+        (out / in / up / down / over / back) (for / to get / to fetch / to catch / to grab),
         when (i / we) (saw / see / noticed / found / spotted / realised / realized / heard),
         just been up to see, been up to see, been up to check, been in to check, just been in to check,
         popped in to see, popped in on, popped in to check, nipped in to see, nipped down to see,
@@ -2459,7 +2467,8 @@ PHRASES = {
         aunt, auntie, uncle, sister, brother, cousin, daughter, son, mum, mam, mom, mother, dad, father, nan,
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
         girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
-        sister in law, brother in law, mother in law, father in law
+        sister in law, brother in law, mother in law, father in law,
+        neighbours, neighbors, friend, friends, cousins, folks, parents, brothers, sisters
     """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",

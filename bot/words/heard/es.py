@@ -1239,7 +1239,14 @@ PHRASES = {
         |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
         le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
+    "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
+    "elsewhere": """
+        de al lado, de enfrente, del pueblo, (/ en) (/ la) otra cuadra, (/ en) (/ la) otra hípica, otro rancho,
+        (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado
+    """,
+    "they have": "tiene, tienen, tenía, tenían, cría, crían",
+    "several": "cuatro, cinco, seis, siete, ocho, nueve, diez, doce, vari|os|as, algun|os|as, un par de, unos cuantos",
     "fetched": "",
     "keeps": "",
     "in": "en",
@@ -2558,7 +2565,7 @@ PHRASES = {
     """,
     "said": """
         (y / / pues) resulta (/ ser) que,
-        cuando (vi / veo / he visto / hemos visto / noté / he notado / me he dado cuenta de / me di cuenta de) (que / a),
+        cuando (vi / veo / he visto / hemos visto / noté / he notado) (que / a), cuando me (he dado / di) cuenta de que,
         a ver a, pasé a ver a, fui a ver a, he ido a ver a, vengo de ver a, pasé ahora a ver a, pasé a mirar a,
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
         me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que,
@@ -2788,6 +2795,7 @@ PHRASES = {
     """,
     "kin": """
         tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        vecin|os|as, amig|os|as, prim|os|as, herman|os|as, padres, tíos, suegros, cuñados,
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
     """,
@@ -3833,7 +3841,8 @@ PHRASES = {
     """,
     "wholly": "todo, toda, to, toa",
     "beside": """
-        (al / a / justo al) (lado / ladito / costado) (de / del), (/ justo) (enfrente / en frente / detrás / delante / cerca / al fondo / a la vera / a la par) (de / del),
+        (al / a / justo al) (lado / ladito / costado) (de / del),
+        (/ justo) (enfrente / en frente / detrás / delante / cerca / al fondo / a la vera / a la par) (de / del),
         (/ justo) frente (a / al), pegad|o|a|os|as (a / al), junto (a / al)
     """,
     "company": "yeguas, castrados, potrillos, manada",

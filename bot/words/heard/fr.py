@@ -144,6 +144,7 @@ PHRASES = {
         oreilles congelés, oreilles glacée, oreilles gelée
     """,
     "sign comfortable": """
+        confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaud et sec, chaude et sèche,
         chaud puis sec, chaude puis sèche,
         bien chaud comme il faut, (a / ont) (/ bien / juste) chaud comme il faut,
@@ -535,6 +536,7 @@ PHRASES = {
     "wet": """
         a pris la pluie, a pris toute la pluie, a pris la flotte, a pris l'averse, a pris toute l'averse,
         a pris la sauce,
+        mouillé||e|s|es à l'intérieur, mouillé||e|s|es en dedans, mouillé||e|s|es dedans,
         mouillé||e|s|es, a pris la pluie, a pris l'eau, wet, pris la flotte, a pris la flotte, pris l'eau,
         pris la pluie, pris la sauce, a pris la sauce, pris une rincée, a pris une rincée, pris une saucée,
         a pris une saucée, s'est pris la pluie, s'est pris l'averse, s'est pris une averse, s'est fait saucer,
@@ -555,7 +557,7 @@ PHRASES = {
         imbibé||e|s|es d'eau, imbibé||e|s de flotte, l'eau a traversé, l'eau est passée, la pluie a traversé,
         a pris l'eau au travers, transpercé||e|s|es, a traversé, ont traversé, fuit de partout,
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
-        mouillé||e|s|es à l'intérieur, trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
+        trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
         trempé||e|s lavette, trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
@@ -563,7 +565,7 @@ PHRASES = {
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
         plus du tout imperméable, n'est plus du tout imperméable, prend l'eau de partout, laisse passer l'eau,
         laisse passer la pluie, a laissé passer l'eau, a laissé passer la pluie, trempé||e|s|es à l'intérieur,
-        trempé||e|s|es en dedans, mouillé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre,
+        trempé||e|s|es en dedans, à tordre, bonne à tordre, bon à tordre,
         prend l'eau partout, prend l'eau comme une passoire, trempe en lavette, trempé||e en lavette, dégoutte,
         dégouttent, dégouttait, détrempé||e|s|es ben raide, trempé||e|s|es ben raide, mouillé||e|s ben raide,
         dégouttant||e|s, fait éponge, a fait éponge, comme une éponge trempée, trempé||e|s|es comme des soupes,
@@ -592,7 +594,8 @@ PHRASES = {
         dans ma machine à laver, chez moi pour lavage, chez moi à laver, au linge sale,
         dans le bac à linge sale, dans le bac sale, au bac sale, à décrasser, chez le blanchisseur,
         à la blanchisserie, au salon lavoir, à la wash, au kärcher, mis au lave linge, mise au lave linge,
-        pour la laver, pour le laver, pour les laver, pour lavage, pour nettoyage, pour la passer en machine,
+        pour la laver, pour le laver, pour les laver, pour être lavé||e|s|es,
+        pour se faire laver, pour lavage, pour nettoyage, pour la passer en machine,
         pour la machine, pour le pressing, pour la laverie, pour passage en machine, dans laveuse, à laveuse,
         partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans laveuse, rendu dans laveuse,
         rendue dans la laveuse
@@ -605,7 +608,10 @@ PHRASES = {
         arrachée de partout, foutu||e, fichu||e, a été déchiré||e, s'est déchiré||e, décousue de partout,
         une couture a lâché, couture lâchée, fente, une fente, crevé||e|s|es, trous, plein||e de trous,
         des trous, deux trous, trois trous, accrocs, un énorme trou, un gros accroc, un trou énorme,
-        un trou gros comme, un trou de, arraché||e au poitrail, déchirures, ouvert||e en deux, coupé||e en deux,
+        (/ un / un gros / gros) (trou / accroc) (/ gros / grand / large) comme (/ un / une / le / la / mon / ma),
+        (/ une / une grosse / grosse) (déchirure / fente) (/ grosse / grande / large) comme (/ un / une / le / la),
+        (/ un / une / un gros / une grosse) (trou / accroc / déchirure / fente) de la taille (de / d'un / d'une / du),
+        un trou de, arraché||e au poitrail, déchirures, ouvert||e en deux, coupé||e en deux,
         cassé||e en deux, en pièces, mis||e en pièces, en loques, en guenilles, en miettes, en confettis,
         en charpies, en bandes, en lanières, esquinté||e|s|es, flingué||e|s|es, niqué||e|s|es, pété||e|s|es,
         ruiné||e|s, fusillé||e|s, massacré||e|s, explosé||e|s|es, éclaté||e|s|es, défoncé||e|s, déglingué||e|s,
@@ -1162,7 +1168,18 @@ PHRASES = {
         portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
         a maintenant son, est désormais en, est maintenant en
     """,
+    "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
+    "elsewhere": """
+        d'à côté, d'en face, chez eux, chez elles, l'écurie voisine, du village, du quartier,
+        (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
+        (/ dans / à / de) (mon / l') (ancienne écurie / ancien club)
+    """,
+    "they have": "a, ont, avait, avaient, possède, possèdent",
+    "several": """
+        quatre, cinq, six, sept, huit, neuf, dix, onze, douze, quinze, vingt, plusieurs, quelques, plein de,
+        une dizaine de, une vingtaine de, pas mal de
+    """,
     "fetched": """
         (est / sont / est déjà) revenu||e|s|es, revenu||e|s|es de chez, (est / sont) de retour, de retour de chez,
         récupéré||e|s|es, j'ai récupéré, on a récupéré, ai récupéré, repris||e|es, j'ai repris, on a repris,
@@ -2760,7 +2777,9 @@ PHRASES = {
     "kin": """
         tante, oncle, tonton, tata, sœur, frère, cousin||e, fille, fils, mère, père, maman, papa, grand mère,
         grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
-        beau père, marraine, parrain, compagne, compagnon
+        beau père, marraine, parrain, compagne, compagnon,
+        (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
+        l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
@@ -2929,7 +2948,8 @@ PHRASES = {
         la cocotte, ma cocotte, la bébête, la bestiole, mon pauvre ti pit, mon ti pit, pauvre ti pit, ti pit,
         le loulou, la louloute, ma louloute, ma puce, ma chérie, mon chéri, mon coeur, mon amour, mon bébé,
         ma vieille, mon vieux, le papi, la mamie, le doyen, la doyenne, madame, monsieur, sa majesté, bébé,
-        le bébé, il caille, ça caille, on caille, on se caille, on se pèle, ça pèle, ça meule, on se les gèle,
+        le bébé, (il / y) (gèle / caille / gelait / caillait) (/ dehors), il meule, ça caille,
+        on caille, on se caille, on se pèle, ça pèle, ça meule, on se les gèle,
         on se gèle, ça gèle, ça mouille, y mouille, il mouille, il flotte, ça flotte, il drache, ça drache,
         il pleut des cordes, il pleut à verse, il pleut comme vache qui pisse, ça tombe, ça tombe dru,
         il tombe des cordes, il pleut, il neige, ça souffle, il y a du vent, avec cette humidité, il fait froid,
@@ -3958,7 +3978,8 @@ PHRASES = {
     "not anywhere": "nulle part",
     "wholly": "tout, toute",
     "beside": """
-        (/ juste) (à côté / en face / près / tout près / au bout / à gauche / à droite) (de / d' / du), (/ juste) (derrière / devant)
+        (/ juste) (à côté / en face / près / tout près / au bout / à gauche / à droite) (de / d' / du),
+        (/ juste) (derrière / devant)
     """,
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
