@@ -15,6 +15,7 @@ borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
+namesakes  people and animals that bear the name of a horse
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 clipped_so  how it was clipped, told behind its name

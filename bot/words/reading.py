@@ -33,6 +33,7 @@ from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import roster
+from bot.words.namesakes import without_namesakes
 from bot.words.no_report import of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -53,7 +54,6 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
-    without_family,
 )
 from bot.words.thread import (
     danger_of_hers,
@@ -92,7 +92,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    written = without_namesakes(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))

@@ -56,17 +56,6 @@ def _by_species(item: Item, barn: Barn, then: Item | None) -> Item:
     return replace(item, means=frozenset(), horses=ponies, exact=False, known=False)
 
 
-def without_family(items: Sequence[Item]) -> list[Item]:
-    """The items with "my aunt Lola" as the person she is, whatever horse is called so; a mare has sisters too."""
-    found = list(items)
-    for at in places(items[:-1], frozenset(("kin",))):
-        ours = items[at].text.startswith("mi ") or (at > 0 and items[at - 1].has("my"))
-        said = any(i.has("said") for i in items[max(0, at - 2) : at])  # "dice mi hermana Lola está sudada"
-        if items[at + 1].horses and not items[at].horses and ours and not said:
-            found[at + 1] = replace(items[at + 1], means=frozenset(), horses=(), pieces=(), person=True)
-    return found
-
-
 def both_called_so(items: Sequence[Item], parts: Mapping[str, tuple[str, ...]]) -> list[Item]:
     """The items with "both Bens" as the two horses with Ben in their names. parts: a word of a name → whose it is."""
     found = list(items)

@@ -155,6 +155,8 @@ MEANINGS = {
     "i": "the speaker and other people: whoever feels it, it is not the horse",
     "visitor": "vet, farrier, dentist: what is done is their work",
     "kin": "somebody's family: a name right behind it is theirs, though a horse is called so",
+    "called": "before a name: with somebody else's animal before it, it is no horse of the barn",
+    "another": "before the name of a horse: another one that is called so",
     "my": "the speaker's",
     "some": "a, another: no particular one",
     "she": "a horse named before",

@@ -1028,6 +1028,8 @@ PHRASES = {
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """
+        (on / in) (a / the / this) (video / reel / clip), (on / off) (tiktok / instagram / insta / facebook / youtube),
+        (on / in / from) (the / ) (telly / tv / film / movie),
         next door, (down / up / over / across) the road, across the way, (down / up) the lane,
         (the other / another) (yard / barn), my (old / last) (yard / barn / stables)
     """,
@@ -2470,6 +2472,8 @@ PHRASES = {
         sister in law, brother in law, mother in law, father in law,
         neighbours, neighbors, friend, friends, cousins, folks, parents, brothers, sisters
     """,
+    "called": "called, named, by the name of, whose name is, names her, names him",
+    "another": "another, the other, a different, some other",
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",
@@ -3751,6 +3755,7 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
+        (the / our / my / your / his / her / a) (dog / cat / pup / puppy / kitten),
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,

@@ -1242,6 +1242,9 @@ PHRASES = {
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "elsewhere": """
+        (en / de) (un / el / este) (vídeo / reel), en (tiktok / instagram / insta / facebook / youtube),
+        (de / en) la (tele / serie / peli / película / telenovela),
+        (/ en) (mi / la / / su) otra (cuadra / hípica / yeguada / finca),
         de al lado, de enfrente, del pueblo, (/ en) (/ la) otra cuadra, (/ en) (/ la) otra hípica, otro rancho,
         (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado
     """,
@@ -2799,6 +2802,10 @@ PHRASES = {
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
     """,
+    "called": """
+        (/ me / también) se (llama / llaman / llamaba / llama también), llamad|o|a|os|as, de nombre, cuyo nombre es
+    """,
+    "another": "(/ la / el / hay) (otra / otro), (la / el) (otra / otro) que se llama",
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": """

@@ -1171,6 +1171,8 @@ PHRASES = {
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
     "elsewhere": """
+        (dans / sur) (une / la / cette) vidéo, sur (tiktok / instagram / insta / facebook / youtube),
+        (à / de) la (télé / série), du film,
         d'à côté, d'en face, chez eux, chez elles, l'écurie voisine, du village, du quartier,
         (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
         (/ dans / à / de) (mon / l') (ancienne écurie / ancien club)
@@ -2781,6 +2783,10 @@ PHRASES = {
         (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
         l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
     """,
+    "called": """
+        s'appelle, s'appelle aussi, s'appelait, s'appellent, appelé||e, nommé||e, du nom de, qui répond au nom de
+    """,
+    "another": "(une / un / l' / d') autre, autre",
     "my": "mon, ma, mes, notre, nos",
     "some": """
         un, une, autre, quelque, une autre, un autre, n'importe quel, n'importe quelle, certain, certaine,
