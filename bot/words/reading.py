@@ -34,7 +34,7 @@ from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
-from bot.words.no_report import of_its_youth, only_yesterday
+from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
@@ -243,8 +243,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
             continue
-        if tale and clause.has("was"):
+        if tale and in_the_past(clause.items):
             continue
+        tale = tale or clause.has("at an age")
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
             spoken_of(clause, telling)
             continue

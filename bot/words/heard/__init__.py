@@ -142,6 +142,7 @@ MEANINGS = {
     "mass": "the same, where it may even be the subject: rain is cold",
     "yesterday": "too old for a sign; not for a clip",
     "long ago": "before that: not a report",
+    "at an age": "with a verb of the past it is long ago: 'con tres años Brisa tiritaba'",
     "young": "an age that is over: with 'was' before it in a time clause all of it is long ago",
     "weather": "weather and seasons, some of which are names",
     "compares": "before a time long ago: as it was then, told of now",

@@ -2039,7 +2039,7 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
-    "was": "was, were, had, been, has been, had been, have been",
+    "was": "had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been",
     "plan": """
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
         ill |ask|make,
@@ -2138,6 +2138,9 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        the (night / day / year) (she / he) was born, in (her / his) (racing / competing / show) days,
+        (back in / in)
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         last week, last month, last year, last winter, last summer, last time, the other day, weeks ago,
         days ago, months ago, years ago, a week ago, a month ago, a year ago, back then, once upon,
         last season, last spring, last autumn, last fall, when she was, when he was, as a foal,
@@ -2182,6 +2185,16 @@ PHRASES = {
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend
+    """,
+    "at an age": """
+        (aged / at the age of / at)
+        (one / two / three / four / five / six / seven / eight / nine / ten / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (year / years / months) (/ old),
+        (aged / at the age of)
+        (one / two / three / four / five / six / seven / eight / nine / ten / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10),
+        (her / his / the) first (year / winter / summer / autumn / season) (/ here / with us),
+        in (her / his) (younger / racing / young) days,
+        back in (her / his / the) (day / heyday / prime), in (her / his) (heyday / prime / youth)
     """,
     "young": """
         a foal, a yearling, a colt, a filly, a baby, a weanling, a youngster, a two year old, a three year old,

@@ -2272,6 +2272,7 @@ PHRASES = {
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
     """,
     "was": """
+        tuvo (/ un / su primer) cólico, tuvo cólicos, tuvo (/ la) tos, tuvo (/ la) fiebre, se puso mal|o|a,
         estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado,
         han estado, temblaban, tiritaban, sudaban, titiritaba, transpiraba, transpiraban, tenía frío,
         tenía calor, tenían frío, tenían calor, temblaba de frío, tiritaba de frío, pasaba frío, pasaba calor,
@@ -2493,6 +2494,11 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (la noche / el día / el año) que (nació / nacieron / llegó a casa),
+        de (cría / potrilla / potrillo / chiquitit|o|a / bebé), en (mi / su) época,
+        en sus años de (concurso / carreras / competición / trabajo),
+        (en / allá por / por el)
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,
@@ -2518,6 +2524,15 @@ PHRASES = {
         en 2022, en 2023, en 2024, en 2025, de otros años, otros años, otras veces, la última vez,
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado
+    """,
+    "at an age": """
+        (con / con apenas / con solo / a los / a sus / al cumplir / cuando tenía / tenía / teniendo)
+        (un / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (añ|o|os / añitos / mes|es),
+        (/ en) (su / el) primer (año / invierno / verano / otoño) (/ aquí / con nosotros),
+        (su / la) primera (temporada / primavera),
+        (/ de) recién llegad|o|a, nada más llegar, al poco de llegar, en sus (/ buenos) tiempos, en sus años mozos,
+        de (jovencit|o|a / cachorr|o|a)
     """,
     "young": """
         potr|o|a|os|as, potrill|o|a, potranc|o|a, joven, jóvenes, pequeñ|o|a, chic|o|a, chiquit|o|a, bebé, más joven,

@@ -2460,6 +2460,8 @@ PHRASES = {
         pour éviter que, afin de, afin que, afin qu'
     """,
     "was": """
+        a eu (des coliques / une colique / la colique / de la fièvre / la toux),
+        toussait, toussaient, boitait, boitaient, trottait, frissonnait,
         était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, ont été,
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
@@ -2563,6 +2565,10 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (la nuit / le jour / l'année) où (elle / il) est né||e,
+        dans ses années de (concours / course / courses / compétition),
+        en
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
@@ -2583,6 +2589,14 @@ PHRASES = {
         l année dernière, l hiver dernier, tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez,
         je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
         vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
+    """,
+    "at an age": """
+        (à / avec / à l'âge de / vers / l'année de ses / avait / quand il avait / quand elle avait)
+        (un / deux / trois / quatre / cinq / six / sept / huit / neuf / dix / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (an / ans / mois),
+        (/ lors de) (son / le) premier (hiver / été / printemps / automne) (/ ici / chez nous),
+        (/ lors de) (sa / la) première (année / saison) (/ ici / chez nous),
+        à (son / sa) arrivée, (dans / de) (sa / ses) (jeunesse / jeunes années / belles années)
     """,
     "young": """
         poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling,
