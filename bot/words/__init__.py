@@ -15,7 +15,7 @@ borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
-namesakes  people and animals that bear the name of a horse
+called     people and animals that bear the name of a horse
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 clipped_so  how it was clipped, told behind its name
@@ -23,7 +23,7 @@ jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
-passing    whom somebody came for, passed, or went with: told nothing of
+came_for   whom somebody came for, passed, or went with: told nothing of
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before

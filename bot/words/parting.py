@@ -15,11 +15,11 @@ from bot.words.begins import (
     tells_of_a_piece,
     told_of_a_horse,
 )
+from bot.words.came_for import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.clauses import Thought, is_subject, soft
 from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
-from bot.words.passing import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed
 

@@ -12,6 +12,7 @@ from bot.words.asking import asks, seen_when
 from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
+from bot.words.called import without_called_so
 from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
 from bot.words.cleft import this_one
@@ -33,7 +34,6 @@ from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import roster
-from bot.words.namesakes import without_namesakes
 from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -92,7 +92,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply = telling.roster, telling.reply
     mine = telling.mine
-    written = without_namesakes(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    written = without_called_so(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))

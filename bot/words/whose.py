@@ -5,9 +5,9 @@ from collections.abc import Sequence
 from bot.events import Clipped
 from bot.words.agreement import disagrees
 from bot.words.around import excepted
+from bot.words.came_for import of_one_horse
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
-from bot.words.passing import of_one_horse
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 

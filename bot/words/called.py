@@ -19,7 +19,7 @@ INWARDS = ("in", "inwards", "outwards", "over", "at")  # "my daughter called Pip
 NOTHING = Item("", "")
 
 
-def without_namesakes(items: Sequence[Item]) -> list[Item]:
+def without_called_so(items: Sequence[Item]) -> list[Item]:
     """The items with each such name as somebody's, whatever horse is called so."""
     found = list(items)
     if meanings_of(items).isdisjoint(SIGNS):
