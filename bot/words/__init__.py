@@ -14,16 +14,19 @@ scan       the longest name or phrase at each place
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
-weatherlike, told_apart, articled, name_lists   what speaks for a name, and against
-called     people and animals that bear the name of a horse
+weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a name, and against
+called     animals and relatives that bear the name of a horse
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
+namesakes  people who are called as a horse is
 clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 came_for   whom somebody came for, passed, or went with: told nothing of
+hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
+in_passing who is named only to tell of somebody else: "the mare next to Maple"
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before

@@ -98,7 +98,7 @@ def came_off(clause: Clause | None) -> bool:
 
 def shown_gender(item: Item) -> str:
     """The gender that how it is shows: "(enlevé la couverte à Biscuit), était détrempée", "(el forro) está seco"."""
-    shown = [word for word in item.raw.casefold().split() if word not in SPANISH_IS]
+    shown = [word for word in item.raw.casefold().split() if word not in SPANISH_IS and not word.endswith("ndo")]
     if any(word.endswith(("ée", "ées")) for word in shown):
         return "feminine"
     if any(word.endswith(("é", "és")) for word in shown):

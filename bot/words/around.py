@@ -8,10 +8,12 @@ from bot.events import Setting, Sign
 from bot.words.clauses import Clause, only_small, said_by, soft
 from bot.words.holes import holed
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.no_report import LIKENS
 from bot.words.piece import Piece
 
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
+LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
 NEAR_BOTH = 6  # words between "both of hers" and what they are
@@ -49,6 +51,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
+    if following.has("idiom") and following.text.partition(" ")[0] in LIKENS:
+        return True  # "sèche comme un os"
     return _harmless(following) or following.piece is not None
 
 
@@ -131,30 +135,6 @@ def stands_among_stalls(items: Sequence[Item]) -> bool:
     return inside and all(k == 0 and not items[k].means for k in strange)  # "revisé", which no table knows
 
 
-def something_of_hers(after: Sequence[Item], *, owns: bool = False) -> bool:
-    """As in "Maple's halter", "Maple stall": what follows is about the thing, not about the horse.
-
-    owns: the horse stands with an "s" that lost its apostrophe ("becketts water bucket").
-    """
-    if owns or (after and after[0].text == "'s"):
-        after = after if owns else after[1:]
-        told = bool(after) and (predicate(after[0]) or after[0].has("is", "was"))
-        if after and not told and (not after[0].means or after[0].has("i", "mass", "animal")) and not soft(after[0]):
-            return True
-    thing = after[0] if after else None
-    return (
-        thing is not None
-        and " " not in thing.text
-        and thing.has("place stall", "place field", "work")
-        and not thing.has("inwards", "outwards", "in")
-    )
-
-
-def owns_the_stall(items: Sequence[Item], at: int) -> bool:
-    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it."""
-    return at > 1 and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")
-
-
 def about_body(before: Sequence[Item]) -> bool:
     """As in "Las orejas de Canela": a part of the horse, not something of its own."""
     words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
@@ -203,7 +183,10 @@ def pieces_ahead(items: Sequence[Item], at: int) -> list[Piece]:
 
 
 def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
-    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet"."""
+    """The piece that this word stands before and belongs to: "wet liner", "lost Juniper's liner", "tore her sheet".
+
+    So it is in "no encuentro por ningún lado la azul": who looked everywhere says which behind it.
+    """
     if items[at].has("state torn") and (piece := holed(items, at)):
         return piece
     verb = bool(items[at].kinds("state"))
@@ -213,7 +196,7 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
             later = any(predicate(i) for i in items[k + 1 :] if not i.mark)
             return None if later and not verb else item.piece
         small = item.has("link", "time") and not item.has(*HOLDS)  # "húmeda todavía la verde"
-        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has("in", "of", "on"))):
+        if item.mark or not (small or item.has("article", "her", "all") or (verb and item.has(*LOOKED))):
             return None
     return None
 

@@ -15,6 +15,7 @@ HANDLED = (
 MOVED = ("worked", "inwards", "outwards", "brought in", "turned out", "stays", "place stall", "place field")
 PASSING = ("is", "was", "very", "a little", "time", "not", "both", "she", "reason", "style full")  # "anda como sudada"
 OPENERS = ("polite", "and", "but", "time", "link", "said", "place stall", "place field")  # "en la cuadra la mora …"
+STRICT = ("the", "that", "this")  # nobody calls a horse so in English, as in Spanish or French
 NEAR = 8  # words
 OF_WHOM = ("le ", "les ", "se le ", "se les ")  # "se le ve la carne viva a la pampa": whose it is comes last
 GOES = ("anda", "andaba", "andan")  # is, of whoever has legs
@@ -80,6 +81,8 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return True  # "la belle je lui ai retiré son imper"
     if rest[0].has("took off") and any(clothing(i) for i in rest[1:]):
         return True  # "la paloma se quitó la manta"
+    if items[at - 1].text in STRICT and not items[at].raw[:1].isupper() and rest[0].has(*WETNESS, "of things too"):
+        return False  # "the bill is damp", "that patch is frozen solid"
     if rest[0].kinds("sign") or rest[0].has("worked") or told_of_its_body(rest):
         return True
     on_its_body = rest[0].has("body") and not clothing(rest[0])

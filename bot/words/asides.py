@@ -88,8 +88,22 @@ def _neighbour(sentence: Sequence[Item], at: int) -> int:
     before = sentence[at - 1] if at else NOTHING
     with_her = sentence[at].has("and") and not before.has("is")  # "saqué a Luna junto a Brisa"
     named = at + 1
-    while named < len(sentence) and sentence[named].has("article", "toward") and not sentence[named].horses:
+    while named < len(sentence) and sentence[named].has("article", "toward", "of") and not sentence[named].horses:
         named += 1
     if with_her or named >= len(sentence) or not sentence[named].horses:
         return 0
+    if not (_stands_there(sentence[:at]) or _another_at_once(sentence[named + 1 :])):
+        return 0
     return 0 if sentence[named + 1 : named + 2] and sentence[named + 1].text == "'s" else named + 1
+
+
+def _stands_there(before: Sequence[Item]) -> bool:
+    """As in "Maple is standing (next to Pip)"; not "I stood (next to Pip), he's soaked"."""
+    words = list(takewhile(lambda i: not i.mark, reversed(before)))
+    return any(i.horses for i in words) and not any(i.has("i", "subject") and not i.horses for i in words)
+
+
+def _another_at_once(behind: Sequence[Item]) -> bool:
+    """As in "(next to Pip), Maple is sweating", "(al lado de Luna) está Brisa"."""
+    first = next((i for i in behind if i.horses or not (i.text == "," or i.has("article", "is"))), NOTHING)
+    return bool(first.horses)

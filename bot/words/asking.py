@@ -35,7 +35,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
         return True
-    if first.has("ask ready") and " " in first.text and not first.has("is") and any(i.piece for i in sentence):
+    if first.has("ask ready") and " " in first.text and not first.has("is", "done") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
     if any("ask state" in i.means for i in words[1:]) and _how_one_is(words):
@@ -45,7 +45,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
     if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
         return True  # "Soleil porte quoi"
-    if any("what" in i.means for i in words[1:4]) and of_her_what(words, sentence):
+    if any(i.has("what", "ask today") for i in words[1:4]) and of_her_what(words, sentence):
         return True
     reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
     links = _only_links(first) and not (second.has("ask wearing") or _which_are(second, third))
@@ -115,9 +115,11 @@ def seen_when(clause: Clause) -> bool:
 
 
 def of_her_what(words: Sequence[Item], sentence: Sequence[Item]) -> bool:
-    """As in "y canela q lleva hoy", "la mora qué se pone": a horse, what, the verb, and nothing told."""
-    opens = [i for i in words if i.horses or not i.has("and", "article")]
-    if len(opens) < 3 or not (opens[0].horses and opens[1].has("what") and opens[2].has("ask wearing", "ask today")):
+    """As in "y canela q lleva hoy", "a la mora qué manta le pongo": a horse, what, the verb, and nothing told."""
+    opens = [i for i in words if i.horses or not i.has("and", "article", "toward")]
+    if len(opens) < 3 or not (opens[0].horses and opens[2].has("ask wearing", "ask today")):
+        return False
+    if not (opens[1].has("what") or (opens[1].has("ask today") and " " in opens[1].text)):
         return False
     return not any(i.piece or predicate(i) for i in sentence)
 

@@ -103,6 +103,15 @@ def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
     return row and another and all(i.piece is not None or i.mark or i.has("and", "article", "her") for i in before[1:])
 
 
+def worn_and_told(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Max : imper, (la 300 est trempée)": a horse, a mark and what it wears, and then how another piece is."""
+    row = len(before) > 2 and bool(before[0].horses) and before[1].mark and before[1].text != ","
+    only = all(i.piece is not None or i.has("and", "article", "her", "time") for i in before[2:])
+    then = [i for i in rest[:3] if not i.has("article", "her") or i.piece is not None]
+    told = len(then) > 1 and then[0].piece is not None and then[1].has("is", "drying")
+    return row and only and any(i.piece is not None for i in before[2:]) and told
+
+
 def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:
     """As in "(sa couverture est trempée), à Réglisse": whose it is comes last."""
     return bool(rest) and rest[0].has("of") and only_a_name(rest[1:]) and any(p.their for p in pieces)
@@ -125,6 +134,21 @@ def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
     stands = len(places) == 1 and (first or (places[0] == 0 and len(words) > 1 and all(i.horses for i in words[1:])))
     pronoun = bool(rest) and rest[0].has("she") and rest[0].has("subject")
     return stands and pronoun and any(predicate(i) for i in rest[1:4])
+
+
+def stands_somewhere(rest: Sequence[Item]) -> bool:
+    """As in ", elle est au box": a pronoun, and at once where it is."""
+    words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she") or _place(i)]
+    pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is")
+    return pronoun and _place(words[2])
+
+
+def did_nothing_to(current: Thought) -> bool:
+    """As in "Lune est revenue de la clinique"; but in "Lune a perdu un fer, (il est au pré)" two are spoken of."""
+    joins = ("of", "in", "on", "toward", "at somebody's", "after")
+    spoken = [i for k, i in enumerate(current.items) if not i.has("article") or not current.items[k - 1].has(*joins)]
+    things = any(i.has("article", "her", "some") and not (i.horses or i.has(*joins)) for i in spoken[1:])
+    return bool(current.horses) and not current.pieces and not things
 
 
 def _place(item: Item) -> bool:

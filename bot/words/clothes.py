@@ -16,6 +16,7 @@ from bot.words.sentences import REACH
 
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
+ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
@@ -37,7 +38,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             continue
         if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
             continue  # "Ruth's blanket", or that of a horse that is not here
-        if not horses and not piece.ids and _of_a_thing(items[end : end + 3]):
+        thing = _whose_thing(items[end : end + 3]) if not piece.ids else None
+        if thing is not None and ((not horses and _unknown(thing)) or _covers_it(piece, thing)):
             continue  # "se ha volado la lona del pajar"
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
@@ -78,11 +80,16 @@ def _of_nobody_here(whose: Item) -> bool:
     return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
 
 
-def _of_a_thing(behind: Sequence[Item]) -> bool:
-    """As in "(lona) del tractor": of something that no table knows, where nobody speaks of a horse."""
+def _whose_thing(behind: Sequence[Item]) -> Item | None:
+    """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
     joins = list(takewhile(lambda i: i.has("of", "article"), behind))
     whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article") for i in joins)
-    return whose and len(joins) < len(behind) and _unknown(behind[len(joins)])
+    return behind[len(joins)] if whose and len(joins) < len(behind) else None
+
+
+def _covers_it(piece: Piece, thing: Item) -> bool:
+    """As in "la lona del galpón": what keeps rain off a roof, not off a horse; "la manta del box" may be hers."""
+    return piece.kinds == {"sheet"} and thing.has("place stall") and not thing.horses
 
 
 def _unknown(item: Item) -> bool:
@@ -156,9 +163,11 @@ def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:
 
 
 def _of_its_owner(items: Sequence[Item], at: int, end: int, roster: Roster) -> bool:
-    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", of her rug called la tigrée."""
+    """As in "tigrée de Lune mouillée", "tigrée Lune mouillée", "Lune : tigrée", of her rug called la tigrée."""
     behind = items[end : end + 2]
     whose = behind[1] if len(behind) > 1 and behind[0].has("of") else next(iter(behind), None)
+    if at > 1 and items[at - 1].text in ROW:
+        whose = items[at - 2]
     owners = {roster.garments[g].horse for g in roster.alone[items[at].text]}
     return whose is not None and whose.horse and whose.horses[0] in owners
 

@@ -8,6 +8,7 @@ from bot.words.begins import (
     as_the_one_before,
     begins_to_ask,
     denied_alone,
+    did_nothing_to,
     goes_on_table,
     heads_names,
     only_a_name,
@@ -16,9 +17,11 @@ from bot.words.begins import (
     owner_at_last,
     puts_on_or_off,
     seen_there,
+    stands_somewhere,
     stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
+    worn_and_told,
 )
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
@@ -112,6 +115,10 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","
     if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):
         return None
+    if not current.told and did_nothing_to(current) and stands_somewhere(sentence[at + 1 :]):
+        return ","  # "Lune est revenue de balade, elle est au box"
+    if worn_and_told(current.items, sentence[at + 1 :]):
+        return ","  # "Max : imper, la 300 est trempée"
     if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
         return ","
     if _denies_a_piece(current.items):

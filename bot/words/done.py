@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.events import Done
-from bot.words.around import something_of_hers
 from bot.words.clauses import Clause, gathered, of_both, soft
+from bot.words.hers import something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.telling import Telling
 from bot.words.wearers import all_but_these
@@ -29,7 +29,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     items = tuple(_listed_behind(_without_left(_without_well(items))))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
         return False
-    if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
+    if any(i.horses and something_of_hers(items, k) for k, i in enumerate(items)):
         return False  # "Gus's feet are done"
     if _others_left(items):
         return False

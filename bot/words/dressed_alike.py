@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.events import Wearing
+from bot.events import Done, Wearing
 from bot.words.change import Change
 from bot.words.clauses import Clause
 from bot.words.items import Item
@@ -26,6 +26,8 @@ def as_before(clause: Clause, change: Change, telling: Telling) -> None:
     elif telling.spoken is not None and clause.items[-1].has("own") and _of_its_own(clause, telling):
         own = [_own(telling.spoken, clause.horses, telling)]
         change.whole, change.add = (own, []) if telling.dressed != "on" or clause.has("in", "wears") else ([], own)
+    elif pieces and _said_to_be_dressed(clause, telling):
+        change.rugs_off, change.add = True, pieces  # all that it had on before
     elif dressed and pieces and _in_its_stead(clause, telling):
         change.add = pieces
 
@@ -61,6 +63,20 @@ def _in_its_stead(clause: Clause, telling: Telling) -> bool:
     opens = clause.joined == "but" or clause.items[0].has("inwards")
     only = all(i.piece is not None or i.mark or i.has("article", "her", "and", "time", "inwards") for i in clause.items)
     return _came_off(telling) and opens and only
+
+
+def _said_to_be_dressed(clause: Clause, telling: Telling) -> bool:
+    """As in "(habillé Lune,) imper": who was dressed was told right before, and then in what, and no more."""
+    last, heard = telling.events[-1] if telling.events else None, telling.heard
+    if not isinstance(last, Done) or last.horses == "all" or len(last.horses) != 1:
+        return False
+    if heard is None or not heard.has("done"):
+        return False
+    if not all(i.piece is not None or i.mark or i.has("and", "article", "her", "over", "time") for i in clause.items):
+        return False
+    if heard.has("put on", "swapped", "ask wearing"):
+        telling.changed.update(last.horses)  # how it was done is told
+    return True
 
 
 def _came_off(telling: Telling) -> bool:

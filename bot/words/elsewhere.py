@@ -15,6 +15,7 @@ KINDS = frozenset(("all horses", "ponies", "pony", "donkey", "a horse", "everyon
 COUNTS = ("second", "third", "several", "some", "any adjective")
 AT = ("a", "at", "in", "en")  # before a place
 OF = ("of", "toward")
+OF_SUCH = ("du ", "d' ", "de ", "del ")  # opens a saying of a place
 PLACED = ("at somebody's", "elsewhere", "in", "hour", "toward")  # what opens a thought that only says where
 REACH = 16  # words of a thought
 BEHIND = 4  # words in which it is told whose they are
@@ -140,7 +141,8 @@ def _leading(items: Sequence[Item], at: int) -> list[Item]:
 def _elsewhere_behind(behind: Sequence[Item]) -> bool:
     """As in "les chevaux d'à côté", "de l'écurie d'en face"; a field that lies opposite is the barn's own."""
     at = next((k for k, i in enumerate(behind) if i.has("elsewhere")), -1)
-    return at >= 0 and all(i.has("of", "article", "place stall") for i in behind[:at])
+    of_one = any(i.horses for i in behind[at + 1 : at + 3])  # "la yegua de al lado de Moro"
+    return at >= 0 and not of_one and all(i.has("of", "article", "place stall") for i in behind[:at])
 
 
 def _at_somebodys(said: Sequence[Item], at: int, barn: Barn) -> bool:
@@ -175,6 +177,9 @@ def _without_herds_of_a_place(items: Sequence[Item]) -> list[Item]:
 
 
 def _of_a_place(behind: Sequence[Item]) -> bool:
+    """As in "de l'écurie", "du haut", "de devant", "de la rangée"."""
     where = list(takewhile(lambda i: i.has("of", "article"), behind))
     place = behind[len(where)] if len(where) < len(behind) else None
-    return bool(where) and where[0].has("of") and place is not None and place.has("place stall", "place field")
+    if place is None or not (where and where[0].has("of")):
+        return place is not None and place.has("link") and place.text.startswith(OF_SUCH)
+    return place.has("place stall", "place field", "link") or not (place.means or place.horses or place.person)

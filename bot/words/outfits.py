@@ -12,6 +12,7 @@ from bot.words.telling import Telling
 from bot.words.which import ordered
 
 OUTER = RUGS | {"cooler"}
+ROUNDING = 40  # g/m²: what somebody may leave out of a number
 
 
 def concerned(horse: str, change: Change, telling: Telling) -> bool:
@@ -69,13 +70,19 @@ def tell_outfit(item: Item, change: Change, telling: Telling) -> None:
 def tell_same(horses: Sequence[Item], telling: Telling) -> None:
     """As in "Maple is in her stable rug, Pip too": each in its own; of a piece called by its name there is but one."""
     change = telling.change
-    if change is None or any(piece.ids or piece.spare for piece in change.pieces):
+    if change is None or any(piece.spare for piece in change.pieces):
         return
     same = change.of_anothers()
     for item in horses:
         put_on = (*same.add, *same.whole)
-        if all(len(item.horses) == 1 and telling.meant(piece, item.horses[0]).ids for piece in put_on):
+        if all(len(item.horses) == 1 and _has_such(piece, item.horses[0], telling) for piece in put_on):
             tell_outfit(item, same, telling)
+
+
+def _has_such(piece: Piece, horse: str, telling: Telling) -> bool:
+    """Whether this horse has a piece that is told so; of one called by its name, which may be another's, its own."""
+    found = telling.meant(piece, horse).ids
+    return bool(found) and (not piece.ids or all(telling.roster.garments[g].horse == horse for g in found))
 
 
 def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
@@ -96,7 +103,7 @@ def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
 def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Wearing | None:
     """What this horse wears after the change; None where a piece is not sure, which is then asked about."""
     worn = _kept(horse, change, telling)
-    if change.remove and not (change.add or change.whole or change.strips or _known(horse, change, telling)):
+    if _puzzling(horse, change, telling):
         return None  # "took her sheet off", of a horse that has none
     for piece in change.remove:
         worn = _without(worn, piece, horse, telling)
@@ -115,14 +122,36 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
     return Wearing(horse, ordered(worn, telling.roster))
 
 
+def _puzzling(horse: str, change: Change, telling: Telling) -> bool:
+    """As in "took her 200 off and put her cooler on", of a horse whose only one is a 220: what stays on, nobody knows.
+
+    A rug put on in its stead takes the place of any other.
+    """
+    if change.whole or change.strips:
+        return False
+    unknown = bool(change.remove) and not _known(horse, change, telling)
+    rugs = any(piece.rug or not piece.kinds.isdisjoint(RUGS) or piece.ids for piece in change.add)
+    if unknown and (not change.add or (telling.wear(horse) and not rugs)):
+        telling.puzzling.add(horse)
+        return True
+    return horse in telling.puzzling and not rugs
+
+
 def _known(horse: str, change: Change, telling: Telling) -> bool:
     """Whether the barn has any of the pieces that came off, or the horse wears one."""
     garments, bags = telling.roster.garments, telling.roster.bags
     worn = [g for g in telling.wear(horse) or () if g in garments]
     may_be = [*worn, *telling.roster.owned.get(horse, ())]
-    return any(p.fits(garments[g], bags[g]) for p in change.remove for g in may_be) or any(
-        telling.meant(p, horse, lend=True).ids for p in change.remove
-    )
+    if any(p.fits(garments[g], bags[g]) for p in change.remove for g in may_be):
+        return True
+    if any(_rounded(p, garments[g].fill_g) for p in change.remove for g in worn):
+        return False
+    return any(telling.meant(p, horse, lend=True).ids for p in change.remove)
+
+
+def _rounded(piece: Piece, fill: float) -> bool:
+    """As in "her 200" of one with 220 g: perhaps that one, perhaps a spare that nobody told of."""
+    return piece.fill is not None and piece.fill[0] == piece.fill[1] and abs(piece.fill[0] - fill) <= ROUNDING
 
 
 def _kept(horse: str, change: Change, telling: Telling) -> list[str]:

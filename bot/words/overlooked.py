@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from bot.events import Seen, Sign
 from bot.words.around import OF_HORSE
 from bot.words.clauses import soft
+from bot.words.hers import PEOPLE, beside, described
 from bot.words.items import Item, meanings_of, predicate
 from bot.words.meaning import Ask
 from bot.words.no_report import once_long_ago
@@ -49,6 +50,8 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     if _blocked(before) or _blocked(words[:at]):
         return None
     some = sign == "shivering" and any(i.has("a horse") for i in words[:at])
+    if sign == "sweating" and any(i.has("a horse") for i in words[:at]) and any(i.has("work") for i in words):
+        return None  # "the mare at the show was sweating"
     name = next((i for i in before if sign == "shivering" and _no_word(i)), None)  # "pipp shivering"
     if any(i.has("i") for i in after[:2]):
         return None  # "el que tirita soy yo"
@@ -152,8 +155,18 @@ def _all_but_the_plan(told: Sequence[Item]) -> Sequence[Item]:
 def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:
     """As in "Otto's rider is shivering", "el dueño de Lucero está tiritando"."""
     behind = words[at + 1 : at + 3]
-    rider = len(behind) == 2 and behind[0].text == "'s" and not (soft(behind[1]) or predicate(behind[1]))
-    return rider or (at > 1 and words[at - 1].text in OF_HORSE and words[at - 2].has("i"))
+    owned = len(behind) == 2 and behind[0].text == "'s"
+    rider = beside(words, at) or (
+        owned and (not (soft(behind[1]) or predicate(behind[1])) or described(words[at + 2 :]))
+    )
+    return rider or (at > 1 and words[at - 1].text in OF_HORSE and _no_part_of_her(words, at - 2))
+
+
+def _no_part_of_her(words: Sequence[Item], at: int) -> bool:
+    """As in "la potra de Lucero", "l'ancienne écurie de Perle": before "of" and the horse, what is no part of it."""
+    item = words[at]
+    behind_article = at > 0 and words[at - 1].has("article") and not item.means
+    return behind_article or item.has(*PEOPLE, "any adjective") or (at > 0 and words[at - 1].has("any adjective"))
 
 
 def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:

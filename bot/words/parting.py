@@ -119,7 +119,8 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
 
 def _by_what_was_seen(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "sacando a Luna he visto que Brisa tirita": of another than the one named before it."""
-    return "and" if then_seen(current, sentence[at + 1 :]) else None
+    opens = all(i.horses or i.has("and", "article") for i in current.items)  # "Pip checked Ned checked"
+    return "and" if not opens and then_seen(current, sentence[at + 1 :]) else None
 
 
 def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from itertools import dropwhile, pairwise
 
 from bot.events import Placed, Wearing, Where, Worked
-from bot.words.around import OF_HORSE, owns_the_stall, something_of_hers
+from bot.words.around import OF_HORSE
 from bot.words.clauses import Clause, of_both, soft
+from bot.words.hers import owns_the_stall, something_of_hers
 from bot.words.items import Item, of_a_horse
 from bot.words.listed import list_near
 from bot.words.telling import Telling, named
@@ -36,7 +37,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     items = tuple(_up_to_the_reason(items))
     if not all(_place_word(i) for i in items) or _somebody_comes_in(items):
         return False
-    if any(i.horses and something_of_hers(items[k + 1 : k + 3]) for k, i in enumerate(items)):
+    if any(i.horses and something_of_hers(items, k) for k, i in enumerate(items)):
         return False  # "Maple's stall is done"
     if any(i.has("place stall", "place field") and _of_somebody(items, k) for k, i in enumerate(items)):
         return False  # "le box de Lou est fait"
@@ -103,7 +104,7 @@ def _stands_there(items: Sequence[Item]) -> bool:
     """As in "Otto is in his stall in his sheet": where it stands, told between the horse and what it has on."""
     words = [i for i in items if i.has("in", *WHERE_TO) or not (i.mark or i.has(*PASSED))]
     behind = list(dropwhile(lambda i: i.horses, words))
-    if len(behind) == len(words) or something_of_hers(behind):
+    if len(behind) == len(words) or something_of_hers(words, len(words) - len(behind) - 1):
         return False
     there = list(dropwhile(lambda i: i.has("in") and not i.has("place stall", "place field"), behind))
     dressed = any(i.piece is not None or i.has("own") for i in there)

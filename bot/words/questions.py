@@ -122,7 +122,7 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
         if (
             asked
             and (item.has("if", "when", "but", "and") or _degrees(items[k : k + 2]) or _it_is(items[k : k + 2]))
-            and any(i.piece or i.has("bare", "nothing") for i in items[:k])
+            and any(i.piece or i.has("bare", "nothing", "ask wearing") for i in items[:k])
         ):
             return items[:k]
     return items

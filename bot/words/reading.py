@@ -26,6 +26,7 @@ from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.he_or_the_sky import he_or_the_sky
 from bot.words.him_too import listed_again
+from bot.words.in_passing import without_passing
 from bot.words.items import Item, predicate
 from bot.words.languages import languages
 from bot.words.lexicon import lexicon
@@ -34,11 +35,13 @@ from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
 from bot.words.my_things import without_my_things
 from bot.words.names import roster
+from bot.words.namesakes import without_namesakes
 from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
+from bot.words.reasons import reason_behind, wanted_of
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -95,11 +98,11 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_called_so(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(settle(named_so)), lexicon(language))
+    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_my_things(find(settled, names, mine))
+    pieces = without_passing(without_my_things(find(settled, names, mine)))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
@@ -156,6 +159,10 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
         return
+    if not marked and (why := reason_behind(sentence)):
+        wanted_of(sentence[: why - 1], sentence[why:], telling)
+        read_sentence(sentence[why:], telling, marked=False)
+        return
     if asks(sentence, marked=marked):
         if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
             return
@@ -181,11 +188,17 @@ def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _told_behind_a_request(sentence: Sequence[Item]) -> int:
-    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0."""
-    if not begins_to_ask(sentence):
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
+
+    So it does in "someone took the blue one, can't find it".
+    """
+    asked = begins_to_ask(sentence)
+    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
         return 0
     pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
-    return pause if pause and (tells_of_a_piece(sentence[pause:]) or told_of_a_horse(sentence[pause:])) else 0
+    rest = sentence[pause:]
+    gone = any(i.has("state missing") for i in rest[:1])
+    return pause if pause and (gone or (asked and (tells_of_a_piece(rest) or told_of_a_horse(rest)))) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:

@@ -26,7 +26,7 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") or i.has("only") for i in items)
     again = (again or (told and not clause.horses)) and small  # "…, Vanina en intégrale", "… Juste une trace"
     said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
-    said = said or (clause.has("had") and any(" " in i.text for i in items if i.kinds("style")))  # "le hicimos el …"
+    said = said or (clause.has("had") and any(_clip_given(items, k) for k in range(len(items))))
     if not (said or again):
         return False
     style = next(k for k, i in enumerate(items) if i.kinds("style"))
@@ -35,6 +35,15 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
     return bool(horses)
+
+
+def _clip_given(items: Sequence[Item], at: int) -> bool:
+    """As in "le hicimos el hunter", "le hicieron trace a Canela"; not "did full grooms on Pip"."""
+    if not items[at].kinds("style"):
+        return False
+    behind = items[at + 1] if at + 1 < len(items) else None
+    ends = behind is None or behind.mark or behind.horses or behind.has("toward", "time")
+    return " " in items[at].text or (at > 0 and items[at - 1].has("had") and bool(ends))
 
 
 def read_wish(clause: Clause, telling: Telling) -> bool:

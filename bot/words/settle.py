@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, takewhile
 
 from bot.words.articled import called_with_article
+from bot.words.behind_name import behind_brackets, past_neighbour, past_where, strained
 from bot.words.items import Item, meanings_of, places, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
@@ -17,7 +18,7 @@ AFTER_NAME = (
     "is", "was", "wears", "bare", "done", "clipped", "worked", "brought in", "turned out", "stays",
     "rug again", "do not rug", "has", "not", "stopped", "in", "inwards", "outwards", "too", "off", "on",
     "place stall", "place field", "no", "broken", "took", "took off", "put on", "swapped", "brought", "plan",
-    "had", "ask state", "ask wearing", "question", "felt", "took part", "strap",
+    "had", "ask state", "ask wearing", "question", "felt", "took part", "strap", "style none",
 )  # fmt: skip
 NEAR = 8  # words
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
@@ -196,7 +197,7 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
-    item, rest = items[at], _behind_brackets(items[at + 1 : at + REACH])
+    item, rest = items[at], past_neighbour(behind_brackets(items[at + 1 : at + REACH]))
     if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
         rest = rest[1:]  # "trueno en cambio suda"
     opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
@@ -217,22 +218,18 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "moro viene de la pista sudado", "perle revient de balade"
     if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
         return True  # "Orage doit rester nu"
+    if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):
+        return True  # "titan boude, il a froid"
     felt = rest[1:] if rest[0].has("her") else rest  # "brume ses oreilles sont gelées"
     if len(felt) > 1 and felt[0].has("body") and any(predicate(i) for i in felt[1:3]):
         return True  # "misty ears cold"
-    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), _past_where(rest)[:4]))
+    behind = list(dropwhile(lambda i: i.has("very") and not predicate(i), past_where(rest)[:4]))
     if _told_of_it(behind) or told_of_its_body(rest):  # "dune carrément elle tremble"
         return True
     if len(rest) > 1 and rest[0].has("toward") and rest[1].has("place stall", "place field"):
         return True  # "bruma al prado"
     told = not item.means and item.raw[:1].isupper()  # "Banjo fully clipped"; not "Patch the fence"
     return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
-
-
-def _behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
-    """What is said behind "(the one in the far box)"."""
-    closed = next((k for k, i in enumerate(rest) if i.text == ")"), 0)
-    return rest[closed + 1 :] if closed and rest[0].text == "(" else rest
 
 
 def _precedes(items: Sequence[Item], at: int) -> bool:
@@ -302,14 +299,6 @@ def _told_of_it(rest: Sequence[Item]) -> bool:
     stands = rest[1].has("is", "was") and said  # "orage elle est trempée", "tempête elle est avec sa verte"
     asked = rest[1].has("ask wearing", "ask state")  # "lune elle met quoi"
     return bool(rest[1].kinds("sign")) or rest[1].has("stays", "wears", "bare") or stands or asked
-
-
-def _past_where(rest: Sequence[Item]) -> Sequence[Item]:
-    """As in "lune elle au pré elle grelotte": from the second pronoun on, behind where the horse stands."""
-    place = next((k for k, i in enumerate(rest[:4]) if i.has("place stall", "place field")), 0)
-    pronouns = [rest[0], *rest[place + 1 : place + 2]] if place else []
-    again = len(pronouns) > 1 and all(i.has("she") and i.has("subject") for i in pronouns)
-    return rest[place + 1 :] if again and all(i.has("in", "her", "article") for i in rest[1:place]) else rest
 
 
 def _passing(item: Item) -> bool:

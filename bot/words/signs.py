@@ -13,7 +13,6 @@ from bot.words.around import (
     not_that_one,
     only_horses_behind,
     only_that_one_left,
-    owns_the_stall,
     pieces_ahead,
     pieces_listed,
     rest_allows,
@@ -25,6 +24,7 @@ from bot.words.around import (
 from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
+from bot.words.hers import owns_the_stall
 from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
@@ -192,10 +192,18 @@ def _about_piece(reading: Reading, at: int) -> bool:
         return True
     if disagrees(reading.items[at], telling):
         return False
-    if reading.clause.has("she", "body"):
+    if reading.clause.has("she", "body") and not _goes_on_of_it(reading, at):
         return False
     came_off = telling.piece == telling.came_off and reading.clause.items[0].text == "is"  # "…off Pip, is very wet"
     return bool(telling.piece) and (reading.clause.has("it") or telling.last == "piece" or came_off)
+
+
+def _goes_on_of_it(reading: Reading, at: int) -> bool:
+    """As in "(l'imper est sec côté dos) mais trempé au poitrail": where the piece is wet, of which alone was told."""
+    clause, before = reading.clause, reading.telling.heard
+    of_it = before is not None and before.told and bool(before.pieces) and not before.horses
+    wet = not reading.items[at].has("dry") and not clause.has("she", "under")
+    return of_it and wet and clause.joined == "but"
 
 
 def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> None:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 
 from bot.words.items import says_how
-from bot.words.lexicon import Lexicon, first_names
+from bot.words.lexicon import Lexicon, everyday, first_names
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.names import Roster
 from bot.words.spoken_french import as_written
@@ -145,6 +145,8 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     meant = next((other for other in (*whole, *alike, turned) if other and other in lexicon.everyday), word)
     if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig
+    if meant != word and meant in roster.named and everyday(word):
+        return word  # and so is "samba", a word of another language, of one called Zamba
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 
 

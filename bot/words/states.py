@@ -17,7 +17,8 @@ from bot.words.subjects import Reading
 from bot.words.telling import Telling, named
 from bot.words.thread import of_a_thing
 
-DENYING = ("ni", "sin", "no", "not", "neither", "nor", "sans", "pas", "aucun")  # opens a phrase that says "comfortable"
+# opens a phrase that says "comfortable": "no está nada sudada" denies it once
+DENYING = ("ni", "sin", "no", "nada", "not", "neither", "nor", "sans", "pas", "aucun")
 NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry", "dry": "damp"}
 
 DRIES = ("seche", "sechent")

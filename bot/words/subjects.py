@@ -5,8 +5,9 @@ from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
-from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one, something_of_hers
+from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
+from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list, list_near
 from bot.words.piece import Piece
@@ -51,8 +52,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
     if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
         reading.latest, reading.gap = "other", 1
         return False
-    lost = not items[at].exact and items[at].text.endswith("s")  # "becketts water bucket is frozen"
-    if something_of_hers(items[at + 1 : at + 3], owns=lost):
+    only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
+    if something_of_hers(items, at) or only_where:
         reading.latest, reading.gap = "other", ALIEN
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):
@@ -173,6 +174,14 @@ def _of_her(items: Sequence[Item], at: int) -> bool:
     return _alive(items, at) or items[at - 1].mark or items[at - 1].has("and")
 
 
+def _takes_up_horse(reading: Reading, at: int) -> bool:
+    """As in "Balthazar fume, il est trempé": behind a pause, of one horse and a verb that no table knows."""
+    items = reading.items
+    one = reading.latest == "horse" and len(reading.horses) == 1 and reading.gap == 1
+    opens = at > 2 and items[at - 1].text == "," and bool(items[at - 3].horses or items[at - 3].has("is", "very"))
+    return one and opens
+
+
 def _alive(items: Sequence[Item], at: int) -> bool:
     """Whether what follows the pronoun at this place is what only animals do."""
     return at + 1 < len(items) and bool(items[at + 1].kinds("sign")) and not items[at + 1].has("sign rubbed")
@@ -221,6 +230,8 @@ def meet_other_word(reading: Reading, at: int) -> None:
         reading.horses, reading.latest, reading.gap = list(the_one(item, reading.horses)), "horse", 0
     elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
         reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
+    elif item.has("she") and item.has("subject") and _takes_up_horse(reading, at):
+        reading.gap = 0
     elif _itself_is(items, at):
         reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
     elif _begins_another(reading, at):

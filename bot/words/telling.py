@@ -62,6 +62,7 @@ class Telling:
     warm: dict[int, bool] = field(default_factory=dict)  # places in `events` of "chaude", and whether behind "mais"
     of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
     changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
+    puzzling: set[str] = field(default_factory=set)  # horses that something came off which none of theirs can be
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
     denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied
@@ -101,12 +102,11 @@ class Telling:
         return tuple(name for name in owners if name) if len(owners) == 1 else ()
 
     def rest(self) -> tuple[str, ...]:
-        """The horses that the message has not told anything of yet; none where it has told nothing."""
-        told = {getattr(event, "horse", None) for event in self.events}
-        told |= {
-            name for event in self.events if isinstance(event, Done) and event.horses != "all" for name in event.horses
-        }
-        return tuple(name for name in self.names if name not in told) if self.events else ()
+        """The horses that the message has not told anything of yet; none where it has told nothing, and only asked."""
+        facts = [event for event in self.events if not isinstance(event, Asked)]
+        told = {getattr(event, "horse", None) for event in facts}
+        told |= {name for event in facts if isinstance(event, Done) and event.horses != "all" for name in event.horses}
+        return tuple(name for name in self.names if name not in told) if facts else ()
 
     def say(self, event: Event) -> None:
         """One more fact, once."""

@@ -39,6 +39,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if _attribute(items, at):
         return True  # "wet moss is slippery"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
+    if _this_thing(items, at):
+        return True
     if adjectival and (before.has("but") or not sort_of) and _says(items[at + 1 : at + REACH]):
         return False  # "so Dusty is sweaty", "el capitán está tiritando"
     if adjectival and not sort_of and at > 1 and items[at - 2].has("toward"):
@@ -54,10 +56,10 @@ def _may_describe(item: Item, behind: Item) -> bool:
 
 
 def _attribute(items: Sequence[Item], at: int) -> bool:
-    """As in "wet moss is", "the cold ember was": how it is stands before it, and the verb behind."""
+    """As in "wet moss is", "the cold ember was", "damp patch on the wall": how it is before it, the verb behind."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
     opens = at == 1 or (at > 1 and (items[at - 2].mark or items[at - 2].has("article", "and")))
-    return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is")
+    return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is", "on", "of")
 
 
 def taken_off(items: Sequence[Item], at: int) -> bool:
@@ -82,6 +84,13 @@ def wordlike(item: Item) -> bool:
 def describes(item: Item) -> bool:
     """A colour, a weight, an adjective: it may be said of a rug."""
     return item.has("colour", "any adjective") or bool(item.kinds("weight"))
+
+
+def _this_thing(items: Sequence[Item], at: int) -> bool:
+    """As in "that patch is frozen solid"; not "I think that Patch is", nor of what only animals do."""
+    pointed = items[at - 1].text in ("that", "this") and not (at > 1 and items[at - 2].has("said"))
+    said = said_first(items[at + 1 : at + REACH]) if at and pointed else None
+    return said is not None and said.has(*WETNESS, "of things too")
 
 
 def _says(rest: Sequence[Item]) -> bool:
@@ -124,8 +133,9 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
 
 
 def _of_an_animal(rest: Sequence[Item]) -> bool:
-    """As in "(bell) is shivering", "is cold behind the elbow", "is naked": no thing and no weather is."""
-    return bool(rest[0].kinds("sign")) or felt_in_a_part(rest) or rest[0].has("bare")
+    """As in "(bell) is shivering", "is cold behind the elbow", "is naked": no thing is; but a latch is frozen solid."""
+    shown = bool(rest[0].kinds("sign")) and not rest[0].has("of things too")
+    return shown or felt_in_a_part(rest) or rest[0].has("bare")
 
 
 def felt_in_a_part(rest: Sequence[Item]) -> bool:

@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.events import Wearing
-from bot.words.around import something_of_hers
 from bot.words.change import Change
 from bot.words.clauses import Clause, soft
 from bot.words.dressed_alike import as_before
+from bot.words.hers import something_of_hers
 from bot.words.it import done_to_it, leave_it, put_it_back, put_it_on
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.meaning import Ask
@@ -294,6 +294,6 @@ def _told_up_to(items: Sequence[Item]) -> int:
     after = items[last + 1 : last + 3]
     if items[last].horses:
         told = any(i.piece is not None or i.has("stripped") for i in items[:last])
-        return last if told and not something_of_hers(after) else 0
+        return last if told and not something_of_hers(items, last) else 0
     reason = bool(after) and (after[0].mark or after[0].has(*REASONS))
     return last if reason else 0

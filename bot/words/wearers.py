@@ -5,9 +5,9 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.events import Seen
-from bot.words.around import owns_the_stall
 from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
+from bot.words.hers import owns_the_stall
 from bot.words.items import Item, predicate
 from bot.words.listed import list_near
 from bot.words.piece import Piece

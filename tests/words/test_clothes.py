@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from bot.barn import demo_path, load
 from bot.events import GarmentIs, Wearing
 from bot.state import as_filed
 from bot.words import Heard, read
@@ -136,3 +137,20 @@ def test_only_what_was_on_can_have_come_off(worn: tuple[str, ...], text: str, ev
 def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: tuple[object, ...]) -> None:
     """Whose it is else changes nothing of it."""
     assert said(text, name).events == events
+
+
+@pytest.mark.parametrize(
+    ("text", "wear"),
+    [
+        ("took Tansy's 200 off and put her cooler on", None),
+        ("swapped Tansy's 200 for her cooler", None),
+        ("took Tansy's 220 off and put her cooler on", ("tansy-cooler",)),
+        ("took Tansy's 200 off and put her sheet on", ("tansy-sheet",)),
+    ],
+)
+def test_what_stays_on_is_not_guessed(text: str, wear: tuple[str, ...] | None) -> None:
+    """She wears a 220: whether that came off as "her 200", nobody knows, but a sheet takes its place."""
+    here = load(demo_path())
+    heard = read(text, here.people[0], here, as_filed(here))
+
+    assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])

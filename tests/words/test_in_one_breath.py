@@ -377,6 +377,7 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
             ("Fig", ("fig-cooler",)), ("Tucker", ()), ("Willow", ()), ("Bramble", ()), ("Lady Grey", ()),
             ("Sunday", ()), ("Clementine", ()), ("Otto", ()),
         ]),
+        ("oak", "why's Otto in nothing? everybody else is done", [("Otto", "why")]),
         ("oak", "anythin still drying or is it all dry??", [("drying",)]),
         ("oak", "whats the forecast for tonight then, gonna be a cold one?", [("forecast",)]),
         # a horse named again begins its own thought, and "and is" goes on about the first

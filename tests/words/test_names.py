@@ -1,5 +1,7 @@
 """Who is meant: names that are words, names with marks, short names, slips of the finger. Never a guess."""
 
+from pathlib import Path
+
 import pytest
 
 from bot.barn import Garment, Horse, demo_path, load
@@ -58,6 +60,9 @@ def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: st
         ("odd", "Lady sweaty", ("Lady Grey",)),
         ("odd", "Grey is shivering", ("Lady Grey",)),
         ("oak", "Sunday looks cold", ("Sunday",)),
+        ("encina", "lucro sudado otra vez", ("Lucero",)),
+        ("encina", "coro tiritando", ("Moro",)),
+        ("sol", "rato sudado otra vez", ("Rayo",)),
     ],
 )
 def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ...]) -> None:
@@ -90,6 +95,12 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
         ("hard", "the bell is broken"),
         ("hard", "it will rain all day, so cold"),
         ("hard", "patch up the fence"),
+        ("hard", "that patch is frozen solid"),
+        ("hard", "this patch is soaked"),
+        ("hard", "damp patch on the ceiling"),
+        ("hard", "that latch is frozen solid"),
+        ("hard", "the bell is piping hot"),
+        ("hard", "the patch is damp, it went through the wash"),
         ("odd", "it may be cold"),
         ("odd", "will do"),
         ("odd", "hope it's not too cold"),
@@ -106,6 +117,14 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
 def test_a_word_of_the_language_is_not_a_horse(where: str, text: str) -> None:
     """Weather, trees and days stay weather, trees and days."""
     assert said(where, text).chatter
+
+
+@pytest.mark.parametrize(
+    "text", ["patch is frozen solid, poor lad", "I think that patch is frozen solid", "that patch is shivering"]
+)
+def test_a_horse_is_as_cold_as_a_thing_where_nothing_points_at_it(text: str) -> None:
+    """A word that only points makes a thing of a name, where things are so too."""
+    assert subjects(said("hard", text).events) == {"Patch"}
 
 
 @pytest.mark.parametrize(("name", "slips"), [("pip", 0), ("otto", 1), ("maple", 1), ("willow", 2)])
@@ -239,3 +258,19 @@ def test_all_that_are_somebodys_are_told_by_how_many_they_are(text: str, horses:
     hers = tuple(h.model_copy(update={"owner": "Priya"} if h.name in ("Willow", "Fig") else {}) for h in here.horses)
     here = here.model_copy(update={"horses": hers})
     assert subjects(read(text, here.people[0], here, as_filed(here)).events) == horses
+
+
+def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
+    """Whom somebody means who writes "samba", of a barn with a Zamba: nobody knows."""
+    (tmp_path / "barn.yaml").write_text(
+        "barn: Los Olmos\ntimezone: Europe/Madrid\nplace: {latitude: 42, longitude: -3}\n"
+        "rounds: [{name: mañana, at: '07:30'}]\npeople: [{name: Ana, role: manager, language: es}]\n"
+        "horses: [{name: Zamba}, {name: Trigo}]\n",
+        encoding="utf-8",
+    )
+    here = load(tmp_path / "barn.yaml")
+    heard = read("samba tiembla un buen", here.people[0], here, as_filed(here))
+
+    assert heard.events == ()
+    assert heard.ask
+    assert heard.ask.options == ("Zamba",)

@@ -113,6 +113,12 @@ PHRASES = {
         colder than i would like, gone cold, gone a bit cold, blue with cold, starving with cold,
         stiff with cold, miserable with the cold
     """,
+    "of things too": """
+        frozen |solid|stiff|through, cold as |ice|stone, as cold as ice, (cold / icy / freezing) to (/ the) touch,
+        too cold, gone cold, too hot, too warm, (far / way / much) too hot, red hot, piping hot, scorching (/ hot),
+        boiling hot, roasting hot, hot to (/ the) touch, melting, cooked, overheated, overheating, running hot,
+        burning up
+    """,
     "sign comfortable": """
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
@@ -2292,6 +2298,8 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
+        stands a chance, saving grace, by the grace of, in good grace, with good grace,
         like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
         sick of, sick and tired of, sick to death of, hot on his heels, hot on her heels, hot on the heels,
         is so cool, off with me, off with everyone, cold comfort, hot property, wet behind the ears,
@@ -2471,7 +2479,8 @@ PHRASES = {
         mother in law, in laws, volunteers, volunteer, helpers, yous, ye, thee, thou, ya, yourselves,
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
-        bank manager, insurance, owner, owners, the owner, my feet, my fingers, my hand, my hands,
+        bank manager, insurance, owner, owners, the owner, rider, riders, boarder, boarders, leaser, leasers, lessee,
+        chiropractor, acupuncturist, saddle fitter, breeder, breeders, my feet, my fingers, my hand, my hands,
         my nose, my toes, lads, gaffer, the gaffer, boss man
     """,
     "visitor": """
@@ -2481,12 +2490,37 @@ PHRASES = {
     "kin": """
         aunt, auntie, uncle, sister, brother, cousin, daughter, son, mum, mam, mom, mother, dad, father, nan,
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
-        girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter,
+        girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter, little |girl|boy,
         sister in law, brother in law, mother in law, father in law,
         neighbours, neighbors, friend, friends, cousins, folks, parents, brothers, sisters
     """,
     "called": "called, named, by the name of, whose name is, names her, names him",
     "another": "another, the other, a different, some other",
+    "title": """
+        farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
+        electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
+        tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+    """,
+    "calling": """
+        vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
+    """,
+    "people do": """
+        texted, messaged, phoned, emailed, rang, called, called |me|us, called to say, rang to say, rang |me|us,
+        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick, off work,
+        has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
+        is not coming to work, will not be at work, not answering |his|her phone
+    """,
+    "tells": """
+        says, said, (/ has) told |me|us, tells |me|us, thinks, reckons, mentioned, mentions, reported, reports, swears,
+        claims, insists, (/ just) texted, messaged, (/ just) checked, has checked, warned, warned |me|us, asked,
+        wants to know, let me know, lmk
+    """,
+    "told by": "according to",
+    "shop": """
+        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        tackroom shop, saddlery, feed mill, feed place, hay place
+    """,
     "my": "my, our, mine",
     "some": "a, an, some, another, any",
     "she": "she, he, they, him, shes, hes, theyre, them, her, herself, himself, s he, who",
@@ -2796,6 +2830,7 @@ PHRASES = {
         goodness me, gracious, my goodness, wowzers, eek, yikes, uhoh, oops a daisy, anyhoo, anyhow,
         anyways, any road, anyroad, honest to god, honest, swear to god, i swear, no joke,
         no word of a lie, i kid you not, not gonna lie, not going to lie, im not gonna lie, tbh, tbf,
+        (/ just / let me / to / if i may) be frank, (/ by) any chance, by chance,
         to be honest, in fairness, imo, imho, ngl, innit, init, ya know, you know, yknow, mind you, mind,
         there you go, there we go, here we go, here goes, psa, nb, ps, p s, edit, attn, attention,
         attention all, small update, last update, final update, short update, latest, latest from the yard,
@@ -3721,8 +3756,15 @@ PHRASES = {
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
         leave, best, may need, might need, should
     """,
+    "beside": """
+        just (behind / beside), over by, in front of, across from,
+        next to, right next to, beside, alongside, near, close to, across, in front, behind, right behind, next door to,
+        next door, opposite, adjacent to, down from, over from, along from, over the fence, across the
+        fence, on the other side, the other side, unlike, looks like, looked like, looking like,
+        who looks like, that looks like, that looked like
+    """,
     "relative": """
-        who, that, which, the one, the one who, the one that, who 's, whos
+        who, that, which, the one, the one who, the one that, who 's, whos, whoever (has / is / owns / rides / leases)
     """,
     "that of": "",
     "that rug of": "",
@@ -3753,10 +3795,6 @@ PHRASES = {
     """,
     "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
-    "beside": """
-        (/ right / just) (next to / beside / alongside / opposite / across from), next door to,
-        behind, in front of, close to, over by
-    """,
     "company": "mares, geldings, fillies, youngsters, herd",
     "drying": """
         drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry, in the tack room,

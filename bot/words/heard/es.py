@@ -102,7 +102,9 @@ PHRASES = {
         quemando por debajo, ardiendo abajo, está que se |cuece|asa|derrite|quema|ahoga|sancocha, anda con calor,
         anda con mucho calor, anda acalorad|o|a, anda sofocad|o|a,
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado calor,
-        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de calor
+        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de calor,
+        más caliente de la cuenta, más abrigad|o|a de la cuenta, (caliente / abrigad|o|a / tapad|o|a) más de la cuenta,
+        más caliente de lo normal, más caliente de lo que debería, demasiado arropad|o|a
     """,
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
@@ -208,7 +210,14 @@ PHRASES = {
         |trae|tiene|con las orejas bien |frías|heladas, trae las orejas |frías|heladas|congeladas, trae frío,
         trae mucho frío, traía frío, trae harto frío,
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado frío,
-        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío
+        (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío,
+        acalambrad|o|a de frío, con los pelos (de punta / parados) de frío, los pelos parados de frío, más frí|o|a de la
+        cuenta, más frí|o|a de lo normal
+    """,
+    "of things too": """
+        congelad|o|a|os|as, helad|o|a|os|as, se está congelando, se han congelado, se ha congelado, se congelan,
+        ardiendo, demasiado caliente|s, muy caliente|s, recalentad|o|a|os|as, sobrecalentad|o|a|os|as,
+        se recalienta, que quema, achicharrad|o|a|os|as, asad|o|a|os|as, cocid|o|a|os|as
     """,
     "sign comfortable": """
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
@@ -528,7 +537,8 @@ PHRASES = {
         no se quiere mover, no se mueve del |rincón|lugar, tosa y tosa, tosa y tose, tosa y tosiendo, tose y tosa,
         tose y tosiendo, tosiendo y tosa, tosiendo y tose, tosiendo y tosiendo, tose que tose, tosa que tosa,
         no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua, no quiso ni el heno,
-        no ha cenado, no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano
+        no ha cenado, no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano,
+        nada bien, nada fin|o|a
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -676,7 +686,9 @@ PHRASES = {
         se a empapado, se le a empapado, hech|o|a sopa, hech|o|a una sopa de agua, hech|o|a trapo de agua,
         hech|o|a pato, chorread|o|a de agua, empapad|o|a hasta el |forro|hueso, escurriendo de agua, escurre,
         escurría, chorreaba, goteaba, chorreando por todos lados, está que escurre, sigue escurriendo,
-        sigue chorreando, ensopaíto, ensopá
+        sigue chorreando, ensopaíto, ensopá,
+        entrapad|o|a|os|as, se pasa de agua, se está pasando de agua, se pasó de agua, pasa agua, pasa el agua, se
+        traspasa, se traspasó, está traspasand|o|a
     """,
     "state washing": """
         (pal / para el / pa el / al / camino del) (lavado / lavadero / lavarropas),
@@ -790,7 +802,9 @@ PHRASES = {
         hech|o|a bolsa, hech|o|a pelota, se le descosió la costura, se le descosió el |cuello|pecho|forro|costado,
         abiert|o|a por un costado, abiert|o|a de un costado, la hizo |garras|tiras|pedazos|jirones,
         lo hizo |garras|tiras|pedazos|jirones, la rompió toda, la rasgó toda, la desgarró toda,
-        se la comió el caballo, trozad|o|a, se trozó, se le trozó, se me rajó, se me rasgó
+        se la comió el caballo, trozad|o|a, se trozó, se le trozó, se me rajó, se me rasgó,
+        se le ha abierto la costura, se (le / ) abrió (la / una) costura, se ha descosido la costura, se descosió la
+        costura, la costura descosida, una costura descosida
     """,
     "state missing": """
         falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
@@ -833,7 +847,9 @@ PHRASES = {
         busqué por todos lados, busqué por todas partes, busqué en todos lados, la busqué en todos lados,
         lo busqué en todos lados, ya la busqué en todos lados, ya lo busqué en todos lados,
         ya la busqué por todos lados, ya lo busqué por todos lados, la he buscado en todos lados, la busqué y nada,
-        lo busqué y nada
+        lo busqué y nada,
+        por (ningún lado / ninguna parte / ningún sitio) (encuentro / encontramos / aparece / aparecen / veo / hallo /
+        hallamos), no sale por (ningún lado / ninguna parte), no salen por ningún lado
     """,
     "state found": """
         encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos,
@@ -893,7 +909,11 @@ PHRASES = {
         volvió de reparar, de vuelta de reparar, ha vuelto arreglad|o|a, volvió arreglad|o|a, vino arreglad|o|a,
         ha venido arreglad|o|a, regresó de la costurera, ha regresado de la costurera, regresó de la lavandería,
         ha regresado de la lavandería, regresó arreglad|o|a, ya regresó de la costurera, regresó del arreglo,
-        regresó de arreglar
+        regresó de arreglar,
+        (salió / ya salió / ha salido / salieron / ya salieron / recién salió) de la (lavadora / lavandería / secadora /
+        tintorería), (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) de la
+        costurera, (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) del
+        (zapatero / talabartero / guarnicionero)
     """,
     "strap": """
         correa, correas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
@@ -1140,7 +1160,9 @@ PHRASES = {
         {HAD_TO} |poner|ponerle|ponerles|echar|echarle|meterle|colocar|colocarle|plantarle|mandarle|encajarle,
         {HAD_TO} |taparla|taparlo|abrigarla|abrigarlo|vestirla|vestirlo con,
         {HAD_TO} |ponérsela|ponérselo|echársela|echárselo,
-        |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |poner|echar|meter|colocar|plantar
+        |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |poner|echar|meter|colocar|plantar,
+        (eché / echamos / echaron / he echado / hemos echado) (a / al), le aventé, le aventamos, le aventaron, aventé,
+        encobijé, encobijamos, encobijaron, encobijad|o|a|os|as con
     """,
     "took off": f"""
         quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado,
@@ -1331,7 +1353,9 @@ PHRASES = {
         se quitó la manta, se ha quitado la manta sola, se ha quitado la manta solo, se la ha quitado sola,
         ni una manta encima, ni manta ni nada, ni cobija ni nada, bichi, bichis,
         |anda|está|quedó|va|la dejé|lo dejé|la dejamos|lo dejamos a raíz, pelonch|o|a, en cuerito, a lo pelón,
-        sin nadita, sin nadita encima, sin ropita
+        sin nadita, sin nadita encima, sin ropita,
+        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo), nunca con (manta / mantas / cobija /
+        cobijas / capa)
     """,
     "nothing": """
         nada, todo, absolutamente nada, nada de nada, ninguna, toda la ropa, todas las mantas, toda su ropa
@@ -1372,7 +1396,9 @@ PHRASES = {
         (he / hemos / ha / han / e / emos / a / an) |esquilado|rapado|trasquilado|tusado|rasurado|motilado|afeitado,
         (ha / han / e / emos / a / an) pelado,
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
-        esquilad|o|a|os|as en manta
+        esquilad|o|a|os|as en manta,
+        (hice / hicimos / hicieron / hizo) (blanket / un blanket / el blanket), esquilad|o|a|os|as en blanket,
+        esquilaron en blanket, esquilamos en blanket, esquilé en blanket
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -1380,28 +1406,36 @@ PHRASES = {
         le creció todo el pelo, ya le ha crecido el pelo, ya tiene todo el pelo, ya no está esquilad|o|a,
         ya no se le nota el esquilado, ya no se le nota la esquila, ya le salió todo el pelo,
         ya le ha salido el pelo, ya le ha salido todo el pelo, pelo crecido del todo, pelo natural,
-        no está esquilad|o|a, sin esquilado
+        no está esquilad|o|a, sin esquilado,
+        ya no (trae / tiene / lleva) (esquila / el esquilado / la esquila), ya no está (rapad|o|a / rasurad|o|a /
+        pelad|o|a), le volvió a crecer (el pelo / todo el pelo), ya le volvió a salir el pelo
     """,
     "style bib": """
         babero, de babero, solo el pecho, pecho, pechera, de pecho, esquilado de pecho, babero y cuello,
         el babero, un babero, baberito, en babero, tipo babero, bib, un bib, el bib, bib clip, peto, un peto,
         el peto, de peto, tipo peto, solo pecho, solo el pecho y el cuello, solo cuello y pecho,
         solo por delante, solo la parte de delante, pecheral, corte babero, corte bib, corte de babero,
-        corte de pecho, estilo |babero|bib|peto
+        corte de pecho, estilo |babero|bib|peto,
+        (/ solo / solo el) pecho y cuello, el pecho y el cuello, cuello y pecho, el cuello y el
+        pecho
     """,
     "style trace": """
         trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip, un trace, el trace, trace alto,
         trace bajo, en trace, tipo trace, de trazo, trazo, de trazos, esquilado de tiro, tipo tiro, de enganche,
         de carruaje, esquilado de enganche, irlandés, un irlandés, esquilado irlandés, inglés, a la inglesa,
         tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro, corte trace,
-        corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés
+        corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés,
+        (panza / barriga / tripa / vientre) y cuello, la (panza / barriga / tripa) y el cuello, (/ de) cuello y
+        (panza / barriga / tripa / vientre), el cuello y la (panza / barriga / tripa)
     """,
     "style blanket": """
         de manta, a manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
         esquilado manta, corte de manta, tipo mantita, dejándole la manta, con manta en el lomo,
         con la manta de pelo, manta de pelo, corte blanket, corte manta, estilo |manta|blanket|mantita,
         esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
-        conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo
+        conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo,
+        (hice / hicimos / hicieron / hizo) (blanket / un blanket / el blanket), esquilad|o|a|os|as en blanket,
+        esquilaron en blanket, esquilamos en blanket, esquilé en blanket
     """,
     "style hunter": """
         de caza, caza, hunter, esquilado de caza, tipo caza, cazador, hunter clip, un hunter, el hunter,
@@ -1480,7 +1514,9 @@ PHRASES = {
         he devuelto, devuelt|o|a|os|as, la devolví, lo devolví,
         volvimos a meter, hemos vuelto a meter, hemos vuelto a sacar, acabamos de meter, acabamos de sacar,
         arreé, arrié, mandé, he mandado, hemos mandado, mandamos, mandad|o|a, conduje, acompañé, largué a,
-        eché a, tiré a, tiramos a
+        eché a, tiré a, tiramos a,
+        (eché / echamos / echaron / he echado / hemos echado) (a / al / para / para dentro / para fuera / para adentro /
+        para afuera), tiré al, tiramos al, (amarré / amarramos / até / atamos / he amarrado / he atado) (a / al)
     """,
     "stays": """
         se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar,
@@ -1588,7 +1624,11 @@ PHRASES = {
         siempre que |puedan|podáis|podamos, siempre que el tiempo lo permita, si es posible, si fuera posible,
         si se puede, si se pudiera, a ser posible, en lo posible, en la medida de lo posible, dentro de lo posible,
         de ser posible, mientras se pueda, mientras sea posible, si no es mucha molestia, si no es molestia,
-        salvo fuerza mayor
+        salvo fuerza mayor,
+        desde (mañana / ya / esta noche / hoy mismo / ahora mismo), a partir de esta noche, a partir del (lunes / martes
+        / miércoles / jueves / viernes / sábado / domingo), desde el (lunes / martes / miércoles / jueves / viernes /
+        sábado / domingo) en adelante, de aquí para delante, de aquí para adelante, de ahora para adelante, de hoy para
+        delante, de hoy para adelante
     """,
     "do not rug": """
         déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
@@ -1660,7 +1700,11 @@ PHRASES = {
         nunca más |manta|cobija para, |yo|mejor |la|lo|los|las prefiero sin |manta|cobija|capa|nada|mantas|cobijas,
         |yo|mejor |la|lo|los|las prefiero siempre sin |manta|cobija|capa|nada|mantas|cobijas,
         |la|lo|los|las |prefiero|quiero siempre sin |manta|cobija|capa|nada|ropa,
-        |la|lo|los|las |preferimos|queremos sin |manta|cobija|capa|nada, |la|lo |prefiero|quiero siempre en pelo
+        |la|lo|los|las |preferimos|queremos sin |manta|cobija|capa|nada, |la|lo |prefiero|quiero siempre en pelo,
+        no (le / les / me le / me les) (pongáis / pongan / pongas) más (manta / mantas / cobija / cobijas / capa /
+        capas), no quiero más (mantas / cobijas) (para / en / con), no quiero que lleve más (manta / mantas / cobija /
+        cobijas), (esta temporada / este año) (/ va) (sin manta / sin cobija / a pelo), va (sin manta / sin cobija / a
+        pelo) (esta temporada / este año), no (lleva / usa) (manta / cobija) (esta temporada / este año)
     """,
     "rug again": """
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
@@ -1721,7 +1765,12 @@ PHRASES = {
         se acabó lo de andar sin |manta|cobija, ya no |la|lo|me la|me lo |dejen|dejéis|dejes|quiero |pelón|pelona,
         (de ahora en adelante / a partir de ahora / a partir de hoy / desde ahora / desde hoy) (sí / ya sí /)
         (se le pone / se le ponga / le ponen / le pongan / le pongáis / ponedle / pónganle / que lleve / que use)
-        |manta|cobija
+        |manta|cobija,
+        (puede / pueden / podéis) volver a (encobijar / enmantar), (vuelvan / volved) a (encobijar / enmantar / cobijar
+        / abrigar), que (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a / abrigar
+        / abrigar a), que ya (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a /
+        abrigar / abrigar a), ya se puede (encobijar / enmantar), (sí / ya sí) hay que (taparl|o|a / mantearl|o|a /
+        cobijarl|o|a / abrigarl|o|a / ponerle manta / ponerle cobija)
     """,
     "worked": """
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
@@ -1909,7 +1958,10 @@ PHRASES = {
         ya dejé list|o|a|os|as, ya dejé cambiad|o|a|os|as, dejé list|o|a|os|as, dejé cambiad|o|a|os|as,
         dejé tapad|o|a|os|as, dejé hech|o|a|os|as, dejamos list|o|a|os|as, dejamos cambiad|o|a|os|as,
         ya le hice el cambio a, ya les hice el cambio a, le hice el cambio a, les hice el cambio a, ya estuvo,
-        ya estuvieron, ya tan, cobijad|o|a|os|as, ya cobijad|o|a|os|as
+        ya estuvieron, ya tan, cobijad|o|a|os|as, ya cobijad|o|a|os|as,
+        ya está arreglad|o|a, ya están arreglad|os|as, está arreglad|o|a, están arreglad|os|as, lo demás (/ ya) (está /
+        está listo / está hecho / listo / hecho / quedó / quedó listo), me he ocupado de, me ocupé de, nos hemos ocupado
+        de, nos ocupamos de, encobijad|o|a|os|as
     """,
     "everyone": """
         a todos, a todas,
@@ -1924,7 +1976,8 @@ PHRASES = {
         los que quedaban, los que faltaban, las que quedaban, las que faltaban, los que quedan, lo que quedaba,
         los restantes, las restantes, el resto de caballos, el resto de los caballos,
         el resto de la cuadra, el resto de la tropa, todo el resto, los otros caballos, los demás caballos,
-        el resto de ellos, todos los otros, todas las otras, los otros todos
+        el resto de ellos, todos los otros, todas las otras, los otros todos,
+        lo demás (/ ya) (está / está listo / está hecho / listo / hecho / quedó / quedó listo)
     """,
     "all horses": """
         todos los caballos, los caballos, todas las yeguas, caballos, toda la cuadra,
@@ -2078,7 +2131,10 @@ PHRASES = {
         tos los caballos |listos|hechos|cambiados|tapados, toas |listas|hechas|tapadas|cambiadas,
         |listos|hechos|terminados|acabados|cambiados|tapados|vestidos |tos|toos,
         |hecha|lista|terminada|acabada|completa|completada|cerrada|finalizada|cumplida toda la ronda,
-        |listas|hechas|terminadas|acabadas|cambiadas|tapadas|vestidas |toas
+        |listas|hechas|terminadas|acabadas|cambiadas|tapadas|vestidas |toas,
+        (terminé / acabé / hice / terminamos / acabamos / hicimos / he terminado / he acabado / he hecho) (la / toda la)
+        (vuelta / recorrida / pasada), (vuelta / recorrida / pasada) (hecha / lista / terminada / acabada / completa),
+        (hecha / lista / terminada / acabada) la (vuelta / recorrida / pasada)
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2475,7 +2531,9 @@ PHRASES = {
         chistes, adivina, adivinanza, refrán, dice el refrán, como dice el refrán, que diría, canta,
         cantaba, cantando, soñando, he soñado, soñaba, sueño con, soñado, pesadilla, en sueños, de broma,
         es broma, broma, bromas, era broma, bromeando, este año, este mes, esta temporada, últimamente, estos meses,
-        estas semanas, todo el mes, este último tiempo
+        estas semanas, todo el mes, este último tiempo,
+        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo), nunca con (manta / mantas / cobija /
+        cobijas / capa)
     """,
     "bare weather": "",
     "brings weather": """
@@ -2626,9 +2684,8 @@ PHRASES = {
         tengo a, tenemos a, aquí tengo a, aquí tenemos a, hay que ver cómo, mirad a, mira a, miren a,
         mirad cómo está, mirad, mira que, ojo que, ojo con que, cuidado que, alerta, alerta con, alarma,
         emergencia, urgente con, es urgente, sos, s.o.s., auxilio, ayuda con, aviso con, me temo que, me temo,
-        temo que, sospecho que, sospecho, mucho me temo que, pasé por el box de, he pasado por el box de,
-        he pasado por delante del box de, pasé por delante del box de, he pasado por la cuadra de,
-        pasé por la cuadra de, he estado en el box de, vengo del box de, vengo de ver a, vengo de estar con,
+        temo que, sospecho que, sospecho, mucho me temo que, he estado en el box de, vengo del box de,
+        vengo de ver a, vengo de estar con,
         vengo de tocar a, vengo de revisar a, vengo de mirar a, estoy con, estaba con, toy con,
         estoy en el box de, estoy en el box con, estoy aquí con, estamos con, estoy mirando a, estoy tocando a,
         (fui / fuimos / he ido / hemos ido / estuve / estuvimos / anduve / pasé / pasamos / hemos estado) con,
@@ -2821,6 +2878,34 @@ PHRASES = {
         (/ me / también) se (llama / llaman / llamaba / llama también), llamad|o|a|os|as, de nombre, cuyo nombre es
     """,
     "another": "(/ la / el / hay) (otra / otro), (la / el) (otra / otro) que se llama",
+    "title": """
+        el herrador, la herradora, el dentista, la dentista, el fisio, la fisio, el veterinario, la veterinaria,
+        el vete, la vete, el doc, la doc, el entrenador, la entrenadora, el esquilador, la esquiladora,
+        la guarnicionera, la costurera, la osteópata, la podóloga, el transportista, el profe, la profe
+    """,
+    "calling": """
+        herrador|a, dentista, fisio, veterinari|o|a, osteópata, podólog|o|a, guarnicioner|o|a, esquilador|a,
+        entrenador|a, profe, profesor|a, monitor|a, moz|o|a, encargad|o|a, fontanero, electricista, albañil,
+        repartidor, cartero, camionero, transportista, doctor|a, enfermer|o|a, médico, médica, cuadrero, caballerizo,
+        capataz, vecin|o|a, jef|e|a, jinete
+    """,
+    "people do": """
+        (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
+        (/ me / nos) (ha avisado / avisó) (/ de que / que),
+        (/ me / nos) (ha mandado / mandó) un (mensaje / audio), de baja, con resaca, llega tarde al trabajo,
+        no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
+    """,
+    "tells": """
+        (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
+        (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
+        (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que,
+        pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
+    """,
+    "told by": "según, según dice, según cuenta",
+    "shop": """
+        tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
+        supermercado, ferretería
+    """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
     "she": """
@@ -3097,7 +3182,7 @@ PHRASES = {
     """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
-        como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las,
+        como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las, antes de,
         después de las, entre las, a partir de las, hasta la, cerca de las, sobre la, a cosa de las, a les,
         son las, desde la, más o menos a las, alrededor de las
     """,
@@ -3188,7 +3273,9 @@ PHRASES = {
         solo les aviso que, pa que sepan, para que estén enterados, para que estén al tanto, quedan avisados,
         como |dice|pone|manda|decía|ponía el plan, como pone la lista, como manda la lista, como ponia la lista,
         como pone el bot, como manda el bot, tal como |dice|pone|manda |el|la |plan|lista, tal cual el plan,
-        de acuerdo al plan, conforme al plan, conforme a la lista
+        de acuerdo al plan, conforme al plan, conforme a la lista,
+        dime, dígame, decime, díganme, dinos, me dices, me decís, me puedes decir, me podéis decir, puedes decirme,
+        podéis decirme
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -3205,7 +3292,10 @@ PHRASES = {
         zona del pecho, zona de los riñones, zona del cuello, pelaje, pellejo, cuero, capa de pelo, músculos,
         extremidades, miembros, lado izquierdo, lado derecho, costado, costado izquierdo, costado derecho,
         flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho, todo el pelo, toda la piel,
-        todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas
+        todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas,
+        pecho y cuello, el pecho y el cuello, cuello y pecho, el cuello y el pecho, (panza / barriga / tripa / vientre)
+        y cuello, la (panza / barriga / tripa) y el cuello, cuello y (panza / barriga / tripa / vientre), el cuello y la
+        (panza / barriga / tripa)
     """,
     "under": """
         abajo, por abajo,
@@ -3224,7 +3314,7 @@ PHRASES = {
         por qué pides, por qué recomiendas, por qué sale, por qué tanta, por qué tanto, por qué tan poca,
         por qué tan poco, por qué solo, por qué otra vez, y por qué solo, a qué viene, a qué viene lo de,
         de dónde sale, justifica, justifícame, razona, porq, porke, xke, xqué, por q, pork, porque motivo,
-        por qué hoy, por qué va tan, por qué tan
+        por qué hoy
     """,
     "ask today": """
         qué le toca a cada quien, qué le toca a cada uno, qué le pongo a cada quien, qué se pone cada quien,
@@ -3309,7 +3399,8 @@ PHRASES = {
         qué se usa hoy, qué abrigo va hoy, qué abrigo les pongo, qué capas van hoy, qué va hoy, qué va esta noche,
         qué va para hoy, qué va para esta noche, qué toca ponerse, qué toca para hoy, qué toca para esta noche,
         qué toca pa hoy, qué toca pa la noche, qué toca a la noche, con qué va, con qué anda, con qué duerme,
-        con qué sale, con qué queda, qué le va hoy, qué le toca ponerse, qué le toca usar, qué le toca llevar
+        con qué sale, con qué queda, qué le va hoy, qué le toca ponerse, qué le toca usar, qué le toca llevar,
+        qué capa, qué capa le, cuál capa, cuál capa le, cuál cobija, cuál cobija le
     """,
     "ask left": """
         quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por tapar,
@@ -3577,7 +3668,9 @@ PHRASES = {
         qué tiempo nos |hará|tocará|toca, qué tiempo vamos a tener, qué tiempo vamos a tener |hoy|mañana,
         qué tiempo vamos a tener esta |noche|tarde, qué tiempo tendremos, qué tiempo tendremos |hoy|mañana,
         qué tiempo tendremos esta |noche|tarde, qué frío nos va a hacer, qué noche nos va a hacer,
-        qué tiempo nos viene
+        qué tiempo nos viene,
+        (a / con) cuántos grados (amanece / amanecemos / amaneceremos / amaneció), qué temperatura (mínima / máxima),
+        qué temperatura mínima (dan / hay / tenemos / hará / va a hacer / se espera), cuál es la temperatura mínima
     """,
     "ask forecast marked": """
         va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
@@ -3689,7 +3782,8 @@ PHRASES = {
         tan vestid|o|a|os|as, tan forrad|o|a, tan abrigadit|o|a, hay que cobijar tanto, usa hoy, usan hoy,
         lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner, lleva a la noche, con qué va,
         con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le toca llevar,
-        cambiar, cambiarse, cambiarle, cambiarles, tapar, taparle, vestir, abrigar, cobijar, ponerse
+        cambiar, cambiarse, cambiarle, cambiarles, tapar, taparle, vestir, abrigar, cobijar, ponerse,
+        tan encobijad|o|a|os|as
     """,
     "ask tonight": """
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
@@ -3719,9 +3813,13 @@ PHRASES = {
         aún, se seca, se secará, se habrá secado, se ha secado ya, se secó ya, va a estar, llegará a,
         se puede usar, se puede poner, se puede usar ya, puedo usar, podemos usar, puedo poner,
         cuánto le falta, cuánto falta, le falta mucho, falta mucho, para secarse, por secarse,
-        secarse
+        secarse,
+        está list|o|a, están list|os|as, (cuándo / para cuándo / a qué hora) (estará / está / va a estar / van a estar /
+        estarán) (list|o|a|os|as / sec|o|a|os|as), (a qué hora) va a estar, a qué hora van a estar, a qué hora estarán
     """,
-    "asked": "",
+    "asked": """
+        o no, o todavía, o todavía no, o aún no, o le falta, o le falta todavía, o qué
+    """,
     "sky": """
         vaya rasca, menuda rasca, qué rasca, vaya frío, menudo frío,
         de la lluvia, de lluvia, por la lluvia,
@@ -3824,6 +3922,12 @@ PHRASES = {
         ocupamos, urge, échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use,
         no se l|o|a pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
     """,
+    "beside": """
+        al ladito, a la vera, a la par, en frente, justo (enfrente / detrás / delante),
+        al lado, de al lado, justo al lado, junto a, junto al, cerca, enfrente, de enfrente, frente a, frente al,
+        delante, detrás, de detrás, al fondo,
+        pegad|o|a a, vecin|o|a, a diferencia, se parece a, que se parece a, que se parecía a
+    """,
     "relative": """
         que, quien, quienes, el que, la que, el que si, la que si, los que si, el que sí, la que sí
     """,
@@ -3862,11 +3966,6 @@ PHRASES = {
         por ningún lado, por ninguna parte, por ningún sitio, en ningún lado, en ninguna parte, en ningún sitio
     """,
     "wholly": "todo, toda, to, toa",
-    "beside": """
-        (al / a / justo al) (lado / ladito / costado) (de / del),
-        (/ justo) (enfrente / en frente / detrás / delante / cerca / al fondo / a la vera / a la par) (de / del),
-        (/ justo) frente (a / al), pegad|o|a|os|as (a / al), junto (a / al)
-    """,
     "company": "yeguas, castrados, potrillos, manada",
     "drying": """
         secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as,

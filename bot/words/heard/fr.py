@@ -20,7 +20,8 @@ CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/
 PHRASES = {
     "sign sweating": """
         transpire, transpirent, transpirait, transpiration, en sueur, en sueurs, sueur, sue,
-        suent, suant|e, en nage, trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
+        (trempé||e|s|es / mouillé||e|s|es) de (chaud / chaleur), suent, suant|e, en nage,
+        trempé||e|s|es de sueur, mouillé||e|s|es de sueur, humide de sueur,
         couvert||e|s|es de sueur, dégouline de sueur, en eau, transpirer, suer, plein||e de sueur,
         dégoulinant|e de sueur, traces de sueur, sweaty, sweating, a transpiré, a sué, suait,
         ruisselle de sueur, ruisselant de sueur, en transpiration, moite sous la couverture,
@@ -142,6 +143,10 @@ PHRASES = {
         n'a pas assez chaud, a pas assez chaud, ont pas assez chaud, chair de poule, a la chair de poule,
         oreilles glacé, oreilles glacés, oreilles gelé, oreilles gelés, oreilles froids, oreilles congelé,
         oreilles congelés, oreilles glacée, oreilles gelée
+    """,
+    "of things too": """
+        gelé||e|s|es, congelé||e|s|es, gelait, gèle dehors, brûlant||e, surchauffe, en surchauffe, surchauffé||e|s,
+        trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
     """,
     "sign comfortable": """
         confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
@@ -559,7 +564,8 @@ PHRASES = {
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
         trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
-        trempé||e|s lavette, trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
+        goutte|nt (encore / toujours / partout / de partout), trempé||e|s lavette,
+        trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
         rincé||e|s|es par la pluie, rincé||e|s jusqu'aux os, complètement rincé||e, tout trempé, toute trempée,
         trampé||e|s, a perdu son imperméabilité, a perdu toute son imperméabilité, a perdu son étanchéité,
@@ -572,7 +578,7 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
-        dans la machine (/ à laver / a lavé),
+        dans la machine (/ à laver / a lavé), (à la / dans la / en) lessiveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, dans la machine, à laver, à la lessive, en lavage,
         chez le nettoyeur, au nettoyage, au sale, parti laver, partie laver, au lavomatic, chez le laveur,
@@ -601,7 +607,7 @@ PHRASES = {
         rendue dans la laveuse
     """,
     "state torn": """
-        déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
+        brisé||e|s|es, déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
         fendu||e|s|es, en lambeaux, éventré||e, lacéré||e, une déchirure, déchirure, accroc, un accroc,
         décousu||e|s, a troué, a craqué, en morceaux, a bousillé, bousillé||e, abîmé||e, un gros trou,
         une grosse déchirure, un accroc énorme, déchiqueté||e, en charpie, percé||e|s|es,
@@ -945,6 +951,7 @@ PHRASES = {
         strap de poitrail, strap de derrière, strap de queue
     """,
     "broken": """
+        brisé||e|s|es, a brisé, s'est brisé||e,
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
         déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e,
         a cédé, a arraché, a été arraché||e, pété||e|s|es, cassé net, n'existe plus, parti||e, manque, qui pend,
@@ -1131,7 +1138,7 @@ PHRASES = {
         tout viré, tout ôté, découvert||e|s|es, débâché||e|s, désabillé||e|s, j'ai découvert, on a découvert,
         j'ai déshabillé, on a déshabillé, vien|s|t de déshabiller, vien|s|t de découvrir, jviens de déshabiller,
         jviens de découvrir, je l'ai déshabillé||e, je l'ai découvert||e, on l'a déshabillé||e,
-        on l'a découvert||e
+        on l'a découvert||e, désabrié||e|s|es, (j'ai / on a) désabrié
     """,
     "took": "",
     "wears": f"""
@@ -1139,7 +1146,8 @@ PHRASES = {
         est rendu dans, est rendue dans, sont rendus dans, est rendu avec, est rendue avec,
         il a que, elle a que, a plus que, n'a plus que, n'a que, il n'a que, elle n'a que,
         il a plus que, elle a plus que,
-        porte, portent, a sur le dos, en, habillé||e avec, couvert||e avec, est avec, sous, vêtu||e de,
+        a repris (sa / son / ses / la), porte, portent, a sur le dos, en, habillé||e avec,
+        couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
         est passé à la, est passée à la, est passé au, est passée au,
@@ -1462,7 +1470,7 @@ PHRASES = {
     "inwards": "dedans, rentré||e|s|es, en dedans, à l'intérieur, en d'dans, d'dans",
     "outwards": "dehors, sorti||e|s|es, dehor",
     "brought": """
-        je viens de remettre, on vient de remettre, viens de remettre,
+        (/ je / on) (viens / vient / venons) de (remettre / mettre / replacer / placer), jviens de (mettre / remettre),
         ramené||e|s, amené||e|s, emmené||e|s, mis||e|es, conduit||e, déplacé||e, laissé||e|s|es, gardé||e|s|es,
         passé||e, remis||e|es, ramené||e|s|es, amené||e|s|es, emmené||e|s|es, conduit||e|s|es, déplacé||e|s|es,
         passé||e|s|es, transféré||e|s|es, bougé||e|s|es, installé||e|s|es, rapatrié||e|s|es, placé||e|s|es,
@@ -1477,6 +1485,7 @@ PHRASES = {
         passera la nuit, restent toute la nuit
     """,
     "brought in": """
+        (est / sont / reste / restent / dort / dorment) en dedans, a retrouvé (son / le / leur) box,
         rentré||e|s|es, j'ai rentré, on a rentré, ai rentré, a rentré, avons rentré, ont rentré, est rentré||e,
         sont rentré||s|es, enfermé||e|s, rentré||e|s|es à l'écurie, rentré||e|s|es au box,
         ramené||e|s|es à l'écurie, ramené||e|s|es au box, remis||e au box, est à l'intérieur, mis||e au box,
@@ -1501,6 +1510,7 @@ PHRASES = {
         venons de rapatrier
     """,
     "turned out": """
+        (a / ont) retrouvé (son / leur / le) (pré / paddock / parc / troupeau),
         sorti||e|s|es, j'ai sorti, on a sorti, ai sorti, a sorti, lâché||e|s|es, avons sorti, ont sorti,
         mis au pré, est sorti||e, sont sorti||s|es, mise au pré, j'ai lâché, on a lâché, remis au pré,
         remise au pré, ressorti||e|s|es, mis dehors, mise dehors, au pré depuis ce matin, parti au pré,
@@ -2801,6 +2811,30 @@ PHRASES = {
         s'appelle, s'appelle aussi, s'appelait, s'appellent, appelé||e, nommé||e, du nom de, qui répond au nom de
     """,
     "another": "(une / un / l' / d') autre, autre",
+    "title": "dr, docteur",
+    "calling": """
+        maréchal, maréchal ferrant, maréchale, dentiste, dentiste équin, ostéo, ostéopathe, véto, vétérinaire, physio,
+        sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
+        palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
+        électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
+        secrétaire, tondeur, tondeuse de métier
+    """,
+    "people do": """
+        (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
+        (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
+        a appelé, (a / m'a / nous a) envoyé un (message / mail / sms / texto),
+        a appelé pour dire, en arrêt (/ maladie / de travail), en congé maladie, s'est fait porter pâle, a le covid,
+        a la gueule de bois
+    """,
+    "tells": """
+        (dit / pense / trouve / croit / raconte / signale / annonce / jure / prévient) qu|e|',
+        (m'a / nous a / a) (dit / signalé / raconté / prévenu / annoncé / écrit) qu|e|', (me / nous) dit qu|e|',
+        m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
+    """,
+    "told by": "selon, d'après, dixit",
+    "shop": """
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+    """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
         un, une, autre, quelque, une autre, un autre, n'importe quel, n'importe quelle, certain, certaine,
@@ -2878,7 +2912,9 @@ PHRASES = {
         n'arrête pas de, passe son temps à, a passé la nuit à, a passé la journée à, a passé la matinée à,
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
-        se couche, se recouche, se couche et se roule, se couche et se relève
+        se couche, se recouche, se couche et se roule, se couche et se relève,
+        gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
+        s'ennuie|nt, s'éclate|nt, se prélasse|nt, se promène|nt, fait le fou, fait la folle, font les fous
     """,
     "link": """
         pas seulement, non seulement,
@@ -3964,6 +4000,11 @@ PHRASES = {
         on devrait, tu peux, vous pouvez, tu pourrais, vous pourriez, stp, à rentrer, à enlever, à retirer,
         à découvrir, à couvrir, à sortir
     """,
+    "beside": """
+        juste (devant / en face / à côté), tout près, à gauche, à droite,
+        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à, voisin||e,
+        contrairement à, ressemble à, qui ressemble à, qui ressemblait à
+    """,
     "relative": """
         qui, que, qu', lequel, laquelle, celui, celle, celui qui, celle qui
     """,
@@ -3997,10 +4038,6 @@ PHRASES = {
     """,
     "not anywhere": "nulle part",
     "wholly": "tout, toute",
-    "beside": """
-        (/ juste) (à côté / en face / près / tout près / au bout / à gauche / à droite) (de / d' / du),
-        (/ juste) (derrière / devant)
-    """,
     "company": "juments, hongres, poulains, troupeau",
     "drying": """
         en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage,

@@ -11,4 +11,6 @@ _OF_ONE = """
     boite boitait frissonne sue suait
 """
 OF_ONE = frozenset(_OF_ONE.split())
-OF_SEVERAL = frozenset(("are", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont"))
+OF_SEVERAL = frozenset(
+    ("are", "they", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont")
+)

@@ -4,7 +4,7 @@
 DONE = {
     "acabo de": "he", "acabas de": "has", "acaba de": "ha", "acabamos de": "hemos", "acaban de": "han",
     "volvi a": "he", "volviste a": "has", "volvio a": "ha", "volvimos a": "hemos", "volvieron a": "han",
-    "terminé de": "he", "terminamos de": "hemos", "terminaron de": "han",
+    "acabé de": "he", "acabaron de": "han", "terminé de": "he", "terminamos de": "hemos", "terminaron de": "han",
     "pude": "he", "pudimos": "hemos", "consegui": "he", "conseguimos": "hemos", "logré": "he", "logramos": "hemos",
     "alcancé a": "he",
     "vuelto a": "", "terminado de": "", "acabado de": "", "podido": "", "conseguido": "", "logrado": "",

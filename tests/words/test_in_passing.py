@@ -1,0 +1,94 @@
+"""Horses named only to tell of somebody or something else: nothing is told of them; what is told of others stays."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        # whoever has to do with a horse
+        ("oak", "Tucker's trainer is ill, the lesson is off"),
+        ("oak", "Willow's new saddle fitter is sick"),
+        ("oak", "Otto's half leaser is coughing and won't come"),
+        ("oak", "Fig's exercise rider is off with a fever"),
+        ("oak", "Tucker and Otto's owner is shivering"),
+        ("oak", "Bramble's little girl is soaked, find her a towel"),
+        ("oak", "Otto's trainer was here, she's ill"),
+        ("oak", "the man who leases Otto has a fever"),
+        ("oak", "the woman who owns Fig is shivering by the stove"),
+        ("encina", "la chica que alquila a Moro está enferma"),
+        ("encina", "el que monta a Lucero está con fiebre"),
+        ("encina", "la potra de Canela tiene cólico en otra finca"),
+        ("chenaie", "la dame qui a Noisette en demi-pension est malade"),
+        ("chenaie", "celle qui monte Caramel tousse"),
+        # another horse, told by one of these
+        ("oak", "the mare next to Tucker's old stall at Ashdown has strangles"),
+        ("oak", "the gelding I had before Otto is unwell"),
+        ("oak", "the stallion Willow was bred to is ill"),
+        ("oak", "the mare behind Fig in the lesson was sweating"),
+        ("oak", "Tucker's old barn has strangles"),
+        ("oak", "Otto's old stallmate at Ashdown is shivering"),
+        ("oak", "two stalls down from Fig there was one colicking at the show"),
+        ("encina", "el caballo que tenía antes de Lucero está enfermo"),
+        ("encina", "la yegua con la que estaba Moro tiene cólico"),
+        ("chenaie", "le cheval que j'avais avant Perle est malade"),
+        ("chenaie", "le cheval derrière Ulysse au concours était en sueur"),
+    ],
+)
+def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) -> None:
+    """Its people, its neighbours, whoever stood where it stood."""
+    heard = said(text, name)
+    assert (heard.events, heard.ask) == ((), None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # where one stands, told by another
+        ("oak", "Tucker next to Otto is sweating", [("Tucker", "sweating")]),
+        ("oak", "Willow, next to Fig, is shivering", [("Willow", "shivering")]),
+        ("oak", "Next to Fig, Willow is shivering", [("Willow", "shivering")]),
+        ("oak", "Willow, unlike Fig, is cold", [("Willow", "cold")]),
+        ("oak", "Otto in the stall across from Fig has rub marks", [("Otto", "rubbed", "stall")]),
+        ("oak", "Otto in the field behind Fig's is soaked", [("Otto", "wet")]),
+        ("encina", "Lucero al lado de Moro está sudando", [("Lucero", "sweating")]),
+        ("encina", "Lucero, junto a Moro, está tiritando", [("Lucero", "shivering")]),
+        ("encina", "pasé por el box de Moro y Canela estaba tiritando", [("Canela", "shivering")]),
+        ("chenaie", "Perle, à côté d'Ulysse, grelotte", [("Perle", "shivering")]),
+        ("chenaie", "Perle derrière Ulysse transpire", [("Perle", "sweating")]),
+        # of itself after all
+        ("oak", "stood next to Otto, he's soaked", [("Otto", "wet")]),
+        ("oak", "the mare Willow is shivering", [("Willow", "shivering")]),
+        ("oak", "Otto's owner found him, Otto is ill", [("Otto", "unwell")]),
+        ("oak", "Tucker's trainer says Otto is shivering", [("Otto", "shivering")]),
+        ("oak", "the girl saw Otto is sweating", [("Otto", "sweating")]),
+        ("oak", "Tucker's half asleep but sweaty", [("Tucker", "sweating")]),
+        ("oak", "Tucker's old and cold", [("Tucker", "cold")]),
+        ("oak", "Tucker's poor old legs are shaking", [("Tucker", "shivering")]),
+        ("oak", "Otto's new stall is soaked, he's shivering", [("Otto", "shivering", "stall")]),
+        ("encina", "he visto por la ventana que Moro está tiritando", [("Moro", "shivering")]),
+        ("encina", "ay chicos que Canela tiene rozaduras", [("Canela", "rubbed")]),
+        ("encina", "he pasado por el box de Moro y está tiritando", [("Moro", "shivering")]),
+    ],
+)
+def test_what_is_told_of_one_stays_with_it(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Whoever stands beside it, and whoever tells of it."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "the mare next to Tucker is shivering"),
+        ("encina", "la yegua de al lado de Moro está tiritando"),
+        ("chenaie", "la jument à côté de Perle grelotte"),
+    ],
+)
+def test_a_neighbour_that_shivers_is_asked_about(name: str, text: str) -> None:
+    """It may be one of the barn's, and in danger."""
+    heard = said(text, name)
+    assert heard.events == ()
+    assert heard.ask is not None
