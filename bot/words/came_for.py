@@ -50,8 +50,8 @@ def dressed_instead(current: Thought, rest: Sequence[Item]) -> bool:
 
 def _governed(current: Thought) -> bool:
     """Whether nothing is told yet of the horses named, and they do not open the clause: "came for Pip"."""
-    if current.told or current.pieces or not current.horses:
-        return False
+    if current.told or current.pieces or not current.horses or current.has("had"):
+        return False  # "did Pip and Ned …"
     return any(i.has(*GOVERNS) or not soft(i) or _seen(i) for i in takewhile(_no_horse, current.items))
 
 
