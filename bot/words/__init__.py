@@ -23,6 +23,7 @@ clipped_so  how it was clipped, told behind its name
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
+my_own     whether "mine" is a horse
 owned      whose it is
 came_for   whom somebody came for, passed, or went with: told nothing of
 hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"

@@ -105,9 +105,10 @@ def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster:
 
 
 def _said_without_d(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
-    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", nor "frío"."""
+    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", "frío", nor "mío"."""
     helped = bool(before) and before[-1].text in HAVE
-    return (token.raw.endswith("ío") or helped) and token.text[:-1] + "do" in lexicon.everyday
+    written = token.raw.endswith("ío") and len(token.text) >= LEAST - 1
+    return (written or helped) and token.text[:-1] + "do" in lexicon.everyday
 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:

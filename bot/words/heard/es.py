@@ -2831,6 +2831,7 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
+        (me / nos) (he / hemos / había) (puesto / quitado / echado), (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
         yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
