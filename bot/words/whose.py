@@ -154,5 +154,9 @@ def _all_of_it(items: Sequence[Item], at: int) -> bool:
 
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:
-    """As in "el que tiritaba era el perro"."""
-    return any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind)
+    """As in "el que tiritaba era el perro", "la que está helada soy yo", "el sudado es Marcos"."""
+    if any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind):
+        return True
+    words = [i for i in behind if not i.has("time", "very", "article") or i.has("is", "was")]
+    i_am = len(words) > 1 and words[0].has("i") and words[1].has("i", "subject")
+    return i_am or (len(words) > 1 and words[0].has("is", "was", "it") and words[1].person)

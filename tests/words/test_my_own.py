@@ -54,3 +54,24 @@ def test_my_jacket_is_no_horse(name: str, text: str) -> None:
 def test_my_own_horse_is_one(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Told of by itself, behind a horse, or with what no thing does."""
     assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("encina", "Moro está seco, la que está empapada es una servidora", [("Moro", "comfortable")]),
+        ("encina", "Canela ya no tirita, la que tirita soy yo", [("Canela", "comfortable")]),
+        ("encina", "Trueno está bien, el enfermo es Iván", [("Trueno", "comfortable")]),
+        ("encina", "Nube seca, el que está sudado es Iván", [("Nube", "comfortable")]),
+        ("encina", "aquí la única que tiembla es la menda, Nube está bien", [("Nube", "comfortable")]),
+        ("encina", "pobre Iván, está tiritando, Nube en cambio tan a gusto", [("Nube", "comfortable")]),
+        ("encina", "el que está sudado es Moro", [("Moro", "sweating")]),
+        ("encina", "la que tirita es Nube, y yo voy en manga corta", [("Nube", "shivering")]),
+        ("chenaie", "Perle va bien, celle qui grelotte c'est moi", [("Perle", "comfortable")]),
+        ("chenaie", "Caramel m'a fait suer ce matin", []),
+    ],
+)
+def test_who_says_so_may_be_who_shivers(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Picked out, the speaker or another is told of, and not the horse before."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)

@@ -2462,6 +2462,7 @@ PHRASES = {
         freezing cold out there, cold out in it
     """,
     "i": """
+        yours truly, muggins (/ here), yours truly here, this (poor / old) (groom / human),
         can not make it, will not make it, can not come in, will not be in, can not do it,
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,

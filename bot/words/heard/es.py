@@ -2831,6 +2831,8 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
+        (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe), (la / el) aquí presente,
+        mi (menda / persona / cuerpo serrano),
         (me / nos) (he / hemos / había) (puesto / quitado / echado), (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
         yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
