@@ -137,6 +137,7 @@ def _every(items: Sequence[Item]) -> list[int]:
         if i.has("everyone", "all horses")
         and not _wholly(items, k)
         and not _all_of_it(items, k)
+        and not _and_all(items, k)
         and not (k and items[k - 1].has("thanks"))
     ]
 
@@ -144,6 +145,12 @@ def _every(items: Sequence[Item]) -> list[int]:
 def _wholly(items: Sequence[Item], at: int) -> bool:
     """As in "está todo decaído", "il est tout mouillé": how much, not how many."""
     return items[at].has("wholly") and at + 1 < len(items) and predicate(items[at + 1])
+
+
+def _and_all(items: Sequence[Item], at: int) -> bool:
+    """As in "con frío y todo", "cold and all": whatever belongs to it, of no horses."""
+    ends = at + 1 >= len(items) or items[at + 1].mark or not predicate(items[at + 1])
+    return at > 0 and items[at].has("wholly") and items[at - 1].has("and") and ends
 
 
 def _all_of_it(items: Sequence[Item], at: int) -> bool:

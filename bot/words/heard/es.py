@@ -2537,6 +2537,7 @@ PHRASES = {
     """,
     "bare weather": "",
     "brings weather": """
+        sopla, soplaba, corre, corría, se ha levantado, se levantó, se levanta, entra, se ha metido, se metió,
         vaya,
         hay, viene, cae, llega, vino, habrá, hubo, más, se viene, se acerca, se avecina, anuncian, dan, daban,
         dan para hoy, está cayendo, ha caído, cayó, caía, caerá, caen, habrá mucha, hay mucha, hay mucho,
@@ -2831,9 +2832,11 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
-        (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe), (la / el) aquí presente,
+        (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe),
+        (la / el) aquí presente,
         mi (menda / persona / cuerpo serrano),
-        (me / nos) (he / hemos / había) (puesto / quitado / echado), (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
+        (me / nos) (he / hemos / había) (puesto / quitado / echado),
+        (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
         mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
         yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
