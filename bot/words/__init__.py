@@ -14,6 +14,7 @@ scan       the longest name or phrase at each place
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
+doubtful   and of which of them nobody is sure: "Otto or Fig"
 weatherlike, told_apart, articled, name_lists, behind_name, food   what speaks for a name, and against
 called     animals and relatives that bear the name of a horse
 their_horse a horse told by its owner

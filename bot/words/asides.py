@@ -47,8 +47,8 @@ def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:
     """The sentence without its asides; the same where it has none."""
     kept: list[Item] = []
     end = 0
-    for at, item in enumerate(sentence):
-        if not item.mark or at < end:
+    for at in [at for at, item in enumerate(sentence) if item.mark]:
+        if at < end:
             continue
         kept.extend(sentence[end:at])
         closes = _end(sentence, at) if kept and kept[-1].horses else None
@@ -61,6 +61,8 @@ def _end(sentence: Sequence[Item], at: int) -> int | None:
     opens = sentence[at].text
     relative = at + 1 < len(sentence) and sentence[at + 1].has("relative")
     closes = ")" if opens == "(" else opens if relative and opens in (",", "-", "–", "—") else None
+    if closes is None:
+        return None
     end = next((k for k in range(at + 1, min(at + LONGEST + 2, len(sentence))) if sentence[k].text == closes), None)
     return end if end is not None and end + 1 < len(sentence) else None
 

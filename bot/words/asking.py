@@ -1,11 +1,11 @@
 """Whether a sentence is a question: marked as one, or opening like one."""
 
 from collections.abc import Sequence
-from itertools import dropwhile, islice
+from itertools import dropwhile
 
 from bot.events import About
 from bot.words.clauses import Clause
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 WHOLE: tuple[tuple[str, About], ...] = (
     ("ask left", "left"),
@@ -26,11 +26,11 @@ OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}
 
 def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     """Whether a sentence is a question: marked as one, or opening like one with its subject behind the verb."""
-    said = (i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means))))
-    words = _without_whom(list(islice(said, OPENERS)))
+    said = [i for i in sentence if not (i.mark or ("polite" in i.means and ASKS_POLITELY.isdisjoint(i.means)))]
+    words = _without_whom(said[:OPENERS])
     if marked or not words:
         return marked and not _looked_for(sentence, words)
-    if any("asked" in i.means for i in sentence[-ENDING:]):
+    if "asked" in sentence[-1].means or "asked" in sentence[-ENDING:][0].means:
         return True  # "l'imper de Noisette il est sec ou pas"
     first = words[0]
     if not OPENING.isdisjoint(first.means) and not first.has("all done", "in", "wears", "put on", "time", "plan"):
@@ -38,18 +38,20 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     if first.has("ask ready") and " " in first.text and not first.has("is", "done") and any(i.piece for i in sentence):
         return True  # "when will big red be dry"
     second, third = (*words[1:3], NOTHING, NOTHING)[:2]
-    if any("ask state" in i.means for i in words[1:]) and _how_one_is(words):
+    behind = meanings_of(words[1:])
+    if "ask state" in behind and _how_one_is(words):
         return True
     if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    what = third.has("what") or second.has("what")  # "Dudu a quoi sur le dos"
-    if first.horses and (second.has("ask state", "ask today") or (second.has("ask wearing") and what)):
-        return True  # "Soleil porte quoi"
-    if any(i.has("what", "ask today") for i in words[1:4]) and of_her_what(words, sentence):
+    if first.horses and _asked_behind(second, third):
         return True
-    reason = first.has("reason") and first.raw.casefold() == first.text  # "como hace sol …", without its accent
-    links = _only_links(first) and not (second.has("ask wearing") or _which_are(second, third))
-    if not first.has("question") or reason or links:
+    if not behind.isdisjoint(("what", "ask today")) and of_her_what(words, sentence):
+        return True
+    if not first.has("question"):
+        return False
+    if first.has("reason") and first.raw.casefold() == first.text:
+        return False  # "como hace sol …", without its accent
+    if _only_links(first) and not (second.has("ask wearing") or _which_are(second, third)):
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
@@ -61,6 +63,12 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _asked_behind(verb: Item, then: Item) -> bool:
+    """As in "(Soleil) porte quoi", "(Dudu) a quoi sur le dos": what is asked of the horse that opens."""
+    what = then.has("what") or verb.has("what")
+    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing"))
 
 
 def _did_a_clip(sentence: Sequence[Item]) -> bool:

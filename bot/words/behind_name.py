@@ -7,8 +7,10 @@ from bot.words.items import Item
 
 def behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
     """What is said behind "(the one in the far box)"."""
+    if not rest or rest[0].text != "(":
+        return rest
     closed = next((k for k, i in enumerate(rest) if i.text == ")"), 0)
-    return rest[closed + 1 :] if closed and rest[0].text == "(" else rest
+    return rest[closed + 1 :] if closed else rest
 
 
 def past_neighbour(rest: Sequence[Item]) -> Sequence[Item]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.items import Item, places
+from bot.words.items import Item, meanings_of, places
 
 EVERY = frozenset(("everyone", "all horses", "all done"))
 DID = ("all done", "done", "brought in", "turned out")
@@ -17,7 +17,9 @@ def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
 
     Where some are named before, they alone are done: "Canela y Moro cambiadas, Nube en un rato".
     """
-    every = next(iter(places(sentence, EVERY)), len(sentence))
+    if meanings_of(sentence).isdisjoint(EVERY):
+        return sentence
+    every = places(sentence, EVERY)[0]
     turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
     these, behind = sentence[turn:], sentence[turn + 1 :]
     if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[:turn]):

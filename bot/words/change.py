@@ -55,4 +55,4 @@ class Change:
 
 
 def _anothers(pieces: list[Piece]) -> list[Piece]:
-    return [replace(piece, owners=(), their=False) for piece in pieces]
+    return [piece._replace(owners=(), their=False) for piece in pieces]

@@ -98,10 +98,12 @@ def _filled(event: Event, choice: str) -> Event:
 
 def corrected_reply(text: str, items: Sequence[Item], telling: Telling) -> Heard | None:
     """As in "No, Juniper": the last facts taken back and told of the other horse; None where it is no correction."""
-    words = [i for i in items if not i.mark]
     last = telling.reply.last
+    if not last:
+        return None
+    words = [i for i in items if not i.mark]
     names = [i for i in words if i.horses]
-    if not last or len(words) < 2 or not names or not any(i.has("no", "i mean") for i in words):
+    if len(words) < 2 or not names or not any(i.has("no", "i mean") for i in words):
         return None
     if not all(i.horses or soft(i) or i.has("no", "i mean", "polite") for i in words):
         return None

@@ -39,7 +39,7 @@ class Clause:
         return not self.means.isdisjoint(meanings)
 
 
-@dataclass
+@dataclass(slots=True)
 class Thought:
     """A clause while its words are gathered: what stands in it so far, so that nobody looks through it at each word.
 
@@ -56,7 +56,9 @@ class Thought:
     def add(self, item: Item) -> None:
         """One more word."""
         self.items.append(item)
-        self.spoken = self.spoken or not item.mark
+        if item.mark:
+            return
+        self.spoken = True
         if item.horses:
             self.horses.append(item)
         if item.piece is not None:
@@ -110,6 +112,8 @@ def only_small(item: Item) -> bool:
 
 def of_both(clause: Clause) -> bool:
     """As in "both in now", "stripped them both": two horses, and nothing that there are two of ("both ears cold")."""
+    if not clause.has("both"):
+        return False
     behind = (clause.items[k + 1 : k + 2] for k in places(clause.items, BOTH))
     return any(not then or then[0].mark or (then[0].means and not then[0].has(*PAIRED)) for then in behind)
 

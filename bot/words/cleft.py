@@ -124,7 +124,7 @@ def _this(denied: Item, meant: Item) -> Item:
     """Another piece of the same horse, where nobody says whose: "pas la bleue de Lune …, la rayée"."""
     if denied.piece is None or meant.piece is None or meant.piece.owners or meant.piece.spare:
         return meant
-    return replace(meant, piece=replace(meant.piece, owners=denied.piece.owners))
+    return replace(meant, piece=meant.piece._replace(owners=denied.piece.owners))
 
 
 def _picked_out(items: Sequence[Item]) -> Sequence[Item]:

@@ -1,6 +1,6 @@
 """Which piece of clothing is meant: "juniper-liner", "Juniper's liner", "the blue one", "her 200". Never a guess."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import takewhile
@@ -17,6 +17,11 @@ from bot.words.sentences import REACH
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
+# what a weak word of clothes stands behind: "the heavy", "in heavy", "took heavy off"
+DETERMINING = (
+    "article", "her", "all", "in", "on", "off", "put on", "took off", "took", "and", "wears", "of", "for another",
+    "instead of", "swapped", "has", "over", "under", "without", "only", "or",
+)  # fmt: skip
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
@@ -26,8 +31,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     heard = 0  # the place behind what is found so far
     items = with_jackets(items)
     horses = any(i.horses for i in items)
-    members = [_member(item, roster) for item in items]
-    for at in [at for at, member in enumerate(members) if member]:
+    members = _members(items, roster)
+    for at in sorted(members):
         if at < heard:
             continue
         found.extend(items[heard:at])
@@ -48,18 +53,18 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
             continue  # "my sheet": bed linen, for all the barn knows
-        piece = replace(piece, gender=gender_of(piece.said, found[-1] if found else None))
+        piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
         del found[len(found) - taken :]
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
         if one_of or (piece.several and piece.some):
             # "one of Otto's rugs": a liner is one of them
-            piece = replace(piece, several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
+            piece = piece._replace(several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
             of_another = end + 1 < len(items) and items[end].has("of") and items[end + 1].horse
             if not (of_another or piece.owners or piece.their or piece.spare or piece.ids):
-                piece = replace(piece, owners=before_it.owners, their=before_it.their)
+                piece = piece._replace(owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
@@ -104,11 +109,23 @@ def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) ->
     return many and len(roster.fitting(piece)) == 1
 
 
-def _member(item: Item, roster: Roster) -> bool:
+def _members(items: Sequence[Item], roster: Roster) -> set[int]:
+    """The places of words that may stand in the description of a piece."""
+    named = roster.words
+    perhaps = [
+        at
+        for at, i in enumerate(items)
+        if i.pieces or i.number is not None or i.text in named or (i.means and _describes(i.means))
+    ]
+    return {at for at in perhaps if _member(items[at])}
+
+
+def _member(item: Item) -> bool:
+    """Not a horse, nor a small word that is in the name of some piece as well."""
     if item.horses and item.sure and not item.pieces:
         return False
-    named = item.text in roster.words and not item.has("article", "of", "and", "in", "on", "is", "under", "over")
-    return bool(item.pieces or item.number is not None or named or _describes(item.means))
+    small = item.has("article", "of", "and", "in", "on", "is", "under", "over")
+    return bool(item.pieces or item.number is not None or not small or _describes(item.means))
 
 
 @cache
@@ -117,12 +134,12 @@ def _describes(means: frozenset[str]) -> bool:
     return any(m in INNER or m.startswith(("kind ", "weight ")) for m in means)
 
 
-def _run(items: Sequence[Item], at: int, members: Sequence[bool]) -> int:
+def _run(items: Sequence[Item], at: int, members: Container[int]) -> int:
     """The place behind the words that may describe the piece begun at this one."""
     end = at + 1
     while end < min(len(items), at + LONGEST_RUN):
         joins = items[end].has("of") and end + 1 < len(items) and items[end + 1].number is not None
-        if not (joins or members[end]):
+        if not (joins or end in members):
             break
         end += 1
     return end
@@ -274,31 +291,7 @@ def _only_that_said(items: Sequence[Item], at: int) -> bool:
 
 def _determined(before: Item | None) -> bool:
     return before is not None and (
-        bool(before.horses)
-        or before.has(
-            "article",
-            "her",
-            "all",
-            "in",
-            "on",
-            "off",
-            "put on",
-            "took off",
-            "took",
-            "and",
-            "wears",
-            "of",
-            "for another",
-            "instead of",
-            "swapped",
-            "has",
-            "over",
-            "under",
-            "without",
-            "only",
-            "or",
-        )
-        or before.text in ("'s", ":", "→", ">")
+        bool(before.horses) or before.has(*DETERMINING) or before.text in ("'s", ":", "→", ">")
     )
 
 

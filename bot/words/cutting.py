@@ -1,7 +1,7 @@
 """Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
 
 from collections.abc import Sequence
-from itertools import dropwhile, islice
+from itertools import dropwhile
 
 from bot.words.around import stands_among_stalls
 from bot.words.begins import (
@@ -26,7 +26,7 @@ from bot.words.begins import (
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.listed import goes_on
-from bot.words.parting import MOVES, parts
+from bot.words.parting import MOVES, parts, rules_for
 from bot.words.shares import another_gets_one
 from bot.words.whole import complete, dressed_before, dresses
 
@@ -45,7 +45,8 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
     current = Thought()
     joined = ""
     for at, item in enumerate(sentence):
-        new = _separates(sentence, at, current)
+        may = item.mark or item.horses or item.piece is not None or rules_for(item.means)
+        new = _separates(sentence, at, current) if may else None
         if new is not None:
             if current.spoken:
                 clauses.append(current.clause(joined))
@@ -70,11 +71,13 @@ def _only_joins(item: Item) -> bool:
 def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this item; None where none does."""
     item = sentence[at]
+    if item.mark:
+        return _at_mark(sentence, at, current)
     if is_subject(item):
         anew = complete(current) and _starts_anew(sentence, at, current)
         speaker = current.has("place stall") and _place(current.items[-1]) and stands_among_stalls(current.items)
         return "" if anew or speaker else None
-    return _at_mark(sentence, at, current) if item.mark else parts(sentence, at, current)
+    return parts(sentence, at, current)
 
 
 def _place(item: Item) -> bool:
@@ -92,55 +95,56 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
-    behind = list(dropwhile(lambda i: i.has("time"), islice(sentence, at + 1, at + 4)))  # ", now only the sheet"
+    rest = sentence[at + 1 :]
+    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))  # ", now only the sheet"
     left = bool(behind) and behind[0].has("except", "only")
     if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
     if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
-    if only_everyone(sentence[at + 1 :]) and all(i.has("done", "polite") for i in current.items):
+    if only_everyone(rest) and all(i.has("done", "polite") for i in current.items):
         return None  # "listo, todos"
-    if dresses(current) and any(f(sentence[at + 1 :]) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
+    if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return ","  # "le he quitado la manta, la marrón está rota"
     if dressed_before(sentence, at, current):
         return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
-    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(sentence[at + 1 :]):
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
         return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
     worn = dresses(current) or (current.pieces and current.has("in"))
-    if worn and another_gets_one(sentence[at + 1 :], current.items):
+    if worn and another_gets_one(rest, current.items):
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
-    if len(current.pieces) > 1 and not current.horses and not current.told and only_how(sentence[at + 1 :]):
+    if len(current.pieces) > 1 and not current.horses and not current.told and only_how(rest):
         return None  # "la polaire et la doublure pendent au fil, humides les deux"
-    if _bare_is_the_next(sentence[at + 1 :], current):
+    if _bare_is_the_next(rest, current):
         return ","
-    if sentence[at].text == ":" and heads_names(current.items, sentence[at + 1 :]):
+    if sentence[at].text == ":" and heads_names(current.items, rest):
         return None
-    if not current.told and did_nothing_to(current) and stands_somewhere(sentence[at + 1 :]):
+    if not current.told and did_nothing_to(current) and stands_somewhere(rest):
         return ","  # "Lune est revenue de balade, elle est au box"
-    if worn_and_told(current.items, sentence[at + 1 :]):
+    if worn_and_told(current.items, rest):
         return ","  # "Max : imper, la 300 est trempée"
-    if goes_on_table(current.items, sentence[at + 1 :]) or _next_is_dressed(sentence, at, current):
+    if goes_on_table(current.items, rest) or _next_is_dressed(sentence, at, current):
         return ","
-    if _denies_a_piece(current.items):
+    if current.pieces and _denies_a_piece(current.items):
         return ","  # "not Pip's heavy, his sheet has the rip"
-    if current.horses and not current.told and _it_is_another(sentence[at + 1 :]):
+    if current.horses and not current.told and _it_is_another(rest):
         return ","  # "forget what I said of Pip, it was Ned that was cold"
-    if current.has("place stall", "place field") and seen_there(current.items, sentence[at + 1 :]):
+    if current.has("place stall", "place field") and seen_there(current.items, rest):
         return None  # "Caramel, au pré, il a froid"
-    if current.horses and not current.pieces and _of_its_piece(sentence[at + 1 :]):
+    if current.horses and not current.pieces and _of_its_piece(rest):
         return ","  # "Pip had a roll, her sheet is filthy but dry"
-    moves = at + 1 < len(sentence) and sentence[at + 1].has(*MOVES)
+    moves = bool(rest) and rest[0].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
     if not current.of_something:
         return _of_nobody_yet(sentence, at, current)
-    if denied_alone(current.items, sentence[at + 1 :]):
+    if denied_alone(current.items, rest):
         return ","  # "Canelo no, era Rayo el que sudaba"
-    if current.horses and current.items[0].has("no") and told_of_a_horse(sentence[at + 1 :]):
+    if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
         return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
-    if current.pieces and not current.horses and owner_at_last(sentence[at + 1 :], current.pieces):
+    if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
         return None  # "sa couverture est trempée, à Réglisse"
     return "," if complete(current) and not goes_on(sentence, at) else None
 

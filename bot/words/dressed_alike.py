@@ -1,7 +1,6 @@
 """How one is dressed, left out because the one before said so: "Maple in her heavy, Pip his sheet", "Clem in hers"."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.events import Done, Wearing
 from bot.words.change import Change
@@ -52,7 +51,7 @@ def _of_its_own(clause: Clause, telling: Telling) -> bool:
 
 def _own(spoken: Piece, horses: Sequence[Item], telling: Telling) -> Piece:
     """One of the same sort as the piece spoken of; any rug of a horse that has none such."""
-    alike = replace(spoken, owners=(), ids=(), words=frozenset(), given=False)
+    alike = spoken._replace(owners=(), ids=(), words=frozenset(), given=False)
     names = [name for i in horses if i.sure for name in i.horses]
     fits = all(telling.meant(alike, name).ids for name in names)
     return alike if fits else Piece(spoken.said, RUGS, rug=True)

@@ -102,18 +102,19 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     if telling.sign is None or clause.told:
         return
     sign: Sign
-    if _not_so(clause.items) and telling.sign not in ("comfortable", "unwell"):  # "Maple sweaty, Pip not, nor Ned"
+    if telling.sign not in ("comfortable", "unwell") and _not_so(clause):  # "Maple sweaty, Pip not, nor Ned"
         telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
         return
-    if _but_so(clause, telling) or _the_one_that_is(clause, telling):
+    just_denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
+    if just_denied and (_but_so(clause) or _the_one_that_is(clause)):
         sign = telling.sign
         telling.each(horses or clause.horses, lambda name: Seen(name, sign))
         return
-    if not clause.joined:
+    if not clause.joined or clause.pieces:
         return
     stopped = clause.has("stopped") and not clause.horses
     over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
-    if not (over or all(soft(i) or i.horses for i in clause.items)) or clause.pieces:
+    if not (over or all(soft(i) or i.horses for i in clause.items)):
         return
     ended = not horses and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended
@@ -130,20 +131,20 @@ def _closes(verb: Item) -> bool:
     return verb.has("is") and verb.has("question")
 
 
-def _but_so(clause: Clause, telling: Telling) -> bool:
-    """As in "(Trasgo no está sudado,) pero Canelo sí, un poco": what was just denied is so of these."""
-    if (len(telling.events) - 1) not in telling.denied or telling.sign == "comfortable":
-        return False  # "Luna sin sudar, Rayo sí": of sweat, or of none?
+def _but_so(clause: Clause) -> bool:
+    """As in "(Trasgo no está sudado,) pero Canelo sí, un poco": what was just denied is so of these.
+
+    Not in "Luna sin sudar, Rayo sí": of sweat, or of none?
+    """
     words = [i for i in clause.items if not (i.mark or i.has("but", "and", "article", "very", "a little", "time"))]
     return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
 
 
-def _the_one_that_is(clause: Clause, telling: Telling) -> bool:
+def _the_one_that_is(clause: Clause) -> bool:
     """As in "(Pip's not shivering,) that's Ned": what was just denied of one is so of the other."""
     words = [i for i in clause.items if not (i.mark or i.has("but", "time")) and (i.has("it") or not i.has("article"))]
-    denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
     opens = words[:-1]
-    return denied and bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
+    return bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
 
 
 def _not_now(clause: Clause) -> bool:
@@ -153,9 +154,11 @@ def _not_now(clause: Clause) -> bool:
     return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
 
 
-def _not_so(items: Sequence[Item]) -> bool:
+def _not_so(clause: Clause) -> bool:
     """Horses, and behind them that it is not so of them; no more. "Nor is Pip" says it first."""
-    words = [i for i in items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
+    if not (clause.horses and clause.has("not", "no")):
+        return False
+    words = [i for i in clause.items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
     nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
     words = words[2:] if nor else words
     denied = nor or any(i.has("not", "no") for i in words if not i.horses)

@@ -3,32 +3,33 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.items import Item, meanings_of
+from bot.words.items import Item, places
 
-LISTS = frozenset(("she", "and"))
+PRONOUN = frozenset(("she",))
 
 
 def listed_again(items: Sequence[Item]) -> list[Item]:
     """The items with that horse in the pronoun's place; the same where it may be another."""
     found = list(items)
-    if LISTS - meanings_of(items):
-        return found
-    last: Item | None = None
-    for at, item in enumerate(items):
-        if last is not None and "she" in item.means and _one_of_list(items, at, last):
+    for at in places(items, PRONOUN):
+        last = _named_last(items, at) if _opens_list(items, at) else None
+        if last is not None and last.horses != items[at + 2].horses:
             found[at] = replace(last, means=frozenset())
-        elif item.horses:
-            joined = at > 0 and (items[at - 1].has("and") or items[at - 1].text == ",")
-            last = item if item.horse and not joined else None
     return found
 
 
-def _one_of_list(items: Sequence[Item], at: int, last: Item) -> bool:
-    """As in "him and Biscuit" of another; not "her and Biscuit's rug", which may be two things."""
-    if items[at].has("subject") or at + 1 >= len(items):
+def _opens_list(items: Sequence[Item], at: int) -> bool:
+    """As in "him and Biscuit"; not "her and Biscuit's rug", which may be two things."""
+    if items[at].has("subject") or at + 2 >= len(items):
         return False
-    other = items[at + 2] if items[at + 1].has("and") and at + 2 < len(items) else None
-    return other is not None and other.horse and other.horses != last.horses and not _owns(items, at + 2)
+    return items[at + 1].has("and") and items[at + 2].horse and not _owns(items, at + 2)
+
+
+def _named_last(items: Sequence[Item], at: int) -> Item | None:
+    """The horse named last before this place; None where it stands in a list itself."""
+    last = next((k for k in range(at - 1, -1, -1) if items[k].horses), -1)
+    joined = last > 0 and (items[last - 1].has("and") or items[last - 1].text == ",")
+    return items[last] if last >= 0 and items[last].horse and not joined else None
 
 
 def _owns(items: Sequence[Item], at: int) -> bool:

@@ -21,7 +21,11 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
     if lexicon.language != "en" or SLIPS.isdisjoint(texts):
         return tokens
     found: list[Token] = []
-    for at, token in enumerate(tokens):
+    end = 0
+    for at in [at for at, text in enumerate(texts) if text in SLIPS]:
+        token = tokens[at]
+        found.extend(tokens[end:at])
+        end = at + 1
         if token.text == "an" and _joins(texts[at + 1 : at + 2], lexicon, roster):
             found.append(token._replace(text="and"))
         elif token.text == "its" and (
@@ -36,7 +40,7 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.extend((token._replace(text="the"), token))
         else:
             found.append(token)
-    return found
+    return [*found, *tokens[end:]]
 
 
 def _of_the_others(texts: tuple[str, ...], at: int, lexicon: Lexicon) -> bool:

@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.hers import NOTHING, PEOPLE, end_of_hers
-from bot.words.items import Item, predicate
+from bot.words.items import Item, places, predicate
 
 LIVING = (*PEOPLE, "pony", "donkey")
+SOMEBODY, RELATIVE = frozenset(LIVING), frozenset(("relative",))
 TELLS = ("is", "was", "has")
 SMALL = ("of", "article", "toward", "her", "my", "hour", "link", "time", "in", "over")
 # no mere "which one" with these
@@ -48,13 +49,20 @@ def _only_told_which(items: Sequence[Item]) -> Sequence[Item]:
     """As in "the mare next to Tully's old stall is ill", "Finn next to Gus is cold": without what stands between."""
     found: list[Item] = []
     end = 0
-    for at in range(len(items)):
+    for at in _perhaps(items):
         opens = _opens(items, at) if at >= end else 0
         closes = _closes(items, opens) if opens else 0
         if closes:
             found.extend(items[end:opens])
             end = closes
     return [*found, *items[end:]] if end else items
+
+
+def _perhaps(items: Sequence[Item]) -> list[int]:
+    """Where words stand of whom it may be told which one is meant: horses, people, and a noun right before either."""
+    named = [at for at, item in enumerate(items) if item.horses]
+    which = places(items, RELATIVE)
+    return sorted({*named, *which, *places(items, SOMEBODY), *(at - 1 for at in (*named, *which) if at)})
 
 
 def _opens(items: Sequence[Item], at: int) -> int:

@@ -58,8 +58,11 @@ def _is_on_one(three: Sequence[Item]) -> bool:
     )
 
 
-def put_it_on(items: Sequence[Item]) -> bool:
+def put_it_on(clause: Clause) -> bool:
     """As in "(la grise est sèche), je l'ai mise à Tempête sous l'imper", ", remise à Tempête"."""
+    items = clause.items
+    if not (clause.has("put on") and clause.has("toward")):
+        return False
     words = [i for i in items if not (i.mark or i.has("time", "polite")) or i.has("toward")]
     if len(words) == 3 and words[0].has("put on") and words[1].has("toward") and words[2].horses:
         return True
@@ -69,10 +72,13 @@ def put_it_on(items: Sequence[Item]) -> bool:
     )
 
 
-def put_it_back(items: Sequence[Item]) -> bool:
+def put_it_back(clause: Clause) -> bool:
     """As in "(Lune a viré sa 200,) je lui ai remise", "je l'ai remise sous sa 200", "remise": and no more."""
-    verb = next((k for k, i in enumerate(items) if i.has("put on")), len(items))
-    if verb == len(items) or not items[verb].text.split()[-1].startswith("remis"):
+    items = clause.items
+    if not clause.has("put on"):
+        return False
+    verb = next(k for k, i in enumerate(items) if i.has("put on"))
+    if not items[verb].text.split()[-1].startswith("remis"):
         return False
     small = all(i.mark or i.has("i", "subject", "helper", "link", "she", "time") for i in items[:verb])
     behind = [i for i in items[verb + 1 :] if not (i.mark or i.has("time", "polite", "article", "her"))]

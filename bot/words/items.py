@@ -76,7 +76,7 @@ def meanings_of(items: Iterable[Item]) -> frozenset[str]:
 
 def places(items: Iterable[Item], meanings: frozenset[str]) -> list[int]:
     """Where words of any of these meanings stand; most of a message need not be looked at any closer."""
-    return [at for at, item in enumerate(items) if item.means and not meanings.isdisjoint(item.means)]
+    return [at for at, item in enumerate(items) if not meanings.isdisjoint(item.means)]
 
 
 def predicate(item: Item) -> bool:

@@ -5,6 +5,8 @@ from dataclasses import replace
 
 from bot.words.items import Item, places
 
+PERHAPS = frozenset(("jacket", "place stall"))
+
 
 def with_jackets(items: list[Item]) -> list[Item]:
     """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
@@ -12,11 +14,10 @@ def with_jackets(items: list[Item]) -> list[Item]:
     And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine.
     """
     found = list(items)
-    for at in places(items, frozenset(("place stall",))):
-        if items[at].text == "box" and _worn_in_it(items, at):
+    for at in places(items, PERHAPS):
+        if items[at].text == "box" and items[at].has("place stall") and _worn_in_it(items, at):
             found[at] = replace(items[at], means=frozenset({"kind stable"}))
-    for at in places(items, frozenset(("jacket",))):
-        if _of_a_horse(items, at):
+        if items[at].has("jacket") and _of_a_horse(items, at):
             found[at] = replace(items[at], means=frozenset({"rug"}))
     return found
 

@@ -1,6 +1,6 @@
 """Which languages a message may be written in, the likeliest first."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from bot.barn import Person
 from bot.words.heard import LANGUAGES
@@ -16,7 +16,7 @@ def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> 
 
     Another is not even looked into where the speaker's has every word, and a report: a third of a short reading's time.
     """
-    words = {t.text for t in tokens if t.kind == "word" and t.text not in names.named}
+    words = {t.text for t in tokens if t.kind == "word"} - names.named
     speaker = person.language if person else "en"
     order = [speaker, *(x for x in LANGUAGES if x != speaker)]
     own = _known(words, speaker)
@@ -34,5 +34,5 @@ def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> 
     yield from alike if len(tokens) < LONG else alike[:1]
 
 
-def _known(words: Iterable[str], language: str) -> int:
-    return sum(map(lexicon(language).everyday.__contains__, words))
+def _known(words: Collection[str], language: str) -> int:
+    return len(lexicon(language).everyday.among(words))

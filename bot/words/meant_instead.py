@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.words.clauses import soft
-from bot.words.items import Item
+from bot.words.items import Item, places
 from bot.words.mending import TAKES_BACK, mend_each
 
 REACH = 12  # words between who was said and who was meant
@@ -33,8 +33,8 @@ def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
 
 def names_second_thought(items: Sequence[Item], at: int) -> bool:
     """Whether the word at this place is whom somebody meant instead: "Igor a chaud, non pardon, c'est bandit"."""
-    openers = (k for k in range(max(0, at - REACH), at) if not TAKES_BACK.isdisjoint(items[k].means))
-    return any(second_thought(items, k) == at for k in openers)
+    first = max(0, at - REACH)
+    return any(second_thought(items, first + k) == at for k in places(items[first:at], TAKES_BACK))
 
 
 def second_thought(items: Sequence[Item], at: int) -> int:
@@ -109,4 +109,4 @@ def _of_the_other(first: Item, meant: Item) -> Item:
     """The other horse, or the same piece of the other."""
     if first.piece is None:
         return meant
-    return replace(first, piece=replace(first.piece, owners=meant.horses, either=len(meant.horses) > 1))
+    return replace(first, piece=first.piece._replace(owners=meant.horses, either=len(meant.horses) > 1))

@@ -98,12 +98,12 @@ def _passed(item: Item) -> bool:
 
 def _as_owned(piece: Piece, before: Piece) -> Piece:
     """The piece, of whom the one before was, told in the same place: "le puse a Luna la gorda, no, la fina"."""
-    return replace(piece, owners=before.owners, led=before.led)
+    return piece._replace(owners=before.owners, led=before.led)
 
 
 def _meant(first: Item, second: Item) -> Item:
     """The second piece, or the first one of the other horse."""
     if first.piece is None or second.piece is None:
-        return first if first.piece is None else replace(first, piece=replace(first.piece, owners=second.horses))
+        return first if first.piece is None else replace(first, piece=first.piece._replace(owners=second.horses))
     its_own = second.piece.owners or second.piece.spare
     return second if its_own else replace(second, piece=_as_owned(second.piece, first.piece))

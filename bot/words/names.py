@@ -2,7 +2,7 @@
 
 import weakref
 from collections import defaultdict
-from collections.abc import Callable
+from collections.abc import Callable, Container, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from typing import Any
@@ -10,9 +10,10 @@ from typing import Any
 from bot.barn import Barn, Garment
 from bot.words.items import Alone
 from bot.words.piece import Piece, colour
-from bot.words.tokens import APOSTROPHE, plain, words
+from bot.words.tokens import APOSTROPHE, Token, plain, words
 
 SHORTEST_PART = 3  # letters of one word of a longer name that may stand for the whole: "Ben", but not "du"
+LONGEST_ID = 6  # words of a garment's id
 SHORT = 3  # letters of a name that no slip is bent into
 REMEMBERED = 20_000  # words, descriptions
 Words = tuple[str, ...]
@@ -73,11 +74,13 @@ class Roster:
 
     def fitting(self, piece: Piece) -> tuple[str, ...]:
         """The garments that a description is true of, in the file's order."""
-        if piece not in self.fitted:
+        fitting = self.fitted.get(piece)
+        if fitting is None:
             if len(self.fitted) > REMEMBERED:
                 self.fitted.clear()
-            self.fitted[piece] = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
-        return self.fitted[piece]
+            fitting = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
+            self.fitted[piece] = fitting
+        return fitting
 
     def like(self, word: str) -> tuple[str, ...]:
         """The horses whose short name is one slip from this word: never acted on, but somebody may mean one."""
@@ -267,3 +270,12 @@ def name_at(texts: Words, at: int, table: dict[str, list[tuple[Words, Any]]]) ->
             longest = len(phrase)
             found.append(named)
     return found, longest
+
+
+def id_at(tokens: Sequence[Token], at: int, ids: Container[str]) -> tuple[str, int]:
+    """The longest garment's id that begins here, and how many words it has; "" and 0 where none does."""
+    end = at + 1
+    while end < min(len(tokens), at + LONGEST_ID) and tokens[end].tied:
+        end += 1
+    said = ["-".join([t.text for t in tokens[at:last]]) for last in range(end, at + 1, -1)]
+    return next(((ident, 1 + ident.count("-")) for ident in said if ident in ids), ("", 0))

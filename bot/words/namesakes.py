@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
-from bot.words.items import Item, predicate
+from bot.words.behind_name import behind_brackets
+from bot.words.items import Item, meanings_of, predicate
 
 ASIDE = 6  # words of "(the new farrier here)"
 LED_BY = ("article", "my", "any adjective", "polite", "and", "but", "time")  # "our new farrier Bill"
@@ -14,6 +15,7 @@ HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "to
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
 CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y")
+OF_PEOPLE = frozenset(("title", "calling", "kin", "shop", "people do", "tells", "said", "felt"))  # told behind a name
 WITH = ("with", "con", "avec")
 NEAR = 6  # words of "put the big blue one on Rusty"
 NOTHING = Item("", "")
@@ -36,9 +38,12 @@ def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:
 
 def _somebody(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
-    if _called(items, at) or _told_to_be(behind) or _from_a_shop(behind) or _does_what_people_do(behind):
+    if _called(items, at) or _told_by(items, at):
         return True
-    return _tells_of_another(items, at, behind) or _told_by(items, at)
+    if meanings_of(behind).isdisjoint(OF_PEOPLE):
+        return False
+    told = _told_to_be(behind) or _from_a_shop(behind) or _does_what_people_do(behind)
+    return told or _tells_of_another(items, at, behind)
 
 
 def _called(items: Sequence[Item], at: int) -> bool:
@@ -99,7 +104,7 @@ def _does_what_people_do(behind: Sequence[Item]) -> bool:
 
 def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
     """As in "Bill says Rusty is cold", "Bill (him again) says …", "Bill saw Rusty sweating"."""
-    rest = _behind_brackets(behind)
+    rest = behind_brackets(behind)
     if not rest or not rest[0].has("tells", "said", "felt") or not _opens(items, at):
         return False
     other = next((k for k in range(1, len(rest)) if rest[k].horses or not rest[k].has(*SMALL)), 0)
@@ -115,11 +120,6 @@ def _opens(items: Sequence[Item], at: int) -> bool:
     """Whether the name may be the subject; not in "yendo a por Luna he visto …", "went to get Pip and saw …"."""
     before = items[at - 1] if at else NOTHING
     return before is NOTHING or before.mark or (before.has(*LED_BY) and not before.has("of", "toward", "wears"))
-
-
-def _behind_brackets(behind: Sequence[Item]) -> Sequence[Item]:
-    closed = next((k for k, i in enumerate(behind) if i.text == ")"), 0)
-    return behind[closed + 1 :] if closed and behind[0].text == "(" else behind
 
 
 def _another(item: Item, one: Item) -> bool:
@@ -143,11 +143,13 @@ def _handles(items: Sequence[Item], at: int, language: str) -> bool:
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
     if not behind or (at and items[at - 1].has("toward", "of") and not items[at - 1].has("article")):
         return False
-    said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))
-    if said and said[0].has("done") and any(i.text.endswith(WITH) for i in said[:2]):
-        return _leads(items[at], NOTHING, said[1:] if " " in said[0].text else said[2:])  # "Bill is done with Rusty"
     verb, rest = behind[0], behind[1:]
-    if not _theirs(verb, language):
+    if verb.has("is", "time", "done"):
+        said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))
+        if said and said[0].has("done") and any(i.text.endswith(WITH) for i in said[:2]):
+            whom = said[1:] if " " in said[0].text else said[2:]  # "Bill is done with Rusty"
+            return _leads(items[at], NOTHING, whom)
+    if not verb.has("had", "has", *HANDS, *DRESSES) or not _theirs(verb, language):
         return False  # "(rentré) Filou j'ai sorti Lune", "(metí a) Moro saqué a Lola"
     if verb.has("had", "has"):  # "Bill had Rusty in the lesson"
         return _leads(items[at], verb, rest) and any(i.has("work") for i in rest[:NEAR])

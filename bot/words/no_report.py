@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 from itertools import pairwise
 
 from bot.words.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
@@ -23,7 +23,7 @@ def no_report(clause: Clause) -> bool:
         return True
     around = Around(clause)
     return any(
-        not any(harmless(clause.items[at], at, around) for harmless in HARMLESS)
+        not any(harmless(clause.items[at], at, around) for harmless in _harmless(clause.items[at].means))
         for at in places(clause.items, BLOCKING)
     )
 
@@ -189,7 +189,25 @@ def _from_yesterday(word: Item, at: int, around: Around) -> bool:
     return word.has("yesterday") and at > around.told and around.items[at - 1].has("of")
 
 
-HARMLESS: tuple[Callable[[Item, int, Around], bool], ...] = (
-    _is_a_name, _saying_at_the_end, _likens, _saying_that_tells, _did_something, _as_ever, _the_same, _behind_danger,
-    _tells_who_says_so, _compares, _a_while_ago, _please, _from_yesterday,
-)  # fmt: skip
+Harmless = Callable[[Item, int, Around], bool]
+HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
+    (BLOCKING, _is_a_name),
+    (frozenset(("idiom",)), _saying_at_the_end),
+    (frozenset(("idiom",)), _likens),
+    (frozenset(("idiom",)), _saying_that_tells),
+    (frozenset(("habit",)), _did_something),
+    (frozenset(("habit",)), _as_ever),
+    (frozenset(("too",)), _the_same),
+    (frozenset(("plan", "guess")), _behind_danger),
+    (BLOCKING - {"if", "guess", "plan"}, _tells_who_says_so),
+    (frozenset(("yesterday", "long ago")), _compares),
+    (frozenset(("time",)), _a_while_ago),
+    (frozenset(("polite",)), _please),
+    (frozenset(("yesterday",)), _from_yesterday),
+)
+
+
+@cache
+def _harmless(means: frozenset[str]) -> tuple[Harmless, ...]:
+    """The rules by which a word of these meanings may change nothing."""
+    return tuple(rule for words, rule in HARMLESS if not words.isdisjoint(means))

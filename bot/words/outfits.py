@@ -30,7 +30,7 @@ def as_worn(change: Change, item: Item, telling: Telling) -> Change:
 
     def staying(piece: Piece) -> Piece:
         on = tuple(g for g in worn if piece.fits(garments[g], bags[g]))
-        return replace(piece, ids=on) if len(on) == 1 and item.sure else piece
+        return piece._replace(ids=on) if len(on) == 1 and item.sure else piece
 
     return replace(change, add=list(map(staying, change.add)), whole=list(map(staying, change.whole)))
 

@@ -1,5 +1,6 @@
 """What the speaker is about to do: Spanish "monto yo a Candela", which thumbs write as they write "montó"."""
 
+from bisect import bisect, bisect_left
 from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
@@ -12,6 +13,7 @@ REACH = 6  # words behind the verb in which somebody else may be named who did i
 PRONOUNS = ("ya", "me", "te", "se", "le", "les", "la", "lo", "las", "los")  # stand before the verb
 IT = PRONOUNS[6:]
 OF_SPEAKER = ("yo", "me", "te", "nos", "os")
+DOERS = frozenset(("i", "visitor", "my", "everyone", "all horses", "subject"))
 NOTHING = Item("", "")
 
 
@@ -20,21 +22,26 @@ def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]
 
     Not "Toño monto a Candela", "Moro trabajo una hora", which lack an accent.
     """
-    if lexicon.past.isdisjoint([i.text for i in items]):
+    verbs = [k for k, i in enumerate(items) if i.text in lexicon.past and "ó" not in i.raw.casefold()]
+    if not verbs:
         return items
     found = list(items)
-    somebody = horse = False  # named before in the sentence, who may have done it
-    for at, item in enumerate(items):
-        if item.text in ENDS:
-            somebody = horse = False
-        if item.text in lexicon.past and "ó" not in item.raw.casefold():
-            pronouns = list(takewhile(PRONOUNS.__contains__, item.text.split()))
-            another = somebody or _of_itself(pronouns) or (horse and not pronouns) or _done_by_another(items, at)
-            if not another or any(i.text == "yo" for i in items[max(0, at - 1) : at + 2]):
-                found[at] = _about_to(items, at)
-        somebody = somebody or _a_doer(item)
-        horse = horse or _stands_bare(items, at)
+    ends = [at for at, item in enumerate(items) if item.text in ENDS]
+    doers = [at for at, item in enumerate(items) if (item.person or not DOERS.isdisjoint(item.means)) and _a_doer(item)]
+    horses = [at for at, item in enumerate(items) if item.horses and _stands_bare(items, at)]
+    for at in verbs:
+        first = ends[bisect(ends, at) - 1] if ends and ends[0] < at else 0
+        somebody, horse = _among(doers, first, at), _among(horses, first, at)  # before it, who may have done it
+        pronouns = list(takewhile(PRONOUNS.__contains__, items[at].text.split()))
+        another = somebody or _of_itself(pronouns) or (horse and not pronouns) or _done_by_another(items, at)
+        if not another or any(i.text == "yo" for i in items[max(0, at - 1) : at + 2]):
+            found[at] = _about_to(items, at)
     return found
+
+
+def _among(places: Sequence[int], first: int, end: int) -> bool:
+    """Whether one of these places lies from the first on and before the end."""
+    return bisect_left(places, first) < bisect_left(places, end)
 
 
 def _about_to(items: Sequence[Item], at: int) -> Item:
@@ -68,5 +75,4 @@ def _stands_bare(items: Sequence[Item], at: int) -> bool:
 
 def _a_doer(item: Item) -> bool:
     """Somebody, or everyone; not the speaker."""
-    somebody = item.person or item.has("i", "visitor", "my", "everyone", "all horses", "subject")
-    return somebody and item.text not in OF_SPEAKER
+    return (item.person or item.has(*DOERS)) and item.text not in OF_SPEAKER

@@ -1,7 +1,6 @@
 """Whose a described piece is, from the words before it ("Juniper's", "her") and behind it ("of Juniper")."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import takewhile
 
 from bot.words.items import WETNESS, Item, predicate
@@ -20,20 +19,20 @@ def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) ->
         and not kept[-1].horses
     ):
         if kept[-1].has("all") and not kept[-1].has("article"):
-            piece = replace(piece, every=True)
+            piece = piece._replace(every=True)
         if kept[-1].has("both"):
-            piece = replace(piece, every=True, pair=True)
+            piece = piece._replace(every=True, pair=True)
         if kept[-1].has("some"):
-            piece = replace(piece, some=True)
+            piece = piece._replace(some=True)
         kept.pop()
     if len(kept) < near:
         return piece, near - len(kept)
     if kept and kept[-1].has("my"):
-        return replace(piece, owners=mine, either=len(mine) > 1), 1
+        return piece._replace(owners=mine, either=len(mine) > 1), 1
     if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
         return _of(piece, kept[-2]), 2
     if kept and kept[-1].has("her") and not kept[-1].horses:
-        return replace(piece, their=True), 1
+        return piece._replace(their=True), 1
     if kept and kept[-1].horse:
         return _of(piece, kept[-1]), 1
     return piece, 0
@@ -45,7 +44,7 @@ def _put_in_its_place(item: Item, before: Sequence[Item]) -> bool:
 
 
 def _of(piece: Piece, owner: Item) -> Piece:
-    return replace(piece, owners=owner.horses, led=True, said=f"{owner.raw} {piece.said}")
+    return piece._replace(owners=owner.horses, led=True, said=f"{owner.raw} {piece.said}")
 
 
 def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, int]:
@@ -53,18 +52,18 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     if piece.owners or at >= len(items):
         return piece, at
     if piece.their and items[at].text == "," and (whose := _named_at_last(items, at + 1)):
-        return replace(piece, owners=items[whose].horses, their=False), whose + 1
+        return piece._replace(owners=items[whose].horses, their=False), whose + 1
     if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
-        return replace(piece, their=True), at + 1
+        return piece._replace(their=True), at + 1
     worn = _worn_by(items, at)
     if worn is not None:
-        return replace(piece, owners=items[worn].horses), worn + 3
+        return piece._replace(owners=items[worn].horses), worn + 3
     if _on_one(items, at):
-        return replace(piece, owners=items[at + 1].horses), at + 2
+        return piece._replace(owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
         after = next((i for i in items[at + 1 :] if not i.has("time", "nearly", "very", "link") or i.has("is")), None)
         if after is None or after.mark or told_of_clothes(after) or (after.has("is") and not _of_her(items, at + 1)):
-            return replace(piece, owners=items[at].horses), at + 1
+            return piece._replace(owners=items[at].horses), at + 1
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
     place = at + 1
@@ -84,7 +83,7 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         place += 3 if joined and place + 3 < len(items) and items[place + 3].horse else 1
         if not joined:
             break
-    return (replace(piece, owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
+    return (piece._replace(owners=tuple(owners), given=items[at].has("toward")), place) if owners else (piece, at)
 
 
 def _of_her(items: Sequence[Item], at: int) -> bool:

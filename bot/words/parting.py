@@ -1,6 +1,7 @@
 """Words in the middle of a sentence that begin a new clause, and how: "and", "but", "if", "when", a deed, somebody."""
 
 from collections.abc import Callable, Sequence
+from functools import cache
 
 from bot.words.begins import (
     LIST,
@@ -35,11 +36,10 @@ STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 def parts(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """How a new clause begins at this word; None where none does."""
-    for words, rule in RULES:
-        if not words.isdisjoint(sentence[at].means):
-            found = rule(sentence, at, current)
-            if found is not None:
-                return None if found == STAYS else found
+    for rule in rules_for(sentence[at].means):
+        found = rule(sentence, at, current)
+        if found is not None:
+            return None if found == STAYS else found
     return None
 
 
@@ -168,6 +168,12 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("and", "too")), _by_and),
     (frozenset(("said", "state found")), _by_what_was_seen),
 )
+
+
+@cache
+def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
+    """The rules for a word of these meanings; none for most words."""
+    return tuple(rule for words, rule in RULES if not words.isdisjoint(means))
 
 
 def _one_in_passing(sentence: Sequence[Item], at: int, current: Thought) -> bool:

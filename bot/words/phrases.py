@@ -8,7 +8,6 @@ Rows = tuple[tuple[Words, frozenset[str]], ...]
 Longer = tuple[tuple[int, ...], dict[Words, frozenset[str]]]  # the phrases' lengths, longest first; their meanings
 Beginning = tuple[frozenset[str], dict[str, Longer]]
 NOTHING: tuple[frozenset[str], int] = (frozenset(), 0)
-SHORT: Longer = ((), {})
 
 
 class Phrases(Mapping[str, Rows]):
@@ -42,12 +41,13 @@ class Phrases(Mapping[str, Rows]):
         """The longest phrase at this place: its meanings, how many words it has; none and 0 where there is none."""
         if at >= len(words) or words[at] not in self._told:
             return NOTHING
-        alone, going_on = self._beginning(words[at])
-        lengths, longer = going_on.get(words[at + 1], SHORT) if at + 1 < len(words) else SHORT
-        for length in lengths:
-            said = words[at : at + length]
-            if said in longer:
-                return longer[said], len(said)
+        alone, going_on = self._begun.get(words[at]) or self._beginning(words[at])
+        if at + 1 < len(words) and words[at + 1] in going_on:
+            lengths, longer = going_on[words[at + 1]]
+            for length in lengths:
+                said = words[at : at + length]
+                if said in longer:
+                    return longer[said], len(said)
         return (alone, 1) if alone else NOTHING
 
     def going_on(self, first: str) -> Container[str]:
@@ -63,10 +63,9 @@ class Phrases(Mapping[str, Rows]):
         return len(self._told)
 
     def _beginning(self, first: str) -> Beginning:
-        begun = self._begun.get(first)
-        if begun is None:
-            begun = self._begun[first] = _by_second_word(self[first])
-        return begun
+        if first not in self._begun:
+            self._begun[first] = _by_second_word(self[first])
+        return self._begun[first]
 
     def _laid_out(self, told: str) -> Rows:
         meanings: dict[Words, set[str]] = {}

@@ -1,6 +1,6 @@
 """A piece of clothing as somebody described it, before anybody knows which of the barn's garments it is."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from bot.barn import Garment
 from bot.words.heard.colours import COLOURS
@@ -8,9 +8,8 @@ from bot.words.heard.colours import COLOURS
 RUGS = frozenset({"sheet", "turnout", "stable"})
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """A piece as somebody described it.
+class Piece(NamedTuple):
+    """A piece as somebody described it; a tuple, for it is looked up and told anew again and again.
 
     kinds: what it may be; () where only "the blue one". fill: least and most. words: must be among its names.
     ids: garments of the nickname used. owners: whose it was said to be. given: or whom it went to: "a Trueno". their:

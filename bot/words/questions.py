@@ -1,13 +1,13 @@
 """What people ask of the bot; a question put to people is left alone."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
 from bot.words.asking import WHOLE, asking, exclaims, of_her_what, only_asks
 from bot.words.clauses import soft
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import WETNESS, Item, meanings_of, predicate
 from bot.words.telling import Telling
 
 # what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
@@ -31,8 +31,9 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     items = _indirect([i for i in sentence if not i.mark])
     if exclaims(items):
         return False
-    for reader in (_why, _ready, _this_or_that, _wearing, _state, _whole, _drying, _weather):
-        asked = reader(items, telling)
+    means = meanings_of(items)
+    for needed, reader in READERS:
+        asked = reader(items, telling) if not means.isdisjoint(needed) else None
         if asked is not None:
             for horse in _all_named(asked, items):
                 telling.say(replace(asked, horse=horse))
@@ -223,7 +224,8 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
-    for meaning, about in WHOLE:
+    means = meanings_of(items)
+    for meaning, about in [asked for asked in WHOLE if asked[0] in means]:
         asked = _up_to_the_place(items) if about == "drying" else items
         found = [k for k, i in enumerate(asked) if i.has(meaning)]
         if not found:
@@ -271,3 +273,16 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
     told = [i for i in items if not (soft(i) or i.has(*small, "polite", "first", "second"))]
     of_oneself = any(i.text in ("i", "me", "im", "je", "j'", "yo") for i in items)  # "am I going to be cold tonight?"
     return None if told or of_oneself else Asked("forecast")
+
+
+# each sort of question, and the meanings of which a sentence must have one to be it
+READERS: tuple[tuple[frozenset[str], Callable[[Sequence[Item], Telling], Asked | None]], ...] = (
+    (frozenset(("ask why",)), _why),
+    (frozenset(("ask ready", "dry", "wet", "damp")), _ready),
+    (frozenset(("or",)), _this_or_that),
+    (frozenset(("what", "ask today")), _wearing),
+    (frozenset(("ask state",)), _state),
+    (frozenset(meaning for meaning, _ in WHOLE), _whole),
+    (frozenset(("drying", *WETNESS)), _drying),
+    (frozenset(("sky",)), _weather),
+)

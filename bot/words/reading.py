@@ -20,6 +20,7 @@ from bot.words.clipped_so import clipped_so
 from bot.words.clothes import find
 from bot.words.cutting import cut
 from bot.words.done import read_done, without_excuse
+from bot.words.doubtful import without_doubtful
 from bot.words.doubts import asked_which, sweat_or_rain
 from bot.words.elided import same
 from bot.words.elsewhere import without_strange_horses
@@ -47,7 +48,7 @@ from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
 from bot.words.second_thoughts import read_anew, thoughts
 from bot.words.sentences import sentences
-from bot.words.settle import settle, without_doubtful
+from bot.words.settle import settle
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
 from bot.words.supposed import hangs, no_news, supposes
@@ -294,8 +295,7 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    moved = any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
-    strapped = clause.has("strap") and not moved and (clause.has("broken") or not clause.told)
+    strapped = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
@@ -306,3 +306,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
         read_work(clause, telling)
     elif dressed:
         moved_in_its_clothes(clause, telling)
+
+
+def _moved(clause: Clause) -> bool:
+    return any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

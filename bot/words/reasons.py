@@ -7,7 +7,7 @@ from bot.words.agreement import NAME_ENDS, of_clothes, shown_gender
 from bot.words.heard.genders import GENDERS
 from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.hers import something_of_hers
-from bot.words.items import Item, predicate
+from bot.words.items import Item, meanings_of, predicate
 from bot.words.telling import Telling, named
 
 WANTED = frozenset(("plan", "afterwards"))
@@ -28,7 +28,7 @@ def reason_behind(sentence: Sequence[Item]) -> int:
 
     Only one horse or one piece may have been spoken of, and what is told is something to see to, now.
     """
-    if not any(i.means and not WANTED.isdisjoint(i.means) for i in sentence):
+    if meanings_of(sentence).isdisjoint(WANTED):
         return 0
     wanted = of_one = False
     for at, item in enumerate(sentence):

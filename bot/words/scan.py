@@ -10,13 +10,12 @@ from bot.words.items import Alone, Item, says_how
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.misspelt import trade_word
-from bot.words.names import Roster, Words, name_at, sounded
+from bot.words.names import Roster, Words, id_at, name_at, sounded
 from bot.words.slipped import slip_of_name, told_behind
 from bot.words.spelling import spelled
 from bot.words.tokens import Token, tokenise
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
-END = Token("", "", 0, 0, "mark")
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
@@ -45,20 +44,24 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     items: list[Item] = []
     tokens = as_meant(spelled(tokens, lexicon, roster), lexicon, roster)
     texts = tuple([token.text for token in tokens])
-    shouted = sum([t.raw.isupper() for t in tokens if len(t.raw) > 1]) * 2 > len(tokens)
+    loud = [token for token in tokens if token.raw.isupper()]
+    shouted = sum(len(token.raw) > 1 for token in loud) * 2 > len(tokens)
+    tied = {place for at, token in enumerate(tokens) if token.tied for place in (at - 1, at)}  # "rug-12"
     if len(roster.by_itself[lexicon.language]) > SAID:  # only what is said often is worth its room
         roster.by_itself[lexicon.language].clear()
-    at = 0
-    while at < len(tokens):
+    end = 0  # the place behind what is told so far
+    for at, (token, behind) in enumerate(zip(tokens, (*texts[1:], ""))):
+        if at < end:
+            continue
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        alone = _alone(tokens, texts, at, lexicon, roster)
+        beside = at in tied or behind in roster.longer_words  # "lady gery"
+        alone = None if beside else _alone(token, behind, texts, at, lexicon, roster)
         if alone is not None:
             items.append(alone.opening if opens else alone.item)
-            at += 1
             continue
         item, taken = _longest(tokens, texts, at, lexicon, roster)
         items.append(_opening(item) if opens else _within(item, lexicon))
-        at += taken
+        end = at + taken
     return items
 
 
@@ -73,11 +76,8 @@ def _within(item: Item, lexicon: Lexicon) -> Item:
     return replace(item, means=item.means - {"weekday"}) if named else item
 
 
-def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
+def _alone(token: Token, behind: str, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Alone | None:
     """What the word at this place is by itself; None where a word beside it may make it another thing."""
-    token, behind = tokens[at], tokens[at + 1] if at + 1 < len(tokens) else END
-    if token.tied or behind.tied or behind.text in roster.longer_words:
-        return None  # "rug-12", "lady gery"
     kept = roster.by_itself[lexicon.language]
     try:
         alone = kept[token.text, token.raw]
@@ -85,9 +85,9 @@ def _alone(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roster:
         if lexicon.phrases.longest(texts, at)[1] > 1:
             return None
         alone = kept[token.text, token.raw] = _by_itself(token, lexicon, roster)
-    if alone is None or behind.text in alone.named:
+    if alone is None or behind in alone.named:
         return None
-    return None if behind.text in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1 else alone
+    return None if behind in alone.longer and lexicon.phrases.longest(texts, at)[1] > 1 else alone
 
 
 def _by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> Alone | None:
@@ -109,15 +109,10 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
         means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
-    if said > 1 and token.raw in ("à", "À") and not means.isdisjoint(("has", "wears")):
-        means, said = lexicon.phrases.longest((token.text,), 0)  # "à la Pitoune" has nothing on
-    if said > 1 and token.raw.endswith("é") and "keep" in means:
-        means, said = lexicon.phrases.longest((token.text,), 0)  # "laissé la doublure" asks nobody to leave it on
-    if said == 1 and token.raw.endswith("é") and "keep" in means:
-        means -= {"keep"}  # "laissé Perle nue" asks for nothing
-    if said == 1 and token.raw.endswith("é") and "wears" in means:
-        means -= {"wears"}  # "porté chez la couturière" is not worn
-    means = _accent_heeded(means, tokens, at, said, lexicon)
+    if said and not token.raw.isascii():
+        means, said = _accent_heeded(means, said, token, lexicon)
+    if said == 1 and token.text in lexicon.accented and token.raw.endswith("e") and not _helped(tokens, at, lexicon):
+        means -= set(VERBS)  # French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a"
     begins = token.text in roster.begun
     horses, named = name_at(texts, at, roster.horses) if begins else NOBODY
     pieces, nick = name_at(texts, at, roster.pieces) if begins else NOBODY
@@ -230,23 +225,28 @@ def _plainly(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
         mark = token.kind == "mark" and not means
         return Item(token.text, token.raw, means, mark=mark, clock=token.kind == "clock"), 1
     tied = at + 1 < len(tokens) and tokens[at + 1].tied
-    for length in (6, 5, 4, 3, 2) if tied else (1,):
-        ident = _hyphened(tokens, at, length) if tied or token.tied else token.text
-        if ident in roster.ids:
-            return Item(ident, ident, pieces=(roster.ids[ident],)), length
-    return None
+    ident, length = id_at(tokens, at, roster.ids) if tied else (token.text, 1)
+    if ident not in roster.ids or token.tied:
+        return None
+    return Item(ident, ident, pieces=(roster.ids[ident],)), length
 
 
-def _accent_heeded(means: frozenset[str], tokens: list[Token], at: int, said: int, lexicon: Lexicon) -> frozenset[str]:
-    """French "enlève" is no report, "enlevé" is; without its accent only after "ai", "a", "on a". "Sí" is no "si"."""
-    if said and tokens[at].raw in ("sí", "Sí", "SÍ"):
-        return means - {"if"}
-    if said and tokens[at].raw in ("à", "À"):
-        return means - {"has", "wears", "helper", "is"}
-    if said != 1 or tokens[at].text not in lexicon.accented or not tokens[at].raw.endswith("e"):
-        return means
-    helped = at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
-    return means if helped else means - set(VERBS)
+def _accent_heeded(means: frozenset[str], said: int, token: Token, lexicon: Lexicon) -> tuple[frozenset[str], int]:
+    """What an accent tells: "à la Pitoune" has nothing on, "laissé" and "porté" are over, "sí" is no "si"."""
+    raw = token.raw
+    asks_nobody = raw.endswith("é") and "keep" in means  # "laissé la doublure", to leave it on
+    if said > 1 and (asks_nobody or (raw in ("à", "À") and not means.isdisjoint(("has", "wears")))):
+        means, said = lexicon.phrases.longest((token.text,), 0)
+    if said == 1 and raw.endswith("é"):
+        means -= {"keep", "wears"}  # "laissé Perle nue" asks for nothing, "porté chez la couturière" is not worn
+    if raw in ("à", "À"):
+        means -= {"has", "wears", "helper", "is"}
+    return means - {"if"} if raw in ("sí", "Sí", "SÍ") else means, said
+
+
+def _helped(tokens: list[Token], at: int, lexicon: Lexicon) -> bool:
+    """Whether a word stands before that helps a participle: "ai", "a", "on a"."""
+    return at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
 
 
 def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) -> bool:
@@ -260,12 +260,6 @@ def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) 
 
 def _surely(means: frozenset[str]) -> bool:
     return any(m.startswith("sign ") for m in means)
-
-
-def _hyphened(tokens: list[Token], at: int, length: int) -> str:
-    run = tokens[at : at + length]
-    joined = len(run) == length and all(token.tied for token in run[1:]) and not run[0].tied
-    return "-".join(t.text for t in run) if joined else ""
 
 
 def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:

@@ -6,16 +6,20 @@ from itertools import dropwhile, pairwise, takewhile
 
 from bot.events import Done, Event, Seen
 from bot.words.clauses import soft
-from bot.words.items import Item, places
+from bot.words.items import Item, meanings_of, places
 from bot.words.telling import Telling
 from bot.words.undoing import undoes
 
 MAY_TAKE_BACK = frozenset(("second thought", "no"))
+NOTHING = Item("", "")
 Read = Callable[[Sequence[Item]], None]
 
 
 def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """The sentence cut where something is taken back, each part with whether it stands behind such words."""
+    if meanings_of(sentence).isdisjoint(MAY_TAKE_BACK):
+        yield sentence, False
+        return
     taken_back = [at for at in places(sentence, MAY_TAKE_BACK) if _takes_back(sentence, at)]
     turns = [*([] if taken_back and undoes(sentence) else taken_back), len(sentence)]
     if turns[0]:
@@ -39,8 +43,12 @@ def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
 
 def _only_denies(sentence: Sequence[Item]) -> bool:
     """As in "(Pip is cold.) oh, not Pip": no, and a horse, and no more."""
-    words = [i for i in sentence if not (i.mark or i.has("polite"))]
-    return len(words) > 1 and words[0].has("not") and words[0].has("no") and all(i.horse for i in words[1:])
+    said = (i for i in sentence if not (i.mark or i.has("polite")))
+    first = next(said, NOTHING)
+    if not (first.has("not") and first.has("no")):
+        return False
+    rest = list(said)
+    return bool(rest) and all(i.horse for i in rest)
 
 
 def _not_of_her(body: Sequence[Item], telling: Telling) -> bool:

@@ -8,21 +8,18 @@ STOPS = frozenset(".!?;\n¿¡")
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
 
-def sentences(items: Sequence[Item]) -> Iterator[tuple[list[Item], bool]]:
+def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """Each sentence, and whether it is marked as a question."""
-    sentence: list[Item] = []
-    opened = False
-    for at, item in enumerate(items):
-        stop = item.mark and item.text in STOPS
-        if (stop or len(sentence) >= REACH) and sentence:
-            yield sentence, opened or (stop and _questioned(items, at))
-            sentence, opened = [], False
-        if stop:
-            opened = opened or item.text == "¿"
-        else:
-            sentence.append(item)
-    if sentence:
-        yield sentence, opened
+    first, opened = 0, False
+    for stop in [*(at for at, item in enumerate(items) if item.mark and item.text in STOPS), len(items)]:
+        while first + REACH < stop:
+            yield items[first : first + REACH], opened
+            first, opened = first + REACH, False
+        if first < stop:
+            yield items[first:stop], opened or _questioned(items, stop)
+            opened = False
+        opened = opened or (stop < len(items) and items[stop].text == "¿")
+        first = stop + 1
 
 
 def _questioned(items: Sequence[Item], at: int) -> bool:

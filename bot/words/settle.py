@@ -2,11 +2,11 @@
 
 from collections.abc import Collection, Sequence
 from dataclasses import replace
-from itertools import dropwhile, takewhile
+from itertools import dropwhile
 
 from bot.words.articled import called_with_article
 from bot.words.behind_name import behind_brackets, past_neighbour, past_where, strained
-from bot.words.items import Item, meanings_of, places, predicate
+from bot.words.items import Item, predicate
 from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
@@ -22,7 +22,6 @@ AFTER_NAME = (
 )  # fmt: skip
 NEAR = 8  # words
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
-JOINING = frozenset(("or", "and"))
 BEFORE_NAME = (
     "swapped",
     "on", "off", "put on", "took", "took off", "worked", "clipped", "brought", "keep", "except", "said",
@@ -55,50 +54,6 @@ def _another_denied(items: Sequence[Item], at: int, *, again: Collection[str]) -
     ends = at + 1 >= len(items) or items[at + 1].mark
     known = items[at].text in again or (ends and items[at - 1].has("not"))
     return denied and known and not (items[at].has(*SKY) or told_apart(items, at) or _of_a_stranger(items, at))
-
-
-def _denied(kept: Sequence[Item]) -> bool:
-    """As in "no rugs on Otto": a no said of the last name kept."""
-    near = takewhile(lambda i: not (i.mark or i.has("and", "but")), reversed(kept[-REACH:]))
-    return any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in near)
-
-
-def without_doubtful(items: Sequence[Item]) -> list[Item]:
-    """Without "and maybe Ned" behind another name: what follows is told of the other, and of Ned nobody is sure.
-
-    "Otto or Fig" is one item, to be asked about; "no rugs on Otto or Fig" is both.
-    """
-    if meanings_of(items).isdisjoint(("or", "plan", "guess")):
-        return list(items)
-    kept: list[Item] = []
-    end = 0
-    for at in places(items, JOINING):
-        kept.extend(items[end:at])
-        end = max(end, at)
-        if at < end:
-            continue  # drawn into the name before it
-        owner = len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse  # "Otto's or Fig's sheet"
-        either = items[at].has("or") and at + 1 < len(items) and items[at + 1].horse
-        either = either and (owner or (bool(kept) and kept[-1].horse))
-        if either and owner:
-            kept.pop()
-        if either and _denied(kept):
-            kept.append(replace(items[at], means=frozenset({"and"})))
-            end = at + 1
-            continue
-        if either:
-            kept[-1] = _either(kept[-1], items[at + 1])
-            end = at + 2
-            continue
-        doubt = items[at].has("and") and [i.has("plan", "guess") and i.known for i in items[at + 1 : at + 2]] == [True]
-        if doubt and kept and kept[-1].horses and at + 2 < len(items) and items[at + 2].horse:
-            end = at + 3
-    return [*kept, *items[end:]]
-
-
-def _either(one: Item, other: Item) -> Item:
-    horses = tuple(dict.fromkeys((*one.horses, *other.horses)))
-    return replace(one, raw=f"{one.raw} / {other.raw}", horses=horses, sure=False, exact=False, known=False)
 
 
 def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
@@ -138,9 +93,16 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return False
     if called_with_article(items, at) or _picked_out(items, at):
         return True
+    if _spoken_of_as_named(items, at):
+        return True
     said_to_be = at > 0 and items[at - 1].has("is")
-    if (said_to_be or not item.has(*SKY)) and names_second_thought(items, at):
-        return True  # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
+    # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
+    return (said_to_be or not item.has(*SKY)) and names_second_thought(items, at)
+
+
+def _spoken_of_as_named(items: Sequence[Item], at: int) -> bool:
+    """Whether the words beside one speak of it as of a name."""
+    item = items[at]
     if told_apart(items, at):
         return False
     if _of_a_stranger(items, at):

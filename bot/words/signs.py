@@ -46,9 +46,18 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     if clause.has("keep") and _asked_for(clause.items):
         return False
     before = (len(telling.events), telling.ask)
-    reading = Reading(clause, telling)
     strapped = read_strap(clause, telling)
-    for at, item in enumerate(clause.items if _may_tell(clause) else ()):
+    if _may_tell(clause):
+        _word_by_word(clause, telling, strapped=strapped)
+    elif clause.has("no name"):
+        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+    return (len(telling.events), telling.ask) != before
+
+
+def _word_by_word(clause: Clause, telling: Telling, *, strapped: bool) -> None:
+    """Each sign and state told of the subject it stands nearest to. strapped: of a piece, all was told."""
+    reading = Reading(clause, telling)
+    for at, item in enumerate(clause.items):
         if item.horses:
             _horse(reading, at)
         elif item.piece is not None:
@@ -60,7 +69,6 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
             meet_other_word(reading, at)
     told_of_another(clause, reading.horses, telling, denied=reading.denied)
     _remember(reading)
-    return (len(telling.events), telling.ask) != before
 
 
 def _may_tell(clause: Clause) -> bool:
@@ -265,8 +273,12 @@ def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
 
 
 def _remember(reading: Reading) -> None:
-    telling = reading.telling
-    items, pieces = reading.items, reading.clause.pieces
+    telling, pieces = reading.telling, reading.clause.pieces
+    if not (reading.clause.horses or pieces):
+        if reading.clause.has("no name"):
+            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        return
+    items = reading.items
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):

@@ -18,6 +18,7 @@ AND = ("e", "n")  # "sa 150 é limper"
 HAVE = ("he", "has", "ha", "hemos", "han")
 VOWELS = frozenset("aeiouyh")
 ELIDED = frozenset("dl")
+HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
 DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
@@ -29,7 +30,15 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     french, spanish = lexicon.language == "fr", lexicon.language == "es"
     tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
-    for at, token in enumerate(tokens):
+    words = {token.text for token in tokens if token.kind == "word"}
+    strange = words - roster.named - (lexicon.everyday.among(words) - lexicon.short_forms.keys())
+    strange |= {word for word in words if (spanish or french) and word.endswith(HEARD)}
+    strange |= {token.text for token in tokens if token.raw.endswith("á")} if spanish else set()
+    end = 0
+    for at in [k for k, token in enumerate(tokens) if token.text in strange]:
+        token = tokens[at]
+        found.extend(tokens[end:at])
+        end = at + 1
         if french and token.text.endswith("er") and found and _participle(token, found, lexicon, roster):
             token = token._replace(text=token.text[:-1])
         if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
@@ -44,6 +53,7 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             said = _written_out(token, lexicon, roster)
             shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
             found.extend(said[1:] if shared else said)
+    found.extend(tokens[end:])
     return _told_as_done(found, roster) if spanish else found
 
 
@@ -52,25 +62,41 @@ def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
     texts = [token.text for token in tokens]
     if PERIPHRASES.isdisjoint(texts):
         return tokens
-    said = as_done(texts, [token.raw for token in tokens], roster.named)
-    return [tokens[at] if tokens[at].text == word else tokens[at]._replace(text=word, raw=word) for word, at in said]
+    said: list[Token] = []
+    end = 0
+    for first, behind, meant in as_done(texts, [token.raw for token in tokens], roster.named):
+        said.extend(tokens[end:first])
+        said.extend(tokens[at] if texts[at] == word else tokens[at]._replace(text=word, raw=word) for word, at in meant)
+        end = behind
+    return [*said, *tokens[end:]]
 
 
 def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:
     """The tokens with a word and the digits in it as one, where that is a short form: "every1", "b4", "in2"."""
-    if not any(t.kind == "number" for t in tokens):
-        return tokens
     found: list[Token] = []
-    for token in tokens:
-        before = found[-1] if found else None
-        one = before is not None and before.end == token.start and {before.kind, token.kind} == {"word", "number"}
-        if before is not None and one and before.text not in roster.named:
-            text = before.text + token.text
-            if text in lexicon.short_forms:
-                found[-1] = before._replace(text=text, raw=before.raw + token.raw, end=token.end, kind="word")
-                continue
-        found.append(token)
-    return found
+    end = 0
+    for at in [at for at, token in enumerate(tokens) if token.kind == "number"]:
+        found.extend(tokens[end:at])
+        before, behind = found[-1:], tokens[at + 1 : at + 2]
+        end = at + 1
+        if before and (drawn := _drawn_together(before[0], tokens[at], lexicon, roster)):
+            found[-1] = drawn
+        elif behind and (drawn := _drawn_together(tokens[at], behind[0], lexicon, roster)):
+            found.append(drawn)
+            end = at + 2
+        else:
+            found.append(tokens[at])
+    return [*found, *tokens[end:]]
+
+
+def _drawn_together(one: Token, other: Token, lexicon: Lexicon, roster: Roster) -> Token | None:
+    """A word and a number as the short form that they are; None where they are none."""
+    text = one.text + other.text
+    if one.end != other.start or text not in lexicon.short_forms or one.text in roster.named:
+        return None
+    if {one.kind, other.kind} != {"word", "number"}:
+        return None
+    return one._replace(text=text, raw=one.raw + other.raw, end=other.end, kind="word")
 
 
 def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:

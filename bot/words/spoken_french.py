@@ -1,12 +1,16 @@
 """French as it is spoken, written as a dictionary has it: "d'poil", "su'a corde", "Mika y met quoi", "est-tu sèche"."""
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 
 from bot.words.tokens import Token
 
 FULL = {"d'": "de", "j'": "je", "qu'": "que", "n'": "ne", "s'": "se", "m'": "me", "t'": "te", "c'": "ce", "l'": "le"}
 VOWELS = "aeiouyh"
 STOPS = ".!?;\n"
+# what may be written otherwise: short words, "jé", "mé", "tu" that asks, and where its question ends
+SPOKEN = frozenset((
+    *FULL, "y", "a", "avec", "su", "sou", "i", "c", "se", "mi", "ben", "je", "me", "son", "tu", *STOPS,
+))  # fmt: skip
 SHORT = 2  # letters of "le", which is no "l'" and a word
 END = Token("", "", 0, 0, "mark")
 # beside these "y" is a place, or "to her": "j'y ai mis", "on y va", "il y a"
@@ -39,35 +43,39 @@ def in_full(word: str, behind: str) -> str:
 
 def as_written(tokens: Sequence[Token], named: Collection[str]) -> list[Token]:
     """The tokens as they would be written. named: the words of the barn's names, which stay as they are."""
-    return list(_written(tokens, named))
-
-
-def _written(tokens: Sequence[Token], named: Collection[str]) -> Iterator[Token]:
+    found: list[Token] = []
+    end = 0
     asked = False
-    for at, token in enumerate(tokens):
-        before, behind = (tokens[at - 1] if at else END), (tokens[at + 1] if at + 1 < len(tokens) else END)
-        if token.raw.casefold() == "jé":  # "jé mi la bleue"
-            yield token._replace(text="j'")
-            yield token._replace(text="ai")
+    for at in [at for at, token in enumerate(tokens) if token.text in SPOKEN]:
+        token = tokens[at]
+        found.extend(tokens[end:at])
+        end = at + 1
+        if token.text == "tu" and _asks(token, tokens[at - 1] if at else END):
+            asked = True  # "la mauve est-tu sèche": a question mark, said
             continue
-        if token.text == "tu" and _asks(token, before):  # "la mauve est-tu sèche": a question mark, said
-            asked = True
-            continue
-        if asked and token.kind == "mark" and token.text in STOPS:
-            yield _question_mark(token)
+        if asked and token.text in STOPS:
+            found.append(_question_mark(token))
             asked = False
-        if token.text in named and token.text not in FULL:
-            yield token
-        else:
-            tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
-            said = token.text if tied else _said(token.text, before.text, behind, named)
-            if token.raw == "mé":  # "on mé koi", "Max a froid mé Lune non"
-                said = "met" if behind.text in WHAT else "mais"
-            if said == "son" and _are(tokens, at, named):
-                said = "sont"
-            yield token if said == token.text else token._replace(text=said)
-    if asked:
-        yield _question_mark(tokens[-1])
+        found.extend(_written(tokens, at, named))
+    said_last = [_question_mark(tokens[-1])] if asked else []
+    return [*found, *tokens[end:], *said_last]
+
+
+def _written(tokens: Sequence[Token], at: int, named: Collection[str]) -> Sequence[Token]:
+    """The word or two that are written for the one at this place."""
+    token = tokens[at]
+    before, behind = (tokens[at - 1] if at else END), (tokens[at + 1] if at + 1 < len(tokens) else END)
+    if token.raw.casefold() == "jé":  # "jé mi la bleue"
+        return (token._replace(text="j'"), token._replace(text="ai"))
+    if token.text in named and token.text not in FULL:
+        return (token,)
+    tied = token.tied and token.text == "y"  # "remettez-y sa couverte"
+    said = token.text if tied else _said(token.text, before.text, behind, named)
+    if token.raw == "mé":  # "on mé koi", "Max a froid mé Lune non"
+        said = "met" if behind.text in WHAT else "mais"
+    if said == "son" and _are(tokens, at, named):
+        said = "sont"
+    return (token if said == token.text else token._replace(text=said),)
 
 
 def _question_mark(near: Token) -> Token:

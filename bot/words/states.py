@@ -1,7 +1,6 @@
 """States of clothing: which word says which, and whose piece it is told of."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from typing import cast
 
@@ -69,7 +68,7 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         _tell_found(telling, piece, state, found.ids, found.options)
         return
     if len(owners) > 1 and not piece.every:
-        piece = replace(piece, several=False)  # "Otto and Fig's rugs": one of each, for all that is said
+        piece = piece._replace(several=False)  # "Otto and Fig's rugs": one of each, for all that is said
     for owner in owners:
         if not owner.sure:
             telling.wonder(Ask("horse", owner.raw, owner.horses, _of_the_only(telling, piece, state, owner)))
@@ -113,6 +112,8 @@ def _all_that_is_said(text: str) -> bool:
 def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
     broken = clause.has("broken", "state torn", "state missing")
+    if not (broken or clause.has("state in service")) or clause.has("not"):
+        return False
     strap = clause.has("strap") or (clause.has("girth") and bool(clause.pieces))
     hers = (
         telling.heard is not None
@@ -120,10 +121,9 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         and clause.has("she", "it")
         and not (clause.horses or clause.pieces)
     )
-    strap = strap or (hers and telling.spoken is not None)
-    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
-    if not strap or not (broken or clause.has("state in service")) or clause.has("not"):
+    if not (strap or (hers and telling.spoken is not None)):
         return False
+    its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not clause.has("broken") and _torn_near_it(clause.items):
         return False  # "torn at the chest buckle"
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
@@ -164,7 +164,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     clause, telling, item = reading.clause, reading.telling, reading.items[at]
     state = state_word(clause, at, denied=reading.denied)
     if not pieces and _its_own(clause, at) and telling.spoken is not None:
-        pieces = [replace(telling.spoken, owners=(), ids=(), words=frozenset(), their=False)]
+        pieces = [telling.spoken._replace(owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
     if _left_out_behind(clause.items, at):
         return
@@ -192,7 +192,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
     for piece in pieces:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
-            piece = replace(piece, every=True)
+            piece = piece._replace(every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
 
 

@@ -44,7 +44,9 @@ def _no_more(behind: Sequence[Item]) -> bool:
 
 def left_on(clause: Clause) -> list[Piece]:
     """As in "Pip's rugs off except his neck", "stripped Pip, all but the liner": what alone stays on."""
-    left = next((k for k, i in enumerate(clause.items) if i.has("except")), len(clause.items))
+    if not clause.has("except"):
+        return []
+    left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     kept = [i.piece for i in clause.items[left:] if i.piece is not None]
     gone = [piece for piece in clause.pieces if piece not in kept]
     off = any(i.has("off", "took off", "stripped", "bare", "nothing") and not i.has("everyone") for i in clause.items)

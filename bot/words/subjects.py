@@ -15,9 +15,12 @@ from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
 ALIEN = 9  # other people, other things: too far for any sign
+WHERE = ("place stall", "place field", "work")
+# words that may turn what is said from one subject to another; beside these only marks and people do
+TURNING = frozenset(("not", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
 
 
-@dataclass
+@dataclass(slots=True)
 class Reading:
     """A clause while its signs are read: the subjects met so far and what lies between.
 
@@ -37,11 +40,11 @@ class Reading:
     said: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
+    items: tuple[Item, ...] = field(init=False)
 
-    @property
-    def items(self) -> tuple[Item, ...]:
-        """The words of the clause."""
-        return self.clause.items
+    def __post_init__(self) -> None:
+        """The words of the clause are at hand: each rule looks at them."""
+        self.items = self.clause.items
 
 
 def may_be_told_of(reading: Reading, at: int) -> bool:
@@ -82,7 +85,7 @@ def meet_horse(reading: Reading, at: int) -> None:
 
 def _itself_is(items: Sequence[Item], at: int) -> bool:
     """Whether a stall or a field is what the clause tells of: "the field is soaked", said first."""
-    if not items[at].has("place stall", "place field", "work") or items[at].has("in"):
+    if not items[at].has(*WHERE) or items[at].has("in"):
         return False
     first = all(i.mark or (i.has("article", "her", "link") and not i.has("in")) for i in items[:at])
     then = items[at + 1] if at + 1 < len(items) else None
@@ -189,11 +192,27 @@ def _alive(items: Sequence[Item], at: int) -> bool:
 
 def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
-    items = reading.items
-    item, before = items[at], items[at - 1] if at else None
+    item = reading.items[at]
     if item.mark:
         _meet_mark(reading, item)
-    elif item.has("not", "stopped"):
+    elif (item.person or not TURNING.isdisjoint(item.means)) and _turns(reading, at):
+        pass
+    elif _begins_another(reading, at):
+        _lead_away(reading)
+    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare", "worked"):
+        reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
+        reading.latest = reading.latest or "other"
+
+
+def _lead_away(reading: Reading) -> None:
+    reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
+
+
+def _turns(reading: Reading, at: int) -> bool:
+    """Whether a word that may turn what is said does so at this place; how is noted."""
+    items = reading.items
+    item, before = items[at], items[at - 1] if at else None
+    if item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
     elif (
@@ -203,39 +222,54 @@ def meet_other_word(reading: Reading, at: int) -> None:
     elif item.has("and") and _goes_on_of_it(reading, at):
         reading.gap = 0  # "Otto rolled and got soaked"
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody
-        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
+        _lead_away(reading)
     elif item.has("i") or item.person:
-        behind = items[at + 1] if at + 1 < len(items) else item
-        if behind.has("said", "guess") or _whose_work(items, at):
-            return
-        if before is not None and before.has("at somebody's"):
-            return  # "emporté la 300 chez moi pour la laver"
-        if reading.latest == "piece" and item.has("subject") and behind.kinds("state"):
-            return  # "the zebra sheet I put in the wash"
-        reading.latest = "other" if reading.latest in ("", "other") else reading.latest
-        reading.gap += ALIEN
-    elif item.has("she") and reading.latest == "piece" and not _alive(items, at) and takes_up(items, at):
-        pass  # "la verte, elle, est sèche"
-    elif item.has("she") and reading.latest == "piece" and goes_on_of_it(items, at, reading.pieces[-1]):
-        reading.gap = 0
-    elif item.has("drying") and reading.latest == "piece":
-        pass  # "Juniper's liner is on the rack still wet"
-    elif item.has("over", "under") and reading.latest == "piece" and not reading.gap:
-        pass  # "the sheet over it is wet"
-    elif item.has("she") and reading.latest == "piece" and before is not None and _of_her(items, at):
-        owners = [name for piece in reading.pieces for name in piece.owners]
-        reading.horses = list(named(owners)) or list(reading.telling.who)
-        reading.latest, reading.gap, reading.open = "horse", 0, False
+        _meet_somebody(reading, at)
+    elif reading.latest == "piece" and _turns_from_piece(reading, at):
+        pass
     elif len(reading.horses) > 1 and before is not None and before.mark and of_one(items, at):
         reading.horses, reading.latest, reading.gap = list(the_one(item, reading.horses)), "horse", 0
-    elif item.has("body") and reading.latest == "piece" and before is not None and before.has("and"):
-        reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
     elif item.has("she") and item.has("subject") and _takes_up_horse(reading, at):
         reading.gap = 0
     elif _itself_is(items, at):
-        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False  # "la manguera está congelada"
-    elif _begins_another(reading, at):
-        reading.latest, reading.gap, reading.open = "other", reading.gap + ALIEN, False
-    elif not soft(item) and not item.has("brought in", "turned out", "brought", "bare", "worked"):
-        reading.gap, reading.open, reading.spent = reading.gap + 1, False, reading.denied
-        reading.latest = reading.latest or "other"
+        _lead_away(reading)  # "la manguera está congelada"
+    else:
+        return False
+    return True
+
+
+def _meet_somebody(reading: Reading, at: int) -> None:
+    """The speaker or somebody else at this place is no horse, and what follows may be told of them."""
+    items, item = reading.items, reading.items[at]
+    behind = items[at + 1] if at + 1 < len(items) else item
+    if behind.has("said", "guess") or _whose_work(items, at):
+        return
+    if at and items[at - 1].has("at somebody's"):
+        return  # "emporté la 300 chez moi pour la laver"
+    if reading.latest == "piece" and item.has("subject") and behind.kinds("state"):
+        return  # "the zebra sheet I put in the wash"
+    reading.latest = "other" if reading.latest in ("", "other") else reading.latest
+    reading.gap += ALIEN
+
+
+def _turns_from_piece(reading: Reading, at: int) -> bool:
+    """Whether the word at this place, behind a piece, goes on of the piece or turns to who wears it; how is noted."""
+    items, item = reading.items, reading.items[at]
+    she = item.has("she")
+    if she and not _alive(items, at) and takes_up(items, at):
+        pass  # "la verte, elle, est sèche"
+    elif she and goes_on_of_it(items, at, reading.pieces[-1]):
+        reading.gap = 0
+    elif item.has("drying"):
+        pass  # "Juniper's liner is on the rack still wet"
+    elif item.has("over", "under") and not reading.gap:
+        pass  # "the sheet over it is wet"
+    elif she and at and _of_her(items, at):
+        owners = [name for piece in reading.pieces for name in piece.owners]
+        reading.horses = list(named(owners)) or list(reading.telling.who)
+        reading.latest, reading.gap, reading.open = "horse", 0, False
+    elif item.has("body") and at and items[at - 1].has("and"):
+        reading.latest, reading.gap = "other", reading.gap + ALIEN  # "his sheet wet and neck damp"
+    else:
+        return False
+    return True

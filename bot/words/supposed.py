@@ -28,6 +28,8 @@ def _only_until(clause: Clause) -> bool:
 
 def _of_what_was_said(clause: Clause) -> bool:
     """As in "forget what I said about Otto being wet": which words are meant, and no news of him."""
+    if not clause.has("undo"):
+        return False
     undone = next((k for k, i in enumerate(clause.items) if i.has("undo")), len(clause.items))
     behind = clause.items[undone + 1 : undone + 3]
     return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from bot.barn import Barn, Person
 from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
@@ -18,6 +19,7 @@ from bot.words.which import Meant, meant
 
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
+REMEMBERED = 1_000  # horses
 FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
 UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
 COLD: tuple[Sign, ...] = ("cold", "shivering")
@@ -39,6 +41,7 @@ class Telling:
     text: str = ""
     events: list[Event] = field(default_factory=list)  # changed by `say` and `retell` only
     told: set[Event] = field(default_factory=set)  # the same, to look one up
+    worn: dict[str, tuple[str, ...]] = field(default_factory=dict)  # what they say that each horse wears
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
     piece: tuple[str, ...] = ()
@@ -113,11 +116,14 @@ class Telling:
         if event not in self.told:
             self.events.append(event)
             self.told.add(event)
+            if isinstance(event, Wearing):
+                self.worn[event.horse] = event.wear
 
     def retell(self, events: Sequence[Event]) -> None:
         """These facts in place of all that were told."""
         self.events = list(events)
         self.told = set(events)
+        self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
 
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""
@@ -135,10 +141,7 @@ class Telling:
 
     def wear(self, horse: str) -> tuple[str, ...] | None:
         """What a horse is wearing, as recorded and as told in this message."""
-        for event in reversed(self.events):
-            if isinstance(event, Wearing) and event.horse == horse:
-                return event.wear
-        return self.recorded(horse)
+        return self.worn[horse] if horse in self.worn else self.recorded(horse)
 
     def all_but(self, left: Iterable[Item]) -> tuple[str, ...]:
         """Every horse but those that these words name."""
@@ -286,6 +289,11 @@ def _state_of(event: Event) -> str | None:
     return event.horse if isinstance(event, Asked) and event.about == "state" else None
 
 
-def named(names: Sequence[str], *, sure: bool = True) -> tuple[Item, ...]:
+def named(names: Sequence[str]) -> tuple[Item, ...]:
     """Horses as if they had been written."""
-    return tuple(Item(name, name, horses=(name,), sure=sure) for name in names)
+    return tuple(map(_named, names))
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _named(name: str) -> Item:
+    return Item(name, name, horses=(name,))

@@ -1,14 +1,12 @@
 """A piece told only by whose it is: "celle de Prince est sèche", "la capa de Rayo mojada y la de Luna seca"."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from bot.words.heard.colours import COLOURS
 from bot.words.items import WETNESS, Item, places
 from bot.words.piece import RUGS, Piece
 
-OWN = frozenset(("own",))
 OWNING = frozenset(("that of", "own", "of"))
 REACH = 16  # words before "la suya" in which she was dressed
 
@@ -34,7 +32,7 @@ def told_by_owner(items: Sequence[Item]) -> list[Item]:
 def _beginnings(items: Sequence[Item]) -> list[int]:
     """Where a piece may be told by its owner: at "of" and "own" and before them, at a horse before an "'s"."""
     begins = set(places(items, OWNING))
-    begins |= {at - 1 for at in places(items, OWN) if at}
+    begins |= {at - 1 for at in begins if at and items[at].has("own")}
     begins |= {at - 1 for at, item in enumerate(items) if item.text == "'s" and at}
     return sorted(begins)
 
@@ -112,7 +110,7 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
     said = " ".join(i.raw for i in items[at : whose + 1])
     if last is not None:
         kept = frozenset() if last.kinds else last.words.difference(COLOURS)  # "took Pip's neck off and Luna's"
-        return replace(last, said=said, owners=owners, ids=(), words=kept, their=False)
+        return last._replace(said=said, owners=owners, ids=(), words=kept, their=False)
     after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
     told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
     listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"

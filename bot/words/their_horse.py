@@ -11,7 +11,7 @@ from bot.words.weatherlike import clothing
 
 BOTH = 2
 THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
-THEIRS_BEGIN = frozenset(("a horse", "both", "one"))
+BEFORE_THEM = 4  # words of "one of those of", at most, before somebody whose horse it is
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
 
@@ -21,7 +21,7 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     theirs = places(items, THEIRS)
     if not theirs:
         return told
-    spoken = {item.horses[0] for item in items if item.horse and item.horses[0] in mine}
+    spoken = {item.horses[0] for item in items if item.horses and item.horse and item.horses[0] in mine}
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
@@ -73,11 +73,10 @@ def both_called_so(items: Sequence[Item], parts: Mapping[str, tuple[str, ...]]) 
 
 def with_their_horses(items: Sequence[Item], owned: Mapping[str, tuple[str, ...]]) -> list[Item]:
     """The items with each such saying drawn into one. owned: people's names as written plainly → their horses."""
-    if not any(i.person for i in items):
-        return list(items)
+    people = [at for at, item in enumerate(items) if item.person]
     found: list[Item] = []
     end = 0
-    for at in [k for k, i in enumerate(items) if i.person or i.horses or not THEIRS_BEGIN.isdisjoint(i.means)]:
+    for at in sorted({at for person in people for at in range(max(0, person - BEFORE_THEM), person + 1)}):
         taken = (_said(items, at) or _of_theirs(items, at)) if at >= end else 0
         person = next((i for i in items[at : at + taken] if i.person), None)
         horses = owned.get(person.text, ()) if person is not None else ()

@@ -1,7 +1,6 @@
 """The thread of a message: whom and what a clause leaves for those behind it, and which stand for themselves."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.words.around import stands_among_stalls
 from bot.words.clauses import Clause, soft
@@ -29,11 +28,12 @@ def _first(clause: Clause) -> Item:
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:
     """A piece with its owner, as far as the message has told; of one that came off, which it was."""
-    piece = replace(piece, ids=piece.ids or just_taken_off(piece, telling))
+    if not piece.ids and (off := just_taken_off(piece, telling)):
+        piece = piece._replace(ids=off)
     who = _named(telling)
     if piece.ids and all(telling.roster.garments[g].horse not in (piece.owners or who) for g in piece.ids):
-        return replace(piece, owners=()) if piece.given else piece
-    return piece if piece.owners or piece.spare else replace(piece, owners=who)
+        return piece._replace(owners=()) if piece.given else piece
+    return piece if piece.owners or piece.spare else piece._replace(owners=who)
 
 
 def just_taken_off(piece: Piece, telling: Telling) -> tuple[str, ...]:
@@ -70,10 +70,10 @@ def of_a_thing(clause: Clause) -> bool:
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
     """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
-    heads = _heads(clause)
-    begins = heads and (following is not None or not telling.events)  # "(Maple: sweaty.) In the barn." heads nothing
-    if clause.has("place stall") and (begins or stands_among_stalls(clause.items)):
-        return True
+    if clause.has("place stall"):
+        begins = following is not None or not telling.events  # "(Maple: sweaty.) In the barn." heads nothing
+        if (begins and _heads(clause)) or stands_among_stalls(clause.items):
+            return True
     return telling.among_stalls and not clause.has("place field")
 
 
@@ -84,8 +84,10 @@ def _heads(clause: Clause) -> bool:
 
 def only_heads(sentence: Sequence[Item]) -> bool:
     """As in "rentrés :", with who it was on the lines behind: of nobody told before."""
+    if sentence[-1].text != ":":
+        return False
     moved = any(i.has("turned out", "brought in") for i in sentence)
-    return moved and sentence[-1].text == ":" and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
+    return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
 def present(clause: Clause) -> bool:

@@ -11,7 +11,7 @@ APOSTROPHE = re.compile(r"['’`´]")
 PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
 ACCENTS = re.compile("[\u0300-\u036f]+")
 HYPHENS = "-‐‑_"
-APOSTROPHES = tuple("'’`´")
+APOSTROPHES = frozenset("'’`´")
 LETTERS = {"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"}
 
 # what stands before an apostrophe in French; what stands after one in English

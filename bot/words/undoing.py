@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.items import Item, places, predicate
+from bot.words.items import Item, meanings_of, predicate
 
 UNDOING = frozenset(("undo", "undo verb"))
 # "oops, erase my last"
@@ -11,7 +11,7 @@ TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link
 
 def undoes(sentence: Sequence[Item]) -> bool:
     """Whether a sentence takes back what was said before it."""
-    if not places(sentence, UNDOING):
+    if meanings_of(sentence).isdisjoint(UNDOING):
         return False
     words = [i for i in sentence if not i.mark]
     if any(i.has("undo") for i in words) and all(

@@ -36,8 +36,8 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    back = put_it_back(clause.items) and telling.spoken is not None
-    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause.items)):
+    back = put_it_back(clause) and telling.spoken is not None
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
         return False
@@ -86,7 +86,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
 
 def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
     """What the clause leaves out because it was said before: the piece put back, or worn by the next as well."""
-    if telling.spoken is not None and (put_it_back(clause.items) or (clause.horses and put_it_on(clause.items))):
+    if telling.spoken is not None and (put_it_back(clause) or (clause.horses and put_it_on(clause))):
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if change.empty:
         as_before(clause, change, telling)

@@ -141,10 +141,12 @@ def to_her(items: Sequence[Item]) -> bool:
 
 def of_one_in_it(clause: Clause) -> bool:
     """As in "in his sheet", "put the sheet on Pip in his stall"; in "put Pip's sheet in the stall" nobody is in it."""
+    if not clause.has("in"):
+        return False
     inside = [k for k, i in enumerate(clause.items) if i.has("in")]
     her = any(i.has("on") or (i.has("she") and not i.has("article")) for i in clause.items)
     somebody = her or to_her(clause.items) or bool(clause.horses) or any(piece.given for piece in clause.pieces)
-    return bool(inside) and (somebody or not all(place_behind(clause.items, k) for k in inside))
+    return somebody or not all(place_behind(clause.items, k) for k in inside)
 
 
 def _to_whom_named(items: Sequence[Item]) -> bool:

@@ -34,9 +34,10 @@ def _alike(items: Sequence[Item]) -> bool:
 
 def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """As in "(Pip sudado,) le quité la gorda": of the horse named before it, where another begins at this place."""
+    if not dresses(current) or current.horses or any(p.owners for p in current.pieces):
+        return False
     opens = next((i for i in sentence[at + 1 : at + 3] if i.horses or not i.has("toward", "article")), None)
-    unnamed = dresses(current) and not current.horses and not any(p.owners for p in current.pieces)
-    return unnamed and opens is not None and bool(opens.horses) and any(i.horses for i in sentence[:at])
+    return opens is not None and bool(opens.horses) and any(i.horses for i in sentence[:at])
 
 
 def complete(current: Thought) -> bool:

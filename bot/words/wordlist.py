@@ -2,7 +2,7 @@
 
 from array import array
 from bisect import bisect_left
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 
 REMEMBERED = 8_000  # words looked up; people say the same few thousand
 
@@ -23,6 +23,11 @@ class WordList:
                 self._answers.clear()
             known = self._answers[word] = self._found(hash(word))
         return known
+
+    def among(self, words: Collection[str]) -> set[str]:
+        """Those of these words that are in it."""
+        answers = self._answers
+        return {word for word in words if answers.get(word)} | {w for w in words if w not in answers and w in self}
 
     def _found(self, value: int) -> bool:
         hashes = self._hashes

@@ -2777,8 +2777,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
-       
-        (m'a / me / nous a / nous / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
+        (m'a / me / nous a / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
         {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
