@@ -10,7 +10,7 @@ items      what a word may stand for
 misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
-scan       the longest name or phrase at each place
+scan, begins_anew    the longest name or phrase at each place, its last word left to what begins there
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
@@ -20,7 +20,7 @@ called     animals and relatives that bear the name of a horse
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 namesakes  people who are called as a horse is
-clipped_so  how it was clipped, told behind its name
+clipped_so, wished_around    how it was clipped, told behind its name; a wish told around it
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
 my_things  what is the speaker's, and no garment, told by its colour
@@ -48,7 +48,7 @@ listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling, summed    what a message has said so far, and what that comes to
 whose      whom a sign without a name is about
-agreement, pronouns   which of several horses "he" is
+agreement, pronouns, one_to_another   which of several horses "he" is
 removed    why a piece came off
 stripped   everything off, or all but one piece
 asking, undoing   what is a question, what takes back
@@ -67,6 +67,7 @@ below      what a hand finds under a piece
 holes      a hole, how big, and in what
 around, onoff, named_at_last    what the words beside a sign or a piece say of it
 no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
+reasons    why something is wanted, told behind it
 overlooked danger that no grammar caught
 reading    all of it, in order
 languages  in which language it may be

@@ -11,6 +11,7 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.no_report import LIKENS
 from bot.words.piece import Piece
 
+TRAITS = ("sign cold", "sign hot", "everyday cold", "everyday hot")
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
 LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
@@ -34,6 +35,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
     item, rest = items[at], items[at + 1 :]
     if item.has("sign rubbed") and rest and rest[0].has("her") and any(i.has("my", "i") for i in rest[:6]):
         return False  # "rubbed his tail on my coat"
+    if item.has(*TRAITS) and _always_so(items[:at]):
+        return False  # "Relam es muy friolento"
     if item.has("sign rubbed"):
         return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
     if item.kinds("sign"):
@@ -88,7 +91,16 @@ def setting_of(clause: Clause) -> Setting:
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
         if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 6])):
             return "after work"
-    return "stall" if clause.has("place stall") else "turnout"
+    inside = any(i.has("place stall") and not _came_from(items, k) for k, i in enumerate(items))
+    return "stall" if inside else "turnout"
+
+
+def _came_from(items: Sequence[Item], at: int) -> bool:
+    """As in "se salió de la cuadra": where the horse is no more."""
+    before = at - 1
+    while before > 0 and items[before].has("article", "her") and not items[before].has("of"):
+        before -= 1
+    return before > 0 and items[before].has("of") and items[before - 1].has("broken", "outwards", "turned out")
 
 
 def seen_where(items: Sequence[Item]) -> Setting:
@@ -103,7 +115,9 @@ def seen_where(items: Sequence[Item]) -> Setting:
     if len(items) > 2 and items[-1].has("work") and items[-2].mark and not planned:
         return "after work"  # "sudado, clase"
     moved = any(i.has("not", "plan", "brought in", "turned out", "brought", "stays", "done") for i in items)
-    inside = any(i.has("place stall") and not i.has("inwards") for i in items)
+    inside = any(
+        i.has("place stall") and not i.has("inwards") and not _came_from(items, k) for k, i in enumerate(items)
+    )
     return "stall" if inside and not moved else "turnout"
 
 

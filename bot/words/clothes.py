@@ -154,6 +154,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
     only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
     hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse or before.text == "'s")
+    hers = hers or _contracted(before)
     called_so = len(run) == 1 and run[0].text in roster.alone
     told = only_told or _torn_or_moved(items, at, end) or _whose_strap(items, at, end)
     if called_so and (hers or told or _of_its_owner(items, at, end, roster)):
@@ -169,6 +170,11 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     if not (weak and (starts or _determined(before)) and _ends(after)) or all(i.has("one") for i in run):
         return None
     return piece_of(run, numbers, roster)
+
+
+def _contracted(before: Item | None) -> bool:
+    """As in "la gruesa encima del pijama", "sous le box du kaki": an article that runs into the word before it."""
+    return before is not None and before.text.split()[-1:] in (["del"], ["al"], ["du"], ["au"])
 
 
 def _torn_or_moved(items: Sequence[Item], at: int, end: int) -> bool:

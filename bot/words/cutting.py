@@ -129,6 +129,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "not Pip's heavy, his sheet has the rip"
     if current.horses and not current.told and _it_is_another(rest):
         return ","  # "forget what I said of Pip, it was Ned that was cold"
+    if rest and rest[0].has("stays") and current.horses and current.has("not") and not current.told:
+        return ","  # "Lucero no sale hoy, se queda en el box"
     if current.has("place stall", "place field") and seen_there(current.items, rest):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(rest):
@@ -222,11 +224,17 @@ def _moves_on(item: Item) -> bool:
     return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
 
 
+def _by_whom(current: Thought) -> bool:
+    """As in "Lune a mordu", "Zafiro ha roto": what a horse did, with a verb before it that helps."""
+    done = len(current.items) > 1 and current.items[-2].has("helper", "has")
+    return done and bool(current.horses)
+
+
 def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
     item, before = sentence[at], current.items[-1]
-    if item.piece is not None and before.kinds("state") and not current.pieces:
-        return False  # "Pip ripped Ned's sheet"
+    if before.kinds("state") and not current.pieces and (item.piece is not None or _by_whom(current)):
+        return False  # "Pip ripped Ned's sheet", "Lune a mordu Perle"
     if item.piece is not None and before.piece is not None and any(i.has("over") for i in current.items[-2:-1]):
         return False  # "Tinto lleva debajo de la gris el forro de Bruma"
     if item.piece is not None and not item.piece.owners:

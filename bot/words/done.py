@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from itertools import pairwise
+from typing import Literal
 
 from bot.events import Done
 from bot.words.clauses import Clause, gathered, of_both, soft
@@ -34,6 +35,9 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if _others_left(items):
         return False
     horses = [i for i in items if i.horses]
+    if clause.has("the rest") and horses and (others := _the_others(items, horses, telling)):
+        telling.say(Done(others))
+        return True
     if clause.has("except") and (
         clause.has("everyone", "all", "all horses", "all done") or not any(i.horses for i in _before_except(items))
     ):
@@ -82,6 +86,17 @@ def _all_but_missing(telling: Telling) -> tuple[str, ...]:
     if not (before.has("state missing") or (before.has("not") and before.has("done"))):
         return ()
     return telling.all_but(before.horses) if before.horses else ()
+
+
+def _the_others(items: Sequence[Item], horses: Sequence[Item], telling: Telling) -> tuple[str, ...] | Literal["all"]:
+    """As in "estoy con Capi, los demás hechos", "Lola y los demás hechos"; () where they are told of otherwise."""
+    if any(one.has("and") and then.has("the rest") for one, then in pairwise(items)):
+        return "all"
+    others = next((k for k, i in enumerate(items) if i.has("the rest")), 0)
+    pause = max((k for k in range(others) if items[k].mark), default=0)
+    before = items[:pause]
+    left = any(i.horses for i in before) and not any(i.has("done", "all done", "had") for i in before)
+    return telling.all_but(horses) if left else ()
 
 
 def _did_them(items: Sequence[Item]) -> bool:

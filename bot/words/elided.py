@@ -15,6 +15,7 @@ from bot.words.telling import Telling, named
 MOVED = ("brought", "brought in", "turned out", "worked")
 BESIDE = ("toward", "article", "and", "time", "polite")  # what may stand beside who else was moved
 SO = ("si", "oui", "yes")
+SHORT = 2  # words of "en serio", that say no place
 
 
 def same(clause: Clause, telling: Telling) -> None:
@@ -112,6 +113,10 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
         return
     if not clause.joined or clause.pieces:
         return
+    if _there_as_well(clause, telling):
+        last = telling.sign
+        telling.each(clause.horses, lambda name: Seen(name, last))
+        return
     stopped = clause.has("stopped") and not clause.horses
     over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
     if not (over or all(soft(i) or i.horses for i in clause.items)):
@@ -124,6 +129,26 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     sign = "comfortable" if denied else telling.sign
     if not (denied and telling.sign in ("comfortable", "unwell")):
         telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _there_as_well(clause: Clause, telling: Telling) -> bool:
+    """As in "(Canela tiene rozaduras en la cruz) y Sultán en los hombros": nothing but another, and where."""
+    heard = telling.heard
+    if heard is None or clause.pieces or not (clause.horses and heard.told) or telling.sign == "comfortable":
+        return False
+    words = [i for i in clause.items if not i.mark and not i.has("and", "article")]
+    where = [i for i in words if not i.horses]
+    if not where or words[: -len(where)] != [i for i in words if i.horses] or not any(map(_part, where)):
+        return False
+    alike = any(_part(i) and i.text.split()[0] in (w.text.split()[0] for w in where) for i in heard.items)
+    alike = alike or any(i.has("body") for i in heard.items)
+    told = bool(telling.events) and isinstance(telling.events[-1], Seen)
+    return told and alike and all(_part(i) or i.has("in", "on", "of", "her") for i in where)
+
+
+def _part(item: Item) -> bool:
+    """As in "en la cruz", "neck": a part of the body, or where it is."""
+    return item.has("body") or (item.has("link") and len(item.text.split()) > SHORT)
 
 
 def _closes(verb: Item) -> bool:

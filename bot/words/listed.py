@@ -23,6 +23,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return False  # "Ben bit me again, Moose is shivering"
     if before >= 0 and items[before].has("is", "was", "i mean") and not items[before].has("article", "and"):
         return False  # "Canelo no, era Rayo el que sudaba"
+    if before >= 0 and items[before].has("sets on"):
+        return False  # "Otto kicked Fig"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or any(i.has("and") for i in _run_before(items, before)):

@@ -149,7 +149,7 @@ def _handles(items: Sequence[Item], at: int, language: str) -> bool:
         if said and said[0].has("done") and any(i.text.endswith(WITH) for i in said[:2]):
             whom = said[1:] if " " in said[0].text else said[2:]  # "Bill is done with Rusty"
             return _leads(items[at], NOTHING, whom)
-    if not verb.has("had", "has", *HANDS, *DRESSES) or not _theirs(verb, language):
+    if verb.has("sets on") or not verb.has("had", "has", *HANDS, *DRESSES) or not _theirs(verb, language):
         return False  # "(rentré) Filou j'ai sorti Lune", "(metí a) Moro saqué a Lola"
     if verb.has("had", "has"):  # "Bill had Rusty in the lesson"
         return _leads(items[at], verb, rest) and any(i.has("work") for i in rest[:NEAR])

@@ -29,6 +29,7 @@ HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
+THEM = ("la", "lo", "las", "los")
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
@@ -141,11 +142,13 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
+    if current.horses and not current.told and _moves_her(following):
+        return "and"  # "he cogido a Lola y la he metido"
     if current.told and not current.of_something and following.has(*MOVES):
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
-    if current.items and not current.of_something and told_of_a_horse(sentence[at + 1 :]):
+    if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
         return "and"  # "he pasado antes de trabajar y Pelayo está bien"
     if current.told and not current.of_something and does_something(sentence[at + 1 :]):
         return "and"  # "(la morada) está mojada y Perla ha dado la clase"
@@ -174,6 +177,11 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
     """The rules for a word of these meanings; none for most words."""
     return tuple(rule for words, rule in RULES if not words.isdisjoint(means))
+
+
+def _moves_her(item: Item) -> bool:
+    """As in "la he metido", "lo saqué": the horse that was spoken of, by a pronoun."""
+    return item.has("brought in", "turned out") and item.text.partition(" ")[0] in THEM
 
 
 def _one_in_passing(sentence: Sequence[Item], at: int, current: Thought) -> bool:

@@ -47,7 +47,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "jsuis dans le box de Roc"
     if any(i.has("brought") and _ones_own(then) for i, then in pairwise(items)):
         return False  # "stuck my hand in on every one of them"
-    if not any(i.horses for i in items) and any(i.has("sky", "weather") and not i.has("time") for i in items):
+    of_ours = any(i.horses or (i.has("everyone", "all horses") and told) for i in items)
+    if not of_ours and any(i.has("sky", "weather") and not i.has("time") for i in items):
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
     moved = any(i.has(*TOLD_MOVES) and not i.has("body") for i in clause.items)

@@ -51,6 +51,7 @@ from bot.words.sentences import sentences
 from bot.words.settle import settle
 from bot.words.si_for_yes import yes_or_if
 from bot.words.signs import read_signs
+from bot.words.states import puts_on_a_strap
 from bot.words.supposed import hangs, no_news, supposes
 from bot.words.telling import Telling, named
 from bot.words.that_of import told_by_owner
@@ -73,6 +74,7 @@ from bot.words.tokens import Token
 from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
+from bot.words.wished_around import wished_around
 
 TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
@@ -99,7 +101,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = without_called_so(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    settled = clipped_so(without_doubtful(without_namesakes(settle(named_so), language)), lexicon(language))
+    certain = without_doubtful(without_namesakes(settle(named_so), language))
+    settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
@@ -295,7 +298,8 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if read_done(clause, telling) or read_clip(clause, telling):
         return
-    strapped = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
+    told = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
+    strapped = told or puts_on_a_strap(clause.items)
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:

@@ -5,8 +5,9 @@ from functools import lru_cache
 from typing import Any
 
 from bot.words.alone import by_itself, going_on_name
+from bot.words.begins_anew import without_what_begins_anew
 from bot.words.homophones import as_meant
-from bot.words.items import Alone, Item, says_how
+from bot.words.items import Alone, Item
 from bot.words.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
 from bot.words.lexicon import lexicon as lexicon_of
 from bot.words.misspelt import trade_word
@@ -108,7 +109,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if ends_so and (_named_within(tokens, at, said) or texts[at + said : at + said + 1] == texts[at : at + 1]):
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
-        means, said = _without_what_begins_anew(means, said, texts, at, lexicon, roster)
+        means, said = without_what_begins_anew(means, said, texts, at, lexicon, roster)
     if said and not token.raw.isascii():
         means, said = _accent_heeded(means, said, token, lexicon)
     if said == 1 and token.text in lexicon.accented and token.raw.endswith("e") and not _helped(tokens, at, lexicon):
@@ -176,32 +177,6 @@ def _named_within(tokens: list[Token], at: int, said: int) -> bool:
     return tokens[at + said - 1].capital and not any(t.capital for t in small)
 
 
-def _without_what_begins_anew(
-    means: frozenset[str], said: int, texts: Words, at: int, lexicon: Lexicon, roster: Roster
-) -> tuple[frozenset[str], int]:
-    """A phrase of several words, its last word left to what begins there: "est en" before "en sueur"."""
-    behind = at + said  # "están todos" is no round that is done before "bien"
-    how_behind = "all done" in means and says_how(lexicon.phrases.longest(texts, behind)[0])
-    if how_behind or _how_much(means, texts, behind, lexicon) or _how_begins(means, texts, behind - 1, lexicon):
-        means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
-    last = at + said - 1
-    begins = said > 1 and texts[last] in roster.begun
-    if begins and any(name_at(texts, last, table)[1] > 1 for table in (roster.pieces, roster.horses)):
-        # "de la tigrée" of a rug called la tigrée, "le vieux" of a horse called Vieux Tambour, "the donkey mac"
-        wears = means & {"wears"}  # "Perle a | la tigrée"
-        means, said = lexicon.phrases.longest(texts[at:last], 0)
-        means |= wears
-    return means, said
-
-
-def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon) -> bool:
-    """As in "anda bien helada": what ends the phrase says how much of what follows."""
-    if "everyday comfortable" not in means or "very" not in lexicon.phrases.longest((texts[behind - 1],), 0)[0]:
-        return False
-    follows = lexicon.phrases.longest(texts, behind)[0]
-    return says_how(follows) and follows.isdisjoint(("everyday comfortable", "everyday good"))
-
-
 def _perhaps_one(meaning: str) -> bool:
     """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
     return meaning in ("i", "kin") or meaning.startswith("kind ")
@@ -247,19 +222,6 @@ def _accent_heeded(means: frozenset[str], said: int, token: Token, lexicon: Lexi
 def _helped(tokens: list[Token], at: int, lexicon: Lexicon) -> bool:
     """Whether a word stands before that helps a participle: "ai", "a", "on a"."""
     return at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
-
-
-def _how_begins(means: frozenset[str], texts: Words, at: int, lexicon: Lexicon) -> bool:
-    """Whether a phrase of several words that says how a horse or a piece is begins here, and says it more surely.
-
-    As in "está | en sudor", "van | bien de temperatura", "un pelín | caliente de más".
-    """
-    begun, said = lexicon.phrases.longest(texts, at)
-    return said > 1 and says_how(begun) and (not says_how(means) or (_surely(begun) and not _surely(means)))
-
-
-def _surely(means: frozenset[str]) -> bool:
-    return any(m.startswith("sign ") for m in means)
 
 
 def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:

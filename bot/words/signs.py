@@ -28,6 +28,7 @@ from bot.words.hers import owns_the_stall
 from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
+from bot.words.one_to_another import which_goes_on
 from bot.words.piece import Piece
 from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
@@ -225,6 +226,8 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
     elif reading.gap > (STRONG_REACH if strong else 0) and not after:
         return
+    if horses and horses is reading.horses and reading.others:
+        horses = which_goes_on(reading.items, at, horses, reading.others, reading.telling.roster.spelled)
     doubtful = any(h.known and not h.exact and not h.sure for h in horses)
     if doubtful and not (strong or felt_in_a_part(reading.items[at:])):
         return
@@ -252,6 +255,8 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.later.update(told if plainly and _timed(reading.clause) else ())
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
+    very = at > 0 and reading.items[at - 1].has("very")
+    telling.plainly_not.update(told if reading.denied and not very else ())
     warm = reading.items[at].has("warm as well") and not _timed(reading.clause)
     telling.warm.update(dict.fromkeys(told if warm else (), reading.clause.joined == "but"))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
@@ -290,6 +295,7 @@ def _remember(reading: Reading) -> None:
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
         telling.who = tuple(last or horses) or named(owned)
+        telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
         telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(items)
         telling.last = (

@@ -145,6 +145,15 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     return True
 
 
+def puts_on_a_strap(items: Sequence[Item]) -> bool:
+    """As in "put a new strap on the green sheet", "le pusieron la hebilla nueva a la café": no horse is dressed."""
+    for at in (k for k, i in enumerate(items) if i.has("put on")):
+        behind = (i for i in items[at + 1 : at + 4] if not i.has("article", "some", "colour", "any adjective"))
+        if next((i.has("strap") for i in behind), False):
+            return True
+    return False
+
+
 def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
     return zip(items, items[1:], items[2:], strict=False)
 

@@ -10,6 +10,7 @@ from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on_list, list_near
+from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
@@ -17,7 +18,7 @@ from bot.words.telling import Telling, named
 ALIEN = 9  # other people, other things: too far for any sign
 WHERE = ("place stall", "place field", "work")
 # words that may turn what is said from one subject to another; beside these only marks and people do
-TURNING = frozenset(("not", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
+TURNING = frozenset(("not", "relative", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
 
 
 @dataclass(slots=True)
@@ -40,6 +41,7 @@ class Reading:
     said: bool = False
     open: bool = False
     waiting: list[int] = field(default_factory=list)
+    others: list[Item] = field(default_factory=list)  # who did something to the horse met last: "Otto kicked Fig"
     items: tuple[Item, ...] = field(init=False)
 
     def __post_init__(self) -> None:
@@ -77,6 +79,7 @@ def meet_horse(reading: Reading, at: int) -> None:
     if not reading.open or not goes_on_list(items, at):
         small = ("not", "is", "article", "link", "polite", "it")  # "no está la Perla sudada"; not "it's not only Pip"
         no_more = all(i.has(*small) and not i.has("only") for i in items[:at])
+        reading.others = [] if reading.said else list(does_something_to(items, at))
         reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
@@ -163,13 +166,17 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
 
 
 def _goes_on_of_it(reading: Reading, at: int) -> bool:
-    """Whether "and is" goes on about the horse that opens the clause, whatever it did before."""
+    """Whether "and is" goes on about the horse or piece that opens the clause, whatever was told of it before."""
     items = reading.items
     opens = next(
         (i for i in items if not (i.mark or (i.has("article", "polite", "and", "but") and not i.horses))), None
     )
-    verb = at + 1 < len(items) and items[at + 1].has("is", "was") and not items[at + 1].has("article")
-    return verb and opens is not None and bool(opens.horses) and reading.latest == "horse" and reading.gap < ALIEN
+    verb = at + 1 < len(items) and items[at + 1].has("is", "was")
+    how = verb and any(predicate(i) for i in items[at + 2 : at + 3])  # "y está húmedo"
+    verb = verb and (how or not items[at + 1].has("article"))
+    if not verb or opens is None or reading.gap >= ALIEN:
+        return False
+    return bool(opens.horses if reading.latest == "horse" else opens.piece and reading.latest == "piece")
 
 
 def _of_her(items: Sequence[Item], at: int) -> bool:

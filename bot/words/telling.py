@@ -44,6 +44,7 @@ class Telling:
     worn: dict[str, tuple[str, ...]] = field(default_factory=dict)  # what they say that each horse wears
     ask: Ask | None = None
     who: tuple[Item, ...] = ()
+    others: tuple[tuple[Item, ...], tuple[Item, ...]] | None = None  # `who`, and who did something to them
     piece: tuple[str, ...] = ()
     came_off: tuple[str, ...] = ()  # the piece taken off last, where it is the piece spoken of last
     put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
@@ -68,6 +69,7 @@ class Telling:
     puzzling: set[str] = field(default_factory=set)  # horses that something came off which none of theirs can be
     heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
     but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
+    plainly_not: set[int] = field(default_factory=set)  # places in `events` of "not cold"; not of "not very cold"
     denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied
 
     @property
@@ -247,12 +249,19 @@ class Telling:
         """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
         return event.sign != "wet" or self.denied[at] not in FELT
 
+    def _takes_back(self, at: int, before: int, event: Seen) -> bool:
+        """As in "cool but not cold": whether what is denied at this place is what was said before it."""
+        felt = event.sign in ("cold", "hot") and before < at
+        return felt and at in self.plainly_not and self.denied.get(at) == event.sign
+
     def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
         """Whether another of the signs told of the horse leaves nothing of this one."""
         others = [(k, e) for k, e in signs if k != at]
         if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
             return True  # "everyone fine but Otto is cold"
-        others = [(k, e) for k, e in others if self._speaks_of(k, event)]
+        if any(self._takes_back(k, at, event) for k, _ in others):
+            return True
+        others = [(k, e) for k, e in others if self._speaks_of(k, event) and not self._takes_back(at, k, e)]
         if at in self.denied and any(e.sign in UNEASY and not self._gone(at, k, e) for k, e in others):
             return True  # "was hot, no sweat though"
         if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):

@@ -60,7 +60,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if clause.has("the rest"):
         return named(telling.rest()) if change.all_off else ()  # "Pip in her sheet, everyone else is bare"
     if clause.has("all horses", "everyone"):
-        told = clause.has("put on", "took", "took off", "swapped", "bare", "is", "on", "off")
+        told = clause.has("put on", "took", "took off", "stripped", "swapped", "bare", "is", "on", "off")
         return named(telling.names) if told else ()  # "horses with coats on and I have none"
     moves = clause.has("put on", "took", "took off", "wears", "swapped", "bare", "off", "on", "instead of")
     moves = moves or (clause.has("in its stead") and telling.change is not None and bool(telling.change.remove))

@@ -8,6 +8,7 @@ from bot.words.around import excepted
 from bot.words.came_for import of_one_horse
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
+from bot.words.one_to_another import goes_on_of_either
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
 
@@ -17,6 +18,8 @@ GREETING = 4  # words
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
     horses = _spoken_of(clause, telling, at)
+    if telling.others is not None and telling.others[0] is horses:
+        return goes_on_of_either(clause, at, horses, telling.others[1], telling.roster.spelled)
     pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
     if pronoun < 0 and of_one_horse(clause.items[0]):
         heard = telling.heard.horses if telling.heard is not None and clause.joined == "and" else ()

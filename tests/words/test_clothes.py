@@ -140,6 +140,21 @@ def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: 
 
 
 @pytest.mark.parametrize(
+    ("text", "where", "garment"),
+    [
+        ("put a new strap on the green rug", "oak", "tucker-250"),
+        ("put a new buckle on Otto's sheet", "oak", "otto-sheet"),
+        ("put new leg straps on Otto's sheet", "oak", "otto-sheet"),
+        ("on a remis une sangle à l'imper de Caramel", "chenaie", "caramel-impermeable"),
+        ("le puse una correa nueva al forro azul", "encina", "canela-forro"),
+    ],
+)
+def test_a_strap_put_on_a_rug_dresses_nobody(text: str, where: str, garment: str) -> None:
+    """The rug is mended; who wears it is another matter."""
+    assert said(text, where).events == (GarmentIs(garment, "in service"),)
+
+
+@pytest.mark.parametrize(
     ("text", "wear"),
     [
         ("took Tansy's 200 off and put her cooler on", None),

@@ -65,3 +65,25 @@ def test_a_change_denied_changes_nothing(name: str, text: str) -> None:
     """The horse is in what it was in."""
     here = barn(name)
     assert not [e for e in read(text, here.people[0], here, as_filed(here)).events if isinstance(e, Wearing)]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "sign"),
+    [
+        ("oak", "Otto cool but not cold", "comfortable"),
+        ("oak", "Otto is a bit chilly but not cold", "comfortable"),
+        ("oak", "Otto's ears are cold but he's not cold", "comfortable"),
+        ("oak", "Otto's cold but not shivering", "cold"),
+        ("encina", "Moro fresquito pero no frío", "comfortable"),
+        ("encina", "Moro está frío, no sudado", "cold"),
+        ("encina", "Moro no está frío, está helado", "cold"),
+        ("chenaie", "Filou frais mais pas froid", "comfortable"),
+        ("chenaie", "Filou a froid mais ne tremble pas", "cold"),
+    ],
+)
+def test_what_is_taken_back_is_not_so(name: str, text: str, sign: str) -> None:
+    """Cool but not cold is right as it is; that another sign is not there takes nothing back."""
+    here = barn(name)
+    heard = read(text, here.people[0], here, as_filed(here))
+
+    assert [getattr(event, "sign", None) for event in heard.events] == [sign]

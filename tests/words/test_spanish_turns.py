@@ -5,6 +5,7 @@ import pytest
 from tests.words.test_turns_of_speech import said, told
 
 Rows = list[tuple[object, ...]]
+BARN = ("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella", "Moro")
 
 
 @pytest.mark.parametrize(
@@ -17,6 +18,8 @@ Rows = list[tuple[object, ...]]
         # back from where it was
         ("ya regresó de la costurera la manta roja", [("nube-manta", "in service")]),
         ("la manta roja ya salió de la lavadora", [("nube-manta", "in service")]),
+        ("le pusieron la hebilla nueva a la manta roja", [("nube-manta", "in service")]),
+        ("ya le cambiaron la correa a la manta roja", [("nube-manta", "in service")]),
         # a clip given, its name behind the verb
         ("a Canela le hicieron hunter", [("Canela", "hunter")]),
         ("hoy le hicimos trace a Trueno", [("Trueno", "trace")]),
@@ -39,12 +42,29 @@ Rows = list[tuple[object, ...]]
         ("me falta Moro, lo demás ya está", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("eché al Moro y al Lucero al potrero", [("Moro", "field"), ("Lucero", "field")]),
         ("amarré a Nube en su caballeriza", [("Nube", "stall")]),
+        ("están todos dentro", [(name, "stall") for name in BARN]),
+        ("echamos pa dentro a Nube", [("Nube", "stall")]),
+        ("metidos Nube y Moro", [("Nube", "stall"), ("Moro", "stall")]),
         ("le eché al Moro la 100", [("Moro", ("moro-100",))]),
         # for good
         ("de ahora en adelante el Moro siempre sin capa", [("Moro", True)]),
         ("desde mañana Canela sin nada siempre", [("Canela", True)]),
         ("no le pongáis más mantas a Moro", [("Moro", True)]),
         ("a Moro sí hay que mantearlo", [("Moro", False)]),
+        ("no quiero que Moro lleve manta, por favor", [("Moro", True)]),
+        ("esta temporada Moro va sin manta", [("Moro", True)]),
+        ("quiero que Canela vuelva a llevar manta", [("Canela", False)]),
+        # what goes on of the same, what is another's, what is the others'
+        ("he cogido a Nube y la he metido", [("Nube", "stall")]),
+        ("Lucero no sale hoy, se queda en el box", [("Lucero", "stall")]),
+        ("Paloma se ha mojado porque se salió de la cuadra", [("Paloma", "wet")]),
+        ("el forro azul huele a rancio y está húmedo", [("canela-forro", "damp")]),
+        ("Canela tiene rozaduras en la cruz y Moro en los hombros", [("Canela", "rubbed"), ("Moro", "rubbed")]),
+        ("ya estoy con Moro, los demás hechos", [(BARN[:-1],)]),
+        ("Moro y los demás hechos", [("all",)]),
+        ("he desvestido a todos", [(name, ()) for name in BARN]),
+        ("Moro no está frío, al contrario, está que arde", [("Moro", "hot")]),
+        ("Moro no parece tener frío", [("Moro", "comfortable")]),
         # asked
         ("¿por qué tan abrigada Canela hoy?", [("Canela", "why")]),
         ("por qué tan tapado Moro si hace calor", [("Moro", "why")]),
@@ -79,6 +99,11 @@ def test_it_is_understood(text: str, expected: Rows) -> None:
         "qué capa más linda la de Moro",
         "por qué tan triste Moro",
         "nada bien el partido",
+        "Moro es muy friolento",
+        "la Paloma está bien bonita",
+        "solo falta ponerle la manta roja a Nube",
+        "no quiero que Moro lleve el ronzal",
+        "si Moro no lleva manta ponedle una",
         "dime la hora",
     ],
 )

@@ -94,6 +94,7 @@ MEANINGS = {
     "outwards": "out, after a verb of moving",
     "brought": "verbs of moving, past",
     "stays": "stays where",
+    "sets on": "what one horse does to another, and people do to bring one somewhere: 'Otto chased Pip'",
     "brought in": "came or was brought under the roof: needs no other word",
     "turned out": "was turned out: needs no other word",
     "keep": "a wish that it stay so",

@@ -780,7 +780,8 @@ PHRASES = {
         left leg strap, right leg strap, left strap, right strap, near side strap, off side strap,
         rear leg strap, rear leg straps, back leg strap, back leg straps, hind leg strap,
         hind leg straps, front buckles, chest buckles, front fastening, front fastenings,
-        front fastener, chest fastening, chest fastener
+        front fastener, chest fastening, chest fastener,
+        new strap|s, new buckle|s, new leg strap|s, new surcingle|s, new tail strap|s
     """,
     "broken": """
         broken, broke, snapped, busted, bust, came off, gone, hanging off, ripped off, torn off, off,
@@ -1243,6 +1244,7 @@ PHRASES = {
         been and put, brung, brang, bringed, brought up, brung up, led up, walked up, fetched up, i am bring,
         i am move
     """,
+    "sets on": "kicked, chased, herded, booted, bit, kicked out at",
     "stays": """
         stays, staying, stayed, is staying, will stay, will be staying, stay, spending the night, sleeping,
         spends the night, stopping in, stopping out, stops in, stops out,

@@ -104,7 +104,8 @@ PHRASES = {
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado calor,
         (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de calor,
         más caliente de la cuenta, más abrigad|o|a de la cuenta, (caliente / abrigad|o|a / tapad|o|a) más de la cuenta,
-        más caliente de lo normal, más caliente de lo que debería, demasiado arropad|o|a
+        más caliente de lo normal, más caliente de lo que debería, demasiado arropad|o|a,
+        colorad|o|a de calor, parece tener calor, parecen tener calor
     """,
     "sign shivering": """
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
@@ -142,7 +143,8 @@ PHRASES = {
         le agarró la temblorina, se la pasa temblando, zangoloteándose de frío, con tiritones, le dieron tiritones,
         con chuchos, tiene chuchos, le dieron chuchos, con chucho, tiene chucho, chucho de frío, le dio chucho,
         tiritandito, retemblando, |tiemble|tiembla|tirite|tirita|temblando y |tiemble|tiembla|tirite|tirita|temblando,
-        tiembla que tiembla, tiemble que tiemble, tirita que tirita
+        tiembla que tiembla, tiemble que tiemble, tirita que tirita,
+        (no deja / no para / deja / para) de (temblequear / titiritar / castañetear), temblequear, titiritar
     """,
     "sign cold": """
         cagá de frío, cagao de frío, cagado de frío, cagada de frío, muert|o|a de frío, pelad|o|a de frío,
@@ -212,7 +214,9 @@ PHRASES = {
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado frío,
         (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío,
         acalambrad|o|a de frío, con los pelos (de punta / parados) de frío, los pelos parados de frío, más frí|o|a de la
-        cuenta, más frí|o|a de lo normal
+        cuenta, más frí|o|a de lo normal,
+        (tiene / trae / con) (los / las) (oídos / orejitas) (frí|os|as / helad|os|as), parece tener frío, parecen tener
+        frío, engarrotad|o|a|os|as de frío, ties|o|a de frío
     """,
     "of things too": """
         congelad|o|a|os|as, helad|o|a|os|as, se está congelando, se han congelado, se ha congelado, se congelan,
@@ -300,7 +304,8 @@ PHRASES = {
         calientit|o|a debajo, bien abajo de la manta, calent|ita|ito abajo de la manta, orejas tibiecitas,
         las orejas tibiecitas, con las orejas tibias, tiene las orejas tibias, las orejas bien calentitas,
         dej|ó|aron de |temblar|tiritar|sudar|transpirar ya, ni transpirad|o|a, nada transpirad|o|a|os|as,
-        no transpira nada
+        no transpira nada,
+        sequecit|o|a|os|as y (calientit|o|a / calentit|o|a)
     """,
     "sign rubbed": """
         rozad|o|a|os|as, rozadura, rozaduras, una rozadura, roce, roces, rozando, roza,
@@ -384,7 +389,9 @@ PHRASES = {
         |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados,
         |pecho|hombro|lomo|cuello |lastimado|raspado, le |peló|pelaron|pela los hombros,
         |rasque|rasca|rásquese y |rasque|rasca, rasca que rasca, rasque que rasque, se rasca y se rasca,
-        no |para|deja|paraba|dejaba de |rascarse|restregarse|frotarse|rozarse
+        no |para|deja|paraba|dejaba de |rascarse|restregarse|frotarse|rozarse,
+        le ha hecho pupa, le hizo pupa, le está haciendo pupa, matadura|s, con (una matadura / mataduras), (tiene /
+        trae) (una matadura / mataduras), la manta le ha hecho pupa
     """,
     "sign unwell": """
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
@@ -538,7 +545,8 @@ PHRASES = {
         tose y tosiendo, tosiendo y tosa, tosiendo y tose, tosiendo y tosiendo, tose que tose, tosa que tosa,
         no |quiso|quería|quiere |cenar|desayunar, no ha querido |cenar|desayunar|beber|agua, no quiso ni el heno,
         no ha cenado, no cenó, no cenó nada, no ha desayunado, no desayunó, dejó toda la cena, dejó todo el grano,
-        nada bien, nada fin|o|a
+        nada bien, nada fin|o|a,
+        con tos, con mocos, con la nariz escurriendo, con la nariz sucia, (tiene / trae / anda con) (tos / mocos)
     """,
     "everyday hot": """
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
@@ -608,7 +616,8 @@ PHRASES = {
         no le ha calado, no ha calado, no le caló, no caló, no le cala, no cala, no traspasó, no ha traspasado,
         ya no está mojad|o|a|os|as, ya no está húmed|o|a|os|as, ya no están mojad|os|as,
         ya no están húmed|os|as, ya no chorrea, ya no gotea, dispuest|o|a y sec|o|a, se a secado, se an secado,
-        ya se a secado
+        ya se a secado,
+        sequecit|o|a|os|as
     """,
     "damp": """
         húmed|o|a|os|as, humedecid|o|a, no está sec|o|a, sin secar, aún mojad|o|a, casi sec|o|a,
@@ -688,7 +697,8 @@ PHRASES = {
         escurría, chorreaba, goteaba, chorreando por todos lados, está que escurre, sigue escurriendo,
         sigue chorreando, ensopaíto, ensopá,
         entrapad|o|a|os|as, se pasa de agua, se está pasando de agua, se pasó de agua, pasa agua, pasa el agua, se
-        traspasa, se traspasó, está traspasand|o|a
+        traspasa, se traspasó, está traspasand|o|a,
+        hasta arriba de agua
     """,
     "state washing": """
         (pal / para el / pa el / al / camino del) (lavado / lavadero / lavarropas),
@@ -849,7 +859,8 @@ PHRASES = {
         ya la busqué por todos lados, ya lo busqué por todos lados, la he buscado en todos lados, la busqué y nada,
         lo busqué y nada,
         por (ningún lado / ninguna parte / ningún sitio) (encuentro / encontramos / aparece / aparecen / veo / hallo /
-        hallamos), no sale por (ningún lado / ninguna parte), no salen por ningún lado
+        hallamos), no sale por (ningún lado / ninguna parte), no salen por ningún lado,
+        se (la / lo / las / los) ha llevado el (viento / aire), salió volando, ha salido volando, se ha volado
     """,
     "state found": """
         encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, aparecid|o|a, encontramos,
@@ -913,7 +924,11 @@ PHRASES = {
         (salió / ya salió / ha salido / salieron / ya salieron / recién salió) de la (lavadora / lavandería / secadora /
         tintorería), (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) de la
         costurera, (regresó / ya regresó / volvió / ya volvió / ha vuelto / ya ha vuelto / llegó / ya llegó) del
-        (zapatero / talabartero / guarnicionero)
+        (zapatero / talabartero / guarnicionero),
+        (cosí / cosimos / cosieron / he cosido / hemos cosido / han cosido / cambié / cambiamos / cambiaron / he
+        cambiado / hemos cambiado / han cambiado / arreglé / arreglamos / arreglaron / he arreglado / hemos arreglado /
+        han arreglado / reparé / repararon / han reparado) (la / las / una / el / los) (correa / correas / hebilla /
+        hebillas / broche / mosquetón / cincha / cinchas / tira / tiras / cierre)
     """,
     "strap": """
         correa, correas, hebilla, hebillas, cierre, cierres, tirante, tirantes, cinta, broche,
@@ -934,7 +949,9 @@ PHRASES = {
         cinchas cruzadas, correa del cuello, correas del cuello, correa interior, correa izquierda,
         correa derecha, correa del corvejón, entrepiernas, entrepata, entrepatas, sujeción de la cola, sujeción,
         tapacola, baticola, hebilla de delante, hebilla delantera, hebilla de la tripa, hebilla de atrás,
-        hebillas del pecho, cincho de la panza, cinchos
+        hebillas del pecho, cincho de la panza, cinchos,
+        (hebilla / correa / tira / cincha) nueva, (hebillas / correas / tiras / cinchas) nuevas, (broche / mosquetón /
+        enganche / cierre) nuevo, nueva (hebilla / correa)
     """,
     "broken": """
         sa partio, se ha partio, sa roto, sa rompio, sa rajao, se partió, se le partió,
@@ -974,7 +991,9 @@ PHRASES = {
         se me |trozó|trozaron, trozó, trozad|o|a|os|as, se ha trozado, se le ha trozado, se |tronó|tronaron,
         se le |tronó|tronaron, se le |truena|troza, se mochó, se le mochó, mochad|o|a, se desprendieron,
         se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se le jodió, rajad|o|a|os|as,
-        se rajó, se le rajó, cortad|o|a|os|as
+        se rajó, se le rajó, cortad|o|a|os|as,
+        (se / se le / se me / le) reventaron, se le zafaron, se zafaron, se le cayeron, se le descosieron, se
+        descosieron
     """,
     "kind sheet": """
         la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
@@ -1093,7 +1112,9 @@ PHRASES = {
         pequeñaj|a, bendit|o|a, puñeter|o|a, jodid|o|a, bonit|o|a, famos|o|a, barat|o|a, antigu|o|a, vetust|o|a,
         buena buena, cochin|o|a, asqueros|o|a, suci|o|a|os|as, limpi|o|a|os|as, sucísim|o|a, embarrad|o|a|os|as,
         lavad|o|a, mierdos|o|a, condenad|o|a, pinche, chula, estrenad|a, impermeabilizada, larg|o|a, cort|o|a,
-        ancha, de siempre, del año pasado
+        ancha, de siempre, del año pasado,
+        bien (bonit|o|a / lind|o|a / guap|o|a / chul|o|a / precios|o|a / fe|o|a / gord|o|a / flac|o|a / delgad|o|a /
+        viej|o|a / grande / brav|o|a / loc|o|a / tont|o|a / padre / chida / chido)
     """,
     "put on": f"""
         puse, pusimos, ponerle, poniendo, he puesto, hemos puesto, ha puesto, han puesto, puesto, puesta,
@@ -1162,7 +1183,8 @@ PHRASES = {
         {HAD_TO} |ponérsela|ponérselo|echársela|echárselo,
         |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |poner|echar|meter|colocar|plantar,
         (eché / echamos / echaron / he echado / hemos echado) (a / al), le aventé, le aventamos, le aventaron, aventé,
-        encobijé, encobijamos, encobijaron, encobijad|o|a|os|as con
+        encobijé, encobijamos, encobijaron, encobijad|o|a|os|as con,
+        le encimé, le encimamos, encimé
     """,
     "took off": f"""
         quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado,
@@ -1219,7 +1241,8 @@ PHRASES = {
         le quité todo lo que llevaba, le he quitado todo lo que llevaba, le saqué todo, le sacamos todo,
         le saqué toda la ropa, le quité toda la ropa, le quité toditico, se lo quité todo,
         se lo he quitado todo, se lo quitamos todo, se lo hemos quitado todo, se lo saqué todo, todo fuera a,
-        todo fuera
+        todo fuera,
+        desencobijé, desencobijamos, desencobijaron, los desencobijé, la desencobijé, lo desencobijé
     """,
     "took": "",
     "wears": """
@@ -1310,7 +1333,8 @@ PHRASES = {
         por encima de, por debajo de, a mayores, de extra, arriba de, abajo de, por arriba, por abajo, aparte,
         añadid|o|a, junto a, junto con, debajito, encimita, arriba del, arriba de la, encima del, encima de la,
         por encima del, por encima de la, abajo del, abajo de la, debajo del, debajo de la, por debajo del,
-        por debajo de la, por abajo de, por abajo del, por arriba del, por arriba de la, sobre el, sobre la
+        por debajo de la, por abajo de, por abajo del, por arriba del, por arriba de la, sobre el, sobre la,
+        le encimé, le encimamos, encimé
     """,
     "bare": """
         lo he dejado en pelo, la he dejado en pelo, lo dejé en pelo, la dejé en pelo, los he dejado en pelo,
@@ -1398,7 +1422,9 @@ PHRASES = {
         peluqueamos a, peluqueé a, le hicimos la máquina, le dimos máquina, le di máquina,
         esquilad|o|a|os|as en manta,
         (hice / hicimos / hicieron / hizo) (blanket / un blanket / el blanket), esquilad|o|a|os|as en blanket,
-        esquilaron en blanket, esquilamos en blanket, esquilé en blanket
+        esquilaron en blanket, esquilamos en blanket, esquilé en blanket,
+        esquilad|o|a|os|as de (pecho / tiro / enganche / cazador), esquilad|o|a|os|as (irlandés / inglés / manta /
+        hunter / trace / bib)
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -1417,7 +1443,8 @@ PHRASES = {
         solo por delante, solo la parte de delante, pecheral, corte babero, corte bib, corte de babero,
         corte de pecho, estilo |babero|bib|peto,
         (/ solo / solo el) pecho y cuello, el pecho y el cuello, cuello y pecho, el cuello y el
-        pecho
+        pecho,
+        esquilad|o|a|os|as de pecho, esquilad|o|a|os|as bib
     """,
     "style trace": """
         trace, esquilado inglés, de tiro, trazas, de traza, traza, trace clip, un trace, el trace, trace alto,
@@ -1426,7 +1453,8 @@ PHRASES = {
         tipo inglés, la barriga y el cuello, los bajos, solo los bajos, de bajos, línea de tiro, corte trace,
         corte inglés, tipo trazo, estilo |trace|inglés|irlandés|tiro, al estilo inglés,
         (panza / barriga / tripa / vientre) y cuello, la (panza / barriga / tripa) y el cuello, (/ de) cuello y
-        (panza / barriga / tripa / vientre), el cuello y la (panza / barriga / tripa)
+        (panza / barriga / tripa / vientre), el cuello y la (panza / barriga / tripa),
+        esquilad|o|a|os|as de (tiro / enganche), esquilad|o|a|os|as (irlandés / inglés / trace)
     """,
     "style blanket": """
         de manta, a manta, esquilado de manta, tipo manta, blanket, mantita de esquilado, blanket clip,
@@ -1435,7 +1463,8 @@ PHRASES = {
         esquilad|o|a|os|as en manta, a lo manta, tipo blanket, modelo manta, al estilo manta,
         conservando el pelo del lomo, dejándole el pelo del lomo, dejando el pelo del lomo,
         (hice / hicimos / hicieron / hizo) (blanket / un blanket / el blanket), esquilad|o|a|os|as en blanket,
-        esquilaron en blanket, esquilamos en blanket, esquilé en blanket
+        esquilaron en blanket, esquilamos en blanket, esquilé en blanket,
+        esquilad|o|a|os|as manta
     """,
     "style hunter": """
         de caza, caza, hunter, esquilado de caza, tipo caza, cazador, hunter clip, un hunter, el hunter,
@@ -1444,7 +1473,8 @@ PHRASES = {
         menos las patas y la silla, con las patas sin esquilar, dejándole las patas, dejándole la silla,
         todo menos las patas, todo menos patas, entero menos las patas, enter|o|a menos las patas,
         complet|o|a menos las patas, corte hunter, corte cazador de, corte de cazador, estilo |caza|hunter|cazador,
-        a lo cazador, al estilo |caza|cazador
+        a lo cazador, al estilo |caza|cazador,
+        esquilad|o|a|os|as de cazador, esquilad|o|a|os|as hunter
     """,
     "style full": """
         complet|o|a, enter|o|a, total, del todo, por completo, todo el cuerpo, esquilado completo, al completo,
@@ -1455,7 +1485,8 @@ PHRASES = {
         al ras, a ras, total total, integral, por entero, de todo el cuerpo, todit|o|a, patas y cara incluidas,
         patas incluidas, cara y patas incluidas, con patas y todo, con cara y patas, patas y todo,
         hasta las patas, cabeza y patas incluidas, hasta las orejas, todo el pelo, pelad|o|a enter|o|a,
-        pelad|o|a complet|o|a, todita completa, todito completo, corte completo, corte entero, corte total
+        pelad|o|a complet|o|a, todita completa, todito completo, corte completo, corte entero, corte total,
+        le (quité / quitamos / quitaron / quitó) todo el pelo, le (he / hemos / han) quitado todo el pelo
     """,
     "place stall": """
         stall, el stall, su stall, stalls, cuadra, box, boxes, establo, caballeriza, dentro, adentro, a cubierto,
@@ -1518,6 +1549,7 @@ PHRASES = {
         (eché / echamos / echaron / he echado / hemos echado) (a / al / para / para dentro / para fuera / para adentro /
         para afuera), tiré al, tiramos al, (amarré / amarramos / até / atamos / he amarrado / he atado) (a / al)
     """,
+    "sets on": "mordió, ha mordido, pateó, ha pateado, coceó, ha coceado, persiguió, ha perseguido, correteó, empujó",
     "stays": """
         se queda, se quedan, se quedó, duerme, duermen, pasa la noche, sigue, siguen, queda, se va a quedar,
         se quedará, se quedan a dormir, pasan la noche, se quedan ya, se quedaron, se ha quedado,
@@ -1560,7 +1592,10 @@ PHRASES = {
         {HAD_TO} |meterlo|meterla|meterlos|meterlas|encerrarlo|encerrarla|guardarlo|guardarla,
         |metí|metimos|encerré|encerramos|guardé|guardamos|entré|entramos|recogí|resguardé|estabulé al,
         |he|hemos|e |metido|encerrado|guardado|entrado|recogido al, ya |metí|guardé|entré|encerré |a|al,
-        acabo de encerrar a, acabo de entrar al
+        acabo de encerrar a, acabo de entrar al,
+        (eché / echamos / echaron / he echado / hemos echado) (para dentro / para adentro), metid|os|as,
+        (se metió / se ha metido / entró / se entró) sol|o|a, (dejé / dejamos / he dejado / hemos dejado)
+        (encerrad|o|a|os|as / metid|o|a|os|as) (/ a / al)
     """,
     "turned out": f"""
         saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado,
@@ -1596,7 +1631,9 @@ PHRASES = {
         |saqué|sacamos|solté|soltamos|largué|largamos|sacó|sacaron|soltó|soltaron al,
         |he|hemos|e|ha|han |sacado|soltado|largado al, |largué|largamos a, ya |saqué|solté|largué |a|al,
         acabo de largar a, suelt|o|a|os|as en el |prao|prau|praderío|cercado|corral|pasto|picadero,
-        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela, suelt|o|a|os|as por el |prao|prado|campo|potrero|corral
+        suelt|o|a|os|as en la |pradera|finca|dehesa|parcela, suelt|o|a|os|as por el |prao|prado|campo|potrero|corral,
+        (eché / echamos / echaron / he echado / hemos echado) (para fuera / para afuera),
+        (dejé / dejamos / he dejado / hemos dejado / dejaron / han dejado) suelt|o|a|os|as (/ a / al)
     """,
     "keep": """
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
@@ -1628,7 +1665,8 @@ PHRASES = {
         desde (mañana / ya / esta noche / hoy mismo / ahora mismo), a partir de esta noche, a partir del (lunes / martes
         / miércoles / jueves / viernes / sábado / domingo), desde el (lunes / martes / miércoles / jueves / viernes /
         sábado / domingo) en adelante, de aquí para delante, de aquí para adelante, de ahora para adelante, de hoy para
-        delante, de hoy para adelante
+        delante, de hoy para adelante,
+        esta temporada
     """,
     "do not rug": """
         déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
@@ -2134,7 +2172,8 @@ PHRASES = {
         |listas|hechas|terminadas|acabadas|cambiadas|tapadas|vestidas |toas,
         (terminé / acabé / hice / terminamos / acabamos / hicimos / he terminado / he acabado / he hecho) (la / toda la)
         (vuelta / recorrida / pasada), (vuelta / recorrida / pasada) (hecha / lista / terminada / acabada / completa),
-        (hecha / lista / terminada / acabada) la (vuelta / recorrida / pasada)
+        (hecha / lista / terminada / acabada) la (vuelta / recorrida / pasada),
+        todos en orden y (cambiados / listos / tapados / hechos), todo listo por (acá / aquí)
     """,
     "undo": """
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
@@ -2481,7 +2520,10 @@ PHRASES = {
         casi |me|nos toca, casi |me|nos tocó, por poco |tengo|tuve|tenemos|tuvimos que, casi he tenido que,
         poco faltó para, no |tuve|tuvimos|hubo que, no hizo falta, |le|les|me|nos|te |va|van a hacer falta,
         |va|van a hacer falta, |le|les|me|nos|te |va|van a faltar, |va|van a faltar,
-        |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta
+        |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta,
+        (/ me / nos / solo / ya solo / ya nada más) falta (poner / ponerle / ponerles / echarle / quitarle / quitar /
+        cambiar / cambiarle / tapar / taparl|o|a), (queda / me queda) (por / ) (poner / ponerle / quitarle / cambiar /
+        tapar)
     """,
     "habit": """
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
@@ -2533,7 +2575,8 @@ PHRASES = {
         es broma, broma, bromas, era broma, bromeando, este año, este mes, esta temporada, últimamente, estos meses,
         estas semanas, todo el mes, este último tiempo,
         siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo), nunca con (manta / mantas / cobija /
-        cobijas / capa)
+        cobijas / capa),
+        friolent|o|a|os|as, bien friolent|o|a, bien friolero, bien friolera, bien caluros|o|a
     """,
     "bare weather": "",
     "brings weather": """
@@ -3104,7 +3147,9 @@ PHRASES = {
         (saltó / saltaron / se saltó / ha saltado / se ha saltado / han saltado)
         la |valla|cerca|alambrada|puerta|tranquera|luz|alarma|térmica|corriente|chispa|barda|reja,
         (saltó / saltaron / se saltó / ha saltado / se ha saltado / han saltado)
-        el |cercado|portón|alambre|alambrado|muro|pastor|automático|diferencial|disyuntor|cerco|plomo|arroyo
+        el |cercado|portón|alambre|alambrado|muro|pastor|automático|diferencial|disyuntor|cerco|plomo|arroyo,
+        al contrario, todo lo contrario, más bien, antes bien, con lo que (toca / tocaba / les toca / les tocaba / le
+        toca / le tocaba), por acá
     """,
     "time": """
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -3301,7 +3346,8 @@ PHRASES = {
         todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas,
         pecho y cuello, el pecho y el cuello, cuello y pecho, el cuello y el pecho, (panza / barriga / tripa / vientre)
         y cuello, la (panza / barriga / tripa) y el cuello, cuello y (panza / barriga / tripa / vientre), el cuello y la
-        (panza / barriga / tripa)
+        (panza / barriga / tripa),
+        oídos
     """,
     "under": """
         abajo, por abajo,

@@ -915,7 +915,10 @@ PHRASES = {
         reviennent de la couturière, reviennent de la couture, de retour de la couturière,
         ressort de la couturière, ressort de la couture, est sorti||e de la couturière,
         est sorti||e de la couture, récupéré||e de la couturière, récupéré||e de la couture, sort de la sécheuse,
-        sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage
+        sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage,
+        (nouvelle / nouvelles) (boucle / sangle / attache / boucles / sangles / attaches), (boucle / sangle / attache)
+        neuve, (boucles / sangles / attaches) neuves, (remis / recousu / changé / remplacé) (une / la / les / sa)
+        (boucle / sangle / attache / boucles / sangles / attaches)
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
@@ -948,7 +951,9 @@ PHRASES = {
         plus de sangle de cuisse, plus de sangles de cuisses, plus de velcro, plus de scratch, sans attache,
         sans attaches, sans boucle, sans boucles, sans surfaix, sans croisillon, sans croisillons, strap de bedaine,
         sangle de bedaine, straps de bedaine, strap de cuisse, straps de cuisse, strap de devant, strap du poitrail,
-        strap de poitrail, strap de derrière, strap de queue
+        strap de poitrail, strap de derrière, strap de queue,
+        (boucle / sangle / attache) neuve, (boucles / sangles / attaches) neuves, (nouvelle / nouvelles) (boucle /
+        sangle / attache / boucles / sangles / attaches)
     """,
     "broken": """
         brisé||e|s|es, a brisé, s'est brisé||e,
@@ -1479,6 +1484,7 @@ PHRASES = {
         on a remis, a mis, a remis, ont mis,
         ont remis, ai mis, ai remis, avons mis, avons remis, retourné||e|s|es, est retourné||e, envoyé||e|s|es
     """,
+    "sets on": "a mordu, a tapé, a coursé, a poursuivi, a poussé",
     "stays": """
         reste, restent, dort, dorment, passe la nuit, passent la nuit, restera, est resté||e, va rester, couche,
         couchent, reste tjs, est resté||e|s|es, sont resté||s|es, resteront, vont rester, dormira,

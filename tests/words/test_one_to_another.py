@@ -1,0 +1,66 @@
+"""What one horse does to another, and what is told of one of them: never of the wrong one."""
+
+import pytest
+
+from bot.state import as_filed
+from bot.words import Heard, read
+from tests.words.corpus import barn
+from tests.words.test_turns_of_speech import told
+
+
+def heard(name: str, text: str) -> Heard:
+    """What the manager of a barn is understood to say."""
+    here = barn(name)
+    return read(text, here.people[0], here, as_filed(here))
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "options"),
+    [
+        ("encina", "Estrella le ha pegado una coz a Canela y está temblando", {"Estrella", "Canela"}),
+        ("encina", "Paloma está con Canela en el prado, está mojada", {"Paloma", "Canela"}),
+        ("encina", "Nube se peleó con Trueno y tiene una rozadura", {"Nube", "Trueno"}),
+        ("oak", "Willow kicked Fig and she's shaking", {"Willow", "Fig"}),
+        ("oak", "Willow fought with Fig, has a rub on her shoulder", {"Willow", "Fig"}),
+        ("oak", "Willow followed Fig in, sweating", {"Willow", "Fig"}),
+        ("chenaie", "Noisette a mordu Filou et transpire", {"Noisette", "Filou"}),
+        ("chenaie", "Noisette a mordu Filou, elle transpire", {"Noisette", "Filou"}),
+    ],
+)
+def test_which_of_the_two_is_asked(name: str, text: str, options: set[str]) -> None:
+    """Either may be meant."""
+    said = heard(name, text)
+
+    assert not any(hasattr(event, "sign") for event in said.events)
+    assert said.ask is not None
+    assert set(said.ask.options) == options
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # the word agrees with one of them, or the subject goes on, or the other one is taken up
+        ("encina", "Moro ha mordido a Canela y está sudado", [("Moro", "sweating")]),
+        ("encina", "Moro ha mordido a Canela y está sudada", [("Canela", "sweating")]),
+        ("encina", "Moro está con Canela en el prado, está empapada", [("Canela", "wet")]),
+        ("oak", "Willow kicked Fig and is shaking", [("Willow", "shivering")]),
+        ("oak", "Willow bit Fig and is sweaty", [("Willow", "sweating")]),
+        ("oak", "Willow kicked Fig, who is shaking", [("Fig", "shivering")]),
+        ("oak", "Willow kicked Fig. Fig is shaking", [("Fig", "shivering")]),
+        ("chenaie", "Noisette s'est collée contre Filou, qui tremble", [("Filou", "shivering")]),
+        # a list is told of both
+        ("oak", "Willow and Fig are wet", [("Willow", "wet"), ("Fig", "wet")]),
+        ("encina", "a Canela y a Nube las noto frías", [("Canela", "cold"), ("Nube", "cold")]),
+    ],
+)
+def test_what_tells_is_heeded(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Where the words tell which, nobody is asked."""
+    assert told(heard(name, text)) == expected
+
+
+def test_a_word_that_a_horse_is_called_by_is_one_of_the_two() -> None:
+    """Lucero, written as the star that it may be, is asked about beside the other."""
+    said = heard("encina", "lucero le dio una coz a Estrella y está temblando")
+
+    assert said.ask is not None
+    assert set(said.ask.options) == {"Lucero", "Estrella"}
