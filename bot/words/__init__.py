@@ -16,13 +16,14 @@ et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 doubtful   and of which of them nobody is sure: "Otto or Fig"
 weatherlike, told_apart, articled, name_lists, behind_name, food   what speaks for a name, and against
-called     animals and relatives that bear the name of a horse
+others_called_so, called family, beasts, things and horses of other places that only bear a name of the barn
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 namesakes  people who are called as a horse is
 clipped_so, wished_around    how it was clipped, told behind its name; a wish told around it
 jackets    what is clothing only where a horse wears it
 clothes, as_described   a piece of clothing as somebody described it
+relatives  whom "who is shivering" tells of
 my_things  what is the speaker's, and no garment, told by its colour
 my_own     whether "mine" is a horse
 owned      whose it is
@@ -47,6 +48,7 @@ him_too    a pronoun in a list of names
 listed     names in a list, and where it ends
 subjects   of whom the next sign is told
 telling, summed    what a message has said so far, and what that comes to
+things     buckets, boots, places: what is told of them is told of no horse
 whose      whom a sign without a name is about
 agreement, pronouns, one_to_another   which of several horses "he" is
 removed    why a piece came off

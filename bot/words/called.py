@@ -1,15 +1,12 @@
-"""People and animals that bear the name of a horse: "mi tía Lola", "my dog Pip", "una perra que se llama Luna"."""
+"""What somebody else's horse, dog or daughter is called: "una perra que se llama Luna", "el perro de Juan, Rayo, …"."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.items import Item, meanings_of
+from bot.words.items import Item
 from bot.words.weatherlike import clothing
 
-SIGNS = frozenset(("kin", "animal", "called", "another"))
 OTHERS = frozenset(("kin", "animal", "elsewhere", "they have", "at somebody's"))
-NOBODYS = frozenset(("i", "animal"))  # what is told behind it is told of no horse
 ENDS = (".", "!", "?", ";", "\n")
 REACH = 14  # words from who has it to what it is called
 WHOSE = 4  # words of "de la vecina"
@@ -19,39 +16,13 @@ INWARDS = ("in", "inwards", "outwards", "over", "at")  # "my daughter called Pip
 NOTHING = Item("", "")
 
 
-def without_called_so(items: Sequence[Item]) -> list[Item]:
-    """The items with each such name as somebody's, whatever horse is called so."""
-    found = list(items)
-    if meanings_of(items).isdisjoint(SIGNS):
-        return found
-    for at, item in enumerate(items):
-        if not item.horses:
-            continue
-        if _of_the_family(items, at):
-            found[at] = replace(item, means=frozenset(), horses=(), pieces=(), person=True)
-        elif any(bears_it(items, at) for bears_it in (_called_so, _an_animal, _one_of_the_animals, _another)):
-            found[at] = replace(item, means=NOBODYS, horses=(), pieces=())
-    return found
-
-
-def _of_the_family(items: Sequence[Item], at: int) -> bool:
-    """As in "my aunt Lola", "my gran, Lola, is ill"; not "dice mi hermana Lola está sudada", and a mare has sisters."""
-    behind = items[at + 1] if at + 1 < len(items) else NOTHING
-    place = at - 2 if at > 1 and items[at - 1].text == "," and behind.mark else at - 1
-    kin = items[place] if place >= 0 else NOTHING
-    if not kin.has("kin") or kin.horses:
-        return False
-    ours = kin.text.startswith("mi ") or (place > 0 and items[place - 1].has("my"))
-    return ours and not any(i.has("said", "toward") for i in items[max(0, place - 2) : place])
-
-
-def _another(items: Sequence[Item], at: int) -> bool:
+def another(items: Sequence[Item], at: int) -> bool:
     """As in "hay otra Luna", "the other Pip", where the barn has one so called; no rug: "another Pip sheet"."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
     return at > 0 and items[at - 1].has("another") and items[at].horse and not clothing(behind)
 
 
-def _called_so(items: Sequence[Item], at: int) -> bool:
+def called_so(items: Sequence[Item], at: int) -> bool:
     """As in "mi vecina tiene una perra que se llama Luna", "my niece's pony is also called Pip"."""
     called = at - 1 if at and items[at - 1].has("called") else -1
     if called < 1:
@@ -85,7 +56,7 @@ def _before(items: Sequence[Item], at: int) -> list[Item]:
     return said
 
 
-def _an_animal(items: Sequence[Item], at: int) -> bool:
+def an_animal(items: Sequence[Item], at: int) -> bool:
     """As in "my dog Pip", "la perra de Juan, Luna, está mala"; "el perro, Luna y Rayo" are three."""
     if at and items[at - 1].has("animal"):
         return True
@@ -100,7 +71,7 @@ def _an_animal(items: Sequence[Item], at: int) -> bool:
     return animal >= 0 and len(whose) <= WHOSE and (not whose or whose[0].has("of", "elsewhere"))
 
 
-def _one_of_the_animals(items: Sequence[Item], at: int) -> bool:
+def one_of_the_animals(items: Sequence[Item], at: int) -> bool:
     """As in "the dogs, Pip and Rex, are soaked", "los gatos Moro y Nube": a list behind several of them."""
     first = at
     while first and (items[first - 1].horses or items[first - 1].has("and") or items[first - 1].text == ","):
@@ -116,3 +87,13 @@ def _a_horse_of_others(words: Sequence[Item], at: int) -> bool:
     one = words[at].has("a horse") and any(i.has("some") for i in words[at + 1 : at + 2])
     some = one or (words[at].has("a horse") and words[at].text.split()[0] in SOME)
     return some and any(i.has("kin") for i in words[at + 1 :])
+
+
+def a_relative(items: Sequence[Item], at: int) -> bool:
+    """As in "my gran, Lola, is ill"; not "avisé a mi hermana, Luna, …"."""
+    behind = items[at + 1] if at + 1 < len(items) else NOTHING
+    place = at - 2 if at > 1 and items[at - 1].text == "," and behind.mark else -1
+    if place < 0 or not items[place].has("kin") or items[place].horses:
+        return False
+    ours = items[place].text.startswith("mi ") or (place > 0 and items[place - 1].has("my"))
+    return ours and not any(i.has("said", "toward") for i in items[max(0, place - 2) : place])

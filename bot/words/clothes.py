@@ -51,7 +51,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             heard = end
             continue
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
-        if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
+        said_mine = behind or (found and found[-1].has("my") and not found[-1].has("my horse"))
+        if said_mine and not (mine and (horses or _one_of(mine, piece, roster))):
             continue  # "my sheet": bed linen, for all the barn knows
         piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
@@ -70,6 +71,11 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return _one_over_another([*found, *items[heard:]])
+
+
+def _one_of(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
+    """Whether a horse of the speaker's has such a piece; "ma couette" of who has none for the stall is her own."""
+    return any(roster.garments[garment].horse in mine for garment in roster.fitting(piece))
 
 
 def _one_over_another(items: list[Item]) -> list[Item]:

@@ -12,7 +12,6 @@ from bot.words.asking import asks, seen_when
 from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
-from bot.words.called import without_called_so
 from bot.words.choices import answered, corrected_reply
 from bot.words.clauses import Clause, gathered
 from bot.words.cleft import this_one
@@ -34,15 +33,17 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
-from bot.words.my_things import without_my_things
+from bot.words.my_things import my_things, without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
 from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
+from bot.words.others_called_so import without_others_called_so
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.questions import read_question
 from bot.words.reasons import reason_behind, wanted_of
+from bot.words.relatives import of_whom
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -60,6 +61,7 @@ from bot.words.their_horse import (
     by_owner_or_kind,
     with_their_horses,
 )
+from bot.words.things import thing_since
 from bot.words.thread import (
     danger_of_hers,
     in_the_stalls,
@@ -96,9 +98,9 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
-    names, reply = telling.roster, telling.reply
-    mine = telling.mine
-    written = without_called_so(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    names, reply, mine = telling.roster, telling.reply, telling.mine
+    scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     certain = without_doubtful(without_namesakes(settle(named_so), language))
@@ -106,7 +108,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_passing(without_my_things(find(settled, names, mine)))
+    pieces = without_passing(of_whom(without_my_things(find(settled, names, mine))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
     if reply.ask is not None:
@@ -241,7 +243,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
-    hanging = False  # a condition or plan said first holds for what follows
+    hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
@@ -250,11 +252,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined in ("when", "if") or supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
-        if read_wish(clause, telling):
+        longed_for = longed_for or clause.has("some day")
+        if not longed_for and read_wish(clause, telling):
             continue
         if only_yesterday(clause) and read_clip(clause, telling):
             continue
         if no_news(clause, following):
+            telling.thing = thing_since(telling.thing, clause.items)
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
@@ -280,6 +284,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.among_stalls = in_the_stalls(clause, following, telling)
         from_work = clause.horses[0].horses if clause.has("work", "worked") and len(clause.horses) == 1 else ()
         telling.heard = clause
+        telling.thing = thing_since(telling.thing, clause.items)
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:

@@ -34,6 +34,7 @@ from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
+from bot.words.things import only_whose
 from bot.words.thread import just_taken_off
 from bot.words.told_apart import felt_in_a_part
 from bot.words.whose import unnamed
@@ -285,6 +286,8 @@ def _remember(reading: Reading) -> None:
         return
     items = reading.items
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
+    if pieces:
+        horses = [i for i in horses if not only_whose(items, items.index(i))]  # "la 250 est chez Lune, elle est sèche"
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody

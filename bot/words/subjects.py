@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
-from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one
+from bot.words.around import excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
@@ -14,11 +14,14 @@ from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
+from bot.words.things import only_whose
 
 ALIEN = 9  # other people, other things: too far for any sign
 WHERE = ("place stall", "place field", "work")
 # words that may turn what is said from one subject to another; beside these only marks and people do
-TURNING = frozenset(("not", "relative", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
+TURNING = frozenset(
+    ("not", "relative", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE)
+)
 
 
 @dataclass(slots=True)
@@ -52,10 +55,9 @@ class Reading:
 def may_be_told_of(reading: Reading, at: int) -> bool:
     """Whether the horse named at this place is one that signs are told of; what it is instead is noted."""
     items = reading.items
-    before = items[at - 1] if at else None
-    of_hers = before is not None and before.text in OF_HORSE and at > 1
-    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
-        reading.latest, reading.gap = "other", 1
+    if only_whose(items, at):
+        if reading.latest != "piece":
+            reading.latest, reading.gap = "other", 1
         return False
     only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
     if something_of_hers(items, at) or only_where:
@@ -165,6 +167,11 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
     return of > 0 and items[of].has("of") and items[of - 1].has("work", "worked")
 
 
+def _the_same_person(items: Sequence[Item], at: int) -> bool:
+    """As in "chez ma sœur": "my" and who it is are one."""
+    return at > 0 and items[at].has("kin") and items[at - 1].has("my")
+
+
 def _goes_on_of_it(reading: Reading, at: int) -> bool:
     """Whether "and is" goes on about the horse or piece that opens the clause, whatever was told of it before."""
     items = reading.items
@@ -249,7 +256,7 @@ def _meet_somebody(reading: Reading, at: int) -> None:
     """The speaker or somebody else at this place is no horse, and what follows may be told of them."""
     items, item = reading.items, reading.items[at]
     behind = items[at + 1] if at + 1 < len(items) else item
-    if behind.has("said", "guess") or _whose_work(items, at):
+    if behind.has("said", "guess") or _whose_work(items, at) or _the_same_person(items, at):
         return
     if at and items[at - 1].has("at somebody's"):
         return  # "emporté la 300 chez moi pour la laver"

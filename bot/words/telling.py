@@ -56,6 +56,7 @@ class Telling:
     asked: bool = False  # the horse was only asked about, of people
     planned: bool = False  # or only planned for: no piece is its own for that
     elsewhere: bool = False  # something that is not the barn's was spoken of since
+    thing: str = ""  # the thing that is no piece, spoken of since the last horse or piece: "mes bottes"
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile
 
 from bot.words.clauses import CLIPS, Thought, gathered, is_subject
+from bot.words.hers import owns_the_stall
 from bot.words.items import Item
 
 ENOUGH = (
@@ -55,6 +56,13 @@ def complete(current: Thought) -> bool:
     return horse and placed_or_dressed(current)
 
 
+def _whose_stall(items: Sequence[Item]) -> bool:
+    """As in "le box de Perle (et Lune est inondé)": a place is spoken of, and whose it is."""
+    horse = next((k for k, i in enumerate(items) if i.horses), 0)
+    opens = all(i.has("article", "place stall", "place field", "polite", "of") for i in items[:horse])
+    return opens and owns_the_stall(items, horse)
+
+
 def placed_or_dressed(current: Thought) -> bool:
     """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
     items = current.items
@@ -70,7 +78,7 @@ def placed_or_dressed(current: Thought) -> bool:
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
-    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
+    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items) and not _whose_stall(items):
         return True
     if current.has("it") and current.has("put on", "took off"):
         return True  # "se la puse a Canela, …"

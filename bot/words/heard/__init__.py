@@ -158,7 +158,6 @@ MEANINGS = {
     "i": "the speaker and other people: whoever feels it, it is not the horse",
     "visitor": "vet, farrier, dentist: what is done is their work",
     "kin": "somebody's family: a name right behind it is theirs, though a horse is called so",
-    "called": "before a name: with somebody else's animal before it, it is no horse of the barn",
     "another": "before the name of a horse: another one that is called so",
     "title": "what people are called before their name: a horse's name right behind it is theirs",
     "calling": "the same where an article is before it: 'our vet Bill', 'Bill the vet'",
@@ -229,6 +228,9 @@ MEANINGS = {
     "drying": "on its way to dry, in a question which pieces are",
     "thanks": "a greeting or thanks: 'everyone' behind it are people",
     "animal": "of another kind: what follows is told of it",
+    "some day": "longed for, regretted, or still far off: no wish for now ('vivement l'été que Pip puisse rester nu')",
+    "thing": "what people wear and own: a name beside it is its make, and 'my boots, they are wet' is of no horse",
+    "called": "a horse called Pip, of some horse or of somebody else's animal, is none of this barn",
     "pony": "the only pony of the barn; one of several is asked about",
     "donkey": "the only donkey",
 }

@@ -2047,7 +2047,10 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
-    "was": "had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been",
+    "was": """
+        had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been,
+        was called, was named, were called
+    """,
     "plan": """
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
         ill |ask|make,
@@ -2187,7 +2190,9 @@ PHRASES = {
         was (a wee thing / a baby horse / young / younger / little / a three year old / racing / on the track),
         used to be,
         when he first came, when she first arrived, when he first arrived, when we had her in,
-        when i was at, the day we got, the day i got
+        when i was at, the day we got, the day i got,
+        (from / in / at) (my / our / his / her / their) (old / last / previous / first / former)
+        (yard / barn / stables / stable / place / riding school / livery yard / club)
     """,
     "compares": "like, same as, as",
     "weekday": """
@@ -2469,10 +2474,8 @@ PHRASES = {
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,
         lady, mum, mom, dad, husband, wife, daughter, son, vet, farrier, dentist, my face, my arms,
-        my knees, my bones, my bum, my gloves, my boots, my socks, my coat, my jacket, my hat,
-        my hair, my phone, my car, my van, my truck, my house, my tea, my coffee, my brew,
-        my breakfast, my lunch, my dinner, my wellies, my jeans, my jods, my jodhpurs, my pants,
-        hubby, hubs, partner, boyfriend, girlfriend, bf, gf, nan, gran, granny, grandma, grandad,
+        my knees, my bones, my bum,         my hair,                 hubby, hubs, partner, boyfriend, girlfriend, bf,
+        gf, nan, gran, granny, grandma, grandad,
         grandpa, mam, mammy, mummy, daddy, sis, sister, brother, missus, the missus, fella,
         the fella, our kid, lass, lasses, bairn, bairns, wean, weans, kiddos, toddler, toddlers,
         niece, nephew, aunt, auntie, uncle, cousin, boss, client, clients, student, students,
@@ -2495,9 +2498,11 @@ PHRASES = {
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
         girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter, little |girl|boy,
         sister in law, brother in law, mother in law, father in law,
-        neighbours, neighbors, friend, friends, cousins, folks, parents, brothers, sisters
+        neighbours, neighbors, friend|s, cousins, folks, parents, brothers, sisters, grandson, granddaughter,
+        grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
+        best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
+        granny, grandad, grampa
     """,
-    "called": "called, named, by the name of, whose name is, names her, names him",
     "another": "another, the other, a different, some other",
     "title": """
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
@@ -3767,7 +3772,8 @@ PHRASES = {
         who looks like, that looks like, that looked like
     """,
     "relative": """
-        who, that, which, the one, the one who, the one that, who 's, whos, whoever (has / is / owns / rides / leases)
+        who, that, which, the one, the one who, the one that, who 's, whos,
+        whoever (has / is / owns / rides / leases / took / brought / turned / rode / fed / caught / led / left)
     """,
     "that of": "",
     "that rug of": "",
@@ -3813,6 +3819,24 @@ PHRASES = {
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,
+    "some day": """
+        roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,
+        soon, dream|s|ing, shame, pity, (should / could) have (left / kept / let), imagine,
+        (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
+    """,
+    "thing": """
+        boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,
+        sweater|s, sweatshirt|s, hoodie|s, t shirt|s, tshirt|s, shirt|s, trousers, pants, jeans, jodhpurs, jods,
+        leggings,
+        chaps, coat|s, raincoat, waterproofs, parka|s, gilet|s, bodywarmer, bag|s, rucksack, handbag, umbrella|s,
+        glasses,
+        phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s,
+        towel|s,
+        tea, coffee, brew, breakfast, lunch, dinner, flask, mug|s, sofa|s, bed|s, house|s, saddle|s, bridle|s,
+        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
+        barrow|s, pyjamas
+    """,
+    "called": "called, named, by the name of, was called, was named, were called, whose name is, names |her|him",
     "pony": "the pony, the wee pony, our pony",
     "donkey": "the donkey, the donk, our donkey",
 }

@@ -2374,7 +2374,7 @@ PHRASES = {
         pasaban frío, pasaban calor, tosía, tenía mucho frío, tenía mucho calor, tenía tos, estuvieron, eran,
         fueron, habían, había, iban, llevaba, llevaban, andaba, andaban, seguía, seguían, parecía, parecían,
         se veía, se veían, quedaba, venía, venían, traía, traían, sudó, tembló, tiritó, transpiró, sudaron, temblaron,
-        tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó
+        tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó, se llamaba, se llamaban
     """,
     "plan": """
         llego sobre, llego sobre las, llego a las, llegaré sobre,
@@ -2625,7 +2625,9 @@ PHRASES = {
         recién destetad|o|a, en la antigua cuadra, en la otra cuadra, en mi antigua cuadra, en 2020, en 2021,
         en 2022, en 2023, en 2024, en 2025, de otros años, otros años, otras veces, la última vez,
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
-        en cierta ocasión, había estado, habían estado
+        en cierta ocasión, había estado, habían estado,
+        (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
+        (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
     """,
     "at an age": """
         (con / con apenas / con solo / a los / a sus / al cumplir / cuando tenía / tenía / teniendo)
@@ -2785,7 +2787,7 @@ PHRASES = {
         sopa caliente, sopa fría, cerveza fría, birra fría, birras frías, cerveza fresquita,
         coca cola fría, comida caliente, bocata caliente, ducha caliente, ducha fría, duchita caliente,
         manta eléctrica, bolsa de agua caliente, calentador, guantes, guante, calcetín, calcetines,
-        bufanda, gorro, botas, bota, mis botas, katiuskas, chaqueta, mi chaqueta, jersey, sudadera nueva,
+        bufanda, gorro, botas, bota, katiuskas, chaqueta, jersey, sudadera nueva,
         mi sudadera, mi polar, plumas, plumífero, anorak, chándal, pantalón, pantalones, vaqueros, camisa,
         pijama, edredón, sábanas limpias, lencería, cortinas, alfombra, sillón, bus, autobús, tren,
         pinchazo en la rueda, tuberías, cañería, pila del agua, pista helada, pista mojada, pista empapada,
@@ -2880,7 +2882,7 @@ PHRASES = {
         mi (menda / persona / cuerpo serrano),
         (me / nos) (he / hemos / había) (puesto / quitado / echado),
         (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
-        mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
+        mi |hija|hijo,
         yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
         chic|o|a|os|as, niñ|o|a|os|as,
@@ -2897,7 +2899,7 @@ PHRASES = {
         chiquillo, chiquilla, peques, la peque, el peque, bebé, beba, zagal, zagala, guaje, guajes, pelao,
         pelaos, abuelo, abuela, suegra, suegro, cuñado, cuñada, tío mío, primo, prima, sobrino, sobrina,
         sobrinos, hermano, hermana, hermanos, novio, novia, esposo, esposa, mamá, papá, padres, madres,
-        padres y madres, mi madre, mi padre, hijos, hijas, nieto, nieta, nietos, amigo, amiga, amigos, amigas,
+        padres y madres, hijos, hijas, nieto, nieta, nietos, amigo, amiga, amigos, amigas,
         vecino, vecina, vecinos, vecinas, jinetes, amazona, amazonas, dueños, dueñas, propietario, propietaria,
         propietarios, jardinero, albañil, fontanero, electricista, repartidor, cartero, panadero, cura, médico,
         doctor, doctora, enfermera, enfermero, policía, guardia civil, turista, turistas, visitantes,
@@ -2918,13 +2920,13 @@ PHRASES = {
         don veterinario, doc, el doc, la doc
     """,
     "kin": """
-        tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        mi |hija|hijo, tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a,
+        sobrin|o|a, novi|o|a,
         vecin|os|as, amig|os|as, prim|os|as, herman|os|as, padres, tíos, suegros, cuñados,
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
-        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
-    """,
-    "called": """
-        (/ me / también) se (llama / llaman / llamaba / llama también), llamad|o|a|os|as, de nombre, cuyo nombre es
+        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
+        prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
+        pariente|s
     """,
     "another": "(/ la / el / hay) (otra / otro), (la / el) (otra / otro) que se llama",
     "title": """
@@ -4030,6 +4032,33 @@ PHRASES = {
     "thanks": """
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,
         feliz año a, feliz año, feliz navidad, feliz navidad a, felices fiestas, felices fiestas a, enhorabuena a
+    """,
+    "some day": """
+        ganas (/ de / de que), ojalá (/ que), algún día, un día, un día de estos, un buen día, pronto, sueño con,
+        soñamos con, soñar con,
+        lástima,
+        qué pena, una pena, (tendríamos / tendría / tenía / teníamos) que haber,
+        (deberíamos / debería / debíamos) haber,
+        (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
+        imagina|d|os|te
+    """,
+    "thing": """
+        mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,
+        calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,
+        casco|s, jersey|s, suéter|es, sudadera|s, camiseta|s, camisa|s, playera|s, remera|s, buzo|s, pantalón,
+        pantalones,
+        vaqueros, jeans, plumas, plumífero, anorak|s, chaleco|s, bolso|s, mochila|s, paraguas, gafas, lentes, reloj|es,
+        móvil|es, celular|es, teléfono|s, perfume|s, coche|s, carro|s, camión, camiones, camioneta|s, furgo,
+        furgoneta|s,
+        troca, remolque|s, bici|s, bicicleta|s, moto|s, barco|s, toalla|s, taza|s, termo, sofá|s, casa|s,
+        silla de montar,
+        montura|s, cabezada|s, bocado, polainas, chaps, linterna|s, frontal, fusta|s, tractor|es, carretilla|s,
+        chanclas,
+        calzoncillos
+    """,
+    "called": """
+        llamad|o|a|os|as, que se llama, que se llamaba, se llamaba, se llamaban, de nombre, que se llama igual,
+        (/ también / que también) se (llama / llaman / llama también), cuyo nombre es
     """,
     "pony": "el poni, la poni, al poni, el poney, el pony",
     "donkey": "el burro, la burra, al burro, el burrito, la burrita",

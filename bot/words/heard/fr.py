@@ -2483,7 +2483,8 @@ PHRASES = {
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
         se portait bien, allait nickel, est resté||e, sont resté|s|es,
-        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud
+        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud,
+        s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2604,7 +2605,12 @@ PHRASES = {
         y a une semaine, y a un mois, y a des années, y a deux ans, année dernière, an dernier, l an dernier,
         l année dernière, l hiver dernier, tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez,
         je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
-        vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
+        vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois,
+        (dans / à / de / chez) (mon / ma / notre / son / sa / leur) (ancienne / première / précédente)
+        (écurie / pension),
+        (dans / à / de) (mes / nos / ses / leurs) anciennes écuries,
+        (dans / à / de) (mon / notre / son / leur) (ancien / premier / précédent)
+        (club / poney club / centre équestre / centre / haras)
     """,
     "at an age": """
         (à / avec / à l'âge de / vers / l'année de ses / avait / quand il avait / quand elle avait)
@@ -2789,11 +2795,8 @@ PHRASES = {
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
         poule, poules, chèvre, chèvres, vache, vaches, mouton, moutons, coq, j'ai, mes mains, mes doigts,
-        mes pieds, mes gants, mes bottes, ma veste, mon bonnet, mon pull, mon pantalon, mon jean,
-        mes chaussettes, mes chaussures, mon blouson, mon anorak, mon cul, mes fesses, mon nez, mon café,
-        mon thé, mon chocolat, ma voiture, ma bagnole, mon van, mon tel, mon téléphone, ma fille, mon fils,
-        mon mari, ma femme, mon copain, ma copine, mon mec, ma meuf, ma mère, mon père, ma soeur, mon frère,
-        mon chien, mon chat, la voisine, le voisin, les voisins, voisin, voisine, voisins, ado, ados, gosse,
+        mes pieds, mon bonnet,         mon cul, mes fesses, mon nez,                         la voisine, le voisin,
+        les voisins, voisin, voisine, voisins, ado, ados, gosse,
         gosses, gamin, gamine, gamins, gamines, élève, élèves, stagiaire, stagiaires, cavaliers, cavalières,
         parents, parent, maman, papa, mémé, tonton, tata, copain, copine, copains, copines, collègue, collègues,
         proprio, proprios, propriétaires, prof, monitrice, moniteur, coach, palefrenier, palefrenière, soigneur,
@@ -2812,10 +2815,10 @@ PHRASES = {
         grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
         beau père, marraine, parrain, compagne, compagnon,
         (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
-        l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
-    """,
-    "called": """
-        s'appelle, s'appelle aussi, s'appelait, s'appellent, appelé||e, nommé||e, du nom de, qui répond au nom de
+        l'oncle, l'ami||e, petit fils, petite fille, petits enfants, beau fils, belle fille, gendre, bru, filleul|e,
+        pote|s, collègue|s, stagiaire|s, demi sœur, demi frère, mamie, mamy, mémé, papi, papy, pépé, tatie, tati,
+        fiston, grande sœur, petite sœur, grand frère, petit frère, petit ami, petite amie, ex mari, ex femme,
+        grands parents, meuf, mec, homme, coloc, gosse, gamin|e
     """,
     "another": "(une / un / l' / d') autre, autre",
     "title": "dr, docteur",
@@ -3957,7 +3960,7 @@ PHRASES = {
         un des nôtres, l'un des chevaux, joual, le joual, picouille
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
-    "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "own": "la sienne, le sien, les siennes, les siens, la leur, le leur, les leurs",
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
@@ -4060,6 +4063,28 @@ PHRASES = {
     "thanks": """
         merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,
         bonne année, bonne année à, joyeux noël, joyeux noël à, bonnes fêtes, bonnes fêtes à
+    """,
+    "some day": """
+        vivement (/ que / qu'), hâte (/ que / qu' / de / d'), rêve (/ que / qu' / de / d'), rêves, rêvons, rêvent,
+        rêver, si seulement, dommage, un jour, un beau jour, un de ces jours,
+        bientôt, (aurait / aurais / aurions / auraient) (dû / pu),
+        (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
+        (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
+    """,
+    "thing": """
+        mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,
+        gant|s, moufle|s, écharpe|s,
+        casquette|s, chapeau|x, casque|s, bombe|s, pull|s, pull over, sweat|s, sweat shirt|s, tee shirt|s, t shirt|s,
+        chemisier|s, pantalon|s, surpantalon, jean|s, jogging|s, legging|s, culotte|s, chaps, mini chaps, ma doudoune,
+        gilet|s, parka|s, k way|s, combinaison, combi, sac|s, sac à main, sac à dos, parapluie|s, lunettes, montre,
+        téléphone|s, portable|s, tel, parfum|s, voiture|s, bagnole|s, camion|s, camionnette|s, van|s, remorque|s,
+        vélo|s, moto|s, scooter|s, bateau|x, serviette|s, caleçon|s, slip|s, maillot|s, jupe|s, short|s, café|s, thé|s,
+        chocolat|s, soupe|s, thermos, tasse|s, canapé|s, lit|s, maison|s, appart|s, appartement|s, selle|s, filet|s,
+        bridon|s, licol|s, guêtre|s, cloches, frontale|s, lampe|s, cravache|s, tracteur|s, quad|s, brouette|s
+    """,
+    "called": """
+        nommé||e, appelé||e, dénommé||e, surnommé||e, baptisé||e, du nom de, qui s'appelle, qui s'appelait,
+        s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "pony": "le poney, la ponette, le ptit poney, le petit poney",
     "donkey": "l'âne, l'ânesse, le ptit âne, le petit âne, notre âne",
