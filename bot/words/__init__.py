@@ -30,6 +30,7 @@ owned      whose it is
 came_for   whom somebody came for, passed, or went with: told nothing of
 hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
 in_passing who is named only to tell of somebody else: "the mare next to Maple"
+worn_by    whose it is that another wears
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
@@ -53,7 +54,7 @@ whose      whom a sign without a name is about
 agreement, pronouns, one_to_another   which of several horses "he" is
 removed    why a piece came off
 stripped   everything off, or all but one piece
-asking, undoing   what is a question, what takes back
+asking, asked_beside, undoing   what is a question, what takes back
 signs, states, wear, placed, routine, questions, topics, choices    one sort of saying each
 done       the round as done, and who is left out of it
 it         what was done to "it"
@@ -61,6 +62,7 @@ shares     what each of several horses gets
 change     what a clause does to an outfit
 dressed_alike how one is dressed, left out because the one before said so
 wearers    who wears it
+put_right  what is worn so no longer
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it

@@ -48,8 +48,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return False  # "was good today": well-behaved
     if following is None or following.mark or predicate(following):
         return True
-    if following.has("i") and len(rest) > 1 and rest[1].has("said"):
-        return True  # "looks cold, I think"
+    if following.has("i") and any(i.has("said") or (i.has("plan") and following.text == "you") for i in rest[1:2]):
+        return True  # "looks cold, I think", "so wet you could wring him out"
     if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):

@@ -83,6 +83,13 @@ def told_of_a_horse(rest: Sequence[Item]) -> bool:
     return how > 0 and predicate(words[how])
 
 
+def told_of_her(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "(are you coming for Pip,) he's sweating": what follows is told of the only horse named before it."""
+    words = [i for i in rest[:LIST] if not i.has("is", "very", "a little") or predicate(i)]
+    one = len({i.horses for i in before if i.horses}) == 1
+    return one and len(words) > 1 and words[0].has("she") and bool(words[1].kinds("sign"))
+
+
 def does_something(rest: Sequence[Item]) -> bool:
     """As in "(is wet) and Maple had a lesson", "(está mojada) y a Nube le he puesto la fina": a horse, then a verb."""
     words = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, rest[:LIST]))
@@ -156,7 +163,8 @@ def _place(item: Item) -> bool:
 
 
 def begins_to_ask(rest: Sequence[Item]) -> bool:
-    """As in ", can somebody ring the vet": what comes is put to people."""
+    """As in ", can somebody ring the vet", "Ann can you ring the vet": what comes is put to people."""
+    rest = rest[1:] if rest and rest[0].person else rest
     return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
 
 

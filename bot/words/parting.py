@@ -22,7 +22,7 @@ from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed
+from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed, surely_done
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
@@ -89,10 +89,14 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
 def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "…, but", "except", "if", "as", "when"."""
     item, following = _here(sentence, at)
+    if item.has("very") and at and sentence[at - 1].has("is") and predicate(following):
+        return STAYS  # "Pip's so wet you could wring him out"
     if item.has("when") and item.has("but") and following.has("and"):
         return STAYS  # "Molly's good though and her sheet is dry"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else STAYS
+    if item.has("in case") and current.items and surely_done(current):
+        return "if"  # "he's in his heavy just in case"
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
@@ -167,7 +171,7 @@ Rule = Callable[[Sequence[Item], int, Thought], str | None]
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("bare", "leaves only", "strap", "afterwards", *DONE_BY_SPEAKER)), _by_a_deed),
     (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
-    (frozenset(("except", "if", "reason", "when", "but")), _by_a_link),
+    (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),
     (frozenset(("said", "state found")), _by_what_was_seen),
 )

@@ -22,6 +22,7 @@ NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry"
 
 DRIES = ("seche", "sechent")
 AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
+ONE_BY_ONE = ("torn", "strap broken", "missing")
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
 
@@ -65,6 +66,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         return
     if not owners or piece.spare:
         found = telling.meant(piece, None)
+        if len(found.ids) > VAGUE and state in ONE_BY_ONE:
+            return  # "ripped every blanket we bought": not of a whole barn's at once
         _tell_found(telling, piece, state, found.ids, found.options)
         return
     if len(owners) > 1 and not piece.every:

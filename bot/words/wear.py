@@ -26,7 +26,7 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
-HAD = ("avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
+HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
 ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
@@ -45,7 +45,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False  # "posé la rose sur la doudoune dans la sellerie"
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
-    if clause.has("was") and _had_done(clause.items):
+    if clause.has("was", "put on") and _had_done(clause.items):
         return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
@@ -131,8 +131,9 @@ def _only_nearly(items: Sequence[Item]) -> bool:
 
 
 def _had_done(items: Sequence[Item]) -> bool:
-    """As in "j'avais mis la bleue à Lune", "le había puesto la fina": before something else was done."""
-    return any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
+    """As in "had put her sheet on", "j'avais mis la bleue", "le había puesto": before something else was done."""
+    at_once = any(i.text.startswith("had ") and i.has("put on", "took off") for i in items)
+    return at_once or any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
 
 
 def _change(clause: Clause) -> Change:
@@ -187,7 +188,8 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     if beside is not None:
         return mode_of(items, beside)
     mode = mode_of(items, at)
-    if mode == "whole" and piece.owners and items[at - 1].has("under") and not any(i.horses for i in items[:at]):
+    below = items[at - 1].has("under") and not items[at - 1].has("in")
+    if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):

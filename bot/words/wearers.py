@@ -39,6 +39,9 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    before = telling.who if len(telling.who) == 1 and telling.begun else ()
+    if _she_wears(clause.items) or (before and _wears(clause.items)):
+        return before  # "Filao est mouillé, il a la polaire de Neige sur le dos"
     if to_them(clause.items) and len(telling.who) > 1 and telling.begun:
         return telling.who  # "Filao et Neige ont chaud, je les ai déshabillées"
     if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
@@ -102,6 +105,23 @@ def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], cla
         return False
     lent = not any(p.given or p.their or words_of(p.said)[0] in words_of(owners[0]) for p in pieces)
     return lent and telling.who[0].horse and telling.who[0].horses != tuple(owners)
+
+
+def _she_wears(items: Sequence[Item]) -> bool:
+    """As in "so he's got Biscuit's cooler on", "il a l'imper de Lune": whoever was told of, not whose it is."""
+    at = next((k for k, i in enumerate(items) if i.piece is not None), 0)
+    piece = items[at].piece
+    if piece is None or not piece.owners or piece.given:
+        return False
+    she = next((k for k, i in enumerate(items[:at]) if i.has("she") and i.has("subject") and not i.has("article")), at)
+    has = any(i.has("has", "wears", "in") for i in items[she + 1 : at])
+    return she < at and has and not any(i.has("put on", "took off", "took", "i") for i in items)
+
+
+def _wears(items: Sequence[Item]) -> bool:
+    """As in "(Moro está mojado,) lleva la media de Canela": the verb alone, of who was told of."""
+    opens = next((i for i in items if not i.has("and", "time", "polite", "article") or i.has("wears")), items[0])
+    return opens.has("wears") and not opens.has("put on", "in")
 
 
 def _said_twice(items: Sequence[Item]) -> bool:

@@ -2469,6 +2469,7 @@ PHRASES = {
         aussitôt que, le jour où, du moment que, du moment qu', tant qu', pourvu qu', à moins qu', selon si,
         suivant si
     """,
+    "in case": "au cas où, juste au cas où, en cas de",
     "when": """
         quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où,
         pendant qu', au moment où, au moment de, après que, depuis que, depuis qu', jusqu'à ce que,
@@ -2586,6 +2587,8 @@ PHRASES = {
         dans ses années de (concours / course / courses / compétition),
         en
         (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
+        (j'ai eu / on a eu / on avait / j'avais / j'ai connu / nous avions)
+        (un / une / un cheval / une jument / un poney) qui, (lu / entendu parler) d'un|e,
         (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
@@ -2842,8 +2845,12 @@ PHRASES = {
         m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
     """,
     "told by": "selon, d'après, dixit",
+    "to whom": """
+        dis, dites, dit, préviens, prévenez, prévenu, prévenir, demande, demandé, signale, signalé, rappelle
+    """,
     "shop": """
-        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste,
+        bar, bistrot, pharmacie, boulangerie, compta, accueil, secrétariat, mairie
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
@@ -3135,6 +3142,9 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
+        (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
+        (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,
         haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -3961,6 +3971,11 @@ PHRASES = {
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur, le leur, les leurs",
+    "put right": """
+        (/ j'ai) (corrigé / rectifié / réglé), c'est (réglé / corrigé / rectifié / arrangé / bon maintenant),
+        j'ai (changé / arrangé ça / arrangé),
+        (/ j'ai) remis (comme il faut / comme il fallait / en ordre)
+    """,
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
@@ -4057,6 +4072,7 @@ PHRASES = {
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
+        mon chat, mon chien,
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
