@@ -11,6 +11,7 @@ misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
 scan, begins_anew    the longest name or phrase at each place, its last word left to what begins there
+years      a year that is over
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names

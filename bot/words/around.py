@@ -174,6 +174,9 @@ def not_that_one(items: Sequence[Item], at: int) -> bool:
     before = at > 1 and bool(
         items[at - 2].horses or items[at - 2].has("and") or (predicate(items[at - 2]) and only_that_one_left(items, at))
     )
+    aside = [i.text for i in (items[at - 2], *items[at + 1 : at + 2])] == [",", ","] if at > 2 else False
+    if aside and items[at - 3].horses:
+        return True  # "Lune et Max, pas Filou, ont froid"
     rest = [i for i in items[at + 1 : at + 5] if not (i.mark or i.has("but", "i mean", "article", "it", "is"))]
     return before or (len(rest) < len(items[at + 1 : at + 5]) and bool(rest) and bool(rest[0].horses))
 

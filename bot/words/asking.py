@@ -69,7 +69,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
 def _asked_behind(verb: Item, then: Item) -> bool:
     """As in "(Soleil) porte quoi", "(Dudu) a quoi sur le dos": what is asked of the horse that opens."""
     what = then.has("what") or verb.has("what")
-    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing"))
+    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing", "wears"))
 
 
 def _did_a_clip(sentence: Sequence[Item]) -> bool:

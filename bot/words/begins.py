@@ -144,10 +144,11 @@ def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
 
 
 def stands_somewhere(rest: Sequence[Item]) -> bool:
-    """As in ", elle est au box": a pronoun, and at once where it is."""
-    words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she") or _place(i)]
-    pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is")
-    return pronoun and _place(words[2])
+    """As in ", elle est au box", ", elle est en imper": a pronoun, and at once where it is, or in what."""
+    words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she", "wears") or _place(i)]
+    pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is", "wears")
+    dressed = any(i.has("in") or (i.has("wears") and not i.has("link")) for i in rest[1:4])
+    return pronoun and (_place(words[2]) or (dressed and any(i.piece is not None for i in words[2:4])))
 
 
 def did_nothing_to(current: Thought) -> bool:

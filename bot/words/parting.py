@@ -101,6 +101,8 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
     because = (_somebody(following) and not item.has("hour")) or tells_of_a_piece(sentence[at + 1 :])
+    if item.has("else") and _would_be_else(sentence[at + 1 : at + 4]) and (dresses(current) or current.has(*MOVES)):
+        return "if"  # "mis la polaire à Lune sinon elle a froid"
     if item.has("reason") and (behind_pause or complete(current)) and because:
         return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
     if item.has("when") and (complete(current) or dresses(current)):
@@ -279,6 +281,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     if before.has("is", "was") and not before.mark:
         return False  # "how is she"
     verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    if after is not None and after.has("guess") and any(i.has("what") for i in sentence[at + 2 : at + 3]):
+        return True  # "Quartz a froid je sais pas quoi faire"
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
@@ -289,6 +293,12 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
     told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
+
+
+def _would_be_else(behind: Sequence[Item]) -> bool:
+    """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
+    she = bool(behind) and behind[0].has("she", "it")
+    return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:

@@ -44,7 +44,7 @@ from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.put_right import puts_right
 from bot.words.questions import read_question
 from bot.words.reasons import reason_behind, wanted_of
-from bot.words.relatives import of_whom
+from bot.words.relatives import of_whom, without_me
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -79,6 +79,7 @@ from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 from bot.words.wished_around import wished_around
 from bot.words.worn_by import worn_by
+from bot.words.years import with_years
 
 LONGEST = 8000  # characters; more is no report from a barn
 
@@ -100,7 +101,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
-    scanned = he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names))))
+    scanned = he_or_the_sky(et_or_est(borne(with_years(scan(tokens, lexicon(language), names)))))
     written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
@@ -109,7 +110,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_passing(of_whom(without_my_things(find(settled, names, mine))))
+    pieces = without_passing(of_whom(without_me(without_my_things(find(settled, names, mine)))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
     if reply.ask is not None:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import cast
 
-from bot.events import Event, Seen, Sign
+from bot.events import Event, GarmentIs, Seen, Sign
 from bot.words.agreement import disagrees, of_clothes, of_the_piece
 from bot.words.around import (
     both_of_hers,
@@ -21,7 +21,7 @@ from bot.words.around import (
     thing_ahead,
     wearer_ahead,
 )
-from bot.words.below import felt_dry_below
+from bot.words.below import felt_dry_below, hand_under
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
 from bot.words.hers import owns_the_stall
@@ -182,6 +182,8 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
         read_state(reading, at, reading.pieces)
+    elif item.has("state found") and not reading.latest and not reading.denied and _found_again(reading, at):
+        reading.telling.found_again()
     elif item.kinds("state"):
         it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))
         it = it and reading.clause.has("it")
@@ -189,6 +191,14 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
             read_state(reading, at, reading.pieces)
     else:
         _sign(reading, at, horses, after=after)
+
+
+def _found_again(reading: Reading, at: int) -> bool:
+    """As in "(Gaspard a perdu sa lourde,) je l'ai retrouvée", "found it in the hedge"; not "found Dana's gloves"."""
+    last = reading.telling.events[-1] if reading.telling.events else None
+    behind = reading.items[at + 1 : at + 2]
+    it = not behind or behind[0].mark or behind[0].has("it", "in", "on", "time", "place stall", "place field")
+    return it and isinstance(last, GarmentIs) and last.state == "missing"
 
 
 def _about_piece(reading: Reading, at: int) -> bool:
@@ -297,7 +307,8 @@ def _remember(reading: Reading) -> None:
         telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
-        telling.who = tuple(last or horses) or named(owned)
+        felt = named(owned) if owned and hand_under(items) else ()  # "by Pip I felt under Ned's liner. He's cold"
+        telling.who = felt or tuple(last or horses) or named(owned)
         telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
         telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(items)

@@ -37,7 +37,8 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
         return None if denied else "in service"
     if states:
-        return None if denied else cast("GarmentWord", states[0])
+        not_yet = any(i.has("nearly") for i in before)  # "pas encore recousue", "almost ripped"
+        return None if denied or not_yet else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
     if word is None or _dries(clause.items, at):
         return None
@@ -142,10 +143,19 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]
-    piece = pieces[0] if pieces else Piece("strap", RUGS, rug=True)
+    piece = _strapped(clause.items) or (pieces[0] if pieces else Piece("strap", RUGS, rug=True))
     owners = list(named(piece.owners)) if piece.owners else horses
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _strapped(items: Sequence[Item]) -> Piece | None:
+    """The piece right behind the strap: "(j'ai oublié l'imper,) le sanglon de la 350 est cassé"."""
+    at = next((k for k, i in enumerate(items) if i.has("strap")), len(items))
+    behind = items[at + 1 : at + 5]
+    found = next((k for k, i in enumerate(behind) if i.piece is not None or i.horses or i.mark), len(behind))
+    joined = any(i.has("of", "on") for i in behind[:found])
+    return behind[found].piece if joined and found < len(behind) else None
 
 
 def puts_on_a_strap(items: Sequence[Item]) -> bool:

@@ -272,9 +272,8 @@ def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
 
 def _only_that(clause: Clause) -> bool:
     """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
-    told = _told_up_to(clause.items) or (
-        _up_to_the_purpose(clause.items) if clause.horses or to_her(clause.items) else 0
-    )
+    to_one = clause.horses or to_her(clause.items) or any(p.given for p in clause.pieces)
+    told = _told_up_to(clause.items) or (_up_to_the_purpose(clause.items) if to_one else 0)
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
         if not (plainly or (k == 0 and not i.means)):
@@ -283,11 +282,13 @@ def _only_that(clause: Clause) -> bool:
 
 
 def _up_to_the_purpose(items: Sequence[Item]) -> int:
-    """The place of the piece before what it was put on for: "je lui ai mis sa polaire pour sécher"."""
+    """The place of the piece before what it was put on for: "… mis sa polaire pour sécher", "… après la douche"."""
     last = max((k for k, i in enumerate(items) if i.piece is not None), default=0)
-    after = items[last + 1 : last + 3]
-    purpose = len(after) > 1 and after[0].has("toward") and not after[0].has("article", "hour", "is")
-    return last if purpose and after[1].text.endswith(("er", "ir", "re")) else 0
+    after = [i for k, i in enumerate(items[last + 1 : last + 4]) if not k or not i.has("article", "she")]
+    if len(after) < 2 or after[0].has("article", "is"):
+        return 0
+    purpose = after[0].has("toward") and not after[0].has("hour") and after[1].text.endswith(("er", "ir", "re"))
+    return last if purpose or after[0].has("after") else 0
 
 
 def _told_up_to(items: Sequence[Item]) -> int:

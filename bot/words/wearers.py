@@ -9,7 +9,7 @@ from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
 from bot.words.hers import owns_the_stall
 from bot.words.items import Item, predicate
-from bot.words.listed import list_near
+from bot.words.listed import in_company, list_near
 from bot.words.piece import Piece
 from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
@@ -20,14 +20,14 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    horses = _of_the_clause(clause.items)
     if horses and telling.begun and _named_after_it(clause.items):
         return telling.who  # "(Otto sudado,) le quité la manta, Fig bien"
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
-        return list_near(clause.items, bare)  # "Max the 300, Pip naked"
+        return telling.who if _she_alone(clause.items[:bare]) else list_near(clause.items, bare)
     if horses:
         return [*horses, *_listed_owners(clause.items)]
     if any(one.has("i") and one.has("subject") and verb.has("wears") for one, verb in pairwise(clause.items)):
@@ -86,6 +86,17 @@ def all_but_these(clause: Clause) -> bool:
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     every = clause.has("everyone", "all horses") or any(piece.every or piece.several for piece in clause.pieces)
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
+
+
+def _of_the_clause(items: Sequence[Item]) -> list[Item]:
+    """The horses named in it, but for whose stall it is and with whom another went out."""
+    named_here = [k for k, i in enumerate(items) if i.horses and not owns_the_stall(items, k)]
+    return [items[k] for k in named_here if len(named_here) == 1 or not in_company(items, k)]
+
+
+def _she_alone(before: Sequence[Item]) -> bool:
+    """As in "(Balthazar est trempé,) il est tout nu, Mimine a la 400"; not in "Max the 300, Pip naked"."""
+    return any(i.has("she") and i.has("subject") for i in before) and not any(i.horses for i in before)
 
 
 def _named_after_it(items: Sequence[Item]) -> bool:

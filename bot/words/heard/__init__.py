@@ -61,6 +61,8 @@ MEANINGS = {
     "stripped": "verbs of taking everything off: no piece need be named",
     "took": "verbs of taking off where 'off' follows",
     "wears": "has on",
+    "it is": "of the weather: how it is, behind it, is no horse's: 'il fait vraiment froid'",
+    "else": "else, behind what was done and before how she would be: 'mis la polaire sinon elle a froid'",
     "freezes": "of the weather, or of the horse named right before: 'Pépito il gèle'",
     "at somebody's": "with 'my cousin' behind it: a pony told of there is none of this barn",
     "elsewhere": "another yard than the barn: horses told of there are none of it",

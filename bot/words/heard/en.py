@@ -1032,6 +1032,8 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """
@@ -1853,6 +1855,7 @@ PHRASES = {
     "undo": """
         (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
+        (scrap / forget / bin / cancel) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
