@@ -74,10 +74,10 @@ def an_animal(items: Sequence[Item], at: int) -> bool:
 def one_of_the_animals(items: Sequence[Item], at: int) -> bool:
     """As in "the dogs, Pip and Rex, are soaked", "los gatos Moro y Nube": a list behind several of them."""
     first = at
-    while first and (items[first - 1].horses or items[first - 1].has("and") or items[first - 1].text == ","):
+    while first > max(0, at - REACH) and (items[first - 1].horses or items[first - 1].has("and") or items[first - 1].text == ","):
         first -= 1
     animals = items[first - 1] if first else NOTHING
-    last = next((k for k in range(at + 1, len(items)) if not (items[k].horses or items[k].has("and"))), len(items))
+    last = next((k for k in range(at + 1, min(len(items), at + REACH)) if not (items[k].horses or items[k].has("and"))), len(items))
     closed = items[first].horses or (last < len(items) and items[last].mark)
     return animals.has("animal") and animals.text.endswith("s") and bool(closed)
 
