@@ -70,6 +70,9 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
         ("encina", "a Moro le dio mucho calor", [("Moro", "hot")]),
         ("encina", "Moro agarró calor", [("Moro", "comfortable")]),
         ("encina", "de hoy en más Moro va sin manta", [("Moro", True)]),
+        # the weather it was in, and who else was
+        ("oak", "Tucker got caught in that downpour and he's soaked", [("Tucker", "wet")]),
+        ("oak", "the farrier got caught in that storm and he's soaked", []),
         # where one stands, told by another
         ("oak", "Tucker next to Otto is sweating", [("Tucker", "sweating")]),
         ("oak", "Willow, next to Fig, is shivering", [("Willow", "shivering")]),
