@@ -73,13 +73,18 @@ def an_animal(items: Sequence[Item], at: int) -> bool:
 
 def one_of_the_animals(items: Sequence[Item], at: int) -> bool:
     """As in "the dogs, Pip and Rex, are soaked", "los gatos Moro y Nube": a list behind several of them."""
-    first = at
-    while first > max(0, at - REACH) and (items[first - 1].horses or items[first - 1].has("and") or items[first - 1].text == ","):
-        first -= 1
+    before = list(takewhile(_in_a_list, reversed(items[max(0, at - REACH) : at])))
+    first = at - len(before)
     animals = items[first - 1] if first else NOTHING
-    last = next((k for k in range(at + 1, min(len(items), at + REACH)) if not (items[k].horses or items[k].has("and"))), len(items))
-    closed = items[first].horses or (last < len(items) and items[last].mark)
-    return animals.has("animal") and animals.text.endswith("s") and bool(closed)
+    if not (animals.has("animal") and animals.text.endswith("s")):
+        return False
+    behind = items[at + 1 : at + REACH]
+    closes = next((i for i in behind if not (i.horses or i.has("and"))), NOTHING)
+    return bool(items[first].horses) or closes.mark
+
+
+def _in_a_list(item: Item) -> bool:
+    return bool(item.horses) or item.has("and") or item.text == ","
 
 
 def _a_horse_of_others(words: Sequence[Item], at: int) -> bool:
