@@ -16,8 +16,8 @@ borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
 doubtful   and of which of them nobody is sure: "Otto or Fig"
-weatherlike, told_apart, articled, name_lists, behind_name   what speaks for a name, and against
-others_called_so   family, beasts, things and horses of other places that only bear a name of the barn
+weatherlike, told_apart, articled, name_lists, behind_name, food   what speaks for a name, and against
+others_called_so, called family, beasts, things and horses of other places that only bear a name of the barn
 their_horse a horse told by its owner
 elsewhere  horses of other people and other places, told by their kind
 namesakes  people who are called as a horse is
@@ -27,7 +27,9 @@ no_piece   words of clothes that are none where they stand
 clothes, as_described   a piece of clothing as somebody described it
 relatives  whom "who is shivering" tells of
 my_things  what is the speaker's, and no garment, told by its colour
+my_own     whether "mine" is a horse
 owned      whose it is
+came_for   whom somebody came for, passed, or went with: told nothing of
 hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
 in_passing who is named only to tell of somebody else: "the mare next to Maple"
 worn_by    whose it is that another wears

@@ -6,10 +6,12 @@ As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yeste
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.items import Item, predicate
+from bot.words.items import Item, places, predicate
 from bot.words.no_report import BLOCKS
 
 LONGEST = 8  # words
+BESIDE = frozenset(("beside",))
+NOTHING = Item("", "")
 MOVES = ("put on", "took off", "took", "swapped", "done", "has")
 GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
 
@@ -81,3 +83,42 @@ def _only_tells_which(aside: Sequence[Item]) -> bool:
     told = any(predicate(i) or i.piece is not None for i in aside)
     told = told or (any(i.horses for i in aside) and not aside[0].has("relative"))
     return not told or any(i.has(*BLOCKS) for i in aside)
+
+
+def without_neighbours(sentence: Sequence[Item]) -> Sequence[Item]:
+    """As in "next to Pip, Maple is sweating", "Brisa está al lado de Luna, sudando": Luna only tells where that is."""
+    kept: list[Item] = []
+    end = 0
+    for at in places(sentence, BESIDE):
+        behind = _neighbour(sentence, at)
+        if behind:
+            kept.extend(sentence[end:at])
+            pause = behind < len(sentence) and sentence[behind].text == "," and (not kept or not kept[-1].horses)
+            end = behind + pause
+    return [*kept, *sentence[end:]] if end else sentence
+
+
+def _neighbour(sentence: Sequence[Item], at: int) -> int:
+    """Where the words behind a neighbour begin; 0 where none is named, or a thing of his: "behind Pip's ears"."""
+    before = sentence[at - 1] if at else NOTHING
+    with_her = sentence[at].has("and") and not before.has("is")  # "saqué a Luna junto a Brisa"
+    named = at + 1
+    while named < len(sentence) and sentence[named].has("article", "toward", "of") and not sentence[named].horses:
+        named += 1
+    if with_her or named >= len(sentence) or not sentence[named].horses:
+        return 0
+    if not (_stands_there(sentence[:at]) or _another_at_once(sentence[named + 1 :])):
+        return 0
+    return 0 if sentence[named + 1 : named + 2] and sentence[named + 1].text == "'s" else named + 1
+
+
+def _stands_there(before: Sequence[Item]) -> bool:
+    """As in "Maple is standing (next to Pip)"; not "I stood (next to Pip), he's soaked"."""
+    words = list(takewhile(lambda i: not i.mark, reversed(before)))
+    return any(i.horses for i in words) and not any(i.has("i", "subject") and not i.horses for i in words)
+
+
+def _another_at_once(behind: Sequence[Item]) -> bool:
+    """As in "(next to Pip), Maple is sweating", "(al lado de Luna) está Brisa"."""
+    first = next((i for i in behind if i.horses or not (i.text == "," or i.has("article", "is"))), NOTHING)
+    return bool(first.horses)

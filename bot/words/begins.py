@@ -76,8 +76,8 @@ def puts_on_or_off(rest: Sequence[Item]) -> bool:
 
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
-    """Whether a horse, or a list of them, and how it is follow at once."""
-    small = ("article", "is", "very", "a little")
+    """Whether a horse, or a list of them, and how it is follow at once: "Luna en cambio está bien"."""
+    small = ("article", "is", "very", "a little", "but")
     words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
     how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
     return how > 0 and predicate(words[how])

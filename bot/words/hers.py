@@ -63,7 +63,8 @@ def beside(items: Sequence[Item], at: int) -> bool:
     before = at - 1
     while before > 0 and items[before].has("of", "article", "toward") and not items[before].has("beside"):
         before -= 1
-    return before >= 0 and items[before].has("beside")
+    of_her = [i.text for i in items[at + 1 : at + 2]] == ["'s"] and any(i.has("body") for i in items[at + 2 : at + 3])
+    return before >= 0 and items[before].has("beside") and not of_her  # "rubbed behind Pip's elbow"
 
 
 def end_of_hers(items: Sequence[Item], at: int) -> int:

@@ -133,6 +133,8 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
     item = items[at]
     if item.horses or item.piece or item.mark or item.has("subject", "my", "she", "helper", "is"):
         return False
+    if at > 0 and items[at - 1].has("subject"):
+        return False  # "je suis avec Lune et Max grelotte"
     behind_article = at > 0 and items[at - 1].has("article") and not items[at - 1].horses
     then = _at(items, at + 1)
     if item.has(*LIVING):

@@ -114,7 +114,7 @@ def _does_what_people_do(behind: Sequence[Item]) -> bool:
 def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
     """As in "Bill says Rusty is cold", "Bill (him again) says …", "Bill saw Rusty sweating"."""
     rest = behind_brackets(behind)
-    if not rest or not rest[0].has("tells", "said", "felt"):
+    if not rest or not rest[0].has("tells", "said", "felt") or not _opens(items, at):
         return False
     other = next((k for k in range(1, len(rest)) if rest[k].horses or not rest[k].has(*SMALL)), 0)
     if not other or not _another(rest[other], items[at]):
@@ -123,6 +123,12 @@ def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) ->
         return False  # "Bill checked Rusty checked"
     how = next((i for i in rest[other + 1 :] if predicate(i) or not i.has("is", "was", *SMALL)), NOTHING)
     return rest[0].has("tells", "felt") or predicate(how)
+
+
+def _opens(items: Sequence[Item], at: int) -> bool:
+    """Whether the name may be the subject; not in "yendo a por Luna he visto …", "went to get Pip and saw …"."""
+    before = items[at - 1] if at else NOTHING
+    return before is NOTHING or before.mark or (before.has(*LED_BY) and not before.has("of", "toward", "wears"))
 
 
 def _another(item: Item, one: Item) -> bool:

@@ -10,7 +10,8 @@ from bot.words.items import Item, places, predicate
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
-MAY_BLOCK = BLOCKING | {"had", "young"}
+MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
+GRAVE = ("sign shivering", "sign sweating", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
 LIKENS = ("como", "comme", "like", "as")
@@ -20,7 +21,7 @@ def no_report(clause: Clause) -> bool:
     """Whether a thought is a plan, a condition, a habit or an old story."""
     if clause.means.isdisjoint(MAY_BLOCK):
         return False
-    if _supposed(clause.items) or of_its_youth(clause):
+    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items):
         return True
     around = Around(clause)
     return any(
@@ -39,6 +40,16 @@ def of_its_youth(clause: Clause) -> bool:
         return False
     said = [i for i in clause.items if not i.has("very", "article", "time") or i.has("was", "young")]
     return any(one.has("was") and then.has("young") for one, then in pairwise(said))
+
+
+def once_long_ago(items: Sequence[Item]) -> bool:
+    """As in "con tres años Brisa tiritaba"; not "con tres años Brisa está tiritando"."""
+    return any(i.has("at an age") for i in items) and in_the_past(items)
+
+
+def in_the_past(items: Sequence[Item]) -> bool:
+    """As in "(con tres años) Brisa tiritaba", "(aged three) Maple shivered at everything"; not "is shivering"."""
+    return any(i.has("was") or (i.has(*GRAVE) and i.text.partition(" ")[0].endswith("ed")) for i in items)
 
 
 def only_yesterday(clause: Clause) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
+from bot.words.called import a_relative, an_animal, another, called_so, one_of_the_animals
 from bot.words.items import Item
 from bot.words.my_things import MY
 
@@ -37,6 +38,8 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
         return True
     if not at:
         return False
+    if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
+        return True
     if any(i.has("said") for i in items[max(0, at - 3) : at]):
         return False  # "dice mi hermana Lola está sudada"
     return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)

@@ -12,6 +12,7 @@ from bot.words.clauses import soft
 from bot.words.hers import PEOPLE, beside, described
 from bot.words.items import Item, meanings_of, predicate
 from bot.words.meaning import Ask
+from bot.words.no_report import once_long_ago
 
 ALONE = 2  # words that are enough by themselves: "trembling!!"
 STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
@@ -87,7 +88,7 @@ def _part_around(items: Sequence[Item], said: Item) -> tuple[list[Item], int]:
 
 def danger(items: Sequence[Item]) -> Seen | None:
     """Shivering, or colic, where it can be nobody else's and nothing else: one horse named, then that."""
-    if meanings_of(items).isdisjoint(("sign shivering", "sign unwell")):
+    if meanings_of(items).isdisjoint(("sign shivering", "sign unwell")) or once_long_ago(items):
         return None
     return _shivering(items) or _ill(items)
 

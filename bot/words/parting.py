@@ -16,7 +16,9 @@ from bot.words.begins import (
     tells_of_a_piece,
     told_of_a_horse,
 )
+from bot.words.came_for import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.clauses import Thought, is_subject, soft
+from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
@@ -30,9 +32,6 @@ SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does 
 THEM = ("la", "lo", "las", "los")
 FROM_WORK = 3  # words of "from the lesson"
 PLACES = ("place stall", "place field")
-OF_SEVERAL = frozenset(
-    ("are", "they", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont")
-)
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -58,6 +57,8 @@ def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     speaks = item.has(*DONE_BY_SPEAKER) and item.text.partition(" ")[0] in SPEAKER
     if speaks and complete(current) and not current.has("clipped"):  # "Pip's clipped, I gave him a trace"
         return ""  # "Molly has only her sheet now i took off the heavy", "tout est fait j'ai rentré Filou"
+    if dressed_instead(current, sentence[at:]):
+        return "and"
     if item.has("leaves only") and dresses(current):
         return ""  # "enlevé la polaire de Lune reste que l'imper"
     if item.has("strap") and not current.pieces and complete(current) and tells_of_a_piece(sentence[at:]):
@@ -123,6 +124,12 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     return None
 
 
+def _by_what_was_seen(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """As in "sacando a Luna he visto que Brisa tirita": of another than the one named before it."""
+    opens = all(i.horses or i.has("and", "article") for i in current.items)  # "Pip checked Ned checked"
+    return "and" if not opens and then_seen(current, sentence[at + 1 :]) else None
+
+
 def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "… and" with another thought behind it."""
     item, following = _here(sentence, at)
@@ -130,6 +137,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS if _worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
     if not item.has("and"):
         return None
+    if _one_in_passing(sentence, at, current):
+        return "and"  # "fui a por Luna y Brisa está sudando"
     if named_again(sentence[at + 1 :], current):
         return "and"  # "Otto kicked Pip and now Pip won't eat"
     if current.spoken and current.items[0].has("it") and following.has("subject"):
@@ -166,6 +175,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
     (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),
+    (frozenset(("said", "state found")), _by_what_was_seen),
 )
 
 
@@ -178,6 +188,14 @@ def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
 def _moves_her(item: Item) -> bool:
     """As in "la he metido", "lo saqué": the horse that was spoken of, by a pronoun."""
     return item.has("brought in", "turned out") and item.text.partition(" ")[0] in THEM
+
+
+def _one_in_passing(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """Whether what follows is told of one horse, and not of those named before it."""
+    _, following = _here(sentence, at)
+    behind = sentence[at + 1 :]
+    seen = following.has("said") and then_seen(current, behind[1:])
+    return seen or dressed_instead(current, behind) or only_the_next(current, behind) or one_of_them(current, following)
 
 
 def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:

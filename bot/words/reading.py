@@ -6,7 +6,7 @@ from functools import partial
 from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
-from bot.words.asides import without_asides, without_greeting, without_opening
+from bot.words.asides import without_asides, without_greeting, without_neighbours, without_opening
 from bot.words.asked_beside import question_first, question_last, told_behind_a_request, two_questions
 from bot.words.asking import asks, seen_when
 from bot.words.borne import borne
@@ -36,7 +36,7 @@ from bot.words.mended import mended
 from bot.words.my_things import my_things, without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
-from bot.words.no_report import of_its_youth, only_yesterday
+from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.others_called_so import without_others_called_so
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
@@ -148,7 +148,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence, without what only leads up to it."""
-    read_sentence(as_excepted(without_asides(without_opening(sentence))), telling, marked=marked)
+    read_sentence(as_excepted(without_neighbours(without_asides(without_opening(sentence)))), telling, marked=marked)
 
 
 def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
@@ -232,7 +232,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
-    from_work = False  # "back from the lesson with Maple, she sweated"
+    from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
         if clause.joined in ("when", "if") or supposes(clause):
@@ -250,8 +250,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
             continue
-        if tale and clause.has("was"):
+        if tale and in_the_past(clause.items):
             continue
+        tale = tale or clause.has("at an age")
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
             spoken_of(clause, telling)
             continue
@@ -262,12 +263,12 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
         if telling.elsewhere and clause.has("animal"):
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
-        if clause.joined and from_work:
+        if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):
             telling.seen_from(told, "after work")
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
         telling.among_stalls = in_the_stalls(clause, following, telling)
-        from_work = clause.has("work", "worked") and len(clause.horses) == 1
+        from_work = clause.horses[0].horses if clause.has("work", "worked") and len(clause.horses) == 1 else ()
         telling.heard = clause
         telling.thing = thing_since(telling.thing, clause.items)
         if clause.has("place stall") and stands_in_stall(clause.items):

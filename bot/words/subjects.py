@@ -9,7 +9,7 @@ from bot.words.around import excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
-from bot.words.listed import goes_on_list
+from bot.words.listed import goes_on_list, list_near
 from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
@@ -19,7 +19,9 @@ from bot.words.things import only_whose
 ALIEN = 9  # other people, other things: too far for any sign
 WHERE = ("place stall", "place field", "work")
 # words that may turn what is said from one subject to another; beside these only marks and people do
-TURNING = frozenset(("not", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE))
+TURNING = frozenset(
+    ("not", "relative", "stopped", "and", "no name", "i", "she", "drying", "over", "under", "body", *WHERE)
+)
 
 
 @dataclass(slots=True)
@@ -241,6 +243,10 @@ def _turns(reading: Reading, at: int) -> bool:
     elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
+    elif (
+        item.has("relative") and before is not None and before.mark and len(reading.horses) > 1 and items[at - 2].horses
+    ):
+        reading.horses = list_near(items, at)  # "Pip was calling for Maple, who's shivering"
     elif item.has("and") and _goes_on_of_it(reading, at):
         reading.gap = 0  # "Otto rolled and got soaked"
     elif item.has("no name"):  # it may be a horse after all: what follows is told of nobody

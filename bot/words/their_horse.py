@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.barn import Barn
 from bot.words.clauses import soft
 from bot.words.items import Item, places, predicate
+from bot.words.my_own import my_thing
 from bot.words.weatherlike import clothing
 
 BOTH = 2
@@ -26,6 +27,9 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
+        if my_thing(items, at, here):
+            told[at] = Item(items[at].text, items[at].raw, frozenset({"i"}))
+            continue
         ours = () if _of_something_else(items, at) else here
         meant = _by_species(_own(items[at], ours), barn, then)
         one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])

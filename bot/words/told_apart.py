@@ -3,10 +3,12 @@
 from collections.abc import Sequence
 
 from bot.words.agreement import of_another_sex
+from bot.words.food import food
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
 
+MORE = ("mas", "tan")
 FELT = 5  # words of "cold along her back"
 STRAPPED = 5  # words of "strap broken on the heavy of …"
 NOTHING = Item("", "")
@@ -25,11 +27,13 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         or (describes(items[at]) and at + 1 < len(items) and _may_describe(items[at], items[at + 1]))
     ):
         return True  # "la manta negra", "black rug": a colour, not the mare
+    if before.text == "que" and items[at].has(*SKY) and any(i.mark or i.text in MORE for i in items[at + 1 : at + 2]):
+        return True  # "qué brisa más fría", "¡qué trueno!"
     if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
         return True  # "viene lluvia"
     if items[at + 1 : at + 2] and items[at + 1].text == "of" and wordlike(items[at]):
         return True  # "chance of rain"
-    if before.text == "the" and _this_thing_here(items, at):
+    if food(items, at) or (before.text == "the" and _this_thing_here(items, at)):
         return True
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola

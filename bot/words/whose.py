@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.events import Clipped
 from bot.words.agreement import disagrees
 from bot.words.around import excepted
+from bot.words.came_for import of_one_horse
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.one_to_another import goes_on_of_either
@@ -23,6 +24,11 @@ def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     if telling.others is not None and telling.others[0] is horses:
         return goes_on_of_either(clause, at, horses, telling.others[1], telling.roster.spelled)
     pronoun = next((k for k in range(at - 1, -1, -1) if of_one(clause.items, k)), -1)
+    if pronoun < 0 and of_one_horse(clause.items[0]):
+        heard = telling.heard.horses if telling.heard is not None and clause.joined == "and" else ()
+        if len(heard) > 1 and horses is telling.who and all(i.horse for i in heard):
+            return the_one(clause.items[0], heard)  # "(Luna va con Brisa y) está tiritando"
+        pronoun = 0  # "(vi a Rayo y a Duque y) está sudando"
     return the_one(clause.items[pronoun], horses) if pronoun >= 0 and horses is telling.who else horses
 
 
@@ -137,6 +143,7 @@ def _every(items: Sequence[Item]) -> list[int]:
         if i.has("everyone", "all horses")
         and not _wholly(items, k)
         and not _all_of_it(items, k)
+        and not _and_all(items, k)
         and not (k and items[k - 1].has("thanks"))
     ]
 
@@ -144,6 +151,12 @@ def _every(items: Sequence[Item]) -> list[int]:
 def _wholly(items: Sequence[Item], at: int) -> bool:
     """As in "está todo decaído", "il est tout mouillé": how much, not how many."""
     return items[at].has("wholly") and at + 1 < len(items) and predicate(items[at + 1])
+
+
+def _and_all(items: Sequence[Item], at: int) -> bool:
+    """As in "con frío y todo", "cold and all": whatever belongs to it, of no horses."""
+    ends = at + 1 >= len(items) or items[at + 1].mark or not predicate(items[at + 1])
+    return at > 0 and items[at].has("wholly") and items[at - 1].has("and") and ends
 
 
 def _all_of_it(items: Sequence[Item], at: int) -> bool:
@@ -156,5 +169,9 @@ def _all_of_it(items: Sequence[Item], at: int) -> bool:
 
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:
-    """As in "el que tiritaba era el perro"."""
-    return any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind)
+    """As in "el que tiritaba era el perro", "la que está helada soy yo", "el sudado es Marcos"."""
+    if any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind):
+        return True
+    words = [i for i in behind if not i.has("time", "very", "article") or i.has("is", "was")]
+    i_am = len(words) > 1 and words[0].has("i") and words[1].has("i", "subject")
+    return i_am or (len(words) > 1 and words[0].has("is", "was", "it") and words[1].person)

@@ -20,6 +20,8 @@ FRAMES = {
         "unless {n} is {s} leave it", "{n} could get {s} with that on", "I dreamt {n} was {s}",
         "before {n} gets {s}", "so that {n} doesn't get {s}", "afraid {n} gets {s}", "anyone know if {n} is {s}?",
         "{n}'s owner is {s}", "{n}'s rider is {s}", "when {n} was young he was {s}", "{n} was {s} when he was a baby",
+        "aged four {n} was {s}", "{n} was {s} at three years old", "her first winter here {n} was {s}",
+        "in 2019 {n} was {s}", "aged two, {n} was {s} all the time",
     ),
     "encina": (
         "si {n} está {s} avisadme", "si {n} se pone {s} quitadle la manta", "espero que {n} no esté {s}",
@@ -29,6 +31,8 @@ FRAMES = {
         "a lo mejor {n} está {s}", "quizá {n} esté {s}", "{n} estaría {s} con la gorda",
         "cuando {n} era potro estaba {s}", "{n} estaba {s} cuando era pequeño",
         "avisad si veis a {n} {s}", "el dueño de {n} está {s}", "soñé que {n} estaba {s}",
+        "con cuatro años {n} estaba {s}", "{n}, a los dos años, estaba {s}", "en su primer invierno {n} estaba {s}",
+        "cuando {n} tenía cinco años estaba {s}", "allá por 2019 {n} estaba {s}",
     ),
     "chenaie": (
         "si {n} est {s} appelez moi", "si jamais {n} est {s} on enlève", "j'espère que {n} n'est pas {s}",
@@ -39,6 +43,8 @@ FRAMES = {
         "quand {n} était jeune il était {s}", "{n} était toujours {s} quand elle était pouliche",
         "quand elle était petite, {n} était {s}", "du temps où {n} était en club il était {s}",
         "le propriétaire de {n} est {s}", "j'ai rêvé que {n} était {s}", "au cas où {n} serait {s}",
+        "à quatre ans {n} était {s}", "quand {n} avait trois ans il était {s}", "son premier hiver ici {n} était {s}",
+        "en 2019 {n} était {s}",
     ),
 }  # fmt: skip
 
@@ -53,6 +59,30 @@ def test_a_sign_supposed_is_no_sign(name: str) -> None:
         said = read(frame.format(n=horse, s=sign), here.people[0], here, now)
         heard[said.heard] = (said.events, said.ask)
     assert {text: told for text, told in heard.items() if any(told)} == {}
+
+
+AT_AN_AGE = {
+    "oak": (
+        "aged four Tucker is shivering",
+        "at 24 years old Tucker is shivering",
+        "Tucker, his first winter here, is {s}",
+    ),
+    "encina": (
+        "con cuatro años Trueno está {s}",
+        "Trueno, con 26 años, está {s}",
+        "es su primer invierno, Trueno está {s}",
+    ),
+    "chenaie": ("à quatre ans Caramel est {s}", "à 26 ans Caramel est {s}"),
+}
+
+
+@pytest.mark.parametrize("name", AT_AN_AGE)
+def test_how_old_it_is_now_leaves_what_is_so_now(name: str) -> None:
+    """An age dates only what is told as past."""
+    here = barn(name)
+    now = as_filed(here)
+    messages = [text.format(s=SIGNS[name][0]) for text in AT_AN_AGE[name]]
+    assert [text for text in messages if not read(text, here.people[0], here, now).events] == []
 
 
 ONLY_SPOKEN_OF = {

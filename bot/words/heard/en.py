@@ -1038,6 +1038,8 @@ PHRASES = {
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """
+        (on / in) (a / the / this) (video / reel / clip), (on / off) (tiktok / instagram / insta / facebook / youtube),
+        (on / in / from) (the / ) (telly / tv / film / movie),
         next door, (down / up / over / across) the road, across the way, (down / up) the lane,
         (the other / another) (yard / barn), my (old / last) (yard / barn / stables)
     """,
@@ -2054,7 +2056,10 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
-    "was": "was, were, had, been, has been, had been, have been, was called, was named, were called",
+    "was": """
+        had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been,
+        was called, was named, were called
+    """,
     "plan": """
         (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
         (goes / go / going) out at,
@@ -2155,6 +2160,9 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        the (night / day / year) (she / he) was born, in (her / his) (racing / competing / show) days,
+        (back in / in)
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         (/ i / we / they) (had / have had / once had / knew / owned / used to have)
         (one / a horse / a mare / a gelding / a pony) (that / who / once), (read / heard) about a, heard of a,
         (/ i / we) once |had|knew,
@@ -2204,6 +2212,16 @@ PHRASES = {
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend
+    """,
+    "at an age": """
+        (aged / at the age of / at)
+        (one / two / three / four / five / six / seven / eight / nine / ten / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (year / years / months) (/ old),
+        (aged / at the age of)
+        (one / two / three / four / five / six / seven / eight / nine / ten / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10),
+        (her / his / the) first (year / winter / summer / autumn / season) (/ here / with us),
+        in (her / his) (younger / racing / young) days,
+        back in (her / his / the) (day / heyday / prime), in (her / his) (heyday / prime / youth)
     """,
     "young": """
         a foal, a yearling, a colt, a filly, a baby, a weanling, a youngster, a two year old, a three year old,
@@ -2257,6 +2275,17 @@ PHRASES = {
         could have sworn, coulda sworn, would have sworn
     """,
     "said": """
+        (popped / nipped / went / ran / headed / wandered / walked / came / going / coming / heading)
+        (out / in / up / down / over / back) (for / to get / to fetch / to catch / to grab),
+        when (i / we) (saw / see / noticed / found / spotted / realised / realized / heard),
+        just been up to see, been up to see, been up to check, been in to check, just been in to check,
+        popped in to see, popped in on, popped in to check, nipped in to see, nipped down to see,
+        nipped up to see, nipped in to check, nipped down, nipped out to check, nipped out,
+        went in to check, went out to see, went out to check, went up to see, went up to check,
+        called in to see, called in on, stopped in to see, swung by, just swung by, walked past,
+        just walked past, just passed, driving past, drove past, just drove past, riding past, rode past,
+        peeked in on, peeked at, had a nosy at, had a nosey at, had a gander at, had a butchers at,
+        took a gander at, took a peek at, have had a look at, ive been to see, have been to check,
         (i / we) (could / can) not help (noticing / but notice / but noticing / seeing / but see), to me,
         just had a feel of, had a feel of, having a feel of,
         says, said, reports, thinks, think, told me, reckons, noticed, saw, reckon, tells me, reported,
@@ -2455,6 +2484,7 @@ PHRASES = {
         freezing cold out there, cold out in it
     """,
     "i": """
+        yours truly, muggins (/ here), yours truly here, this (poor / old) (groom / human),
         can not make it, will not make it, can not come in, will not be in, can not do it,
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,
@@ -2489,6 +2519,7 @@ PHRASES = {
         best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
         granny, grandad, grampa
     """,
+    "another": "another, the other, a different, some other",
     "title": """
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
         electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
@@ -2917,14 +2948,6 @@ PHRASES = {
         just had my hand under, i touch under, i touched under, touched under, hand under,
         hand under the rug, hand under her rug, hand under his rug, hand inside, hand in under, hand in,
         gave him the once over, gave her the once over, gave him a once over, gave her a once over,
-        just been up to see, been up to see, been up to check, been in to check, just been in to check,
-        popped in to see, popped in on, popped in to check, nipped in to see, nipped down to see,
-        nipped up to see, nipped in to check, nipped down, nipped out to check, nipped out,
-        went in to check, went out to see, went out to check, went up to see, went up to check,
-        called in to see, called in on, stopped in to see, swung by, just swung by, walked past,
-        just walked past, just passed, driving past, drove past, just drove past, riding past, rode past,
-        peeked in on, peeked at, had a nosy at, had a nosey at, had a gander at, had a butchers at,
-        took a gander at, took a peek at, have had a look at, ive been to see, have been to check,
         can you all note, please all note, kindly note, kindly, make a note, make note, take note,
         jotting down, for the log, for the book, for your info, for your information, for the handover,
         for handover, handover, voice note, voice message, voice text, voice texting,
@@ -3776,7 +3799,8 @@ PHRASES = {
         leave, best, may need, might need, should
     """,
     "beside": """
-        by, next to, right next to, beside, alongside, near, close to, across, in front, behind, right behind,
+        by, next to, right next to, beside, alongside, near, close to, across, in front, in front of, behind,
+        right behind, just (behind / beside), over by, across from,
         next door to, next door, opposite, adjacent to, down from, over from, along from, over the fence, across the
         fence, on the other side, the other side, unlike, looks like, looked like, looking like,
         who looks like, that looks like, that looked like
@@ -3825,6 +3849,7 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
+        (the / our / my / your / his / her / a) (dog / cat / pup / puppy / kitten),
         (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
@@ -3846,7 +3871,7 @@ PHRASES = {
         headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
         barrow|s, pyjamas
     """,
-    "called": "called, named, by the name of, was called, was named, were called",
+    "called": "called, named, by the name of, was called, was named, were called, whose name is, names |her|him",
     "pony": "the pony, the wee pony, our pony",
     "donkey": "the donkey, the donk, our donkey",
 }

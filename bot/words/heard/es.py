@@ -1291,6 +1291,9 @@ PHRASES = {
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "elsewhere": """
+        (en / de) (un / el / este) (vídeo / reel), en (tiktok / instagram / insta / facebook / youtube),
+        (de / en) la (tele / serie / peli / película / telenovela),
+        (/ en) (mi / la / / su) otra (cuadra / hípica / yeguada / finca),
         de al lado, de enfrente, del pueblo, (/ en) (/ la) otra cuadra, (/ en) (/ la) otra hípica, otro rancho,
         (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado
     """,
@@ -2370,6 +2373,7 @@ PHRASES = {
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
     """,
     "was": """
+        tuvo (/ un / su primer) cólico, tuvo cólicos, tuvo (/ la) tos, tuvo (/ la) fiebre, se puso mal|o|a,
         estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado,
         han estado, temblaban, tiritaban, sudaban, titiritaba, transpiraba, transpiraban, tenía frío,
         tenía calor, tenían frío, tenían calor, temblaba de frío, tiritaba de frío, pasaba frío, pasaba calor,
@@ -2582,6 +2586,7 @@ PHRASES = {
     """,
     "bare weather": "",
     "brings weather": """
+        sopla, soplaba, corre, corría, se ha levantado, se levantó, se levanta, entra, se ha metido, se metió,
         vaya,
         hay, viene, cae, llega, vino, habrá, hubo, más, se viene, se acerca, se avecina, anuncian, dan, daban,
         dan para hoy, está cayendo, ha caído, cayó, caía, caerá, caen, habrá mucha, hay mucha, hay mucho,
@@ -2597,6 +2602,11 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (la noche / el día / el año) que (nació / nacieron / llegó a casa),
+        de (cría / potrilla / potrillo / chiquitit|o|a / bebé), en (mi / su) época,
+        en sus años de (concurso / carreras / competición / trabajo),
+        (en / allá por / por el)
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         (tuve / tuvimos / tenía / teníamos / conocí / había) (uno / una / un caballo / una yegua / un poni) que,
         (leí / oí) de un|a,
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
@@ -2626,6 +2636,15 @@ PHRASES = {
         en cierta ocasión, había estado, habían estado,
         (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
         (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
+    """,
+    "at an age": """
+        (con / con apenas / con solo / a los / a sus / al cumplir / cuando tenía / tenía / teniendo)
+        (un / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (añ|o|os / añitos / mes|es),
+        (/ en) (su / el) primer (año / invierno / verano / otoño) (/ aquí / con nosotros),
+        (su / la) primera (temporada / primavera),
+        (/ de) recién llegad|o|a, nada más llegar, al poco de llegar, en sus (/ buenos) tiempos, en sus años mozos,
+        de (jovencit|o|a / cachorr|o|a)
     """,
     "young": """
         potr|o|a|os|as, potrill|o|a, potranc|o|a, joven, jóvenes, pequeñ|o|a, chic|o|a, chiquit|o|a, bebé, más joven,
@@ -2675,6 +2694,8 @@ PHRASES = {
         la verdad no sé, la verdad es que no sé, no sé ni, soñé que, he soñado que, soñaba que
     """,
     "said": """
+        (y / / pues) resulta (/ ser) que,
+        cuando (vi / veo / he visto / hemos visto / noté / he notado) (que / a), cuando me (he dado / di) cuenta de que,
         a ver a, pasé a ver a, fui a ver a, he ido a ver a, vengo de ver a, pasé ahora a ver a, pasé a mirar a,
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
         me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que,
@@ -2864,8 +2885,13 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
-        mi |hija|hijo, yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted,
-        ustedes, mi, mis,
+        (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe),
+        (la / el) aquí presente,
+        mi (menda / persona / cuerpo serrano),
+        (me / nos) (he / hemos / había) (puesto / quitado / echado),
+        (llevo / llevaba / tengo / voy con) (puest|o|a|os|as / encima),
+        mi |hija|hijo,
+        yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
         chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -2910,6 +2936,7 @@ PHRASES = {
         prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
         pariente|s
     """,
+    "another": "(/ la / el / hay) (otra / otro), (la / el) (otra / otro) que se llama",
     "title": """
         el herrador, la herradora, el dentista, la dentista, el fisio, la fisio, el veterinario, la veterinaria,
         el vete, la vete, el doc, la doc, el entrenador, la entrenadora, el esquilador, la esquiladora,
@@ -3969,6 +3996,7 @@ PHRASES = {
         no se l|o|a pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
     """,
     "beside": """
+        al ladito, a la vera, a la par, en frente, justo (enfrente / detrás / delante),
         al lado, de al lado, justo al lado, junto a, junto al, cerca, enfrente, de enfrente, frente a, frente al,
         delante, detrás, de detrás, al fondo,
         pegad|o|a a, vecin|o|a, a diferencia, se parece a, que se parece a, que se parecía a
@@ -4048,7 +4076,8 @@ PHRASES = {
         calzoncillos
     """,
     "called": """
-        llamad|o|a, que se llama, que se llamaba, se llamaba, se llamaban, de nombre, que se llama igual
+        llamad|o|a|os|as, que se llama, que se llamaba, se llamaba, se llamaban, de nombre, que se llama igual,
+        (/ también / que también) se (llama / llaman / llama también), cuyo nombre es
     """,
     "pony": "el poni, la poni, al poni, el poney, el pony",
     "donkey": "el burro, la burra, al burro, el burrito, la burrita",

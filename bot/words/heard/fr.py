@@ -1198,6 +1198,8 @@ PHRASES = {
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
     "elsewhere": """
+        (dans / sur) (une / la / cette) vidéo, sur (tiktok / instagram / insta / facebook / youtube),
+        (à / de) la (télé / série), du film,
         d'à côté, d'en face, chez eux, chez elles, l'écurie voisine, du village, du quartier,
         (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
         (/ dans / à / de) (mon / l') (ancienne écurie / ancien club)
@@ -2498,13 +2500,15 @@ PHRASES = {
         pour éviter que, afin de, afin que, afin qu'
     """,
     "was": """
+        a eu (des coliques / une colique / la colique / de la fièvre / la toux),
+        toussait, toussaient, boitait, boitaient, trottait, frissonnait,
         était, étaient, avait, avaient, transpirait, tremblait, grelottait, frissonnait, fut, a été, ont été,
         étais, avais, c'était, avait été, était encore, était déjà, étaient tous, était tout, était toute,
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
         se portait bien, allait nickel, est resté||e, sont resté|s|es,
         avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud,
-        s'appelait, s'appelaient
+        s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2602,6 +2606,10 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (la nuit / le jour / l'année) où (elle / il) est né||e,
+        dans ses années de (concours / course / courses / compétition),
+        en
+        (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),
         (j'ai eu / on a eu / on avait / j'avais / j'ai connu / nous avions)
         (un / une / un cheval / une jument / un poney) qui, (lu / entendu parler) d'un|e,
         (étant / étan) (jeune / petit|e / poulain / pouliche),
@@ -2629,6 +2637,14 @@ PHRASES = {
         (dans / à / de) (mes / nos / ses / leurs) anciennes écuries,
         (dans / à / de) (mon / notre / son / leur) (ancien / premier / précédent)
         (club / poney club / centre équestre / centre / haras)
+    """,
+    "at an age": """
+        (à / avec / à l'âge de / vers / l'année de ses / avait / quand il avait / quand elle avait)
+        (un / deux / trois / quatre / cinq / six / sept / huit / neuf / dix / 1 / 2 / 3 / 4 / 5 / 6 / 7 / 8 / 9 / 10)
+        (an / ans / mois),
+        (/ lors de) (son / le) premier (hiver / été / printemps / automne) (/ ici / chez nous),
+        (/ lors de) (sa / la) première (année / saison) (/ ici / chez nous),
+        à (son / sa) arrivée, (dans / de) (sa / ses) (jeunesse / jeunes années / belles années)
     """,
     "young": """
         poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling,
@@ -2664,6 +2680,8 @@ PHRASES = {
         à ce qu'il paraît, à ce qu'on dit, rumeur, la rumeur
     """,
     "said": """
+        (voilà / il se trouve / il s'avère) (que / qu'),
+        quand (j'ai / on a) (vu / remarqué / trouvé / aperçu / entendu) (/ que / qu'),
         je me permets de vous signaler que, je me permets de vous signaler qu', je vous signale que,
         je vous signale qu', je me permets de signaler que, je me permets de signaler qu', contrôlé, contrôlée,
         vérifié, vérifiée,
@@ -2797,6 +2815,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
+        (m'a / me / nous a / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
         {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
@@ -2827,6 +2846,7 @@ PHRASES = {
         fiston, grande sœur, petite sœur, grand frère, petit frère, petit ami, petite amie, ex mari, ex femme,
         grands parents, meuf, mec, homme, coloc, gosse, gamin|e
     """,
+    "another": "(une / un / l' / d') autre, autre",
     "title": "dr, docteur",
     "calling": """
         maréchal, maréchal ferrant, maréchale, dentiste, dentiste équin, ostéo, ostéopathe, véto, vétérinaire, physio,
@@ -4031,6 +4051,7 @@ PHRASES = {
         à découvrir, à couvrir, à sortir
     """,
     "beside": """
+        juste (devant / en face / à côté), tout près, à gauche, à droite,
         à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à, voisin||e,
         contrairement à, ressemble à, qui ressemble à, qui ressemblait à
     """,
@@ -4104,7 +4125,7 @@ PHRASES = {
     """,
     "called": """
         nommé||e, appelé||e, dénommé||e, surnommé||e, baptisé||e, du nom de, qui s'appelle, qui s'appelait,
-        s'appelait, s'appelaient
+        s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "pony": "le poney, la ponette, le ptit poney, le petit poney",
     "donkey": "l'âne, l'ânesse, le ptit âne, le petit âne, notre âne",

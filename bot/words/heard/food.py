@@ -1,0 +1,15 @@
+"""Food and drink, in or on which a word that a horse is called as well is what it says: "arroz con canela".
+
+As `tokens` writes them, without accents; they mean nothing else, so they are in no table.
+"""
+
+_FOOD = """
+    mate cafe te caldo sopa atole arroz chocolate leche azucar galletas bizcocho natillas flan torrijas churros manzana
+    manzanas compota tarta pastel helado yogur tostada tostadas pan vino cerveza ron guiso estofado postre merienda
+    infusion bunuelos rosquillas magdalena magdalenas batido
+    coffee tea soup cake pie pudding custard porridge toast bread milk cream yoghurt yogurt latte cappuccino smoothie
+    stew curry sandwich sauce icing wine beer cider cocktail crumble trifle flapjack
+    chocolat gateau tarte crepe crepes lait creme pain soupe yaourt vin biere tisane riz gaufre gaufres patisserie
+    dessert gouter potage bouillon mousse
+"""
+FOOD = frozenset(_FOOD.split())
