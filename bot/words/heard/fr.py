@@ -4050,6 +4050,7 @@ PHRASES = {
         (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
+    "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,
         gant|s, moufle|s, écharpe|s,
