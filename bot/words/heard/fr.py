@@ -956,6 +956,7 @@ PHRASES = {
         sangle / attache / boucles / sangles / attaches)
     """,
     "broken": """
+        (vient / viennent) (/ juste) de (céder / lâcher / casser / péter / craquer / rompre / sauter / se casser),
         brisé||e|s|es, a brisé, s'est brisé||e,
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
         déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e,
@@ -1610,6 +1611,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (n'est / est / ne sont / sont) plus à (laisser / tenir / garder) (nu / nue / nus / nues),
         soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
@@ -1707,6 +1709,7 @@ PHRASES = {
         on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir
     """,
     "worked": """
+        (/ j'ai / on a / nous avons) sauté avec,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
@@ -2449,7 +2452,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
-        jusqu'à la po, jusqu'à la pô,
+        à ce point, jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
         carrément, hyper, drôlement, sacrément, entièrement, mega, grave, vachement, énormément, archi, ultra,
@@ -3390,6 +3393,7 @@ PHRASES = {
         quoi sur qui, quoi mettre sur qui, qui mettre en quoi
     """,
     "ask left": """
+        (/ il y en a / y en a) combien (/ encore) (qui sont pas faits / qui ne sont pas faits / pas faits / de pas faits / pas faits encore),
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3542,6 +3546,7 @@ PHRASES = {
         c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
+        (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours) qui (sèche / sèchent),
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3860,6 +3865,7 @@ PHRASES = {
         tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
+        (est / est il / est elle / sont) (/ si / aussi / tellement / autant / tant) (couvert / couverte / couverts / couvertes / habillé / habillée),
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
