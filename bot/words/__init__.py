@@ -11,6 +11,7 @@ misspelt   words of the trade with a slip in them
 slipped    names that what follows tells: a slip in one word, an apostrophe lost
 alone      words that are the same whatever stands beside them
 scan, begins_anew    the longest name or phrase at each place, its last word left to what begins there
+years      a year that is over
 borne      what is said to be worn and only tells how it is
 et_est     French "et" and "est" written for each other
 settle     which words that look like names are names
@@ -29,6 +30,7 @@ my_things  what is the speaker's, and no garment, told by its colour
 owned      whose it is
 hers       what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
 in_passing who is named only to tell of somebody else: "the mare next to Maple"
+worn_by    whose it is that another wears
 cleft      which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 second_thoughts   what is taken back of what was told before
@@ -52,7 +54,7 @@ whose      whom a sign without a name is about
 agreement, pronouns, one_to_another   which of several horses "he" is
 removed    why a piece came off
 stripped   everything off, or all but one piece
-asking, undoing   what is a question, what takes back
+asking, asked_beside, undoing   what is a question, what takes back
 signs, states, wear, placed, routine, questions, topics, choices    one sort of saying each
 done       the round as done, and who is left out of it
 it         what was done to "it"
@@ -60,6 +62,7 @@ shares     what each of several horses gets
 change     what a clause does to an outfit
 dressed_alike how one is dressed, left out because the one before said so
 wearers    who wears it
+put_right  what is worn so no longer
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
 thread     whom a clause leaves for those behind it

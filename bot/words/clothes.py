@@ -16,6 +16,7 @@ from bot.words.sentences import REACH
 
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
+WHERE = ("au ", "aux ", "a l' ", "a la ", "dans ", "en ", "al ", "in ", "on ")  # opens where something is
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
 # what a weak word of clothes stands behind: "the heavy", "in heavy", "took heavy off"
 DETERMINING = (
@@ -281,6 +282,6 @@ def _determined(before: Item | None) -> bool:
 
 def _ends(after: Item | None) -> bool:
     """Whether no thing follows that the words would describe: "the spare box"."""
-    if after is not None and after.has("place stall", "place field"):
+    if after is not None and after.has("place stall", "place field") and not after.text.startswith(WHERE):
         return after.has("in", "inwards", "outwards", "turned out", "brought in")
     return after is None or after.mark or bool(after.means) or bool(after.horses) or after.person

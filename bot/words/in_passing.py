@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import takewhile
 
-from bot.words.hers import NOTHING, PEOPLE, end_of_hers
+from bot.words.hers import NOTHING, PEOPLE, end_of_hers, owns
 from bot.words.items import Item, places, predicate
 
 LIVING = (*PEOPLE, "pony", "donkey")
@@ -23,7 +24,27 @@ def without_passing(items: Sequence[Item]) -> Sequence[Item]:
     named = [at for at, item in enumerate(items) if item.horses]
     if not named:
         return items
-    return _only_told_which(_people_of_theirs(items, named))
+    return _only_told_which(_people_of_theirs(*_places_of_theirs(items, named)))
+
+
+def _places_of_theirs(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequence[Item], Sequence[int]]:
+    """As in "turned Pip out in Gus's field", "Pip's in Gus's stall": the place, and no Gus."""
+    theirs = [at for at in named if at and items[at - 1].has("in", "toward", "after") and _another_stands(items, at)]
+    found: list[Item] = []
+    end = 0
+    for at in theirs:
+        found.extend(items[end:at])
+        end = at + owns(items, at)
+    kept = [*found, *items[end:]] if end else items
+    return kept, [at for at, item in enumerate(kept) if item.horses] if end else named
+
+
+def _another_stands(items: Sequence[Item], at: int) -> bool:
+    """Whether a place of this horse's follows, and another horse was named before it without a pause."""
+    first = at + owns(items, at)
+    place = next((i for i in items[first : first + 3] if not i.has("any adjective")), NOTHING)
+    before = takewhile(lambda i: not i.mark, reversed(items[:at]))
+    return first > at and place.has("place stall", "place field") and any(i.horses for i in before)
 
 
 def _people_of_theirs(items: Sequence[Item], named: Sequence[int]) -> Sequence[Item]:

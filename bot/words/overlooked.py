@@ -200,6 +200,7 @@ def _blocked(words: Sequence[Item]) -> bool:
 
 
 def _asked(items: Sequence[Item], sign: Sign = "shivering") -> bool:
-    """Whether the message asks: a question mark right behind the word that says this sign."""
+    """Whether the message asks: a question mark right behind the word that says this sign, or behind "tremble-tu"."""
     at = next((k for k, item in enumerate(items) if item.has(f"sign {sign}")), -1)
-    return any(item.mark and item.raw in "?¿" for item in items[max(0, at - 1) : at + 2]) or items[0].raw == "¿"
+    end = at + 3 if any(not (item.means or item.mark) for item in items[at + 1 : at + 2]) else at + 2
+    return any(item.mark and item.text in "?¿" for item in items[max(0, at - 1) : end]) or items[0].raw == "¿"

@@ -20,7 +20,7 @@ from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed
+from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed, surely_done
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
@@ -88,14 +88,20 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
 def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "…, but", "except", "if", "as", "when"."""
     item, following = _here(sentence, at)
+    if item.has("very") and at and sentence[at - 1].has("is") and predicate(following):
+        return STAYS  # "Pip's so wet you could wring him out"
     if item.has("when") and item.has("but") and following.has("and"):
         return STAYS  # "Molly's good though and her sheet is dry"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else STAYS
+    if item.has("in case") and current.items and surely_done(current):
+        return "if"  # "he's in his heavy just in case"
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
     because = (_somebody(following) and not item.has("hour")) or tells_of_a_piece(sentence[at + 1 :])
+    if item.has("else") and _would_be_else(sentence[at + 1 : at + 4]) and (dresses(current) or current.has(*MOVES)):
+        return "if"  # "mis la polaire à Lune sinon elle a froid"
     if item.has("reason") and (behind_pause or complete(current)) and because:
         return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
     if item.has("when") and (complete(current) or dresses(current)):
@@ -158,7 +164,7 @@ Rule = Callable[[Sequence[Item], int, Thought], str | None]
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("bare", "leaves only", "strap", "afterwards", *DONE_BY_SPEAKER)), _by_a_deed),
     (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
-    (frozenset(("except", "if", "reason", "when", "but")), _by_a_link),
+    (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),
 )
 
@@ -257,6 +263,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     if before.has("is", "was") and not before.mark:
         return False  # "how is she"
     verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    if after is not None and after.has("guess") and any(i.has("what") for i in sentence[at + 2 : at + 3]):
+        return True  # "Quartz a froid je sais pas quoi faire"
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
@@ -267,6 +275,12 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
     told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
+
+
+def _would_be_else(behind: Sequence[Item]) -> bool:
+    """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
+    she = bool(behind) and behind[0].has("she", "it")
+    return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:

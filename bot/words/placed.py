@@ -8,7 +8,7 @@ from bot.words.around import OF_HORSE
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.hers import owns_the_stall, something_of_hers
 from bot.words.items import Item, of_a_horse
-from bot.words.listed import list_near
+from bot.words.listed import in_company, list_near
 from bot.words.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
@@ -93,7 +93,8 @@ def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
     stands = _stands_there(clause.items)
     moved = stands or clause.has("turned out", "brought in") or _left_there(clause.items)
     where = _where(clause.items) if moved and not _changed(clause.items) and not clause.has("not") else None
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    items = clause.items
+    horses = [i for k, i in enumerate(items) if i.horses and not (owns_the_stall(items, k) or in_company(items, k))]
     if stands and where is not None:
         telling.standing.update(name for i in horses for name in i.horses)
     if where is not None:
@@ -249,7 +250,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
-        return named(telling.all_but(horses))
+        left = next(k for k, i in enumerate(clause.items) if i.has("except"))
+        return named(telling.all_but([i for i in clause.items[left:] if i.horses] or horses))
     if horses:
         return horses
     if of_both(clause):

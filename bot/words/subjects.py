@@ -150,7 +150,19 @@ def _lies_over_or_under(items: Sequence[Item], at: int) -> bool:
     return before is not None and before.has("over", "under") and not before.has("and")
 
 
-def _meet_mark(reading: Reading, item: Item) -> None:
+def _answers(items: Sequence[Item], at: int) -> bool:
+    """As in "no he's wet", "no, está mojado": an answer to what was said or asked, that denies nothing behind it."""
+    then = items[at + 1] if at + 1 < len(items) else None
+    if then is None or not items[at].has("no"):
+        return False
+    opens = at == 0 or items[at - 1].mark
+    return (opens and then.text == ",") or (then.has("subject") and then.has("she", "it") and not then.has("article"))
+
+
+def _meet_mark(reading: Reading, at: int) -> None:
+    item = reading.items[at]
+    if at and item.text in ",." and reading.items[at - 1].has("not"):
+        reading.denied = False  # "no he's not, he's sweating"
     if item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
         reading.gap = 0  # "her sheet leaks at the seam, soaked"
     elif reading.spent:  # "no better, still shivering"
@@ -206,7 +218,7 @@ def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     item = reading.items[at]
     if item.mark:
-        _meet_mark(reading, item)
+        _meet_mark(reading, at)
     elif (item.person or not TURNING.isdisjoint(item.means)) and _turns(reading, at):
         pass
     elif _begins_another(reading, at):
@@ -224,7 +236,9 @@ def _turns(reading: Reading, at: int) -> bool:
     """Whether a word that may turn what is said does so at this place; how is noted."""
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if item.has("not", "stopped"):
+    if item.has("not", "stopped") and _answers(items, at):
+        pass  # "(is he sweating?) no he's just wet"
+    elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
     elif item.has("and") and _goes_on_of_it(reading, at):

@@ -128,6 +128,12 @@ class Telling:
         self.told = set(events)
         self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
 
+    def found_again(self) -> None:
+        """The piece that was told to be gone is there after all."""
+        gone = self.events[-1]
+        if isinstance(gone, GarmentIs):
+            self.retell([*self.events[:-1], GarmentIs(gone.garment, "in service")])
+
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""
         if self.ask is None and ask.options:

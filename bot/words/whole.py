@@ -11,6 +11,7 @@ ENOUGH = (
     "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
     "clipped",
 )  # fmt: skip
+ASKED_FOR = "put"  # English: of what was done, and of what is to be done
 ALIKE = 3  # words of a horse that is as the one before
 
 
@@ -85,3 +86,11 @@ def placed_or_dressed(current: Thought) -> bool:
     return bool(current.pieces) and current.has(
         "put on", "took off", "took", "swapped", "wears", "keeps", "in", "on", "off", "only", "without", "in its stead"
     )
+
+
+def surely_done(current: Thought) -> bool:
+    """A horse is dressed so, or was moved, for certain: "he's in his sheet"; "put it on" may be asked for."""
+    if not complete(current) or current.has("plan", "habit", "if", "keep"):
+        return False
+    asked_for = any(i.text == ASKED_FOR for i in current.items) and not current.has("subject", "is")
+    return not asked_for

@@ -1032,6 +1032,8 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """
@@ -1849,6 +1851,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
@@ -2038,6 +2041,7 @@ PHRASES = {
         as though, in the event, should it, were it, had it, supposing, suppose, on condition,
         given that it, depending, depends, in case of, else, unless and until
     """,
+    "in case": "(/ just) in case, incase, (/ just) in case of",
     "when": """
         when, while, by the time, until, till, before, where, whenever, although, though, despite,
         in spite of, even with, even in, til, untill, whilst, once it, once she,
@@ -2047,6 +2051,8 @@ PHRASES = {
     """,
     "was": "was, were, had, been, has been, had been, have been, was called, was named, were called",
     "plan": """
+        (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
+        (goes / go / going) out at,
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
         ill |ask|make,
         ill |turn|drop|message|text|grab|send|wait|swap|stop|feed|clean|fetch|move|change|keep|tell|meet|find,
@@ -2144,6 +2150,9 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        (/ i / we / they) (had / have had / once had / knew / owned / used to have)
+        (one / a horse / a mare / a gelding / a pony) (that / who / once), (read / heard) about a, heard of a,
+        (/ i / we) once |had|knew,
         last week, last month, last year, last winter, last summer, last time, the other day, weeks ago,
         days ago, months ago, years ago, a week ago, a month ago, a year ago, back then, once upon,
         last season, last spring, last autumn, last fall, when she was, when he was, as a foal,
@@ -2276,6 +2285,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,
         (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
         stands a chance, saving grace, by the grace of, in good grace, with good grace,
         like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
@@ -2494,8 +2504,13 @@ PHRASES = {
         wants to know, let me know, lmk
     """,
     "told by": "according to",
+    "to whom": """
+        tell, tells, told, telling, texted, warned, warn, showed, show, remind, reminded, messaged, informed, inform,
+        ask, asked
+    """,
     "shop": """
         store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        bar, pub, diner, pharmacy, library, gym, church, gas station, hardware store,
         tackroom shop, saddlery, feed mill, feed place, hay place
     """,
     "my": "my, our, mine",
@@ -2547,6 +2562,8 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,
+        (/ back / over) at my |place|house|home,
         not only,
         along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
@@ -2853,6 +2870,10 @@ PHRASES = {
         i forgot to mention, forgot to report, almost forgot, nearly forgot, before i forget, bytheway,
         incidentally, one more thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
+        (if / in case) (anyone / anybody / someone / somebody / you / any of you / you guys) (is / are)
+        (looking / searching / hunting / after / asking / missing / wondering) (/ for) (/ it / him / her / them),
+        (if / in case) (anyone / anybody / someone / somebody) (needs / wants / misses) (/ it / him / her / them),
+        (if / in case) (you / any of you / you guys) (need / want / miss) (it / him / her / them),
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
         in case anyone asks, in case you are wondering, in case you were wondering, in case anyone cares,
         incase anyone is wondering, if anyone is wondering, if anyones wondering, if anyone asks,
@@ -3720,6 +3741,10 @@ PHRASES = {
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
+    "put right": """
+        (/ i have / i / all / now / have) sorted (/ it / them / that / now / it now), put (it / that / them) right,
+        (/ i have / i) (fixed / corrected) (it / them / that) (/ back / now), all sorted, put right now
+    """,
     "leaves only": "",
     "only": "only, just, nowt but, nothing but",
     "toward": "for, to, onto",
@@ -3735,7 +3760,8 @@ PHRASES = {
         what i sent, what i told you, my last, my last message, my last text, my last one,
         the last message, the last one, last message, last one, last bit, the last bit, that last one,
         that last bit, that last message, my previous message, my message, what i said before,
-        what i said earlier, that message, that one i just sent, that one i sent, what i reported
+        what i said earlier, the last thing i |said|wrote|sent|put, the last thing,
+        that message, that one i just sent, that one i sent, what i reported
     """,
     "afterwards": """
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
@@ -3791,6 +3817,7 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
+        (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,

@@ -1284,6 +1284,8 @@ PHRASES = {
         |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
         le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "elsewhere": """
@@ -2357,6 +2359,7 @@ PHRASES = {
         ni que, aunque fuera, aunque estuviera, aunque esté, depende de si, depende, según esté, según haga,
         según venga, dependiendo de, igual si, que si
     """,
+    "in case": "por si, por si acaso, por si a caso, porsiacaso, por si las moscas, por si llueve",
     "when": """
         cuando |llegue|lleguen|venga|vengan|vuelva,
         cuando, mientras, hasta que, hasta, antes de, aunque, donde, en lo que, tan pronto como, una vez que,
@@ -2591,6 +2594,8 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (tuve / tuvimos / tenía / teníamos / conocí / había) (uno / una / un caballo / una yegua / un poni) que,
+        (leí / oí) de un|a,
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,
@@ -2926,9 +2931,12 @@ PHRASES = {
         pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
     """,
     "told by": "según, según dice, según cuenta",
+    "to whom": """
+        dile, decidle, díganle, dije, dicho, avisa, avisé, avisado, pregúntale, pregunté, cuéntale, recuérdale
+    """,
     "shop": """
         tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
-        supermercado, ferretería
+        supermercado, ferretería, bar, farmacia, panadería, gasolinera, gimnasio, administración, colegio
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
@@ -3028,6 +3036,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        en mi casa, (/ está) conmigo en casa, aquí conmigo, yo en casa, en mi |coche|furgo|maletero,
         no solo, no sólo, no solamente, no únicamente,
         pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
@@ -3077,6 +3086,8 @@ PHRASES = {
         te aviso que, te informo, aviso que, aviso de que, informo que, informo de que, confirmo, confirmo que,
         confirmado, comunico que, comunico, reporto, reporto que, anuncio que, para que sepáis,
         para que lo sepáis, pa que lo sepáis, para que conste, pa que conste, para vuestra información,
+        (si / por si) alguien (la / lo / las / los) (busca / necesita / quiere / anda buscando / está buscando),
+        (si / por si) (la / lo / las / los) (buscáis / buscas / buscan / necesitáis / necesitas / necesitan / queréis),
         para su información, por si os interesa, por si le interesa, por si interesa, que lo sepáis,
         para el registro, pal registro, apunta, apunta que, apúntate, apuntad, apuntad que, anota, anota que,
         anotad, anótalo, apúntalo, toma nota, tomad nota, toma nota de que, registra, registra que, ponlo,
@@ -3898,6 +3909,10 @@ PHRASES = {
         el suyo de siempre, la suya de siempre, la de siempre, el de siempre, la suya propia, el suyo propio,
         la que le toca, la que le tocaba
     """,
+    "put right": """
+        (/ ya) (lo / la / las / los) (he arreglado / arreglé / he cambiado / cambié / he corregido / corregí),
+        (/ ya está) arreglado, se (la / lo / las / los) (he cambiado / cambié), (/ ya está) solucionado, corregido
+    """,
     "leaves only": "",
     "only": """
         sola, solita, nada más, y nada más, a secas,
@@ -3930,7 +3945,8 @@ PHRASES = {
         lo último, lo último que dije, lo último que he dicho, lo último que puse,
         lo último que he puesto, lo de antes, lo de ahora, lo anterior, mi último mensaje,
         el último mensaje, mi mensaje, mi mensaje anterior, el mensaje anterior, el mío de antes,
-        el último, lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último,
+        el último, ese último, este último,
+        lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último,
         lo mío de recién, lo que anoté, lo que reporté,
         lo que registré, lo que avisé, lo que te dije, lo que les dije, lo que os dije, lo que te puse,
         lo que te mandé, lo último que mandé, lo último que escribí, lo último que anoté, lo último que te dije,

@@ -10,8 +10,11 @@ REMAINS = "(/ il / y / ne / il ne) reste (que / qu' / plus que / plus qu')"
 LEFT_ONLY = f"""
     (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
-    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
+    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement),
+    (y a / il y a / il a / elle a) (juste / seulement) (la / le / l' / sa / son),
+    (je / on) (lui / y) laisse (que / juste / seulement / uniquement), j'y laisse (que / juste)
 """
+GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) tondre"
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
 THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
 OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
@@ -56,6 +59,8 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur, transpirant||e|s
     """,
     "sign hot": """
+        (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
+        crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -102,6 +107,8 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        (a / a eu / a pris) un (/ gros) coup de froid,
+        crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -213,6 +220,7 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        (a / ont) la marque (de la / de sa / des) couv||s|erture|ertures,
         blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
         blessure|s (de / par / due au) frottement,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
@@ -262,6 +270,7 @@ PHRASES = {
         garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
+        a la guedille (/ au nez), (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -564,6 +573,7 @@ PHRASES = {
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
         trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
+        (trempé||e|s|es / mouillé||e|s|es) (de la tête aux sabots / des oreilles aux sabots / du nez à la queue),
         goutte|nt (encore / toujours / partout / de partout), trempé||e|s lavette,
         trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
@@ -817,7 +827,8 @@ PHRASES = {
         on a retrouvé, est retrouvé||e, remis la main sur, mis la main sur, refait surface, a refait surface,
         a fini par réapparaître, fini par trouver, fini par retrouver, finalement retrouvé||e,
         on a enfin retrouvé, réapparu||e|s, enfin retrouvé||e, est retrouvé||e|s, sont retrouvé||s|es,
-        ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
+        ont été retrouvé||s|es, a retrouvé, avons retrouvé,
+        (je / on) (l'ai / l'a / les ai / les a) retrouvé||e|s|es, retrouvée dans, retrouvé dans
     """,
     "state in service": """
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
@@ -1156,7 +1167,7 @@ PHRASES = {
         couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
-        est passé à la, est passée à la, est passé au, est passée au,
+        est passé à la, est passée à la, est passé au, est passée au, (/ est) passé||e à l',
         passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es (sur / en),
         passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
@@ -1182,6 +1193,8 @@ PHRASES = {
         portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
         a maintenant son, est désormais en, est maintenant en
     """,
+    "it is": "(il / y / ça) (fait / faisait / fera) (/ encore / toujours / vraiment / quand même / déjà)",
+    "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
     "elsewhere": """
@@ -1210,6 +1223,7 @@ PHRASES = {
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
+        (est / sont) passé||e|s|es de,
         changé||e|s, remplacé||e, échangé||e, j'ai changé, j'ai remplacé, on a changé, on a remplacé,
         j'ai échangé, troqué||e, passé||e de, changé||e|s|es, échangé||e|s|es, permuté||e|s, switché||e|s,
         jai troqué, j'ai switché, on a échangé, on a troqué, a changé, a remplacé, a échangé, substitué,
@@ -1261,7 +1275,9 @@ PHRASES = {
         sans, n'a plus sa, n'a plus son, n'a plus ses, a plus sa, a plus son, a plus ses, n'a plus l',
         n'ont plus leur, n'ont plus leurs
     """,
-    "clipped": """
+    "clipped": f"""
+        {GOT_CLIPPED}, {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
+        (/ j'ai / on a) repassé la tondeuse,
         tondu||e|s|es, tonte, j'ai tondu, on a tondu, a tondu, rasé||e, tontes, avons tondu, tonte bavette,
         tonte poitrail, tonte trace, tonte de trait, tonte attelage, tonte irlandaise, tonte partielle,
         tonte couverture, tonte en couverture, tonte chasse, tonte de chasse, tonte hunter, tonte complète,
@@ -1319,7 +1335,8 @@ PHRASES = {
         tondu||e|s|es à l'irlandaise, tondu||e|s|es trace haute, tondu||e|s|es trace basse,
         tondu||e|s|es en trace haute, tondu||e|s|es en trace basse
     """,
-    "style blanket": """
+    "style blanket": f"""
+        {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
         tonte couverture, couverture de tonte, tonte en couverture, tonte dos couvert,
         tondu||e|s|es en couverture, tondu||e|s|es couverture, tonte couverture complète, blanket,
         tonte blanket, blanket clip, en blanket, couverture de dos, tonte à la couverture,
@@ -1558,12 +1575,15 @@ PHRASES = {
         plus la peine que, plus la peine qu', à ce qu'il reste, à ce qu'elle reste, à ce que
     """,
     "please": """
+        jusqu'au printemps, jusqu'aux beaux jours, jusqu'au retour (du printemps / des beaux jours),
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
         pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
+        (pas de / plus de) (couverture / couv / couverte) (à / au / aux),
+        ne porte plus de (couverture / couv / couverte),
         je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
         je la veux sans rien, je le veux toujours sans couverture, je la veux toujours sans couverture,
         je veux qu'il reste sans couverture, je veux qu'elle reste sans couverture, je veux qu'il reste nu,
@@ -1612,6 +1632,7 @@ PHRASES = {
     """,
     "rug again": """
         (n'est / est / ne sont / sont) plus à (laisser / tenir / garder) (nu / nue / nus / nues),
+        on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
         soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
@@ -1909,6 +1930,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        (/ j'ai / on a) (fini / terminé / bouclé) (le tour / mon tour / la ronde / ma ronde / la tournée / ma tournée),
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
         (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
@@ -2470,6 +2492,7 @@ PHRASES = {
         aussitôt que, le jour où, du moment que, du moment qu', tant qu', pourvu qu', à moins qu', selon si,
         suivant si
     """,
+    "in case": "au cas où, juste au cas où, en cas de",
     "when": """
         quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où,
         pendant qu', au moment où, au moment de, après que, depuis que, depuis qu', jusqu'à ce que,
@@ -2581,6 +2604,8 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (j'ai eu / on a eu / on avait / j'avais / j'ai connu / nous avions)
+        (un / une / un cheval / une jument / un poney) qui, (lu / entendu parler) d'un|e,
         (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
@@ -2825,8 +2850,12 @@ PHRASES = {
         m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
     """,
     "told by": "selon, d'après, dixit",
+    "to whom": """
+        dis, dites, dit, préviens, prévenez, prévenu, prévenir, demande, demandé, signale, signalé, rappelle
+    """,
     "shop": """
-        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste,
+        bar, bistrot, pharmacie, boulangerie, compta, accueil, secrétariat, mairie
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
@@ -2906,7 +2935,7 @@ PHRASES = {
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
         se couche, se recouche, se couche et se roule, se couche et se relève,
-        gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
+        es, gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
         s'ennuie|nt, s'éclate|nt, se prélasse|nt, se promène|nt, fait le fou, fait la folle, font les fous
     """,
     "link": """
@@ -2984,7 +3013,8 @@ PHRASES = {
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
-        devant, encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
+        devant, (du / de son / au / à son) crochet, à ras,
+        encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
         encore et toujours, tout plein, pas mal, plutôt, assez, presque pas, à peine, limite, vaguement,
         un tout petit peu, un chouïa, un poil, sévère, sévèrement, méchamment, salement, gravement, fortement,
         pas qu'un peu, à mort, à fond, à donf, velu, au max, un max, de ouf, d'enfer, terriblement, incroyable,
@@ -3031,7 +3061,7 @@ PHRASES = {
         plein de bouse, couverte de bouse, il s'est roulé, elle s'est roulée, tout crotté, toute crottée,
         tout boueux, toute boueuse, tout sale, toute sale, avec de la boue, et de la boue, toute propre,
         tout propre, propre|s, sale|s, ne, oeil vif, l'oeil vif, frais et dispo, bon pied bon oeil, abri,
-        l'abri, tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
+        tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
         belle comme une reine, tout mignon, toute mignonne, tout content, toute contente, bonne nouvelle,
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
@@ -3118,6 +3148,9 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
+        (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
+        (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,
         haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -3207,6 +3240,7 @@ PHRASES = {
         pourquoi c'est qu'
     """,
     "ask today": """
+        a quoi (ce soir / à soir / cette nuit / pour la nuit), a besoin de quoi,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
@@ -3393,7 +3427,7 @@ PHRASES = {
         quoi sur qui, quoi mettre sur qui, qui mettre en quoi
     """,
     "ask left": """
-        (/ il y en a / y en a) combien (/ encore) (qui sont pas faits / qui ne sont pas faits / pas faits / de pas faits / pas faits encore),
+        (/ il y en a / y en a) combien (/ encore) (qui sont / qui ne sont / de /) pas faits (/ encore),
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3546,7 +3580,8 @@ PHRASES = {
         c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
-        (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours) qui (sèche / sèchent),
+        (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours)
+        qui (sèche / sèchent),
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3865,7 +3900,7 @@ PHRASES = {
         tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
-        (est / est il / est elle / sont) (/ si / aussi / tellement / autant / tant) (couvert / couverte / couverts / couvertes / habillé / habillée),
+        (est / est il / est elle / sont) (/ si / aussi / tellement / autant / tant) (couvert||e|s|es / habillé||e),
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
@@ -3947,6 +3982,11 @@ PHRASES = {
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
     "own": "la sienne, le sien, les siennes, les siens, la leur, le leur, les leurs",
+    "put right": """
+        (/ j'ai) (corrigé / rectifié / réglé), c'est (réglé / corrigé / rectifié / arrangé / bon maintenant),
+        j'ai (changé / arrangé ça / arrangé),
+        (/ j'ai) remis (comme il faut / comme il fallait / en ordre)
+    """,
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
@@ -4042,6 +4082,7 @@ PHRASES = {
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
+        mon chat, mon chien,
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
