@@ -24,6 +24,7 @@ namesakes  people who are called as a horse is
 clipped_so, wished_around    how it was clipped, told behind its name; a wish told around it
 jackets    what is clothing only where a horse wears it
 no_piece   words of clothes that are none where they stand
+no_garment what only sounds like a garment of the barn's
 clothes, as_described   a piece of clothing as somebody described it
 relatives  whom "who is shivering" tells of
 my_things  what is the speaker's, and no garment, told by its colour

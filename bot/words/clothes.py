@@ -3,7 +3,6 @@
 from collections.abc import Container, Sequence
 from dataclasses import replace
 from functools import cache
-from itertools import takewhile
 
 from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
@@ -11,6 +10,7 @@ from bot.words.items import Item, predicate
 from bot.words.jackets import with_jackets
 from bot.words.names import Roster
 from bot.words.no_piece import how_it_is, lamp, neck_of_hers
+from bot.words.no_garment import kept_by, of_an_unknown_thing, of_nothing_here
 from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
@@ -43,18 +43,16 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece = _described(items, at, end, roster)
         if piece is None:
             continue
-        if len(found) > 1 and found[-1].text == "'s" and _of_nobody_here(found[-2]):
-            continue  # "Ruth's blanket", or that of a horse that is not here
-        thing = _whose_thing(items[end : end + 3]) if not piece.ids else None
-        if thing is not None and ((not horses and _unknown(thing)) or _covers_it(piece, thing)):
-            continue  # "se ha volado la lona del pajar"
+        behind = items[end : end + 3]
+        if of_nothing_here(piece, found, items[at:end], behind) or (not horses and of_an_unknown_thing(piece, behind)):
+            continue
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one
             heard = end
             continue
-        behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
-        said_mine = behind or (found and found[-1].has("my") and not found[-1].has("my horse"))
-        if said_mine and not (mine and (horses or _one_of(mine, piece, roster))):
+        of_mine = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
+        said_mine = of_mine or (found and found[-1].has("my") and not found[-1].has("my horse"))
+        if said_mine and not (mine and (horses or kept_by(mine, piece, roster))):
             continue  # "my sheet": bed linen, for all the barn knows
         piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
@@ -75,11 +73,6 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
     return _one_over_another([*found, *items[heard:]])
 
 
-def _one_of(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
-    """Whether a horse of the speaker's has such a piece; "ma couette" of who has none for the stall is her own."""
-    return any(roster.garments[garment].horse in mine for garment in roster.fitting(piece))
-
-
 def _one_over_another(items: list[Item]) -> list[Item]:
     """As in "imper sur la rose", "son imper sur sa 200": French has one word for on a horse and over a piece."""
     for at in [k for k, i in enumerate(items) if i.text == "sur" and 0 < k < len(items) - 1]:
@@ -87,27 +80,6 @@ def _one_over_another(items: list[Item]) -> list[Item]:
         if items[at - 1].piece is not None and behind.piece is not None:
             items[at] = replace(items[at], means=frozenset({"over"}))
     return items
-
-
-def _of_nobody_here(whose: Item) -> bool:
-    return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))
-
-
-def _whose_thing(behind: Sequence[Item]) -> Item | None:
-    """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
-    joins = list(takewhile(lambda i: i.has("of", "article"), behind))
-    whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article") for i in joins)
-    return behind[len(joins)] if whose and len(joins) < len(behind) else None
-
-
-def _covers_it(piece: Piece, thing: Item) -> bool:
-    """As in "la lona del galpón": what keeps rain off a roof, not off a horse; "la manta del box" may be hers."""
-    return piece.kinds == {"sheet"} and thing.has("place stall") and not thing.horses
-
-
-def _unknown(item: Item) -> bool:
-    of_ours = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
-    return not of_ours
 
 
 def _more_than_there_is(piece: Piece, behind: Sequence[Item], roster: Roster) -> bool:

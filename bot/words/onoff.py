@@ -158,8 +158,10 @@ def _moved_to(items: Sequence[Item], at: int) -> bool:
 
 
 def _nothing_else(items: Sequence[Item], at: int) -> bool:
-    """As in "Perle has only her sheet", "Perle just her sheet": a horse, "only", the piece."""
-    before = items[:at]
+    """As in "Perle has only her sheet", "Perle just her sheet", "Perle sheet only": a horse, "only", the piece."""
+    before, piece, behind = items[:at], items[at].piece, items[at + 1 :]
+    if piece is not None and piece.led and behind and behind[0].has("only") and not behind[0].has("and"):
+        return not before and all(i.mark or i.has("time", "polite") for i in behind[1:])
     if (
         at > 1
         and before[-1].has("only")

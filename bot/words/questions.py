@@ -28,7 +28,7 @@ NOTHING = Item("", "")
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
     """Whether the sentence asks something that the bot can answer; the question is told."""
-    items = _indirect([i for i in sentence if not i.mark])
+    items = _but_for(_indirect([i for i in sentence if not i.mark]))
     if exclaims(items):
         return False
     means = meanings_of(items)
@@ -45,6 +45,12 @@ def _indirect(items: Sequence[Item]) -> Sequence[Item]:
     """As in "could you tell me whether the liner is dry": what is asked, without the word that only leads to it."""
     leads = next((k for k, i in enumerate(items) if not i.has("polite", "please", "habit")), 0)
     return [*items[:leads], *items[leads + 1 :]] if items and items[leads].has("if") else items
+
+
+def _but_for(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "what's still drying, except my jeans": what is asked, without what needs no answer."""
+    left = next((k for k, i in enumerate(items) if k and i.has("except")), len(items))
+    return items[:left] if any(i.has("thing") for i in items[left + 1 : left + 3]) else items
 
 
 def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:

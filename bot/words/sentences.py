@@ -2,16 +2,19 @@
 
 from collections.abc import Iterator, Sequence
 
-from bot.words.items import Item
+from bot.words.items import Item, places
 
 STOPS = frozenset(".!?;\n¿¡")
+IN_SHORT = frozenset(("in short",))
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
 
 def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """Each sentence, and whether it is marked as a question."""
     first, opened = 0, False
-    for stop in [*(at for at, item in enumerate(items) if item.mark and item.text in STOPS), len(items)]:
+    marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
+    anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
+    for stop in [*(sorted({*marks, *anew}) if anew else marks), len(items)]:
         while first + REACH < stop:
             yield items[first : first + REACH], opened
             first, opened = first + REACH, False

@@ -357,6 +357,13 @@ from tests.words.test_turns_of_speech import said, told
             ("perle-outdoor", "damp"), ("caramel-impermeable", "damp"),
         ]),
         ("la 250 est mouillée à l'intérieur", [("perle-outdoor", "wet")]),
+        # a strap just gone, one piece and no more, ridden over fences, and who asks
+        ("la sangle de la 250 vient de lâcher", [("perle-outdoor", "strap broken")]),
+        ("sauté avec Ulysse une bonne heure", [("Ulysse",)]),
+        ("qu'est-ce qu'il y a encore qui sèche", [("drying",)]),
+        ("y en a combien de pas faits", [("left",)]),
+        ("pourquoi Perle est-elle couverte à ce point ?", [("Perle", "why")]),
+        ("Perle n'est plus à laisser nue", [("Perle", False)]),
         # several as the one before
         ("Perle sèche, Filou pis Ulysse aussi, Étoile un peu frette", [
             ("Perle", "comfortable"), ("Filou", "comfortable"), ("Ulysse", "comfortable"), ("Étoile", "cold"),

@@ -197,3 +197,23 @@ def test_who_is_whoever_stands_right_before(name: str, text: str, expected: list
 def test_somebody_else_s_clip_is_none_of_the_barn_s(name: str, text: str, styles: list[str]) -> None:
     """Theirs, of a horse that is not here."""
     assert [getattr(event, "style", None) for event in said(text, name).events] == styles
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("chenaie", "la couette du petit est trempée", []),
+        ("chenaie", "le cheval des voisins est sur la route, un petit gris tout trempé", []),
+        ("chenaie", "quelqu'un a laissé la couverture d'Étoile devant chez moi... bref, Perle est rentrée", [
+            ("Perle", "stall"),
+        ]),
+        ("chenaie", "qu'est-ce qui sèche encore, à part mes chaussettes ?", [("drying",)]),
+        ("oak", "what's still drying, apart from my coat?", [("drying",)]),
+        ("oak", "someone left the gate open again, anyway, Otto is in", [("Otto", "stall")]),
+        ("encina", "¿qué sigue secándose, aparte de mis botas?", [("drying",)]),
+    ],
+)  # fmt: skip
+def test_what_is_nobody_s_here_hides_nothing(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """A child's quilt, a strange pony, the speaker's jeans; what is told or asked beside them is heard."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)

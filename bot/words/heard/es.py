@@ -4061,6 +4061,7 @@ PHRASES = {
         (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
         imagina|d|os|te
     """,
+    "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,
         calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,

@@ -967,6 +967,7 @@ PHRASES = {
         sangle / attache / boucles / sangles / attaches)
     """,
     "broken": """
+        (vient / viennent) (/ juste) de (céder / lâcher / casser / péter / craquer / rompre / sauter / se casser),
         brisé||e|s|es, a brisé, s'est brisé||e,
         cassé||e|s|es, a cassé, pété||e|s, a pété, arraché||e|s|es, a lâché, lâché||e|s, décroché||e|s,
         déchiré||e|s|es, a craqué, craqué||e, s'est cassé||e, fichu||e, foutu||e, rompu||e, a sauté, sauté||e,
@@ -1633,6 +1634,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (n'est / est / ne sont / sont) plus à (laisser / tenir / garder) (nu / nue / nus / nues),
         on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
         soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
@@ -1731,6 +1733,7 @@ PHRASES = {
         on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir
     """,
     "worked": """
+        (/ j'ai / on a / nous avons) sauté avec,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
         longé||e|s|es, j'ai longé, a été longé||e, a été monté||e, a eu cours, a eu un cours, a eu son cours,
@@ -2474,7 +2477,7 @@ PHRASES = {
         faiblement, un peux, unpeu, assez légèrement, un mini peu
     """,
     "very": """
-        jusqu'à la po, jusqu'à la pô,
+        à ce point, jusqu'à la po, jusqu'à la pô,
         jusqu'à la peau, jusqu'à l'os, jusqu'à la moelle, jusqu'au poil, jusqu'aux poils,
         très, vraiment, beaucoup, super, tout, toute, complètement, bien, trop, assez, tellement, totalement,
         carrément, hyper, drôlement, sacrément, entièrement, mega, grave, vachement, énormément, archi, ultra,
@@ -3445,6 +3448,7 @@ PHRASES = {
         quoi sur qui, quoi mettre sur qui, qui mettre en quoi
     """,
     "ask left": """
+        (/ il y en a / y en a) combien (/ encore) (qui sont / qui ne sont / de /) pas faits (/ encore),
         qui reste, qui reste t il, il reste qui, reste qui, qui n'est pas fait, qui n'est pas encore fait,
         qui reste à faire, que reste t il, qu'est ce qu'il reste, qu'est ce qui reste, il en reste combien,
         combien il en reste, il reste quoi, tous faits, tout le monde est fait, tout est fait, qui manque,
@@ -3597,6 +3601,8 @@ PHRASES = {
         c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
+        (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours)
+        qui (sèche / sèchent),
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,
         quelles couvertures sèchent, quelles couvertures sont mouillées, qu'est ce qui est trempé, quoi sèche,
         quelque chose de mouillé, qu'est ce qui est encore mouillé, il y a quoi qui sèche,
@@ -3915,6 +3921,7 @@ PHRASES = {
         tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
+        (est / est il / est elle / sont) (/ si / aussi / tellement / autant / tant) (couvert||e|s|es / habillé||e),
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,
         je lui mets, doit porter, a sur le dos, en quoi est, pour, portera, faut mettre, lui met on,
@@ -4112,6 +4119,7 @@ PHRASES = {
         (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
+    "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,
         gant|s, moufle|s, écharpe|s,
