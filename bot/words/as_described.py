@@ -4,7 +4,9 @@ from collections.abc import Iterable, Sequence
 
 from bot.words.items import Item
 from bot.words.names import Roster
-from bot.words.piece import RUGS, Piece
+from bot.words.piece import RUGS, Piece, colour
+
+BLUE, NAVY = "blue", "navy"
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
@@ -46,11 +48,16 @@ def _of_the_trade(item: Item) -> bool:
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
-    """The words that a piece must have among its own names: colours, and what only names tell."""
+    """The words that a piece must have among its own names: colours, and what only names tell.
+
+    "Azul marino", "bleu marine", "navy blue" are one colour.
+    """
     bare = frozenset[str]() if any(map(_of_the_trade, run)) else roster.nouns
-    return frozenset(
+    words = {
         word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
-    )
+    }
+    navy = any(colour(word) == NAVY for word in words)
+    return frozenset(word for word in words if not (navy and colour(word) == BLUE))
 
 
 def _only_a_name(item: Item, roster: Roster) -> bool:

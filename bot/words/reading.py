@@ -244,7 +244,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     hanging = False  # a condition or plan said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
-    from_work = False  # "back from the lesson with Maple, she sweated"
+    from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
         if clause.joined in ("when", "if") or supposes(clause):
@@ -272,12 +272,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
         if telling.elsewhere and clause.has("animal"):
             telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
-        if clause.joined and from_work:
+        if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):
             telling.seen_from(told, "after work")
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
         telling.among_stalls = in_the_stalls(clause, following, telling)
-        from_work = clause.has("work", "worked") and len(clause.horses) == 1
+        rode = clause.has("work", "worked") and len(clause.horses) == 1
+        from_work = clause.horses[0].horses if rode else ()
         telling.heard = clause
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)

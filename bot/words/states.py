@@ -194,7 +194,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         tell_piece(telling, spoken, state, named(spoken.owners))
     elif clause.has("the rest") and not pieces:
         return  # "(Pip's sheet is wet,) everyone else's is dry"
-    elif not pieces and not weather and (not reading.latest or it):
+    elif not pieces and not weather and (not reading.latest or it) and not (it and telling.elsewhere):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
