@@ -48,8 +48,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return False  # "was good today": well-behaved
     if following is None or following.mark or predicate(following):
         return True
-    if following.has("i") and len(rest) > 1 and rest[1].has("said"):
-        return True  # "looks cold, I think"
+    if following.has("i") and any(i.has("said") or (i.has("plan") and following.text == "you") for i in rest[1:2]):
+        return True  # "looks cold, I think", "so wet you could wring him out"
     if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
@@ -174,6 +174,9 @@ def not_that_one(items: Sequence[Item], at: int) -> bool:
     before = at > 1 and bool(
         items[at - 2].horses or items[at - 2].has("and") or (predicate(items[at - 2]) and only_that_one_left(items, at))
     )
+    aside = [i.text for i in (items[at - 2], *items[at + 1 : at + 2])] == [",", ","] if at > 2 else False
+    if aside and items[at - 3].horses:
+        return True  # "Lune et Max, pas Filou, ont froid"
     rest = [i for i in items[at + 1 : at + 5] if not (i.mark or i.has("but", "i mean", "article", "it", "is"))]
     return before or (len(rest) < len(items[at + 1 : at + 5]) and bool(rest) and bool(rest[0].horses))
 

@@ -66,5 +66,7 @@ def _end(sentence: Sequence[Item], at: int) -> int | None:
 
 
 def _only_tells_which(aside: Sequence[Item]) -> bool:
-    told = any(predicate(i) or i.piece is not None or i.horses for i in aside)
+    """As in "(Otto,) who is out with Gus(,)": where it is, or what was of it, and nothing of how anybody is."""
+    told = any(predicate(i) or i.piece is not None for i in aside)
+    told = told or (any(i.horses for i in aside) and not aside[0].has("relative"))
     return not told or any(i.has(*BLOCKS) for i in aside)

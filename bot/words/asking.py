@@ -19,6 +19,7 @@ LAST = 3  # words among which "anywhere" ends a sentence
 ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
 OPENERS = 5  # words that tell a question
+YOU = ("you", "tu", "vous", "u")
 NOTHING = Item("", "")
 SO_MUCH = ("tan", "mas")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
@@ -68,7 +69,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
 def _asked_behind(verb: Item, then: Item) -> bool:
     """As in "(Soleil) porte quoi", "(Dudu) a quoi sur le dos": what is asked of the horse that opens."""
     what = then.has("what") or verb.has("what")
-    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing"))
+    return verb.has("ask state", "ask today") or (what and verb.has("ask wearing", "wears"))
 
 
 def _did_a_clip(sentence: Sequence[Item]) -> bool:
@@ -112,6 +113,7 @@ def _without_whom(words: list[Item]) -> list[Item]:
     verb, then = words[1:3]
     only_asks_so = verb.has("question") and " " in verb.text and not verb.has("was", "has", "plan", "habit", "link")
     turned = verb.has("question") and verb.has("is", "was") and not verb.has("has", "link") and bool(then.horses)
+    turned = turned or (verb.has("question") and then.text in YOU)  # "Ann are you coming"
     return words[1:] if only_asks_so or turned else words
 
 

@@ -96,6 +96,13 @@ def everyone_done(rest: Sequence[Item]) -> bool:
     return opens and any(i.has("done") for i in rest[1:3])
 
 
+def told_of_her(before: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "(are you coming for Pip,) he's sweating": what follows is told of the only horse named before it."""
+    words = [i for i in rest[:LIST] if not i.has("is", "very", "a little") or predicate(i)]
+    one = len({i.horses for i in before if i.horses}) == 1
+    return one and len(words) > 1 and words[0].has("she") and bool(words[1].kinds("sign"))
+
+
 def does_something(rest: Sequence[Item]) -> bool:
     """As in "(is wet) and Maple had a lesson", "(está mojada) y a Nube le he puesto la fina": a horse, then a verb."""
     words = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, rest[:LIST]))
@@ -150,10 +157,11 @@ def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
 
 
 def stands_somewhere(rest: Sequence[Item]) -> bool:
-    """As in ", elle est au box": a pronoun, and at once where it is."""
-    words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she") or _place(i)]
-    pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is")
-    return pronoun and _place(words[2])
+    """As in ", elle est au box", ", elle est en imper": a pronoun, and at once where it is, or in what."""
+    words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she", "wears") or _place(i)]
+    pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is", "wears")
+    dressed = any(i.has("in") or (i.has("wears") and not i.has("link")) for i in rest[1:4])
+    return pronoun and (_place(words[2]) or (dressed and any(i.piece is not None for i in words[2:4])))
 
 
 def did_nothing_to(current: Thought) -> bool:
@@ -169,7 +177,8 @@ def _place(item: Item) -> bool:
 
 
 def begins_to_ask(rest: Sequence[Item]) -> bool:
-    """As in ", can somebody ring the vet": what comes is put to people."""
+    """As in ", can somebody ring the vet", "Ann can you ring the vet": what comes is put to people."""
+    rest = rest[1:] if rest and rest[0].person else rest
     return len(rest) > 1 and rest[0].has("question") and rest[0].has("plan", "is") and rest[1].has("i", "plan")
 
 

@@ -21,12 +21,22 @@ def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
         return sentence
     every = places(sentence, EVERY)[0]
     turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
-    these, behind = sentence[turn:], sentence[turn + 1 :]
-    if not behind or not any(i.has(*DID) for i in sentence[:turn]) or any(i.horses for i in sentence[:turn]):
+    opens = max((k + 1 for k, i in enumerate(sentence[:every]) if i.mark), default=0)
+    told = sentence[opens:turn]
+    if turn + 1 >= len(sentence) or not any(i.has(*DID) for i in told) or any(i.horses for i in told):
         return sentence
-    if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these) and all(map(_of_these, these))):
+    end = turn + _as_far_as_these(sentence[turn:])
+    these = sentence[turn:end]
+    if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these)):
         return sentence
-    return [*sentence[:turn], EXCEPT, *_names(these)]
+    return [*sentence[:turn], EXCEPT, *_names(these), *sentence[end:]]
+
+
+def _as_far_as_these(behind: Sequence[Item]) -> int:
+    """How many words are of these; up to the last pause where another thought follows: "reste Ty, Flo is cold"."""
+    end = next((k for k, i in enumerate(behind) if not _of_these(i)), len(behind))
+    pauses = (k for k in range(end - 1, 0, -1) if behind[k].mark)
+    return end if end == len(behind) else next(pauses, 0)
 
 
 def _turns(sentence: Sequence[Item], at: int) -> bool:

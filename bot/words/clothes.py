@@ -16,6 +16,7 @@ from bot.words.sentences import REACH
 
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
+WHERE = ("au ", "aux ", "a l' ", "a la ", "dans ", "en ", "al ", "in ", "on ")  # opens where something is
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
 # what a weak word of clothes stands behind: "the heavy", "in heavy", "took heavy off"
 DETERMINING = (
@@ -51,7 +52,8 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
             heard = end
             continue
         behind = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
-        if (behind or (found and found[-1].has("my") and not found[-1].has("my horse"))) and not mine:
+        said_mine = behind or (found and found[-1].has("my") and not found[-1].has("my horse"))
+        if said_mine and not (mine and (horses or _one_of(mine, piece, roster))):
             continue  # "my sheet": bed linen, for all the barn knows
         piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         piece, taken = whose_before(piece, found, mine)
@@ -70,6 +72,11 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return _one_over_another([*found, *items[heard:]])
+
+
+def _one_of(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
+    """Whether a horse of the speaker's has such a piece; "ma couette" of who has none for the stall is her own."""
+    return any(roster.garments[garment].horse in mine for garment in roster.fitting(piece))
 
 
 def _one_over_another(items: list[Item]) -> list[Item]:
@@ -303,6 +310,6 @@ def _determined(before: Item | None) -> bool:
 
 def _ends(after: Item | None) -> bool:
     """Whether no thing follows that the words would describe: "the spare box"."""
-    if after is not None and after.has("place stall", "place field"):
+    if after is not None and after.has("place stall", "place field") and not after.text.startswith(WHERE):
         return after.has("in", "inwards", "outwards", "turned out", "brought in")
     return after is None or after.mark or bool(after.means) or bool(after.horses) or after.person

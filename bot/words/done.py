@@ -25,7 +25,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
     if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
         return False
-    if clause.has("not") or _only_these(items) or _has_become(items):
+    if clause.has("not") or _only_these(items) or _has_become(items) or _asks_what(items):
         return False
     items = tuple(_listed_behind(_without_left(_without_well(items))))
     if any(i.piece is not None for i in items) or not all(_round_word(i) for i in items):
@@ -118,6 +118,11 @@ def _only_these(items: Sequence[Item]) -> bool:
     only = next((k for k, i in enumerate(items) if i.has("only")), len(items))
     every = any(i.has("all done", "everyone", "all horses") for i in items[:only])
     return every and any(i.horses for i in items[only:])
+
+
+def _asks_what(items: Sequence[Item]) -> bool:
+    """As in "Lune on fait quoi": what is to be done, behind the verb."""
+    return any(i.has("done") and then.has("what") and then.has("question") for i, then in pairwise(items))
 
 
 def _has_become(items: Sequence[Item]) -> bool:

@@ -15,9 +15,9 @@ NOTHING = Item("", "")
 def something_of_hers(items: Sequence[Item], at: int) -> bool:
     """As in "Maple's halter", "Maple stall", "mapels halter": what is told is told of the thing, not of the horse."""
     after = items[at + 1 : at + 3 + LONGEST]
-    owns = _owns(items, at)
-    if owns:
-        after = after[owns - 1 :]
+    behind = owns(items, at)
+    if behind:
+        after = after[behind - 1 :]
         told = bool(after) and (predicate(after[0]) or after[0].has("is", "was"))
         if after and not told and (not after[0].means or after[0].has("i", "mass", "animal")) and not soft(after[0]):
             return True
@@ -66,14 +66,14 @@ def beside(items: Sequence[Item], at: int) -> bool:
 
 def end_of_hers(items: Sequence[Item], at: int) -> int:
     """Behind the last word of "Tully's old stall", "Chance's trainer"; behind the name where no such thing follows."""
-    owns = _owns(items, at)
-    first = at + owns if owns else len(items)
+    behind = owns(items, at)
+    first = at + behind if behind else len(items)
     told = len(list(takewhile(_of_a_thing, items[first : first + LONGEST])))
-    of_it = owns > 1 and first < len(items) and items[first].has("is", "was")  # "the field behind Oscar's is wet"
+    of_it = behind > 1 and first < len(items) and items[first].has("is", "was")  # "the field behind Oscar's is wet"
     return first + told if told or of_it else at + 1
 
 
-def _owns(items: Sequence[Item], at: int) -> int:
+def owns(items: Sequence[Item], at: int) -> int:
     """How far behind the name what is the horse's begins: 2 past its "'s", 1 where an apostrophe was lost, else 0."""
     if at + 1 < len(items) and items[at + 1].text == "'s":
         return 2

@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import takewhile
 
-from bot.words.hers import NOTHING, PEOPLE, end_of_hers
+from bot.words.hers import NOTHING, PEOPLE, end_of_hers, owns
 from bot.words.items import Item, places, predicate
 
 LIVING = (*PEOPLE, "pony", "donkey")
@@ -13,6 +14,7 @@ SMALL = ("of", "article", "toward", "her", "my", "hour", "link", "time", "in", "
 # no mere "which one" with these
 OTHERWISE = ("said", "guess", "put on", "took off", "swapped", "if", "when", "but", "and", "not", "clipped")
 JOINS = ("relative", "has", "beside", "under", "hour")  # "the mare with Tully", "la yegua con la que …"
+WHOEVER = "whoever "
 REACH = 6  # words from somebody to the horse that tells who it is
 NEAR = 5  # words from there to what is told
 
@@ -22,7 +24,27 @@ def without_passing(items: Sequence[Item]) -> Sequence[Item]:
     named = [at for at, item in enumerate(items) if item.horses]
     if not named:
         return items
-    return _only_told_which(_people_of_theirs(items, named))
+    return _only_told_which(_people_of_theirs(*_places_of_theirs(items, named)))
+
+
+def _places_of_theirs(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequence[Item], Sequence[int]]:
+    """As in "turned Pip out in Gus's field", "Pip's in Gus's stall": the place, and no Gus."""
+    theirs = [at for at in named if at and items[at - 1].has("in", "toward", "after") and _another_stands(items, at)]
+    found: list[Item] = []
+    end = 0
+    for at in theirs:
+        found.extend(items[end:at])
+        end = at + owns(items, at)
+    kept = [*found, *items[end:]] if end else items
+    return kept, [at for at, item in enumerate(kept) if item.horses] if end else named
+
+
+def _another_stands(items: Sequence[Item], at: int) -> bool:
+    """Whether a place of this horse's follows, and another horse was named before it without a pause."""
+    first = at + owns(items, at)
+    place = next((i for i in items[first : first + 3] if not i.has("any adjective")), NOTHING)
+    before = takewhile(lambda i: not i.mark, reversed(items[:at]))
+    return first > at and place.has("place stall", "place field") and any(i.horses for i in before)
 
 
 def _people_of_theirs(items: Sequence[Item], named: Sequence[int]) -> Sequence[Item]:
@@ -62,7 +84,8 @@ def _perhaps(items: Sequence[Item]) -> list[int]:
     """Where words stand of whom it may be told which one is meant: horses, people, and a noun right before either."""
     named = [at for at, item in enumerate(items) if item.horses]
     which = places(items, RELATIVE)
-    return sorted({*named, *which, *places(items, SOMEBODY), *(at - 1 for at in (*named, *which) if at)})
+    before = (at - 1 for at in (*named, *which, *(at - 1 for at in which)) if at > 0)  # "le monsieur à qui …" as well
+    return sorted({*named, *which, *places(items, SOMEBODY), *before})
 
 
 def _opens(items: Sequence[Item], at: int) -> int:
@@ -99,7 +122,8 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
     if item.has(*LIVING):
         return behind_article or " " in item.text or not then.has("but")  # "ay chicos que Mora tiene rozaduras"
     nameless = behind_article and (not item.means or item.has("any adjective", "polite"))
-    return nameless and (then.has("relative") or bool(then.horses))
+    whose = then.has("hour") and _at(items, at + 2).has("relative")  # "le monsieur à qui appartient Titan"
+    return (nameless and (then.has("relative") or bool(then.horses))) or (behind_article and whose)
 
 
 def _closes(items: Sequence[Item], opens: int) -> int:
@@ -108,7 +132,8 @@ def _closes(items: Sequence[Item], opens: int) -> int:
     if not at or not all(_tells_which(items, k) for k in range(opens, at)):
         return 0
     by_deed = at == opens or items[at - 1].has("relative")
-    end = _tail(items, at) if by_deed else end_of_hers(items, at)
+    whoever = at == opens and items[at - 1].text.startswith(WHOEVER)
+    end = _tail(items, at) if by_deed and not whoever else end_of_hers(items, at)
     while _at(items, end).has("and") and not _at(items, end).has("has") and _at(items, end + 1).horses:
         end = end_of_hers(items, end + 1)
     paused = items[opens - 1].text == "," and _at(items, end).text == ","
@@ -120,7 +145,7 @@ def _tells_which(items: Sequence[Item], at: int) -> bool:
     item = items[at]
     if item.mark or item.piece or predicate(item) or (item.has(*OTHERWISE) and not item.has(*JOINS)):
         return False
-    is_there = _at(items, at + 1).has("beside", "in", "toward", "under", "has")
+    is_there = _at(items, at + 1).has("beside", "in", "toward", "under", "has", "after")
     return is_there or item.has("has", "relative", "toward") or not item.has("is")
 
 

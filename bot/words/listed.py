@@ -23,6 +23,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return False  # "Ben bit me again, Moose is shivering"
     if before >= 0 and items[before].has("is", "was", "i mean") and not items[before].has("article", "and"):
         return False  # "Canelo no, era Rayo el que sudaba"
+    if before > 0 and items[before].has("said") and not items[before - 1].horses:
+        return False  # "enlevé les bandes à Lune, je trouve Max chaud"
     if before >= 0 and items[before].has("sets on"):
         return False  # "Otto kicked Fig"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
@@ -63,6 +65,15 @@ def _from_first(items: Sequence[Item], named: list[int]) -> list[Item]:
             break
         found.append(k)
     return [items[k] for k in found]
+
+
+def in_company(items: Sequence[Item], at: int) -> bool:
+    """As in "turned Finn out with Misty in his light": with whom another went, of whom no more is told."""
+    beside = at > 1 and items[at - 1].has("and") and items[at - 1].has("has")
+    before = items[: at - 1] if beside else ()
+    return any(i.horses for i in before) and any(
+        i.has("turned out", "brought in", "brought", "outwards") for i in before
+    )
 
 
 def _joined(items: Sequence[Item], one: int, other: int) -> bool:

@@ -15,7 +15,9 @@ HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "to
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
 CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y")
-OF_PEOPLE = frozenset(("title", "calling", "kin", "shop", "people do", "tells", "said", "felt"))  # told behind a name
+OF_PEOPLE = frozenset(
+    ("title", "calling", "kin", "animal", "shop", "people do", "tells", "said", "felt")
+)  # told behind a name
 WITH = ("with", "con", "avec")
 NEAR = 6  # words of "put the big blue one on Rusty"
 NOTHING = Item("", "")
@@ -38,7 +40,7 @@ def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:
 
 def _somebody(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
-    if _called(items, at) or _told_by(items, at):
+    if _called(items, at) or _told_by(items, at) or _is_told(items, at, behind):
         return True
     if meanings_of(behind).isdisjoint(OF_PEOPLE):
         return False
@@ -47,9 +49,9 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
 
 
 def _called(items: Sequence[Item], at: int) -> bool:
-    """As in "farrier Bill", "our new vet Bill", where it begins; "called the vet Bill is sick" is of the horse."""
+    """As in "farrier Bill", "my dog Bill", where it begins; "called the vet Bill is sick" is of the horse."""
     at -= at > 1 and items[at - 1].text == "." and items[at - 2].has("title")  # "Mrs. Bill"
-    if not at or not items[at - 1].has("title", "calling"):
+    if not at or not items[at - 1].has("title", "calling", "animal"):
         return False
     first = at - 1
     while first and items[first - 1].has(*LED_BY):
@@ -65,14 +67,21 @@ def _told_to_be(behind: Sequence[Item]) -> bool:
     if opening not in ("", ",", "("):
         return False
     rest = list(behind[1:] if opening else behind)
+    if rest and rest[0].has("is") and _is_one(rest[1:3]):
+        return True  # "Bill is the farrier", "Milo c'est le chien"
     title = list(dropwhile(lambda i: i.person or i.text == "'s" or i.has(*DETERMINED, "any adjective"), rest))
-    if not title or not title[0].has("title", "calling", "kin") or not (opening or _determined(rest)):
+    if not title or not title[0].has("title", "calling", "kin", "animal") or not (opening or _determined(rest)):
         return False
     after = next((k for k, i in enumerate(title[:ASIDE]) if i.text == ")"), 0) if opening == "(" else 1
     closes = title[after] if 0 <= after < len(title) else NOTHING
     if opening:
         return closes.text == (")" if opening == "(" else ",") and after > 0 and not _owns(title[1:])
     return not _owns(title[1:])
+
+
+def _is_one(said: Sequence[Item]) -> bool:
+    named = [i for i in said if i.has("title", "animal")][:1]
+    return bool(named) and (" " in named[0].text or said[0].has("article"))
 
 
 def _determined(rest: Sequence[Item]) -> bool:
@@ -130,6 +139,17 @@ def _told_by(items: Sequence[Item], at: int) -> bool:
     joins = behind[0].has("relative", "what") or (items[at - 1].has("told by") and behind[0].text == ",")
     rest = [i for i in behind[joins:] if not i.has("article")]
     return (joins or items[at - 1].has("told by")) and bool(rest) and _another(rest[0], items[at])
+
+
+def _is_told(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
+    """As in "told Bill Rusty is cold", "dis à Bill que Rusty transpire"."""
+    verb = at - 1
+    while verb > 0 and items[verb].has("toward", "article"):
+        verb -= 1
+    if verb < 0 or not items[verb].has("to whom"):
+        return False
+    other = next((i for i in behind if i.horses or not (i.has(*SMALL, "of") or i.text in ("know", ","))), NOTHING)
+    return _another(other, items[at])
 
 
 def _handles(items: Sequence[Item], at: int, language: str) -> bool:

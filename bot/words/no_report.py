@@ -11,6 +11,7 @@ from bot.words.items import Item, places, predicate
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 MAY_BLOCK = BLOCKING | {"had", "young"}
+ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 LIKENS = ("como", "comme", "like", "as")
 
 
@@ -144,6 +145,11 @@ def _behind_danger(word: Item, at: int, around: Around) -> bool:
     return at > around.danger and word.has("plan", "guess") and not word.has("if")
 
 
+def _how_much(word: Item, at: int, around: Around) -> bool:
+    """As in "has a tear you could put your head through", "so wet you could wring him out", behind what is told."""
+    return at > around.told and word.has("plan") and not word.has("if") and around.items[at - 1].text in ANYBODY
+
+
 def _tells_who_says_so(word: Item, at: int, around: Around) -> bool:
     """As in "the girl from Wednesday says Noisette is wet"."""
     return at < said_by(around.items) and not word.has("if", "guess", "plan")
@@ -181,6 +187,7 @@ def _from_yesterday(word: Item, at: int, around: Around) -> bool:
 Harmless = Callable[[Item, int, Around], bool]
 HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
     (BLOCKING, _is_a_name),
+    (frozenset(("plan",)), _how_much),
     (frozenset(("idiom",)), _saying_at_the_end),
     (frozenset(("idiom",)), _likens),
     (frozenset(("idiom",)), _saying_that_tells),

@@ -110,7 +110,8 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
     before = list(worn)
     for piece in (*change.whole, *change.add):
         lent = len(piece.owners) == 1 and not piece.several
-        found = telling.meant(piece, piece.owners[0] if lent else horse, lend=True)
+        owner = piece.owners[0] if lent else horse
+        found = telling.meant(piece, owner, lend=owner == horse)  # "in Rosie's cooler", of Rosie who has none
         if piece.rug and piece.several and (len(found.ids) > 1 or len(worn) + 1 < len(telling.wear(horse) or ())):
             return None  # "left everyone's rugs on", "con sus mantas": which of them, nobody says
         if not found.ids:

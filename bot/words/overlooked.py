@@ -121,7 +121,8 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     part, _ = _part_around(items, said)
     told = [i for i in told if i in part or not (i.has("i") or i.person)]  # "c'est le stagiaire, Lune grelotte"
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
-    if plainly or _close_by(items, horse, said) or _needs_for_it(items, told, said):
+    by_itself = _alone_behind_a_plan(items, told, horse, said)
+    if plainly or by_itself or _close_by(items, horse, said) or _needs_for_it(items, told, said):
         return Seen(horse.horses[0], "shivering")
     return None
 
@@ -135,6 +136,12 @@ def _denied_behind(behind: Sequence[Item]) -> bool:
 def _only_shown(behind: Sequence[Item]) -> bool:
     """As in "Otto's shivering pics", "… shivering every winter": a picture or a habit right behind it."""
     return any(i.has("habit") and not i.has("question", "had") for i in behind[:1])
+
+
+def _alone_behind_a_plan(items: Sequence[Item], told: Sequence[Item], horse: Item, said: Item) -> bool:
+    """As in "faudrait lui mettre la 300, Perle grelotte": the horse and the sign between two marks, and no more."""
+    part, at = _part_around(items, said)
+    return part[:at] == [horse] and not _blocked(_all_but_the_plan(told))
 
 
 def _needs_for_it(items: Sequence[Item], told: Sequence[Item], said: Item) -> bool:
@@ -193,6 +200,7 @@ def _blocked(words: Sequence[Item]) -> bool:
 
 
 def _asked(items: Sequence[Item], sign: Sign = "shivering") -> bool:
-    """Whether the message asks: a question mark right behind the word that says this sign."""
+    """Whether the message asks: a question mark right behind the word that says this sign, or behind "tremble-tu"."""
     at = next((k for k, item in enumerate(items) if item.has(f"sign {sign}")), -1)
-    return any(item.mark and item.raw in "?¿" for item in items[max(0, at - 1) : at + 2]) or items[0].raw == "¿"
+    end = at + 3 if any(not (item.means or item.mark) for item in items[at + 1 : at + 2]) else at + 2
+    return any(item.mark and item.text in "?¿" for item in items[max(0, at - 1) : end]) or items[0].raw == "¿"

@@ -22,7 +22,7 @@ from bot.words.clauses import Thought, is_subject, soft
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, did_a_deed, dressed_before, dresses, placed_or_dressed, wished_of_one
+from bot.words.whole import complete, did_a_deed, dressed_before, dresses, placed_or_dressed, surely_done, wished_of_one
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
@@ -35,6 +35,7 @@ PLACES = ("place stall", "place field")
 OF_SEVERAL = frozenset(
     ("are", "they", "both", "estan", "tienen", "tiemblan", "sudan", "elles", "ils", "ont", "sont", "vont")
 )
+OF_ONE = ("is", "'s", "was", "esta", "estaba", "anda", "est", "etait")
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -90,14 +91,20 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
 def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "…, but", "except", "if", "as", "when"."""
     item, following = _here(sentence, at)
+    if item.has("very") and at and sentence[at - 1].has("is") and predicate(following):
+        return STAYS  # "Pip's so wet you could wring him out"
     if item.has("when") and item.has("but") and following.has("and"):
         return STAYS  # "Molly's good though and her sheet is dry"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):
         return "but" if _told_of_the_excepted(sentence[at + 1 :], current) else STAYS
+    if item.has("in case") and current.items and surely_done(current):
+        return "if"  # "he's in his heavy just in case"
     if item.has("if") and current.items:  # "est sèche si vous voulez la reprendre"
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
     because = (_somebody(following) and not item.has("hour")) or tells_of_a_piece(sentence[at + 1 :])
+    if item.has("else") and _would_be_else(sentence[at + 1 : at + 4]) and (dresses(current) or current.has(*MOVES)):
+        return "if"  # "mis la polaire à Lune sinon elle a froid"
     if item.has("reason") and (behind_pause or complete(current)) and because:
         return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
     if item.has("when") and (complete(current) or dresses(current)):
@@ -144,7 +151,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"
     if current.told and everyone_done(sentence[at + 1 :]):
         return "and"  # "(Lola) ha entrado en calor y todos los caballos hechos ya"
-    if pure and current.of_something and did_a_deed(current) and told_of_one(sentence[at + 1 :]):
+    if pure and current.of_something and did_a_deed(current) and _of_one(sentence[at + 1 :]):
         return "and"  # "llego a montar a Luna y Canela está muy caliente"
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
@@ -167,7 +174,7 @@ Rule = Callable[[Sequence[Item], int, Thought], str | None]
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("bare", "leaves only", "strap", "afterwards", *DONE_BY_SPEAKER)), _by_a_deed),
     (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
-    (frozenset(("except", "if", "reason", "when", "but")), _by_a_link),
+    (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),
 )
 
@@ -176,6 +183,12 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
     """The rules for a word of these meanings; none for most words."""
     return tuple(rule for words, rule in RULES if not words.isdisjoint(means))
+
+
+def _of_one(rest: Sequence[Item]) -> bool:
+    """As in "(montar a Luna) y Canela está muy caliente": told of one, not of two in a list."""
+    verb = next((i for i in rest if not (i.horses or i.has("article", "time"))), NOTHING)
+    return told_of_one(rest) and verb.text in OF_ONE
 
 
 def _moves_her(item: Item) -> bool:
@@ -266,6 +279,8 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     if before.has("is", "was") and not before.mark:
         return False  # "how is she"
     verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
+    if after is not None and after.has("guess") and any(i.has("what") for i in sentence[at + 2 : at + 3]):
+        return True  # "Quartz a froid je sais pas quoi faire"
     runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
     if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
         return True
@@ -276,6 +291,12 @@ def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
     before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
     told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
     return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
+
+
+def _would_be_else(behind: Sequence[Item]) -> bool:
+    """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
+    she = bool(behind) and behind[0].has("she", "it")
+    return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:

@@ -8,12 +8,13 @@ from bot.words.around import OF_HORSE
 from bot.words.clauses import Clause, of_both, soft
 from bot.words.hers import owns_the_stall, something_of_hers
 from bot.words.items import Item, of_a_horse
-from bot.words.listed import list_near
+from bot.words.listed import in_company, list_near
 from bot.words.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
 PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
+WITH = ("avec", "with", "con")
 WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 
@@ -34,7 +35,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or any(i.piece is not None for i in items)
     ):
         return False
-    items = tuple(_up_to_the_reason(items))
+    items = tuple(_without_company(_up_to_the_reason(items)))
     if not all(_place_word(i) for i in items) or _somebody_comes_in(items):
         return False
     if any(i.horses and something_of_hers(items, k) for k, i in enumerate(items)):
@@ -92,7 +93,8 @@ def moved_in_its_clothes(clause: Clause, telling: Telling) -> None:
     stands = _stands_there(clause.items)
     moved = stands or clause.has("turned out", "brought in") or _left_there(clause.items)
     where = _where(clause.items) if moved and not _changed(clause.items) and not clause.has("not") else None
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    items = clause.items
+    horses = [i for k, i in enumerate(items) if i.horses and not (owns_the_stall(items, k) or in_company(items, k))]
     if stands and where is not None:
         telling.standing.update(name for i in horses for name in i.horses)
     if where is not None:
@@ -132,6 +134,15 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
     named = any(i.horses for i in items[:place])
     why = next((k for k in range(place + 1, len(items)) if items[k].has("but", "if", "when", "what")), len(items))
     return items[:why] if named else items
+
+
+def _without_company(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "Milo est au pré avec la jument de Chloé": where it is, without whom it stands with, told by no name."""
+    at = next((k for k, i in enumerate(items) if i.text in WITH), len(items))
+    whose = next((k + 1 for k in range(at + 1, min(at + 4, len(items))) if items[k].text == "'s"), at + 1)
+    behind = [i for i in items[whose:] if not i.has("article", "her", "my") and not i.mark]
+    others = bool(behind) and behind[0].has("a horse", "animal", "company") and not any(i.horses for i in behind)
+    return items[:at] if others and not any(i.has("not", *WHERE_TO) or of_a_horse(i) for i in behind) else items
 
 
 def _left_behind(items: Sequence[Item], at: int) -> bool:
@@ -239,7 +250,8 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return before if len(before) == 1 else ()
     everyone = clause.has("all horses", "everyone") and not (clause.has("she") and telling.begun)
     if clause.has("except") and horses and everyone:
-        return named(telling.all_but(horses))
+        left = next(k for k, i in enumerate(clause.items) if i.has("except"))
+        return named(telling.all_but([i for i in clause.items[left:] if i.horses] or horses))
     if horses:
         return horses
     if of_both(clause):

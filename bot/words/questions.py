@@ -236,6 +236,8 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
             continue
         at = max(found, key=lambda k: len(asked[k].text))
         rest = [i for k, i in enumerate(asked) if k != at]
+        if about == "today" and any(i.has("drying", *WETNESS) for i in rest):
+            continue  # "quelles couvertures sont encore au séchoir"
         if _is_the_question(asked[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
     return None

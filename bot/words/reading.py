@@ -8,8 +8,8 @@ from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
+from bot.words.asked_beside import question_first, question_last, told_behind_a_request, two_questions
 from bot.words.asking import asks, seen_when
-from bot.words.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse
 from bot.words.borne import borne
 from bot.words.but_these import as_excepted
 from bot.words.choices import answered, corrected_reply
@@ -33,15 +33,18 @@ from bot.words.lexicon import lexicon
 from bot.words.meaning import Heard, Reference
 from bot.words.meant_instead import meant_instead
 from bot.words.mended import mended
-from bot.words.my_things import without_my_things
+from bot.words.my_things import my_things, without_my_things
 from bot.words.names import roster
 from bot.words.namesakes import without_namesakes
 from bot.words.no_report import of_its_youth, only_yesterday
+from bot.words.others_called_so import without_others_called_so
 from bot.words.overlooked import danger, who_shivers
 from bot.words.own_plans import without_own_plans
 from bot.words.placed import moved_in_its_clothes, read_place
+from bot.words.put_right import puts_right
 from bot.words.questions import read_question
 from bot.words.reasons import reason_behind, wanted_of
+from bot.words.relatives import of_whom
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -58,8 +61,8 @@ from bot.words.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
-    without_family,
 )
+from bot.words.things import thing_since
 from bot.words.thread import (
     danger_of_hers,
     in_the_stalls,
@@ -75,8 +78,9 @@ from bot.words.topics import beyond
 from bot.words.undoing import undoes
 from bot.words.wear import read_wear
 from bot.words.wished_around import wished_around
+from bot.words.worn_by import worn_by
+from bot.words.years import with_years
 
-TWO = 2
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -96,9 +100,9 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
-    names, reply = telling.roster, telling.reply
-    mine = telling.mine
-    written = without_family(he_or_the_sky(et_or_est(borne(scan(tokens, lexicon(language), names)))))
+    names, reply, mine = telling.roster, telling.reply, telling.mine
+    scanned = he_or_the_sky(et_or_est(borne(with_years(scan(tokens, lexicon(language), names)))))
+    written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
     certain = without_doubtful(without_namesakes(settle(named_so), language))
@@ -106,9 +110,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_passing(without_my_things(find(settled, names, mine)))
+    pieces = without_passing(of_whom(without_my_things(find(settled, names, mine))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(described)))))
+    items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -158,7 +162,7 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         return
     if only_heads(sentence):
         return
-    if not marked and (told := _told_behind_a_request(sentence)):
+    if not marked and (told := told_behind_a_request(sentence)):
         _asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
@@ -172,37 +176,21 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
             return
         if read_question(sentence, telling):
             _asked_about(sentence, telling)
+        elif behind := question_first(sentence, telling):
+            _asked_about(sentence[:behind], telling)
+            telling.asked = False
+            read_sentence(sentence[behind:], telling, marked=marked)
+        elif before := question_last(sentence, telling):
+            read_sentence(sentence[:before], telling, marked=False)
         else:
             if not marked and sentence[0].has("ask state", "ask ready"):
                 _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
                 return
             _before_the_question(sentence, telling)
             _asked_about(sentence, telling)
-            _two_questions(sentence, telling)
+            two_questions(sentence, telling)
         return
     _clauses(cut(sentence), telling)
-
-
-def _two_questions(sentence: Sequence[Item], telling: Telling) -> None:
-    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
-    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
-    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
-        for part in parts:
-            read_question(part, telling)
-
-
-def _told_behind_a_request(sentence: Sequence[Item]) -> int:
-    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
-
-    So it does in "someone took the blue one, can't find it".
-    """
-    asked = begins_to_ask(sentence)
-    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
-        return 0
-    pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
-    rest = sentence[pause:]
-    gone = any(i.has("state missing") for i in rest[:1])
-    return pause if pause and (gone or (asked and (tells_of_a_piece(rest) or told_of_a_horse(rest)))) else 0
 
 
 def _asked_to_keep(sentence: Sequence[Item]) -> bool:
@@ -241,7 +229,7 @@ def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
-    hanging = False  # a condition or plan said first holds for what follows
+    hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
@@ -250,11 +238,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if clause.joined in ("when", "if") or supposes(clause):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
-        if read_wish(clause, telling):
+        longed_for = longed_for or clause.has("some day")
+        if not longed_for and read_wish(clause, telling):
             continue
         if only_yesterday(clause) and read_clip(clause, telling):
             continue
         if no_news(clause, following):
+            telling.thing = thing_since(telling.thing, clause.items)
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
@@ -280,6 +270,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         rode = clause.has("work", "worked") and len(clause.horses) == 1
         from_work = clause.horses[0].horses if rode else ()
         telling.heard = clause
+        telling.thing = thing_since(telling.thing, clause.items)
         if clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:
@@ -296,7 +287,7 @@ def _but_one(clause: Clause) -> bool:
 
 
 def _facts(clause: Clause, telling: Telling) -> None:
-    if read_done(clause, telling) or read_clip(clause, telling):
+    if puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling):
         return
     told = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
     strapped = told or puts_on_a_strap(clause.items)

@@ -17,7 +17,7 @@ REACH = 4  # words between "not" and what is wished no more, between "in" and th
 
 def read_clip(clause: Clause, telling: Telling) -> bool:
     """As in "Full clip on Maple", "Maple was trace clipped today"."""
-    if clause.means.isdisjoint(CLIPS) or clause.has("not"):
+    if clause.means.isdisjoint(CLIPS) or clause.has("not") or _of_somebody_elses(clause):
         return False
     items = clause.items
     styles = [s for i in items for s in i.kinds("style")]
@@ -46,6 +46,11 @@ def _clip_given(items: Sequence[Item], at: int) -> bool:
     return " " in items[at].text or (at > 0 and items[at - 1].has("had") and bool(ends))
 
 
+def _of_somebody_elses(clause: Clause) -> bool:
+    """As in "Marie a fait la sienne en intégrale", "my friend did hers in a full clip": theirs, of no horse told of."""
+    return clause.has("own", "elsewhere", "at somebody's") and not (clause.horses or clause.has("she"))
+
+
 def read_wish(clause: Clause, telling: Telling) -> bool:
     """As in "Keep Maple bare", "Maple can be rugged again"."""
     if clause.means.isdisjoint(WISHES):
@@ -63,7 +68,7 @@ def read_wish(clause: Clause, telling: Telling) -> bool:
     for_now = for_now or _today(items)
     begs = clause.has("do not rug", "rug again") or (clause.has("please") and clause.has("keep"))
     over = clause.has("was") and not begs  # "was kept bare all winter", "est restée nue tout l'hiver"
-    if for_now or over or clause.has("if", "guess", "idiom", "long ago"):
+    if for_now or over or clause.has("if", "guess", "idiom", "long ago", "some day"):
         return False
     told = next(k for k, i in enumerate(items) if i.has("rug again", "do not rug", "bare"))
     horses = list_near(items, told) or telling.meant_by(clause)

@@ -179,7 +179,7 @@ def _named_within(tokens: list[Token], at: int, said: int) -> bool:
 
 def _perhaps_one(meaning: str) -> bool:
     """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
-    return meaning in ("i", "kin") or meaning.startswith("kind ")
+    return meaning in ("i", "kin", "thing") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
@@ -213,7 +213,7 @@ def _accent_heeded(means: frozenset[str], said: int, token: Token, lexicon: Lexi
     if said > 1 and (asks_nobody or (raw in ("à", "À") and not means.isdisjoint(("has", "wears")))):
         means, said = lexicon.phrases.longest((token.text,), 0)
     if said == 1 and raw.endswith("é"):
-        means -= {"keep", "wears"}  # "laissé Perle nue" asks for nothing, "porté chez la couturière" is not worn
+        means -= {"keep", "afterwards", "wears"}  # "laissé Perle nue" asks for nothing, "porté chez …" is not worn
     if raw in ("à", "À"):
         means -= {"has", "wears", "helper", "is"}
     return means - {"if"} if raw in ("sí", "Sí", "SÍ") else means, said

@@ -11,7 +11,15 @@ from bot.words.meant_instead import names_second_thought
 from bot.words.name_lists import one_of_list
 from bot.words.sentences import REACH
 from bot.words.told_apart import only_a_horse, taken_off, told_apart, wordlike
-from bot.words.weatherlike import SKY, clothing, may_be_weather, of_a_time, told_of_its_body, weather_talk
+from bot.words.weatherlike import (
+    SKY,
+    clothing,
+    may_be_weather,
+    of_a_time,
+    told_of_its_body,
+    weather_of_a_time,
+    weather_talk,
+)
 
 # a name stands right before one of these, or right after one of those
 AFTER_NAME = (
@@ -89,8 +97,10 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
-    if of_a_time(items, at) and not item.capital:
+    if (of_a_time(items, at) or weather_of_a_time(items, at)) and not item.capital:
         return False
+    if at and items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
+        return False  # "rode a Bill once"
     if called_with_article(items, at) or _picked_out(items, at):
         return True
     if _spoken_of_as_named(items, at):

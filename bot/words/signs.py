@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import cast
 
-from bot.events import Event, Seen, Sign
+from bot.events import Event, GarmentIs, Seen, Sign
 from bot.words.agreement import disagrees, of_clothes, of_the_piece
 from bot.words.around import (
     both_of_hers,
@@ -34,6 +34,7 @@ from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
+from bot.words.things import only_whose
 from bot.words.thread import just_taken_off
 from bot.words.told_apart import felt_in_a_part
 from bot.words.whose import unnamed
@@ -181,6 +182,8 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
         read_state(reading, at, reading.pieces)
+    elif item.has("state found") and not reading.latest and not reading.denied and _found_again(reading, at):
+        reading.telling.found_again()
     elif item.kinds("state"):
         it = reading.latest == "" or (reading.latest == "other" and not item.has("state found"))
         it = it and reading.clause.has("it")
@@ -188,6 +191,14 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
             read_state(reading, at, reading.pieces)
     else:
         _sign(reading, at, horses, after=after)
+
+
+def _found_again(reading: Reading, at: int) -> bool:
+    """As in "(Gaspard a perdu sa lourde,) je l'ai retrouvée", "found it in the hedge"; not "found Dana's gloves"."""
+    last = reading.telling.events[-1] if reading.telling.events else None
+    behind = reading.items[at + 1 : at + 2]
+    it = not behind or behind[0].mark or behind[0].has("it", "in", "on", "time", "place stall", "place field")
+    return it and isinstance(last, GarmentIs) and last.state == "missing"
 
 
 def _about_piece(reading: Reading, at: int) -> bool:
@@ -285,6 +296,8 @@ def _remember(reading: Reading) -> None:
         return
     items = reading.items
     horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
+    if pieces:
+        horses = [i for i in horses if not only_whose(items, items.index(i))]  # "la 250 est chez Lune, elle est sèche"
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):
         telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody

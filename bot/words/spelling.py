@@ -131,9 +131,9 @@ def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster:
 
 
 def _said_without_d(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
-    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", nor "frío"."""
-    helped = bool(before) and before[-1].text in HAVE
-    return (token.raw.endswith("ío") or helped) and token.text[:-1] + "do" in lexicon.everyday
+    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", nor "frío", "el mío"."""
+    helped = (bool(before) and before[-1].text in HAVE) or token.raw.endswith("ío")
+    return helped and len(token.text) >= LEAST - 1 and token.text[:-1] + "do" in lexicon.everyday
 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:

@@ -22,6 +22,7 @@ NOT_WET: dict[str, GarmentWord] = {"wet": "dry", "soaked": "damp", "damp": "dry"
 
 DRIES = ("seche", "sechent")
 AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
+ONE_BY_ONE = ("torn", "strap broken", "missing")
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
 
@@ -36,7 +37,8 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
         return None if denied else "in service"
     if states:
-        return None if denied else cast("GarmentWord", states[0])
+        not_yet = any(i.has("nearly") for i in before)  # "pas encore recousue", "almost ripped"
+        return None if denied or not_yet else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
     if word is None or _dries(clause.items, at):
         return None
@@ -65,6 +67,8 @@ def tell_piece(telling: Telling, piece: Piece, state: GarmentWord, owners: Seque
         return
     if not owners or piece.spare:
         found = telling.meant(piece, None)
+        if len(found.ids) > VAGUE and state in ONE_BY_ONE:
+            return  # "ripped every blanket we bought": not of a whole barn's at once
         _tell_found(telling, piece, state, found.ids, found.options)
         return
     if len(owners) > 1 and not piece.every:
@@ -139,10 +143,21 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False
     if not pieces and telling.spoken is not None:
         pieces = [telling.spoken]
-    piece = pieces[0] if pieces else Piece("strap", RUGS, rug=True)
+    piece = _strapped(clause.items) or (pieces[0] if pieces else Piece("strap", RUGS, rug=True))
     owners = list(named(piece.owners)) if piece.owners else horses
+    if pieces and not (piece.owners or clause.horses or vague):
+        owners = list(may_own(piece, clause, telling))
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _strapped(items: Sequence[Item]) -> Piece | None:
+    """The piece right behind the strap: "(j'ai oublié l'imper,) le sanglon de la 350 est cassé"."""
+    at = next((k for k, i in enumerate(items) if i.has("strap")), len(items))
+    behind = items[at + 1 : at + 5]
+    found = next((k for k, i in enumerate(behind) if i.piece is not None or i.horses or i.mark), len(behind))
+    joined = any(i.has("of", "on") for i in behind[:found])
+    return behind[found].piece if joined and found < len(behind) else None
 
 
 def puts_on_a_strap(items: Sequence[Item]) -> bool:

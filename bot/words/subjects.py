@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import cast
 
 from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
-from bot.words.around import OF_HORSE, about_body, excepted, neither, not_that_one
+from bot.words.around import excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
 from bot.words.items import Item, predicate
@@ -14,6 +14,7 @@ from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
+from bot.words.things import only_whose
 
 ALIEN = 9  # other people, other things: too far for any sign
 WHERE = ("place stall", "place field", "work")
@@ -52,10 +53,9 @@ class Reading:
 def may_be_told_of(reading: Reading, at: int) -> bool:
     """Whether the horse named at this place is one that signs are told of; what it is instead is noted."""
     items = reading.items
-    before = items[at - 1] if at else None
-    of_hers = before is not None and before.text in OF_HORSE and at > 1
-    if of_hers and (items[at - 2].has("article") or not about_body(items[: at - 1])):  # "el de Canela" is a thing
-        reading.latest, reading.gap = "other", 1
+    if only_whose(items, at):
+        if reading.latest != "piece":
+            reading.latest, reading.gap = "other", 1
         return False
     only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
     if something_of_hers(items, at) or only_where:
@@ -150,7 +150,19 @@ def _lies_over_or_under(items: Sequence[Item], at: int) -> bool:
     return before is not None and before.has("over", "under") and not before.has("and")
 
 
-def _meet_mark(reading: Reading, item: Item) -> None:
+def _answers(items: Sequence[Item], at: int) -> bool:
+    """As in "no he's wet", "no, está mojado": an answer to what was said or asked, that denies nothing behind it."""
+    then = items[at + 1] if at + 1 < len(items) else None
+    if then is None or not items[at].has("no"):
+        return False
+    opens = at == 0 or items[at - 1].mark
+    return (opens and then.text == ",") or (then.has("subject") and then.has("she", "it") and not then.has("article"))
+
+
+def _meet_mark(reading: Reading, at: int) -> None:
+    item = reading.items[at]
+    if at and item.text in ",." and reading.items[at - 1].has("not"):
+        reading.denied = False  # "no he's not, he's sweating"
     if item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
         reading.gap = 0  # "her sheet leaks at the seam, soaked"
     elif reading.spent:  # "no better, still shivering"
@@ -163,6 +175,11 @@ def _whose_work(items: Sequence[Item], at: int) -> bool:
     while of > 0 and items[of].has("article", "her") and not items[of].has("of"):
         of -= 1
     return of > 0 and items[of].has("of") and items[of - 1].has("work", "worked")
+
+
+def _the_same_person(items: Sequence[Item], at: int) -> bool:
+    """As in "chez ma sœur": "my" and who it is are one."""
+    return at > 0 and items[at].has("kin") and items[at - 1].has("my")
 
 
 def _goes_on_of_it(reading: Reading, at: int) -> bool:
@@ -201,7 +218,7 @@ def meet_other_word(reading: Reading, at: int) -> None:
     """What a word between subject and sign changes: it denies, leads away, or names somebody else."""
     item = reading.items[at]
     if item.mark:
-        _meet_mark(reading, item)
+        _meet_mark(reading, at)
     elif (item.person or not TURNING.isdisjoint(item.means)) and _turns(reading, at):
         pass
     elif _begins_another(reading, at):
@@ -219,7 +236,9 @@ def _turns(reading: Reading, at: int) -> bool:
     """Whether a word that may turn what is said does so at this place; how is noted."""
     items = reading.items
     item, before = items[at], items[at - 1] if at else None
-    if item.has("not", "stopped"):
+    if item.has("not", "stopped") and _answers(items, at):
+        pass  # "(is he sweating?) no he's just wet"
+    elif item.has("not", "stopped"):
         still = reading.denied and item.has("stopped") and not item.has("not")  # "has not stopped shivering"
         reading.denied, reading.spent = not still, False
     elif item.has("and") and _goes_on_of_it(reading, at):
@@ -245,7 +264,7 @@ def _meet_somebody(reading: Reading, at: int) -> None:
     """The speaker or somebody else at this place is no horse, and what follows may be told of them."""
     items, item = reading.items, reading.items[at]
     behind = items[at + 1] if at + 1 < len(items) else item
-    if behind.has("said", "guess") or _whose_work(items, at):
+    if behind.has("said", "guess") or _whose_work(items, at) or _the_same_person(items, at):
         return
     if at and items[at - 1].has("at somebody's"):
         return  # "emporté la 300 chez moi pour la laver"

@@ -56,6 +56,7 @@ class Telling:
     asked: bool = False  # the horse was only asked about, of people
     planned: bool = False  # or only planned for: no piece is its own for that
     elsewhere: bool = False  # something that is not the barn's was spoken of since
+    thing: str = ""  # the thing that is no piece, spoken of since the last horse or piece: "mes bottes"
     spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
     sign: Sign | None = None  # the sign told last, for "but Ned is"
     past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
@@ -126,6 +127,12 @@ class Telling:
         self.events = list(events)
         self.told = set(events)
         self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
+
+    def found_again(self) -> None:
+        """The piece that was told to be gone is there after all."""
+        gone = self.events[-1]
+        if isinstance(gone, GarmentIs):
+            self.retell([*self.events[:-1], GarmentIs(gone.garment, "in service")])
 
     def wonder(self, ask: Ask) -> None:
         """Something to ask about; only the first is asked, and only where there is a choice."""

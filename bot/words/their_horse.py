@@ -10,6 +10,8 @@ from bot.words.weatherlike import clothing
 
 BOTH = 2
 THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
+ALONE = ("mio", "mia", "mien", "mienne")  # a possessive and no noun
+KINDS = (*THEIRS, "a horse", "all horses", "the rest", "everyone", "visitor")
 BEFORE_THEM = 4  # words of "one of those of", at most, before somebody whose horse it is
 OF = ("of", "de", "d'", "del", "du", "a", "al")  # "le cheval à Patrick"
 
@@ -24,10 +26,19 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
     here = tuple(spoken) if len(spoken) == 1 else mine  # "came to see my boy and Darcy is fine"
     for at in theirs:
         then = items[at + 1] if at + 1 < len(items) else None
-        meant = _by_species(_own(items[at], here), barn, then)
+        ours = () if _of_something_else(items, at) else here
+        meant = _by_species(_own(items[at], ours), barn, then)
         one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])
         told[at] = replace(meant, sure=False) if one else meant  # "one of the ponies"
     return told
+
+
+def _of_something_else(items: Sequence[Item], at: int) -> bool:
+    """As in "who has a pen? mine is dry", "el mío está frío" behind talk of rice: one of what was spoken of before."""
+    before = [i for i in items[:at] if not (soft(i) or i.has("i"))]
+    alone = items[at].text.endswith(ALONE)
+    ours = any((i.horses and not (i.known and i.raw.islower())) or i.person or i.has(*KINDS) for i in before)
+    return alone and bool(before) and not (ours or any(map(predicate, before)))
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:
@@ -54,17 +65,6 @@ def _by_species(item: Item, barn: Barn, then: Item | None) -> Item:
     if len(ponies) in (0, len(barn.horses)):
         return replace(item, means=frozenset({"all horses"}) if ponies else item.means)
     return replace(item, means=frozenset(), horses=ponies, exact=False, known=False)
-
-
-def without_family(items: Sequence[Item]) -> list[Item]:
-    """The items with "my aunt Lola" as the person she is, whatever horse is called so; a mare has sisters too."""
-    found = list(items)
-    for at in places(items[:-1], frozenset(("kin",))):
-        ours = items[at].text.startswith("mi ") or (at > 0 and items[at - 1].has("my"))
-        said = any(i.has("said") for i in items[max(0, at - 2) : at])  # "dice mi hermana Lola está sudada"
-        if items[at + 1].horses and not items[at].horses and ours and not said:
-            found[at + 1] = replace(items[at + 1], means=frozenset(), horses=(), pieces=(), person=True)
-    return found
 
 
 def both_called_so(items: Sequence[Item], parts: Mapping[str, tuple[str, ...]]) -> list[Item]:

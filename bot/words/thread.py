@@ -65,7 +65,7 @@ def of_a_thing(clause: Clause) -> bool:
         or any(i.has("she") and not i.has("article") for i in clause.items)
     ):
         return False
-    return first.person or first.has("animal", "mass", "visitor", "i") or not first.means
+    return first.person or first.has("animal", "mass", "visitor", "i", "thing") or not first.means
 
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:

@@ -148,5 +148,5 @@ def _nameable(item: Item, sign: Item) -> bool:
     if sign.has("sign shivering", "sign sweating", "sign rubbed"):
         return not item.has("she", "subject", "it", "article")  # no weather shivers, no place, nothing "wicked"
     felt = sign.has("sign shivering", "sign cold", "sign hot", "sign unwell")  # "poncho tiene frío": no rug does
-    plain = ("colour", "any adjective", "i", "kin", "habit")
+    plain = ("colour", "any adjective", "i", "kin", "thing", "habit")
     return all(m in plain or m.startswith("weight") or (felt and m.startswith("kind ")) for m in item.means)

@@ -1,6 +1,7 @@
 """Sentences that take back what was said before: "undo", "oops wrong horse, undo that", "annule, j'ai confondu"."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.words.items import Item, meanings_of, predicate
 
@@ -13,7 +14,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     """Whether a sentence takes back what was said before it."""
     if meanings_of(sentence).isdisjoint(UNDOING):
         return False
-    words = [i for i in sentence if not i.mark]
+    words = _without_whose([i for i in sentence if any(map(str.isalnum, i.text))])
     if any(i.has("undo") for i in words) and all(
         i.has(*TAKING_BACK) or (k and i.has("subject")) for k, i in enumerate(words)
     ):
@@ -33,6 +34,13 @@ def undoes(sentence: Sequence[Item]) -> bool:
     return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )
+
+
+def _without_whose(words: Sequence[Item]) -> Sequence[Item]:
+    """As in "ignore that last one from me": what was the speaker's, without saying so again."""
+    mine = (k for k, (i, then) in enumerate(pairwise(words)) if k and i.has("of") and then.has("i", "my"))
+    first = next(mine, len(words))
+    return [*words[:first], *words[first + 2 :]]
 
 
 def _at_last(sentence: Sequence[Item]) -> bool:

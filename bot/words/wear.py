@@ -26,7 +26,7 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
-HAD = ("avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
+HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
 ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
@@ -45,7 +45,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False  # "posé la rose sur la doudoune dans la sellerie"
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
-    if clause.has("was") and _had_done(clause.items):
+    if clause.has("was", "put on") and _had_done(clause.items):
         return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
@@ -131,8 +131,9 @@ def _only_nearly(items: Sequence[Item]) -> bool:
 
 
 def _had_done(items: Sequence[Item]) -> bool:
-    """As in "j'avais mis la bleue à Lune", "le había puesto la fina": before something else was done."""
-    return any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
+    """As in "had put her sheet on", "j'avais mis la bleue", "le había puesto": before something else was done."""
+    at_once = any(i.text.startswith("had ") and i.has("put on", "took off") for i in items)
+    return at_once or any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
 
 
 def _change(clause: Clause) -> Change:
@@ -187,7 +188,8 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     if beside is not None:
         return mode_of(items, beside)
     mode = mode_of(items, at)
-    if mode == "whole" and piece.owners and items[at - 1].has("under") and not any(i.horses for i in items[:at]):
+    below = items[at - 1].has("under") and not items[at - 1].has("in")
+    if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):
@@ -270,9 +272,8 @@ def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
 
 def _only_that(clause: Clause) -> bool:
     """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
-    told = _told_up_to(clause.items) or (
-        _up_to_the_purpose(clause.items) if clause.horses or to_her(clause.items) else 0
-    )
+    to_one = clause.horses or to_her(clause.items) or any(p.given for p in clause.pieces)
+    told = _told_up_to(clause.items) or (_up_to_the_purpose(clause.items) if to_one else 0)
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
         if not (plainly or (k == 0 and not i.means)):
@@ -281,11 +282,13 @@ def _only_that(clause: Clause) -> bool:
 
 
 def _up_to_the_purpose(items: Sequence[Item]) -> int:
-    """The place of the piece before what it was put on for: "je lui ai mis sa polaire pour sécher"."""
+    """The place of the piece before what it was put on for: "… mis sa polaire pour sécher", "… après la douche"."""
     last = max((k for k, i in enumerate(items) if i.piece is not None), default=0)
-    after = items[last + 1 : last + 3]
-    purpose = len(after) > 1 and after[0].has("toward") and not after[0].has("article", "hour", "is")
-    return last if purpose and after[1].text.endswith(("er", "ir", "re")) else 0
+    after = [i for k, i in enumerate(items[last + 1 : last + 4]) if not k or not i.has("article", "she")]
+    if len(after) < 2 or after[0].has("article", "is"):
+        return 0
+    purpose = after[0].has("toward") and not after[0].has("hour") and after[1].text.endswith(("er", "ir", "re"))
+    return last if purpose or after[0].has("after") else 0
 
 
 def _told_up_to(items: Sequence[Item]) -> int:

@@ -9,7 +9,7 @@ from bot.words.change import Change
 from bot.words.clauses import Clause, of_both
 from bot.words.hers import owns_the_stall
 from bot.words.items import Item, predicate
-from bot.words.listed import list_near
+from bot.words.listed import in_company, list_near
 from bot.words.piece import Piece
 from bot.words.placed import place_behind
 from bot.words.telling import Telling, named
@@ -20,14 +20,14 @@ TO_HER = frozenset(("lui", "leur", "le", "les"))
 
 def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     """The horses whose outfit changes; none where nobody says."""
-    horses = [i for k, i in enumerate(clause.items) if i.horses and not owns_the_stall(clause.items, k)]
+    horses = _of_the_clause(clause.items)
     if horses and telling.begun and _named_after_it(clause.items):
         return telling.who  # "(Otto sudado,) le quité la manta, Fig bien"
     if horses and all_but_these(clause):
         return named(telling.all_but(horses))
     if horses and change.all_off and not clause.has("nothing") and any(i.mark for i in clause.items):
         bare = next((k for k, i in enumerate(clause.items) if i.has("bare", "took off")), 0)
-        return list_near(clause.items, bare)  # "Max the 300, Pip naked"
+        return telling.who if _she_alone(clause.items[:bare]) else list_near(clause.items, bare)
     if horses:
         return [*horses, *_listed_owners(clause.items)]
     if any(one.has("i") and one.has("subject") and verb.has("wears") for one, verb in pairwise(clause.items)):
@@ -39,6 +39,9 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
+    before = telling.who if len(telling.who) == 1 and telling.begun else ()
+    if _she_wears(clause.items) or (before and _wears(clause.items)):
+        return before  # "Filao est mouillé, il a la polaire de Neige sur le dos"
     if to_them(clause.items) and len(telling.who) > 1 and telling.begun:
         return telling.who  # "Filao et Neige ont chaud, je les ai déshabillées"
     if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
@@ -85,6 +88,17 @@ def all_but_these(clause: Clause) -> bool:
     return every and any(i.horses for i in clause.items[left:])  # "stripped Pip, all but the liner" leaves no Pip out
 
 
+def _of_the_clause(items: Sequence[Item]) -> list[Item]:
+    """The horses named in it, but for whose stall it is and with whom another went out."""
+    named_here = [k for k, i in enumerate(items) if i.horses and not owns_the_stall(items, k)]
+    return [items[k] for k in named_here if len(named_here) == 1 or not in_company(items, k)]
+
+
+def _she_alone(before: Sequence[Item]) -> bool:
+    """As in "(Balthazar est trempé,) il est tout nu, Mimine a la 400"; not in "Max the 300, Pip naked"."""
+    return any(i.has("she") and i.has("subject") for i in before) and not any(i.horses for i in before)
+
+
 def _named_after_it(items: Sequence[Item]) -> bool:
     """As in "les he quitado las mantas, Perla bien": whoever is named behind the pause is another."""
     pause = next((k for k, i in enumerate(items) if i.text == ","), len(items))
@@ -102,6 +116,23 @@ def _on_whom(change: Change, pieces: Sequence[Piece], owners: Sequence[str], cla
         return False
     lent = not any(p.given or p.their or words_of(p.said)[0] in words_of(owners[0]) for p in pieces)
     return lent and telling.who[0].horse and telling.who[0].horses != tuple(owners)
+
+
+def _she_wears(items: Sequence[Item]) -> bool:
+    """As in "so he's got Biscuit's cooler on", "il a l'imper de Lune": whoever was told of, not whose it is."""
+    at = next((k for k, i in enumerate(items) if i.piece is not None), 0)
+    piece = items[at].piece
+    if piece is None or not piece.owners or piece.given:
+        return False
+    she = next((k for k, i in enumerate(items[:at]) if i.has("she") and i.has("subject") and not i.has("article")), at)
+    has = any(i.has("has", "wears", "in") for i in items[she + 1 : at])
+    return she < at and has and not any(i.has("put on", "took off", "took", "i") for i in items)
+
+
+def _wears(items: Sequence[Item]) -> bool:
+    """As in "(Moro está mojado,) lleva la media de Canela": the verb alone, of who was told of."""
+    opens = next((i for i in items if not i.has("and", "time", "polite", "article") or i.has("wears")), items[0])
+    return opens.has("wears") and not opens.has("put on", "in")
 
 
 def _said_twice(items: Sequence[Item]) -> bool:

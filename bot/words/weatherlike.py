@@ -33,6 +33,14 @@ def of_a_time(items: Sequence[Item], at: int) -> bool:
     return dated and items[at].has("weather", "sky") and at > 0 and items[at - 1].has("article")
 
 
+def weather_of_a_time(items: Sequence[Item], at: int) -> bool:
+    """As in "orage hier soir, tout est trempé", "misty this morning, cold": when it was, a pause, and how all is."""
+    opens = at == 0 and items[at].raw[:1].islower() and items[at].has("weather", "sky", "bare weather")
+    behind = items[at + 1 : at + 3]
+    dated = len(behind) > 1 and behind[0].has("time") and behind[1].text == ","
+    return opens and dated and not sure_sign(items[at + 3 : at + 3 + REACH])
+
+
 def weather_talk(items: Sequence[Item], at: int) -> bool:
     """As in "Sunday is wet": the day, or the horse?"""
     if not items[at].has("weekday") or any(_of_animals(i) for i in items[at + 1 : at + 9]) or _in_a_table(items, at):

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
 from bot.words.clauses import CLIPS, Thought, gathered, is_subject
+from bot.words.hers import owns_the_stall
 from bot.words.items import Item
 
 ENOUGH = (
@@ -14,6 +15,7 @@ NAMING = (
     "article", "toward", "and", "polite", "time", "too", "both", "her", "of", "link", "my", "any adjective", "in",
     "place stall", "place field",
 )  # fmt: skip
+ASKED_FOR = "put"  # English: of what was done, and of what is to be done
 ALIKE = 3  # words of a horse that is as the one before
 
 
@@ -61,7 +63,7 @@ def complete(current: Thought) -> bool:
 
 def did_a_deed(current: Thought) -> bool:
     """Whether more is said than whom and what it is about, but not how that is."""
-    return not current.told and any(not (is_subject(i) or i.mark or i.has(*NAMING)) for i in current.items)
+    return not current.told and any(i.means and not (is_subject(i) or i.has(*NAMING)) for i in current.items)
 
 
 def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
@@ -71,6 +73,13 @@ def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
     named = {name for i in current.horses for name in i.horses}
     another = any(i.horses and named.isdisjoint(i.horses) for i in behind)
     return another and not all(i.horses or i.has("article", "polite", "toward", "and") for i in behind)
+
+
+def _whose_stall(items: Sequence[Item]) -> bool:
+    """As in "le box de Perle (et Lune est inondé)": a place is spoken of, and whose it is."""
+    horse = next((k for k, i in enumerate(items) if i.horses), 0)
+    opens = all(i.has("article", "place stall", "place field", "polite", "of") for i in items[:horse])
+    return opens and owns_the_stall(items, horse)
 
 
 def placed_or_dressed(current: Thought) -> bool:
@@ -90,10 +99,18 @@ def placed_or_dressed(current: Thought) -> bool:
     last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
-    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items):
+    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items) and not _whose_stall(items):
         return True
     if current.has("it") and current.has("put on", "took off"):
         return True  # "se la puse a Canela, …"
     return bool(current.pieces) and current.has(
         "put on", "took off", "took", "swapped", "wears", "keeps", "in", "on", "off", "only", "without", "in its stead"
     )
+
+
+def surely_done(current: Thought) -> bool:
+    """A horse is dressed so, or was moved, for certain: "he's in his sheet"; "put it on" may be asked for."""
+    if not complete(current) or current.has("plan", "habit", "if", "keep"):
+        return False
+    asked_for = any(i.text == ASKED_FOR for i in current.items) and not current.has("subject", "is")
+    return not asked_for

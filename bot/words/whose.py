@@ -10,12 +10,15 @@ from bot.words.items import WETNESS, Item, predicate
 from bot.words.one_to_another import goes_on_of_either
 from bot.words.pronouns import of_one, the_one
 from bot.words.telling import Telling, named
+from bot.words.things import may_be_its, thing_since
 
 GREETING = 4  # words
 
 
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
+    if may_be_its(thing_since(telling.thing, clause.items[:at]), clause.items, at):
+        return ()  # "my boots are by the stove, they're soaked"
     horses = _spoken_of(clause, telling, at)
     if telling.others is not None and telling.others[0] is horses:
         return goes_on_of_either(clause, at, horses, telling.others[1], telling.roster.spelled)
@@ -144,7 +147,9 @@ def _wholly(items: Sequence[Item], at: int) -> bool:
 
 
 def _all_of_it(items: Sequence[Item], at: int) -> bool:
-    """As in "snug under all that hair", "con todo ese pelo": of one thing, not of the horses."""
+    """As in "snug under all that hair", "con todo ese pelo", "all winter": of one thing, not of the horses."""
+    if items[at].has("all") and any(i.has("weather") and not predicate(i) for i in items[at + 1 : at + 2]):
+        return True
     if not items[at].has("article", "wholly") or len(items) < at + 3:
         return False
     return items[at + 1].has("article") and not items[at + 2].has("all horses")

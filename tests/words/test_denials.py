@@ -70,6 +70,26 @@ def test_a_change_denied_changes_nothing(name: str, text: str) -> None:
 @pytest.mark.parametrize(
     ("name", "text", "sign"),
     [
+        ("oak", "Otto's sweating? no he's just wet from the trough", "wet"),
+        ("oak", "Otto's fine. no he's not, he's sweating", "sweating"),
+        ("oak", "no, Otto's shivering", "shivering"),
+        ("encina", "no, está mojado Moro", "wet"),
+        ("chenaie", "Filou transpire ? non il est mouillé", "wet"),
+        ("oak", "no sweat on Otto", "comfortable"),
+        ("oak", "Otto's no longer sweating", "comfortable"),
+        ("encina", "no lo veo sudado a Moro", "comfortable"),
+    ],
+)
+def test_a_no_that_answers_denies_nothing_behind_it(name: str, text: str, sign: str) -> None:
+    """It answers what was asked; what follows is so."""
+    here = barn(name)
+    told = [e.sign for e in read(text, here.people[0], here, as_filed(here)).events if isinstance(e, Seen)]
+    assert told == [sign]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "sign"),
+    [
         ("oak", "Otto cool but not cold", "comfortable"),
         ("oak", "Otto is a bit chilly but not cold", "comfortable"),
         ("oak", "Otto's ears are cold but he's not cold", "comfortable"),

@@ -29,6 +29,8 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "the stallion Willow was bred to is ill"),
         ("oak", "the mare behind Fig in the lesson was sweating"),
         ("oak", "Tucker's old barn has strangles"),
+        ("oak", "swept Tucker's stall and put shavings in Otto's stall"),
+        ("oak", "Tucker's halter is in Otto's stall"),
         ("oak", "Otto's old stallmate at Ashdown is shivering"),
         ("oak", "two stalls down from Fig there was one colicking at the show"),
         ("encina", "el caballo que tenía antes de Lucero está enfermo"),
@@ -58,6 +60,11 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
         ("encina", "pasé por el box de Moro y Canela estaba tiritando", [("Canela", "shivering")]),
         ("chenaie", "Perle, à côté d'Ulysse, grelotte", [("Perle", "shivering")]),
         ("chenaie", "Perle derrière Ulysse transpire", [("Perle", "sweating")]),
+        # in a place of another's
+        ("oak", "turned Tucker out in Otto's paddock", [("Tucker", "field")]),
+        ("oak", "Tucker's in Otto's stall", [("Tucker", "stall")]),
+        ("oak", "Tucker is shivering in Otto's stall", [("Tucker", "shivering", "stall")]),
+        ("oak", "Otto's in Tucker's field, brought Fig in", [("Otto", "field"), ("Fig", "stall")]),
         # of itself after all
         ("oak", "stood next to Otto, he's soaked", [("Otto", "wet")]),
         ("oak", "the mare Willow is shivering", [("Willow", "shivering")]),

@@ -274,3 +274,11 @@ def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
     assert heard.events == ()
     assert heard.ask
     assert heard.ask.options == ("Zamba",)
+
+
+@pytest.mark.parametrize(("text", "meant"), [("el mío está sudado", True), ("¿traes pan? el mío está frío", False)])
+def test_mine_is_the_speakers_horse_where_nothing_else_was_spoken_of(text: str, meant: bool) -> None:
+    """Bread is cold as well; who asks has no horse, or one."""
+    here = barn("encina")
+    owner = next(p for p in here.people if any(h.owner == p.name for h in here.horses))
+    assert bool(subjects(read(text, owner, here, as_filed(here)).events)) == meant

@@ -103,3 +103,33 @@ def test_the_same_name_behind_such_a_person_is_asked_about() -> None:
     heard = said("oak", "Farrier Otto called. Otto is sick, so Tuesday it is")
     assert heard.events == ()
     assert heard.ask is not None and heard.ask.options == ("Otto",)
+
+
+@pytest.mark.parametrize(
+    ("where", "text", "horses"),
+    [
+        ("oak", "my dog Otto is soaked", set()),
+        ("oak", "the barn cat Willow is shivering", set()),
+        ("oak", "Otto the goat got out, he's in the field", set()),
+        ("encina", "mi perro Moro está temblando de miedo", set()),
+        ("encina", "la gata Paloma está mala", set()),
+        ("chenaie", "mon chat Filou est malade", set()),
+        ("chenaie", "Filou c'est le chien, il est mouillé", set()),
+        ("oak", "tell Willow Otto's cold", {"Otto"}),
+        ("oak", "told Willow that Otto's sweating", {"Otto"}),
+        ("chenaie", "j'ai dit à Perle que Filou transpire", {"Filou"}),
+        ("oak", "the dog is barking and Otto is sweating", {"Otto"}),
+        ("oak", "a dog chased Otto, he's sweating", {"Otto"}),
+        ("oak", "told you Otto and Fig were cold", {"Otto", "Fig"}),
+    ],
+)
+def test_a_dog_of_that_name_is_no_horse_nor_is_who_is_told(where: str, text: str, horses: set[str]) -> None:
+    """Animals of another kind, and whoever hears of a horse."""
+    heard = said(where, text)
+    assert (subjects(heard.events), heard.ask) == (horses, None)
+
+
+def test_lower_case_weather_of_a_morning_is_weather() -> None:
+    """Storm last night, all soaked: nobody is."""
+    assert said("tilleuls", "orage hier soir, tout est trempé").chatter
+    assert said("hard", "misty this morning, cold and damp").chatter

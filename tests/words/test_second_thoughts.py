@@ -35,6 +35,12 @@ REST = ("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine
         ("oak", "Otto cold, no sorry can't come friday", [("Otto", "cold")]),
         ("oak", "Tucker sweating oh no", [("Tucker", "sweating")]),
         ("oak", "oops wrong horse, undo that", [()]),
+        ("oak", "disregard that last one of mine, wrong pony 🤦", [()]),
+        ("oak", "delete that last message from me please", [()]),
+        ("oak", "ignore the last thing I sent", [()]),
+        ("oak", "ignore that last one from Sam", []),
+        ("encina", "borra ese último de mi parte, me equivoqué de caballo", [()]),
+        ("chenaie", "oubliez ce dernier message de ma part, mauvais cheval", [()]),
     ],
 )
 def test_a_second_thought_stands_for_the_first(name: str, text: str, expected: list[tuple[object, ...]]) -> None:

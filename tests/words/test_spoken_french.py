@@ -382,6 +382,52 @@ from tests.words.test_turns_of_speech import said, told
         ("la 250 est à la lessiveuse", [("perle-outdoor", "washing")]),
         ("étendu la 250 dans la sellerie, elle goutte encore", [("perle-outdoor", "soaked")]),
         ("l'attache de la grosse d'Étoile est brisée", [("etoile-grosse", "strap broken")]),
+        # whom it is not, in the middle; who only went along; what is only not yet so; gone and found again
+        ("Perle et Ulysse, pas Caramel, ont froid", [("Perle", "cold"), ("Ulysse", "cold")]),
+        ("Ulysse a été lâché avec Étoile sans couverture", [("Ulysse", ()), ("Ulysse", "field")]),
+        ("Perle est en 250, elle l'a pas encore déchirée", [("Perle", ("perle-outdoor",))]),
+        ("Perle a perdu sa 250 au pré, je l'ai retrouvée", [("perle-outdoor", "in service")]),
+        ("la chemise bleue a disparu de son crochet", [("caramel-impermeable", "missing")]),
+        ("j'ai pas réussi à attraper Ulysse, il est toujours en imper", [("Ulysse", ("ulysse-impermeable",))]),
+        ("Étoile transpire, je lui laisse que l'imper", [("Étoile", "sweating"), ("Étoile", ("etoile-impermeable",))]),
+        ("Noisette a la marque de la couv à l'épaule", [("Noisette", "rubbed")]),
+        # clipped by somebody; a wish until spring; what is asked
+        ("Perle s'est fait tondre en couverture", [("Perle", "blanket")]),
+        ("Filou nu jusqu'au printemps", [("Filou", True)]),
+        ("pas de couverte à Filou svp", [("Filou", True)]),
+        ("Noisette on la couvre à nouveau", [("Noisette", False)]),
+        ("quelles couvertures sont encore au séchoir ?", [("drying",)]),
+        ("Perle dort en quoi", [("Perle", "state")]),
+        ("Perle a besoin de quoi pour demain ?", [("Perle", "today")]),
+        # the round told as done; what came of a cold, and of the heat
+        ("j'ai fini mon tour, reste Perle", [(("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),)]),
+        ("Perle a froid jsp quoi faire", [("Perle", "cold")]),
+        ("Filou es trempé", [("Filou", "wet")]),
+        ("Ulysse a pris un coup de chaud", [("Ulysse", "hot")]),
+        ("Perle a un rhume", [("Perle", "unwell")]),
+        ("les oreilles à Perle sont froides", [("Perle", "cold")]),
+        # what a piece was put on for; how she would be else; what alone is on her
+        ("mis la polaire à Filou pour la nuit", [("Filou", ("filou-polaire",))]),
+        ("mis la polaire à Filou pour le sécher", [("Filou", ("filou-polaire",))]),
+        ("j'ai mis la polaire à Filou après la douche", [("Filou", ("filou-polaire",))]),
+        ("j'ai mis la 250 à Perle sinon elle a froid", [("Perle", ("perle-outdoor",))]),
+        ("Perle est rentrée, sinon elle va bien", [("Perle", "stall"), ("Perle", "comfortable")]),
+        ("y a juste l'imper sur Étoile", [("Étoile", ("etoile-impermeable",))]),
+        ("Caramel est passée de la 200 à l'imper", [("Caramel", ("caramel-impermeable",))]),
+        ("Ulysse est mouillé à ras la peau", [("Ulysse", "wet")]),
+        ("Filou a l'air de crever de froid", [("Filou", "cold")]),
+        # the weather behind what was done; what is the speaker's, and a pronoun of it
+        ("Perle a sa 250, il fait vraiment trop froid", [("Perle", ("perle-outdoor",))]),
+        ("Filou est au pré, il fait bien sec", [("Filou", "field")]),
+        ("Perle est sèche. j'ai laissé ma selle dehors, elle est trempée", [("Perle", "comfortable")]),
+        ("Ulysse est sec. j'ai oublié mon imper au club, il est trempé", [("Ulysse", "comfortable")]),
+        # whoever is found hot is none of those before; who is bare was told of before; who is left out stands behind
+        ("enlevé les bandes à Perle, je trouve Ulysse un peu chaud", [("Ulysse", "hot")]),
+        ("Ulysse est trempé, il est tout nu, Perle arrive demain", [("Ulysse", "wet"), ("Ulysse", ())]),
+        ("j'ai fini ma tournée, reste Perle, la grosse d'Étoile est sèche", [
+            (("Étoile", "Caramel", "Noisette", "Filou", "Ulysse", "Tempête"),), ("etoile-grosse", "dry"),
+        ]),
+        ("j'ai oublié l'imper d'Étoile, la sangle de la 250 est cassée", [("perle-outdoor", "strap broken")]),
     ],
 )  # fmt: skip
 def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
@@ -468,6 +514,15 @@ def test_spoken_french_is_understood(text: str, expected: list[tuple[object, ...
         "quelqu'un a vu mon licol, je le trouve pas",
         "Yann boude, il est trempé",
         "le robinet goutte encore",
+        "pour Perle on fait quoi ce soir",
+        "on fait quoi demain les filles",
+        "Perle tremble-tu ?",
+        "la 250 n'est pas encore recousue",
+        "le tapis de selle à Perle est mouillé",
+        "le box à Filou est trempé",
+        "En 2019 Ulysse a eu une colique",
+        "Yann t'es trempé",
+        "j'ai pris un coup de chaud",
     ],
 )
 def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:

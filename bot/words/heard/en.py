@@ -1032,6 +1032,8 @@ PHRASES = {
         put back in, put back into, back wearing, has only, gone back in, went back in, has gone back in, wear now,
         now wear, is with, now is with, is now with
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "",
     "elsewhere": """
@@ -1849,6 +1851,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
@@ -2038,6 +2041,7 @@ PHRASES = {
         as though, in the event, should it, were it, had it, supposing, suppose, on condition,
         given that it, depending, depends, in case of, else, unless and until
     """,
+    "in case": "(/ just) in case, incase, (/ just) in case of",
     "when": """
         when, while, by the time, until, till, before, where, whenever, although, though, despite,
         in spite of, even with, even in, til, untill, whilst, once it, once she,
@@ -2045,8 +2049,10 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
-    "was": "was, were, had, been, has been, had been, have been",
+    "was": "was, were, had, been, has been, had been, have been, was called, was named, were called",
     "plan": """
+        (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
+        (goes / go / going) out at,
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
         ill |ask|make,
         ill |turn|drop|message|text|grab|send|wait|swap|stop|feed|clean|fetch|move|change|keep|tell|meet|find,
@@ -2144,6 +2150,9 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        (/ i / we / they) (had / have had / once had / knew / owned / used to have)
+        (one / a horse / a mare / a gelding / a pony) (that / who / once), (read / heard) about a, heard of a,
+        (/ i / we) once |had|knew,
         last week, last month, last year, last winter, last summer, last time, the other day, weeks ago,
         days ago, months ago, years ago, a week ago, a month ago, a year ago, back then, once upon,
         last season, last spring, last autumn, last fall, when she was, when he was, as a foal,
@@ -2182,7 +2191,9 @@ PHRASES = {
         was (a wee thing / a baby horse / young / younger / little / a three year old / racing / on the track),
         used to be,
         when he first came, when she first arrived, when he first arrived, when we had her in,
-        when i was at, the day we got, the day i got
+        when i was at, the day we got, the day i got,
+        (from / in / at) (my / our / his / her / their) (old / last / previous / first / former)
+        (yard / barn / stables / stable / place / riding school / livery yard / club)
     """,
     "compares": "like, same as, as",
     "weekday": """
@@ -2274,6 +2285,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,
         (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
         stands a chance, saving grace, by the grace of, in good grace, with good grace,
         like a, like an, hot to handle, hot to ride, a hot ride, hot to the leg, hot off the leg,
@@ -2442,10 +2454,8 @@ PHRASES = {
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
         youre, y'all, myself, ourselves, yourself, man, men, girl, girls, guy, boy, boys, kid, kids,
         lady, mum, mom, dad, husband, wife, daughter, son, vet, farrier, dentist, my face, my arms,
-        my knees, my bones, my bum, my gloves, my boots, my socks, my coat, my jacket, my hat,
-        my hair, my phone, my car, my van, my truck, my house, my tea, my coffee, my brew,
-        my breakfast, my lunch, my dinner, my wellies, my jeans, my jods, my jodhpurs, my pants,
-        hubby, hubs, partner, boyfriend, girlfriend, bf, gf, nan, gran, granny, grandma, grandad,
+        my knees, my bones, my bum,         my hair,                 hubby, hubs, partner, boyfriend, girlfriend, bf,
+        gf, nan, gran, granny, grandma, grandad,
         grandpa, mam, mammy, mummy, daddy, sis, sister, brother, missus, the missus, fella,
         the fella, our kid, lass, lasses, bairn, bairns, wean, weans, kiddos, toddler, toddlers,
         niece, nephew, aunt, auntie, uncle, cousin, boss, client, clients, student, students,
@@ -2468,7 +2478,10 @@ PHRASES = {
         nana, gran, grandma, granddad, grandpa, grandmother, grandfather, niece, nephew, wife, husband,
         girlfriend, boyfriend, partner, neighbour, neighbor, stepmum, stepdad, stepson, stepdaughter, little |girl|boy,
         sister in law, brother in law, mother in law, father in law,
-        neighbours, neighbors, friend, friends, cousins, folks, parents, brothers, sisters
+        neighbours, neighbors, friend|s, cousins, folks, parents, brothers, sisters, grandson, granddaughter,
+        grandchild, grandkids, stepbrother, stepsister, godson, goddaughter, godfather, godmother, fiancé, fiancée,
+        best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
+        granny, grandad, grampa
     """,
     "title": """
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
@@ -2491,8 +2504,13 @@ PHRASES = {
         wants to know, let me know, lmk
     """,
     "told by": "according to",
+    "to whom": """
+        tell, tells, told, telling, texted, warned, warn, showed, show, remind, reminded, messaged, informed, inform,
+        ask, asked
+    """,
     "shop": """
         store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        bar, pub, diner, pharmacy, library, gym, church, gas station, hardware store,
         tackroom shop, saddlery, feed mill, feed place, hay place
     """,
     "my": "my, our, mine",
@@ -2544,6 +2562,8 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,
+        (/ back / over) at my |place|house|home,
         not only,
         along, on the other hand, (rubbed / rubbing / towelled / toweled / brushed) (/ him / her / them) (down / off),
         (on / from / during) my (walk / jog / run / drive / rounds / round / lunch / break) (/ in / over / home / back),
@@ -2850,6 +2870,10 @@ PHRASES = {
         i forgot to mention, forgot to report, almost forgot, nearly forgot, before i forget, bytheway,
         incidentally, one more thing, another thing, one other thing, other news, in other news, first off,
         first of all, firstly, secondly, thirdly, lastly, to start with, for starters,
+        (if / in case) (anyone / anybody / someone / somebody / you / any of you / you guys) (is / are)
+        (looking / searching / hunting / after / asking / missing / wondering) (/ for) (/ it / him / her / them),
+        (if / in case) (anyone / anybody / someone / somebody) (needs / wants / misses) (/ it / him / her / them),
+        (if / in case) (you / any of you / you guys) (need / want / miss) (it / him / her / them),
         in case anyone is wondering, in case anyone was wondering, in case anyone wonders,
         in case anyone asks, in case you are wondering, in case you were wondering, in case anyone cares,
         incase anyone is wondering, if anyone is wondering, if anyones wondering, if anyone asks,
@@ -3717,6 +3741,10 @@ PHRASES = {
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",
+    "put right": """
+        (/ i have / i / all / now / have) sorted (/ it / them / that / now / it now), put (it / that / them) right,
+        (/ i have / i) (fixed / corrected) (it / them / that) (/ back / now), all sorted, put right now
+    """,
     "leaves only": "",
     "only": "only, just, nowt but, nothing but",
     "toward": "for, to, onto",
@@ -3732,7 +3760,8 @@ PHRASES = {
         what i sent, what i told you, my last, my last message, my last text, my last one,
         the last message, the last one, last message, last one, last bit, the last bit, that last one,
         that last bit, that last message, my previous message, my message, what i said before,
-        what i said earlier, that message, that one i just sent, that one i sent, what i reported
+        what i said earlier, the last thing i |said|wrote|sent|put, the last thing,
+        that message, that one i just sent, that one i sent, what i reported
     """,
     "afterwards": """
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
@@ -3745,7 +3774,8 @@ PHRASES = {
         who looks like, that looks like, that looked like
     """,
     "relative": """
-        who, that, which, the one, the one who, the one that, who 's, whos, whoever (has / is / owns / rides / leases)
+        who, that, which, the one, the one who, the one that, who 's, whos,
+        whoever (has / is / owns / rides / leases / took / brought / turned / rode / fed / caught / led / left)
     """,
     "that of": "",
     "that rug of": "",
@@ -3787,9 +3817,28 @@ PHRASES = {
         happy new year, happy new year to, merry christmas, merry christmas to, happy christmas
     """,
     "animal": """
+        (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
     """,
+    "some day": """
+        roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,
+        soon, dream|s|ing, shame, pity, (should / could) have (left / kept / let), imagine,
+        (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
+    """,
+    "thing": """
+        boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,
+        sweater|s, sweatshirt|s, hoodie|s, t shirt|s, tshirt|s, shirt|s, trousers, pants, jeans, jodhpurs, jods,
+        leggings,
+        chaps, coat|s, raincoat, waterproofs, parka|s, gilet|s, bodywarmer, bag|s, rucksack, handbag, umbrella|s,
+        glasses,
+        phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s,
+        towel|s,
+        tea, coffee, brew, breakfast, lunch, dinner, flask, mug|s, sofa|s, bed|s, house|s, saddle|s, bridle|s,
+        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
+        barrow|s, pyjamas
+    """,
+    "called": "called, named, by the name of, was called, was named, were called",
     "pony": "the pony, the wee pony, our pony",
     "donkey": "the donkey, the donk, our donkey",
 }

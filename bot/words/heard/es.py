@@ -1286,6 +1286,8 @@ PHRASES = {
         |anda|quedó|quedo|va|está con el puro, |anda|quedó|quedo|va|está con la pura, |le|les dejé |puro|pura,
         le dejé el puro, le dejé la pura, le dejamos |puro|pura, quedo solo con, quedó nomás con
     """,
+    "it is": "",
+    "else": "",
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "elsewhere": """
@@ -2363,6 +2365,7 @@ PHRASES = {
         ni que, aunque fuera, aunque estuviera, aunque esté, depende de si, depende, según esté, según haga,
         según venga, dependiendo de, igual si, que si
     """,
+    "in case": "por si, por si acaso, por si a caso, porsiacaso, por si las moscas, por si llueve",
     "when": """
         cuando |llegue|lleguen|venga|vengan|vuelva,
         cuando, mientras, hasta que, hasta, antes de, aunque, donde, en lo que, tan pronto como, una vez que,
@@ -2376,7 +2379,7 @@ PHRASES = {
         pasaban frío, pasaban calor, tosía, tenía mucho frío, tenía mucho calor, tenía tos, estuvieron, eran,
         fueron, habían, había, iban, llevaba, llevaban, andaba, andaban, seguía, seguían, parecía, parecían,
         se veía, se veían, quedaba, venía, venían, traía, traían, sudó, tembló, tiritó, transpiró, sudaron, temblaron,
-        tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó
+        tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó, se llamaba, se llamaban
     """,
     "plan": """
         llego sobre, llego sobre las, llego a las, llegaré sobre,
@@ -2597,6 +2600,8 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (tuve / tuvimos / tenía / teníamos / conocí / había) (uno / una / un caballo / una yegua / un poni) que,
+        (leí / oí) de un|a,
         anteayer, la semana pasada, el mes pasado, el año pasado, el invierno pasado, el otro día, hace días,
         hace semanas, hace años, hace un mes, hace una semana, aquella vez, antes de ayer, de potro, de potra,
         hace meses, antier, antes de anoche, anteanoche, antes de ayer por la noche, antier por la noche,
@@ -2621,7 +2626,9 @@ PHRASES = {
         recién destetad|o|a, en la antigua cuadra, en la otra cuadra, en mi antigua cuadra, en 2020, en 2021,
         en 2022, en 2023, en 2024, en 2025, de otros años, otros años, otras veces, la última vez,
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
-        en cierta ocasión, había estado, habían estado
+        en cierta ocasión, había estado, habían estado,
+        (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
+        (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
     """,
     "young": """
         potr|o|a|os|as, potrill|o|a, potranc|o|a, joven, jóvenes, pequeñ|o|a, chic|o|a, chiquit|o|a, bebé, más joven,
@@ -2771,7 +2778,7 @@ PHRASES = {
         sopa caliente, sopa fría, cerveza fría, birra fría, birras frías, cerveza fresquita,
         coca cola fría, comida caliente, bocata caliente, ducha caliente, ducha fría, duchita caliente,
         manta eléctrica, bolsa de agua caliente, calentador, guantes, guante, calcetín, calcetines,
-        bufanda, gorro, botas, bota, mis botas, katiuskas, chaqueta, mi chaqueta, jersey, sudadera nueva,
+        bufanda, gorro, botas, bota, katiuskas, chaqueta, jersey, sudadera nueva,
         mi sudadera, mi polar, plumas, plumífero, anorak, chándal, pantalón, pantalones, vaqueros, camisa,
         pijama, edredón, sábanas limpias, lencería, cortinas, alfombra, sillón, bus, autobús, tren,
         pinchazo en la rueda, tuberías, cañería, pila del agua, pista helada, pista mojada, pista empapada,
@@ -2861,8 +2868,8 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
-        mi |hija|hijo|niña|niño|madre|padre|marido|mujer|novio|novia,
-        yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted, ustedes, mi, mis,
+        mi |hija|hijo, yo, ando, yo ando, andamos, andáis, andas, nosotr|o|a|os|as, tú, vosotr|o|a|os|as, usted,
+        ustedes, mi, mis,
         tu, tus, nuestr|o|a|os|as, estoy, estamos, tengo, tenemos, voy, vamos, me, nos, te, os, soy, somos, gente,
         chic|o|a|os|as, niñ|o|a|os|as,
         veterinari|o|a, herrador, hij|o|a, jinete, dueñ|o|a, marido, mujer, padre, madre, perr|o|a, gat|o|a,
@@ -2878,7 +2885,7 @@ PHRASES = {
         chiquillo, chiquilla, peques, la peque, el peque, bebé, beba, zagal, zagala, guaje, guajes, pelao,
         pelaos, abuelo, abuela, suegra, suegro, cuñado, cuñada, tío mío, primo, prima, sobrino, sobrina,
         sobrinos, hermano, hermana, hermanos, novio, novia, esposo, esposa, mamá, papá, padres, madres,
-        padres y madres, mi madre, mi padre, hijos, hijas, nieto, nieta, nietos, amigo, amiga, amigos, amigas,
+        padres y madres, hijos, hijas, nieto, nieta, nietos, amigo, amiga, amigos, amigas,
         vecino, vecina, vecinos, vecinas, jinetes, amazona, amazonas, dueños, dueñas, propietario, propietaria,
         propietarios, jardinero, albañil, fontanero, electricista, repartidor, cartero, panadero, cura, médico,
         doctor, doctora, enfermera, enfermero, policía, guardia civil, turista, turistas, visitantes,
@@ -2899,10 +2906,13 @@ PHRASES = {
         don veterinario, doc, el doc, la doc
     """,
     "kin": """
-        tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a, sobrin|o|a, novi|o|a,
+        mi |hija|hijo, tí|o|a, herman|o|a, prim|o|a, hij|o|a, madre, padre, mamá, papá, suegr|o|a, cuñad|o|a,
+        sobrin|o|a, novi|o|a,
         vecin|os|as, amig|os|as, prim|os|as, herman|os|as, padres, tíos, suegros, cuñados,
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, nuera, madrina,
-        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, mi |hija|hijo|madre|padre|marido|mujer|novio|novia
+        padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
+        prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
+        pariente|s
     """,
     "title": """
         el herrador, la herradora, el dentista, la dentista, el fisio, la fisio, el veterinario, la veterinaria,
@@ -2928,9 +2938,12 @@ PHRASES = {
         pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
     """,
     "told by": "según, según dice, según cuenta",
+    "to whom": """
+        dile, decidle, díganle, dije, dicho, avisa, avisé, avisado, pregúntale, pregunté, cuéntale, recuérdale
+    """,
     "shop": """
         tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
-        supermercado, ferretería
+        supermercado, ferretería, bar, farmacia, panadería, gasolinera, gimnasio, administración, colegio
     """,
     "my": "mi, mis, nuestr|o|a|os|as",
     "some": "un, una, unos, unas, otro, otra, algún, alguna",
@@ -3030,6 +3043,7 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        en mi casa, (/ está) conmigo en casa, aquí conmigo, yo en casa, en mi |coche|furgo|maletero,
         no solo, no sólo, no solamente, no únicamente,
         pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
         he pasado por, pasé por, pasamos por, pasando por, al pasar por,
@@ -3079,6 +3093,8 @@ PHRASES = {
         te aviso que, te informo, aviso que, aviso de que, informo que, informo de que, confirmo, confirmo que,
         confirmado, comunico que, comunico, reporto, reporto que, anuncio que, para que sepáis,
         para que lo sepáis, pa que lo sepáis, para que conste, pa que conste, para vuestra información,
+        (si / por si) alguien (la / lo / las / los) (busca / necesita / quiere / anda buscando / está buscando),
+        (si / por si) (la / lo / las / los) (buscáis / buscas / buscan / necesitáis / necesitas / necesitan / queréis),
         para su información, por si os interesa, por si le interesa, por si interesa, que lo sepáis,
         para el registro, pal registro, apunta, apunta que, apúntate, apuntad, apuntad que, anota, anota que,
         anotad, anótalo, apúntalo, toma nota, tomad nota, toma nota de que, registra, registra que, ponlo,
@@ -3901,6 +3917,10 @@ PHRASES = {
         el suyo de siempre, la suya de siempre, la de siempre, el de siempre, la suya propia, el suyo propio,
         la que le toca, la que le tocaba
     """,
+    "put right": """
+        (/ ya) (lo / la / las / los) (he arreglado / arreglé / he cambiado / cambié / he corregido / corregí),
+        (/ ya está) arreglado, se (la / lo / las / los) (he cambiado / cambié), (/ ya está) solucionado, corregido
+    """,
     "leaves only": "",
     "only": """
         sola, solita, nada más, y nada más, a secas,
@@ -3933,7 +3953,8 @@ PHRASES = {
         lo último, lo último que dije, lo último que he dicho, lo último que puse,
         lo último que he puesto, lo de antes, lo de ahora, lo anterior, mi último mensaje,
         el último mensaje, mi mensaje, mi mensaje anterior, el mensaje anterior, el mío de antes,
-        el último, lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último,
+        el último, ese último, este último,
+        lo que puse recién, lo recién, lo de recién, lo último mío, lo mío, lo mío último,
         lo mío de recién, lo que anoté, lo que reporté,
         lo que registré, lo que avisé, lo que te dije, lo que les dije, lo que os dije, lo que te puse,
         lo que te mandé, lo último que mandé, lo último que escribí, lo último que anoté, lo último que te dije,
@@ -4007,6 +4028,32 @@ PHRASES = {
     "thanks": """
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,
         feliz año a, feliz año, feliz navidad, feliz navidad a, felices fiestas, felices fiestas a, enhorabuena a
+    """,
+    "some day": """
+        ganas (/ de / de que), ojalá (/ que), algún día, un día, un día de estos, un buen día, pronto, sueño con,
+        soñamos con, soñar con,
+        lástima,
+        qué pena, una pena, (tendríamos / tendría / tenía / teníamos) que haber,
+        (deberíamos / debería / debíamos) haber,
+        (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
+        imagina|d|os|te
+    """,
+    "thing": """
+        mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,
+        calcetín, calcetines, guante|s, gorro|s, gorra|s, bufanda|s, sombrero|s,
+        casco|s, jersey|s, suéter|es, sudadera|s, camiseta|s, camisa|s, playera|s, remera|s, buzo|s, pantalón,
+        pantalones,
+        vaqueros, jeans, plumas, plumífero, anorak|s, chaleco|s, bolso|s, mochila|s, paraguas, gafas, lentes, reloj|es,
+        móvil|es, celular|es, teléfono|s, perfume|s, coche|s, carro|s, camión, camiones, camioneta|s, furgo,
+        furgoneta|s,
+        troca, remolque|s, bici|s, bicicleta|s, moto|s, barco|s, toalla|s, taza|s, termo, sofá|s, casa|s,
+        silla de montar,
+        montura|s, cabezada|s, bocado, polainas, chaps, linterna|s, frontal, fusta|s, tractor|es, carretilla|s,
+        chanclas,
+        calzoncillos
+    """,
+    "called": """
+        llamad|o|a, que se llama, que se llamaba, se llamaba, se llamaban, de nombre, que se llama igual
     """,
     "pony": "el poni, la poni, al poni, el poney, el pony",
     "donkey": "el burro, la burra, al burro, el burrito, la burrita",

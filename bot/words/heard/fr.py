@@ -10,8 +10,11 @@ REMAINS = "(/ il / y / ne / il ne) reste (que / qu' / plus que / plus qu')"
 LEFT_ONLY = f"""
     (/ il / elle / y) (/ ne) (garde / conserve) (que / plus que / juste / seulement / uniquement / rien que),
     {REMAINS}, (/ il) n'en reste que, (n'a / a) plus que (/ sa / son / ses),
-    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement)
+    (/ j'ai / je lui ai / on lui a) (laissé / gardé) (que / juste / seulement / uniquement),
+    (y a / il y a / il a / elle a) (juste / seulement) (la / le / l' / sa / son),
+    (je / on) (lui / y) laisse (que / juste / seulement / uniquement), j'y laisse (que / juste)
 """
+GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) tondre"
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
 THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
 OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
@@ -56,6 +59,8 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur, transpirant||e|s
     """,
     "sign hot": """
+        (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
+        crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
@@ -102,6 +107,8 @@ PHRASES = {
         grelotte plus fort, frissonne plus que, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        (a / a eu / a pris) un (/ gros) coup de froid,
+        crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
@@ -213,6 +220,7 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        (a / ont) la marque (de la / de sa / des) couv||s|erture|ertures,
         blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
         blessure|s (de / par / due au) frottement,
         blessé le garrot, a blessé le garrot, lui a blessé, lui a blessé le garrot,
@@ -262,6 +270,7 @@ PHRASES = {
         garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
+        a la guedille (/ au nez), (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
         a de la fièvre, de la fièvre, abattu||e|s|es, amorphe|s, apathique|s, pas bien, pas dans son assiette,
@@ -564,6 +573,7 @@ PHRASES = {
         n'est plus imperméable, plus imperméable, mouillé||e|s|es jusqu'aux os, mouillé||e|s|es jusqu'à l'os,
         trempé||e|s à coeur, trempé||e|s jusqu'à l'os,
         trempé||e|s jusqu'à la moelle, trempé||e|s comme une soupe, trempé||e|s de la tête aux pieds,
+        (trempé||e|s|es / mouillé||e|s|es) (de la tête aux sabots / des oreilles aux sabots / du nez à la queue),
         goutte|nt (encore / toujours / partout / de partout), trempé||e|s lavette,
         trempe à lavette, trempé||e à lavette, mouillé||e à tordre, trempé||e|s d'eau,
         trempé||e|s de pluie, trempé||e dedans, trempé||e|s dessous, trempé||e des deux côtés, à l'essorage,
@@ -817,7 +827,8 @@ PHRASES = {
         on a retrouvé, est retrouvé||e, remis la main sur, mis la main sur, refait surface, a refait surface,
         a fini par réapparaître, fini par trouver, fini par retrouver, finalement retrouvé||e,
         on a enfin retrouvé, réapparu||e|s, enfin retrouvé||e, est retrouvé||e|s, sont retrouvé||s|es,
-        ont été retrouvé||s|es, a retrouvé, avons retrouvé, je l'ai retrouvé||e, retrouvée dans, retrouvé dans
+        ont été retrouvé||s|es, a retrouvé, avons retrouvé,
+        (je / on) (l'ai / l'a / les ai / les a) retrouvé||e|s|es, retrouvée dans, retrouvé dans
     """,
     "state in service": """
         réparé||e|s|es, recousu||e|s|es, revenu||e|s|es du lavage, de retour, revenu||e|s|es,
@@ -1155,7 +1166,7 @@ PHRASES = {
         couvert||e avec, est avec, sous, vêtu||e de,
         porte maintenant, avec, est couvert||e avec, portait, équipé||e de, est passé en, est passée en, a son,
         a sa, a ses, a la, a l', a le, ont (la / le / les / l' / leur / leurs), juste en, seulement en,
-        est passé à la, est passée à la, est passé au, est passée au,
+        est passé à la, est passée à la, est passé au, est passée au, (/ est) passé||e à l',
         passé à la, passée à la, passé au, passée au, (/ est / sont) passé||e|s|es (sur / en),
         passe en, habillé||e de, habillé||e en, remis en,
         remise en, est habillé||e avec, mis en, mise en, avec juste, avec seulement, emmitouflé||e|s dans,
@@ -1181,6 +1192,8 @@ PHRASES = {
         portent désormais, a désormais la, a désormais sa, a désormais son, a maintenant la, a maintenant sa,
         a maintenant son, est désormais en, est maintenant en
     """,
+    "it is": "(il / y / ça) (fait / faisait / fera) (/ encore / toujours / vraiment / quand même / déjà)",
+    "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
     "elsewhere": """
@@ -1209,6 +1222,7 @@ PHRASES = {
     "off": "sans",
     "has": "a, ont, avec",
     "swapped": """
+        (est / sont) passé||e|s|es de,
         changé||e|s, remplacé||e, échangé||e, j'ai changé, j'ai remplacé, on a changé, on a remplacé,
         j'ai échangé, troqué||e, passé||e de, changé||e|s|es, échangé||e|s|es, permuté||e|s, switché||e|s,
         jai troqué, j'ai switché, on a échangé, on a troqué, a changé, a remplacé, a échangé, substitué,
@@ -1260,7 +1274,9 @@ PHRASES = {
         sans, n'a plus sa, n'a plus son, n'a plus ses, a plus sa, a plus son, a plus ses, n'a plus l',
         n'ont plus leur, n'ont plus leurs
     """,
-    "clipped": """
+    "clipped": f"""
+        {GOT_CLIPPED}, {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
+        (/ j'ai / on a) repassé la tondeuse,
         tondu||e|s|es, tonte, j'ai tondu, on a tondu, a tondu, rasé||e, tontes, avons tondu, tonte bavette,
         tonte poitrail, tonte trace, tonte de trait, tonte attelage, tonte irlandaise, tonte partielle,
         tonte couverture, tonte en couverture, tonte chasse, tonte de chasse, tonte hunter, tonte complète,
@@ -1318,7 +1334,8 @@ PHRASES = {
         tondu||e|s|es à l'irlandaise, tondu||e|s|es trace haute, tondu||e|s|es trace basse,
         tondu||e|s|es en trace haute, tondu||e|s|es en trace basse
     """,
-    "style blanket": """
+    "style blanket": f"""
+        {GOT_CLIPPED} (en couverture / couverture / en couv / à la couverture),
         tonte couverture, couverture de tonte, tonte en couverture, tonte dos couvert,
         tondu||e|s|es en couverture, tondu||e|s|es couverture, tonte couverture complète, blanket,
         tonte blanket, blanket clip, en blanket, couverture de dos, tonte à la couverture,
@@ -1557,12 +1574,15 @@ PHRASES = {
         plus la peine que, plus la peine qu', à ce qu'il reste, à ce qu'elle reste, à ce que
     """,
     "please": """
+        jusqu'au printemps, jusqu'aux beaux jours, jusqu'au retour (du printemps / des beaux jours),
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
         pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
+        (pas de / plus de) (couverture / couv / couverte) (à / au / aux),
+        ne porte plus de (couverture / couv / couverte),
         je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
         je la veux sans rien, je le veux toujours sans couverture, je la veux toujours sans couverture,
         je veux qu'il reste sans couverture, je veux qu'elle reste sans couverture, je veux qu'il reste nu,
@@ -1610,6 +1630,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
         soit (couvert||e / habillé||e / rhabillé||e),
         peut être couvert, peut être couverte, peut être couvert à nouveau, peut être couverte à nouveau,
         peut être recouvert, peut être recouverte, on peut couvrir, on peut recouvrir, vous pouvez couvrir,
@@ -1906,6 +1927,7 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        (/ j'ai / on a) (fini / terminé / bouclé) (le tour / mon tour / la ronde / ma ronde / la tournée / ma tournée),
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
         (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
@@ -2467,6 +2489,7 @@ PHRASES = {
         aussitôt que, le jour où, du moment que, du moment qu', tant qu', pourvu qu', à moins qu', selon si,
         suivant si
     """,
+    "in case": "au cas où, juste au cas où, en cas de",
     "when": """
         quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où,
         pendant qu', au moment où, au moment de, après que, depuis que, depuis qu', jusqu'à ce que,
@@ -2479,7 +2502,8 @@ PHRASES = {
         grelottaient, tremblaient, transpiraient, suait, suaient, frissonnaient, semblait, semblaient,
         paraissait, allait bien, allaient bien, allait très bien, allaient très bien, allait super bien,
         se portait bien, allait nickel, est resté||e, sont resté|s|es,
-        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud
+        avait froid, avait très froid, avaient froid, avait chaud, avait trop chaud, avaient chaud, avaient trop chaud,
+        s'appelait, s'appelaient
     """,
     "plan": """
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
@@ -2577,6 +2601,8 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (j'ai eu / on a eu / on avait / j'avais / j'ai connu / nous avions)
+        (un / une / un cheval / une jument / un poney) qui, (lu / entendu parler) d'un|e,
         (étant / étan) (jeune / petit|e / poulain / pouliche),
         du temps (où / qu'), à l'époque où, à (ses / mes / leurs) débuts, les premiers temps,
         l'hiver passé, l'an passé, l'année passée, l'été passé, le mois passé, l'automne passé, le printemps passé,
@@ -2596,7 +2622,12 @@ PHRASES = {
         y a une semaine, y a un mois, y a des années, y a deux ans, année dernière, an dernier, l an dernier,
         l année dernière, l hiver dernier, tu te rappelles, tu te souviens, vous vous rappelez, vous vous souvenez,
         je me rappelle, je me souviens, on se rappelle, on se souvient, te souviens tu, t'en souviens tu,
-        vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois
+        vous rappelez vous, vous souvenez vous, ça me rappelle quand, ça me rappelle la fois,
+        (dans / à / de / chez) (mon / ma / notre / son / sa / leur) (ancienne / première / précédente)
+        (écurie / pension),
+        (dans / à / de) (mes / nos / ses / leurs) anciennes écuries,
+        (dans / à / de) (mon / notre / son / leur) (ancien / premier / précédent)
+        (club / poney club / centre équestre / centre / haras)
     """,
     "young": """
         poulain|s, pouliche|s, jeune|s, petit||e|s, tout petit, toute petite, bébé, foal, yearling,
@@ -2770,11 +2801,8 @@ PHRASES = {
         me, te, gens, fille|s, garçon|s, enfant|s, vétérinaire, véto, maréchal, cavalière, cavalier,
         propriétaire, fils, mari, femme, chien, chienne, chat, gars, père, mère, chatte, chats, chiens, chiot,
         poule, poules, chèvre, chèvres, vache, vaches, mouton, moutons, coq, j'ai, mes mains, mes doigts,
-        mes pieds, mes gants, mes bottes, ma veste, mon bonnet, mon pull, mon pantalon, mon jean,
-        mes chaussettes, mes chaussures, mon blouson, mon anorak, mon cul, mes fesses, mon nez, mon café,
-        mon thé, mon chocolat, ma voiture, ma bagnole, mon van, mon tel, mon téléphone, ma fille, mon fils,
-        mon mari, ma femme, mon copain, ma copine, mon mec, ma meuf, ma mère, mon père, ma soeur, mon frère,
-        mon chien, mon chat, la voisine, le voisin, les voisins, voisin, voisine, voisins, ado, ados, gosse,
+        mes pieds, mon bonnet,         mon cul, mes fesses, mon nez,                         la voisine, le voisin,
+        les voisins, voisin, voisine, voisins, ado, ados, gosse,
         gosses, gamin, gamine, gamins, gamines, élève, élèves, stagiaire, stagiaires, cavaliers, cavalières,
         parents, parent, maman, papa, mémé, tonton, tata, copain, copine, copains, copines, collègue, collègues,
         proprio, proprios, propriétaires, prof, monitrice, moniteur, coach, palefrenier, palefrenière, soigneur,
@@ -2793,7 +2821,10 @@ PHRASES = {
         grand père, nièce, neveu, femme, mari, copine, copain, voisin||e, belle mère, belle sœur, beau frère,
         beau père, marraine, parrain, compagne, compagnon,
         (le / la / les) voisin||e|s|es, voisin|s|es, cousin|s|es, ami||e|s|es, frères, sœurs, |beaux parents,
-        l'oncle, l'ami||e, ma |sœur|mère|fille|femme|copine|meuf, mon |frère|père|fils|mari|copain|mec
+        l'oncle, l'ami||e, petit fils, petite fille, petits enfants, beau fils, belle fille, gendre, bru, filleul|e,
+        pote|s, collègue|s, stagiaire|s, demi sœur, demi frère, mamie, mamy, mémé, papi, papy, pépé, tatie, tati,
+        fiston, grande sœur, petite sœur, grand frère, petit frère, petit ami, petite amie, ex mari, ex femme,
+        grands parents, meuf, mec, homme, coloc, gosse, gamin|e
     """,
     "title": "dr, docteur",
     "calling": """
@@ -2816,8 +2847,12 @@ PHRASES = {
         m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
     """,
     "told by": "selon, d'après, dixit",
+    "to whom": """
+        dis, dites, dit, préviens, prévenez, prévenu, prévenir, demande, demandé, signale, signalé, rappelle
+    """,
     "shop": """
-        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste
+        magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste,
+        bar, bistrot, pharmacie, boulangerie, compta, accueil, secrétariat, mairie
     """,
     "my": "mon, ma, mes, notre, nos",
     "some": """
@@ -2897,7 +2932,7 @@ PHRASES = {
         passe la journée à, s'amuse à, arrête pas de, couché||e|s|es, allongé||e|s|es, debout,
         resté||e couché||e, est couché||e, est debout, est allongé||e, est planté||e, vient d'être, viennent d'être,
         se couche, se recouche, se couche et se roule, se couche et se relève,
-        gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
+        es, gambade|nt, galope|nt, trotte|nt, joue|nt, attend|ent, mange|nt, pionce|nt, se repose|nt, s'amuse|nt,
         s'ennuie|nt, s'éclate|nt, se prélasse|nt, se promène|nt, fait le fou, fait la folle, font les fous
     """,
     "link": """
@@ -2975,7 +3010,8 @@ PHRASES = {
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
-        devant, encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
+        devant, (du / de son / au / à son) crochet, à ras,
+        encore une fois, une fois de plus, pour la troisième fois, pour la énième fois,
         encore et toujours, tout plein, pas mal, plutôt, assez, presque pas, à peine, limite, vaguement,
         un tout petit peu, un chouïa, un poil, sévère, sévèrement, méchamment, salement, gravement, fortement,
         pas qu'un peu, à mort, à fond, à donf, velu, au max, un max, de ouf, d'enfer, terriblement, incroyable,
@@ -3022,7 +3058,7 @@ PHRASES = {
         plein de bouse, couverte de bouse, il s'est roulé, elle s'est roulée, tout crotté, toute crottée,
         tout boueux, toute boueuse, tout sale, toute sale, avec de la boue, et de la boue, toute propre,
         tout propre, propre|s, sale|s, ne, oeil vif, l'oeil vif, frais et dispo, bon pied bon oeil, abri,
-        l'abri, tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
+        tout beau, toute belle, beau comme tout, belle comme tout, beau comme un camion,
         belle comme une reine, tout mignon, toute mignonne, tout content, toute contente, bonne nouvelle,
         mauvaise nouvelle, bonne surprise, mauvaise surprise, bonne nouvelle du jour, mauvaise nouvelle du jour,
         bonne idée, sage, sages, calme, calmes, tout calme, toute calme, tout tranquille, toute tranquille,
@@ -3109,6 +3145,9 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
+        (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
+        (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,
         haybell, veuillez, de la tournée, pour la tournée, pour la tournée (du matin / du soir), au passage,
         dis voir, dis moi voir, dites voir, dites moi voir,
         mdr, lol, ptdr, haha, 😂, 🤣, mdrr, mdrrr, ptdrr, xd, lool, hahaha, hihihi, xptdr, jpp,
@@ -3198,6 +3237,7 @@ PHRASES = {
         pourquoi c'est qu'
     """,
     "ask today": """
+        a quoi (ce soir / à soir / cette nuit / pour la nuit), a besoin de quoi,
         le programme des couvertures, le programme des couvertures pour cette nuit, le programme pour ce soir,
         programme des couvertures, le programme couvertures, la liste des couvertures,
         c'est quoi le programme, c'est quoi le programme des couvertures, quel est le programme, c'est quoi le plan,
@@ -3934,7 +3974,12 @@ PHRASES = {
         un des nôtres, l'un des chevaux, joual, le joual, picouille
     """,
     "subject": "il, elle, ils, elles, je, j', on, jai, jlai, jlui, jle",
-    "own": "la sienne, le sien, les siennes, les siens, la leur",
+    "own": "la sienne, le sien, les siennes, les siens, la leur, le leur, les leurs",
+    "put right": """
+        (/ j'ai) (corrigé / rectifié / réglé), c'est (réglé / corrigé / rectifié / arrangé / bon maintenant),
+        j'ai (changé / arrangé ça / arrangé),
+        (/ j'ai) remis (comme il faut / comme il fallait / en ordre)
+    """,
     "leaves only": LEFT_ONLY,
     "only": "juste, seulement, uniquement, rien que, seul|e, (c'est / ce n'est) pas (que / seulement / uniquement)",
     "toward": "à, au, pour",
@@ -4030,12 +4075,35 @@ PHRASES = {
         dans (le local / la chaufferie / la buanderie), sur (la / une) barre, (à / sur) l'étendoir, près du feu
     """,
     "animal": """
+        mon chat, mon chien,
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
         lapin|s
     """,
     "thanks": """
         merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,
         bonne année, bonne année à, joyeux noël, joyeux noël à, bonnes fêtes, bonnes fêtes à
+    """,
+    "some day": """
+        vivement (/ que / qu'), hâte (/ que / qu' / de / d'), rêve (/ que / qu' / de / d'), rêves, rêvons, rêvent,
+        rêver, si seulement, dommage, un jour, un beau jour, un de ces jours,
+        bientôt, (aurait / aurais / aurions / auraient) (dû / pu),
+        (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
+        (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
+    """,
+    "thing": """
+        mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,
+        gant|s, moufle|s, écharpe|s,
+        casquette|s, chapeau|x, casque|s, bombe|s, pull|s, pull over, sweat|s, sweat shirt|s, tee shirt|s, t shirt|s,
+        chemisier|s, pantalon|s, surpantalon, jean|s, jogging|s, legging|s, culotte|s, chaps, mini chaps, ma doudoune,
+        gilet|s, parka|s, k way|s, combinaison, combi, sac|s, sac à main, sac à dos, parapluie|s, lunettes, montre,
+        téléphone|s, portable|s, tel, parfum|s, voiture|s, bagnole|s, camion|s, camionnette|s, van|s, remorque|s,
+        vélo|s, moto|s, scooter|s, bateau|x, serviette|s, caleçon|s, slip|s, maillot|s, jupe|s, short|s, café|s, thé|s,
+        chocolat|s, soupe|s, thermos, tasse|s, canapé|s, lit|s, maison|s, appart|s, appartement|s, selle|s, filet|s,
+        bridon|s, licol|s, guêtre|s, cloches, frontale|s, lampe|s, cravache|s, tracteur|s, quad|s, brouette|s
+    """,
+    "called": """
+        nommé||e, appelé||e, dénommé||e, surnommé||e, baptisé||e, du nom de, qui s'appelle, qui s'appelait,
+        s'appelait, s'appelaient
     """,
     "pony": "le poney, la ponette, le ptit poney, le petit poney",
     "donkey": "l'âne, l'ânesse, le ptit âne, le petit âne, notre âne",
