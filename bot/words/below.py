@@ -21,11 +21,12 @@ def felt_dry_below(items: Sequence[Item], at: int, heard: Clause | None) -> bool
     ):
         return False  # "sous l'imper de Lune la doudoune est sèche"
     if piece >= 0:
-        return _hand_under(items[:at])
-    return heard is not None and heard.has("felt") and _hand_under(heard.items)
+        return hand_under(items[:at])
+    return heard is not None and heard.has("felt") and hand_under(heard.items)
 
 
-def _hand_under(items: Sequence[Item]) -> bool:
+def hand_under(items: Sequence[Item]) -> bool:
+    """As in "stuck a hand in under Otto's liner": one piece, and a hand under it."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
     if len(pieces) != 1:
         return False

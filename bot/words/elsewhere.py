@@ -135,7 +135,13 @@ def _leading(items: Sequence[Item], at: int) -> list[Item]:
     pause = at - len(before) - 1
     where = _thought_before(items, pause) if pause > 0 and items[pause].text in (",", ":") else []
     only = bool(where) and where[0].has(*PLACED) and not any(i.horses or predicate(i) for i in where)
-    return [*where, *before] if only and all(map(soft, before)) else before
+    there = only or _told_of_them(where)
+    return [*where, *before] if there and all(map(soft, before)) else before
+
+
+def _told_of_them(where: Sequence[Item]) -> bool:
+    """As in "(they've) strangles over (at Doyle's, horses coughing)": what others have, said of no horse here."""
+    return any(i.has("they have", "there is") for i in where) and not any(i.horses for i in where)
 
 
 def _elsewhere_behind(behind: Sequence[Item]) -> bool:

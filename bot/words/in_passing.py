@@ -14,6 +14,7 @@ SMALL = ("of", "article", "toward", "her", "my", "hour", "link", "time", "in", "
 # no mere "which one" with these
 OTHERWISE = ("said", "guess", "put on", "took off", "swapped", "if", "when", "but", "and", "not", "clipped")
 JOINS = ("relative", "has", "beside", "under", "hour")  # "the mare with Tully", "la yegua con la que …"
+THAN = (" plus que", " moins que", " mas que", " menos que", " more than", " less than")
 WHOEVER = "whoever "
 REACH = 6  # words from somebody to the horse that tells who it is
 NEAR = 5  # words from there to what is told
@@ -24,7 +25,22 @@ def without_passing(items: Sequence[Item]) -> Sequence[Item]:
     named = [at for at, item in enumerate(items) if item.horses]
     if not named:
         return items
-    return _only_told_which(_people_of_theirs(*_places_of_theirs(items, named)))
+    return _only_told_which(_people_of_theirs(*_places_of_theirs(*_without_compared(items, named))))
+
+
+def _without_compared(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequence[Item], Sequence[int]]:
+    """As in "Lune transpire plus que (Max au concours), et pourtant elle broute": nothing is told of Max."""
+    found: list[Item] = []
+    end = 0
+    for at in named:
+        if at > end and predicate(items[at - 1]) and items[at - 1].text.endswith(THAN):
+            pause = next((k for k in range(at + 1, len(items)) if items[k].mark), len(items))
+            told = any(i.horses or i.piece is not None or predicate(i) for i in items[at + 1 : pause])
+            if not told:  # "plus que Max, qui grelotte"
+                found.extend(items[end:at])
+                end = pause
+    kept = [*found, *items[end:]] if end else items
+    return kept, [at for at, item in enumerate(kept) if item.horses] if end else named
 
 
 def _places_of_theirs(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequence[Item], Sequence[int]]:

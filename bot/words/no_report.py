@@ -12,6 +12,7 @@ BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 MAY_BLOCK = BLOCKING | {"had", "young"}
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
+WITH = ("with", "avec", "con")
 LIKENS = ("como", "comme", "like", "as")
 
 
@@ -179,6 +180,17 @@ def _please(word: Item, at: int, around: Around) -> bool:
     return is_so and any(predicate(i) for i in words[1:3])
 
 
+def _of_people(word: Item, at: int, around: Around) -> bool:
+    """As in "did two lessons with the Thursday riders", "con los chicos del jueves": who they are, and no day."""
+    items = around.items
+    if not word.has("weekday") or at < 2:
+        return False
+    if items[at - 1].has("of"):
+        return any(i.text in WITH for i in items[max(0, at - 4) : at - 2])
+    behind = items[at + 1 : at + 2]
+    return items[at - 1].text == "the" and items[at - 2].text in WITH and bool(behind) and not behind[0].mark
+
+
 def _from_yesterday(word: Item, at: int, around: Around) -> bool:
     """As in "wet from the rain of yesterday"."""
     return word.has("yesterday") and at > around.told and around.items[at - 1].has("of")
@@ -199,6 +211,7 @@ HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
     (frozenset(("yesterday", "long ago")), _compares),
     (frozenset(("time",)), _a_while_ago),
     (frozenset(("polite",)), _please),
+    (frozenset(("weekday",)), _of_people),
     (frozenset(("yesterday",)), _from_yesterday),
 )
 

@@ -44,7 +44,7 @@ from bot.words.placed import moved_in_its_clothes, read_place
 from bot.words.put_right import puts_right
 from bot.words.questions import read_question
 from bot.words.reasons import reason_behind, wanted_of
-from bot.words.relatives import of_whom
+from bot.words.relatives import of_whom, without_me
 from bot.words.routine import read_clip, read_wish, read_work
 from bot.words.said_otherwise import said_otherwise
 from bot.words.scan import scan, tokens_of
@@ -110,7 +110,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_passing(of_whom(without_my_things(find(settled, names, mine))))
+    pieces = without_passing(of_whom(without_me(without_my_things(find(settled, names, mine)))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
     if reply.ask is not None:

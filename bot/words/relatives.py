@@ -13,6 +13,8 @@ WHO = (
 )  # fmt: skip
 JOINS = ("que",)  # Spanish: who, and that: "avisa a Marta que está tiritando"
 STRANGERS = ("i", "kin", "animal", "visitor", "a horse", "thing")
+IS_ME = ("is", "it", "i")
+NEAR = 6  # words from "the one" to "me"
 REACH = 40  # words of a sentence
 PAST = ("any adjective", "time", "polite", "link")  # "le stagiaire nouveau", "Clara ce matin"
 ENDS = (".", "!", "?", "\n")
@@ -45,6 +47,18 @@ def of_whom(items: Sequence[Item]) -> list[Item]:
         elif named < before and _somebody_else(items, before, at):
             heard = end
     return [*found, *items[heard:]]
+
+
+def without_me(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "(Max no suda,) el que suda soy yo": what is told of the speaker, up to the next mark or horse."""
+    for at in reversed(places(items, RELATIVE)):
+        near = items[at + 1 : at + 1 + NEAR]
+        me = next((k for k, i in enumerate(near) if i.has("i") and not i.has("article", "my")), 0)
+        told = all(predicate(i) or i.has("is", "it", "she", "very", "subject") for i in near[:me])
+        if at and me and told and any(predicate(i) for i in near[:me]) and any(i.has(*IS_ME) for i in near[: me + 1]):
+            ends = (k for k in range(at + me, len(items)) if items[k].mark or items[k].horses or items[k].piece)
+            return [*items[:at], *items[next(ends, len(items)) :]]
+    return items
 
 
 def _noun(items: Sequence[Item], at: int) -> int:

@@ -21,7 +21,7 @@ from bot.words.around import (
     thing_ahead,
     wearer_ahead,
 )
-from bot.words.below import felt_dry_below
+from bot.words.below import felt_dry_below, hand_under
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
 from bot.words.hers import owns_the_stall
@@ -307,7 +307,8 @@ def _remember(reading: Reading) -> None:
         telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
     if horses or owned:
         last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
-        telling.who = tuple(last or horses) or named(owned)
+        felt = named(owned) if owned and hand_under(items) else ()  # "by Pip I felt under Ned's liner. He's cold"
+        telling.who = felt or tuple(last or horses) or named(owned)
         telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
         telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(items)

@@ -6,6 +6,9 @@ from itertools import pairwise
 from bot.words.items import Item, meanings_of, predicate
 
 UNDOING = frozenset(("undo", "undo verb"))
+# what is taken back by its name: "borra mi último mensaje", "scrap that last one"
+MESSAGE = frozenset(("last", "message", "msg", "text", "ultimo", "mensaje", "anterior", "dernier"))
+REPORTS = ("place field", "place stall", "clipped", "worked", "took off", "put on", "all done", "done")
 # "oops, erase my last"
 TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan", "my")
 
@@ -19,7 +22,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
         i.has(*TAKING_BACK) or (k and i.has("subject")) for k, i in enumerate(words)
     ):
         return True  # "lo puse mal yo, bórrenlo"
-    if _at_last(sentence):
+    if _at_last(sentence) or _with_an_excuse(sentence):
         return True
     first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
     if len(words) < first + 2:
@@ -34,6 +37,15 @@ def undoes(sentence: Sequence[Item]) -> bool:
     return (verb.has("undo verb", "undo") and then.has("what was said")) or (
         verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
     )
+
+
+def _with_an_excuse(sentence: Sequence[Item]) -> bool:
+    """As in "scrap that last message of mine, Sam was talking to me": the message by name, then why, and no report."""
+    pause = next((k for k, i in enumerate(sentence) if i.mark), len(sentence))
+    words = _without_whose([i for i in sentence[:pause] if not i.has("polite", "please") or i.has("undo")])
+    if len(words) != 1 or not words[0].has("undo") or MESSAGE.isdisjoint(words[0].text.split()):
+        return False
+    return not any(i.horses or i.piece is not None or predicate(i) or i.has(*REPORTS) for i in sentence[pause:])
 
 
 def _without_whose(words: Sequence[Item]) -> Sequence[Item]:

@@ -27,6 +27,8 @@ from tests.words.test_turns_of_speech import said, told
         ("chenaie", "au club de Huy les poneys toussent"),
         ("chenaie", "il paraît que les poneys du manège de Huy toussent"),
         ("chenaie", "à l'autre écurie, tous toussent"),
+        ("oak", "they've got strangles over at Doyle's, horses coughing everywhere"),
+        ("oak", "there's a cough at Hartley, horses all coughing"),
         ("oak", "over at Hartley the ponies are all poorly"),
         ("oak", "a mare at Sarah's is shivering"),
         ("oak", "at my old barn the horses are coughing"),

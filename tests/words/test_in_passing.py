@@ -48,6 +48,31 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
     [
+        # one that another is compared with, the one a hand was under, and the speaker
+        (
+            "chenaie",
+            "Filou transpire plus que Ulysse au concours de Huy, et pourtant il broute",
+            [("Filou", "sweating")],
+        ),
+        (
+            "oak",
+            "was mending the rail behind Tucker and stuck a hand in under Otto's liner. He's sweating",
+            [("Otto", "sweating")],
+        ),
+        ("encina", "Canela no tiembla, el que tiembla soy yo aquí fuera", [("Canela", "comfortable")]),
+        ("encina", "Canela no tiembla, el que tiembla es Trueno", [("Canela", "comfortable"), ("Trueno", "shivering")]),
+        ("oak", "Tucker is grand, the one who's shivering is me", [("Tucker", "comfortable")]),
+        ("chenaie", "Filou est bien, celle qui grelotte c'est moi", [("Filou", "comfortable")]),
+        # people told by their day
+        ("oak", "Tucker had a lesson with the Saturday kids", [("Tucker",)]),
+        ("oak", "Tucker did a lesson with the kids on Thursday", []),
+        ("encina", "Moro hizo una clase con los chicos del jueves", [("Moro",)]),
+        ("encina", "a Moro le dio mucho calor", [("Moro", "hot")]),
+        ("encina", "Moro agarró calor", [("Moro", "comfortable")]),
+        ("encina", "de hoy en más Moro va sin manta", [("Moro", True)]),
+        # the weather it was in, and who else was
+        ("oak", "Tucker got caught in that downpour and he's soaked", [("Tucker", "wet")]),
+        ("oak", "the farrier got caught in that storm and he's soaked", []),
         # where one stands, told by another
         ("oak", "Tucker next to Otto is sweating", [("Tucker", "sweating")]),
         ("oak", "Willow, next to Fig, is shivering", [("Willow", "shivering")]),

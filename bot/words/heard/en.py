@@ -1853,6 +1853,7 @@ PHRASES = {
     "undo": """
         (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
+        (scrap / forget / bin / cancel) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
         disregard, disregard that, disregard my last, that was a mistake, undo please, please undo,
@@ -2694,6 +2695,7 @@ PHRASES = {
         mid morning, mid afternoon, at tea time, round done, from yesterday, from last night,
         from this morning, from earlier, since the weekend, from the weekend, caught in the rain,
         got caught in the rain, caught out in the rain, got caught out in the rain, caught in the storm,
+        got caught (/ out) in (that / this) (storm / rain / downpour / shower / snow / hail / wind / weather),
         got caught in the storm, after the storm, in that storm, in this storm, this morn, this avo,
         this arvo, arvo, this aftie, dis morning, this avvy, last thing, last thing at night,
         last thing last night, just this minute, a few mins ago, few mins ago, a few minutes ago,

@@ -52,6 +52,7 @@ PHRASES = {
         (sudando / sudan / sudados / sudadas) como |pollos|pollo|cerdos|cerdo|cochinos|puercos|chanchos|locos|locas
     """,
     "sign hot": """
+        le|s (agarró / entró / dio / ha entrado / ha dado) (/ el / mucho) calor,
         muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a,
         tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, con calor,
         con mucho calor, pasando calor, pasa calor, acalorad|o|a|os|as, sofocad|o|a|os|as, demasiado caliente,
@@ -1655,6 +1656,7 @@ PHRASES = {
         que (la / lo / las / los) (dejarais / dejaran / dejaseis / dejasen)
     """,
     "please": """
+        de (ahora / hoy / aquí / acá) en más,
         por favor, porfa, a partir de ahora, de ahora en adelante, a partir de hoy, desde hoy, desde ahora,
         de hoy en adelante, de aquí en adelante, a partir de mañana, a partir de ya, en lo sucesivo,
         hasta nuevo aviso, hasta nueva orden, hasta que diga lo contrario, hasta que yo diga, hasta que avise,
