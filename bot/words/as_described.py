@@ -4,7 +4,9 @@ from collections.abc import Iterable, Sequence
 
 from bot.words.items import Item
 from bot.words.names import Roster
-from bot.words.piece import RUGS, Piece
+from bot.words.piece import RUGS, Piece, colour
+
+BLUE, NAVY = "blue", "navy"
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
@@ -43,12 +45,17 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
-    """The words that a piece must have among its own names: colours, and what only names tell."""
+    """The words that a piece must have among its own names: colours, and what only names tell.
+
+    "Azul marino", "bleu marine", "navy blue" are one colour.
+    """
     kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
     bare = roster.nouns if kindless else frozenset[str]()
-    return frozenset(
+    words = {
         word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
-    )
+    }
+    navy = any(colour(word) == NAVY for word in words)
+    return frozenset(word for word in words if not (navy and colour(word) == BLUE))
 
 
 def _only_a_name(item: Item, roster: Roster) -> bool:

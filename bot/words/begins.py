@@ -77,10 +77,23 @@ def puts_on_or_off(rest: Sequence[Item]) -> bool:
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
     """Whether a horse, or a list of them, and how it is follow at once: "Luna en cambio está bien"."""
-    small = ("article", "is", "very", "a little", "but")
+    small = ("article", "is", "very", "a little", "but", "not")
     words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
     how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
     return how > 0 and predicate(words[how])
+
+
+def told_of_one(rest: Sequence[Item]) -> bool:
+    """As in ", Canela está muy caliente", ", Otto is sweating": one horse and a verb, and how it is."""
+    words = list(dropwhile(lambda i: i.has("article", "time") and not i.horses, rest[:LIST]))
+    verb = len(words) > 1 and bool(words[0].horses) and (words[1].has("is") or bool(words[1].kinds("sign")))
+    return verb and told_of_a_horse(rest)
+
+
+def everyone_done(rest: Sequence[Item]) -> bool:
+    """As in ", todos los caballos hechos ya": all of them, and that they are done."""
+    opens = bool(rest) and rest[0].has("everyone", "all horses")
+    return opens and any(i.has("done") for i in rest[1:3])
 
 
 def told_of_her(before: Sequence[Item], rest: Sequence[Item]) -> bool:

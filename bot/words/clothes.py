@@ -9,8 +9,8 @@ from bot.words.as_described import piece_of
 from bot.words.items import Item, predicate
 from bot.words.jackets import with_jackets
 from bot.words.names import Roster
-from bot.words.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.no_garment import kept_by, of_an_unknown_thing, of_nothing_here
+from bot.words.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH

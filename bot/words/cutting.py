@@ -9,6 +9,7 @@ from bot.words.begins import (
     begins_to_ask,
     denied_alone,
     did_nothing_to,
+    everyone_done,
     goes_on_table,
     heads_names,
     only_a_name,
@@ -21,14 +22,16 @@ from bot.words.begins import (
     stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
+    told_of_one,
     worn_and_told,
 )
 from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.listed import goes_on
+from bot.words.named_at_last import picks_out
 from bot.words.parting import MOVES, parts, rules_for
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dressed_before, dresses
+from bot.words.whole import complete, did_a_deed, dressed_before, dresses, wished_of_one
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
 PLAN = 2  # words of "espero que"
@@ -127,7 +130,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","
     if current.pieces and _denies_a_piece(current.items):
         return ","  # "not Pip's heavy, his sheet has the rip"
-    if current.horses and not current.told and _it_is_another(rest):
+    if current.horses and not current.told and picks_out(rest):
         return ","  # "forget what I said of Pip, it was Ned that was cold"
     if rest and rest[0].has("stays") and current.horses and current.has("not") and not current.told:
         return ","  # "Lucero no sale hoy, se queda en el box"
@@ -142,8 +145,12 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
+    if wished_of_one(current, rest):
+        return ","
     if not current.of_something:
         return _of_nobody_yet(sentence, at, current)
+    if did_a_deed(current) and (told_of_one(rest) or tells_of_a_piece(rest)):
+        return ","  # "llego a las 5 a montar a Luna, Canela está muy caliente"
     if denied_alone(current.items, rest):
         return ","  # "Canelo no, era Rayo el que sudaba"
     if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
@@ -168,8 +175,10 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
     told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
     if not (told or current.has("done", "bare", "worked")):
         return None if current.items[0].has("no") else ","
-    if rest and rest[0].has("all done"):
+    if everyone_done(rest) or (rest and rest[0].has("all done")):
         return ","  # "tournée terminée, tout le monde est fait"
+    if len(rest) > 1 and rest[0].horses and rest[1].has("bare") and any(i.horses for i in sentence[:at]):
+        return ","  # "(Lucero está bien,) ni frío ni calor, Trueno sin manta"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if current.items[0].has("it") and puts_on_or_off(rest):
@@ -203,12 +212,6 @@ def _denies_a_piece(items: Sequence[Item]) -> bool:
     """As in "not Pip's heavy", and no more."""
     words = [i for i in items if not (i.has("polite", "article", "her") and not i.has("not"))]
     return len(words) > 1 and words[0].has("not") and all(i.piece is not None for i in words[1:])
-
-
-def _it_is_another(rest: Sequence[Item]) -> bool:
-    """As in ", it was Ned that was cold"."""
-    opens = len(rest) > 3 and rest[0].has("it") and rest[1].has("is", "was")
-    return opens and bool(rest[2].horses) and rest[3].has("relative", "question", "is")
 
 
 def _of_its_piece(rest: Sequence[Item]) -> bool:

@@ -1,6 +1,7 @@
 """Horses named at the end of what is told of them: "no longer shivering, Pip", "el que está mojado es Moro"."""
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from bot.words.clauses import only_small, soft
 from bot.words.items import Item, predicate
@@ -26,11 +27,24 @@ def told_at_last(items: Sequence[Item], at: int) -> bool:
 
 def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
     """As in "el que está mojado es Moro", "celui qui est trempé c'est Filou": who it is that is so, told at last."""
-    if not any(i.has("relative") for i in items[:at]) or any(i.horses for i in items[:at]):
+    before = items[:at]
+    the_one = bool(before) and all(i.has("article", "polite", "but") for i in before)  # "el mojado es Moro"
+    if not (the_one or any(i.has("relative") for i in before)) or any(i.horses for i in before):
         return False
     behind = [i for i in items[at + 1 :] if not i.mark]
     said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
     return len(behind) > 1 and behind[0].has("is", "it") and len(said) == 1 and said[0].horse
+
+
+def picks_out(rest: Sequence[Item]) -> bool:
+    """As in ", la que tiembla es Canela", ", es Canela la que tiembla", ", it was Ned that was cold": who it is."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    first = next((k for k, i in enumerate(said) if i.horses), 0)
+    is_it = first > 0 and all(i.has("it", "is", "was") and not i.has("not") for i in said[:first])
+    if is_it and any(i.has("relative", "question", "is") for i in said[first + 1 : first + 2]):
+        return True
+    how = next((k for k, i in enumerate(said) if predicate(i)), 0)
+    return how > 0 and _picked_out_behind(said, how)
 
 
 def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:

@@ -8,6 +8,7 @@ from bot.words.begins import (
     begins_to_ask,
     both_worked,
     does_something,
+    everyone_done,
     named_again,
     only_how,
     owned_piece_told,
@@ -15,14 +16,15 @@ from bot.words.begins import (
     stays_or_goes_on,
     tells_of_a_piece,
     told_of_a_horse,
+    told_of_one,
 )
 from bot.words.came_for import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.clauses import Thought, is_subject, soft
-from bot.words.heard.numbers import OF_SEVERAL
+from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
 from bot.words.shares import another_gets_one
-from bot.words.whole import complete, dressed_before, dresses, placed_or_dressed, surely_done
+from bot.words.whole import complete, did_a_deed, dressed_before, dresses, placed_or_dressed, surely_done, wished_of_one
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
@@ -152,6 +154,13 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "he cogido a Lola y la he metido"
     if current.told and not current.of_something and following.has(*MOVES):
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
+    pure = not item.has("has", "wears")
+    if pure and wished_of_one(current, sentence[at + 1 :]):
+        return "and"
+    if current.told and everyone_done(sentence[at + 1 :]):
+        return "and"  # "(Lola) ha entrado en calor y todos los caballos hechos ya"
+    if pure and current.of_something and did_a_deed(current) and _of_one(sentence[at + 1 :]):
+        return "and"  # "llego a montar a Luna y Canela está muy caliente"
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
     if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
@@ -183,6 +192,12 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
 def rules_for(means: frozenset[str]) -> tuple[Rule, ...]:
     """The rules for a word of these meanings; none for most words."""
     return tuple(rule for words, rule in RULES if not words.isdisjoint(means))
+
+
+def _of_one(rest: Sequence[Item]) -> bool:
+    """As in "(montar a Luna) y Canela está muy caliente": told of one, not of two in a list."""
+    verb = next((i for i in rest if not (i.horses or i.has("article", "time"))), NOTHING)
+    return told_of_one(rest) and verb.text in OF_ONE
 
 
 def _moves_her(item: Item) -> bool:

@@ -14,7 +14,7 @@ from bot.words.telling import Telling
 SAID_WITH: dict[About, tuple[str, ...]] = {
     "drying": ("drying", "or", "dry"),  # "anything still drying or is it all dry"
     "today": ("ask wearing",), "left": ("ask wearing", "without", "swapped", "put on"),
-    "forecast": ("ask forecast marked",),
+    "forecast": ("ask forecast marked", "ahead"),
 }  # fmt: skip
 GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it be a cold one"
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
@@ -44,7 +44,9 @@ def read_question(sentence: Sequence[Item], telling: Telling) -> bool:
 def _indirect(items: Sequence[Item]) -> Sequence[Item]:
     """As in "could you tell me whether the liner is dry": what is asked, without the word that only leads to it."""
     leads = next((k for k, i in enumerate(items) if not i.has("polite", "please", "habit")), 0)
-    return [*items[:leads], *items[leads + 1 :]] if items and items[leads].has("if") else items
+    if not items or not items[leads].has("if") or items[leads].has("what"):
+        return items  # "con qué tapo a Luna" asks
+    return [*items[:leads], *items[leads + 1 :]]
 
 
 def _but_for(items: Sequence[Item]) -> Sequence[Item]:
@@ -219,6 +221,8 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
         return True
     if rest and (phrase.has("time") or (about == "help" and " " not in phrase.text)):
         return False
+    if about == "forecast" and any(i.has("ahead") and then.has("work") for i, then in pairwise(rest)):
+        return False  # "cold on the weekend show"
     if " " not in phrase.text:
         return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"

@@ -268,7 +268,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
         telling.among_stalls = in_the_stalls(clause, following, telling)
-        from_work = clause.horses[0].horses if clause.has("work", "worked") and len(clause.horses) == 1 else ()
+        rode = clause.has("work", "worked") and len(clause.horses) == 1
+        from_work = clause.horses[0].horses if rode else ()
         telling.heard = clause
         telling.thing = thing_since(telling.thing, clause.items)
         if clause.has("place stall") and stands_in_stall(clause.items):

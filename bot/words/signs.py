@@ -151,8 +151,8 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
-    if told_at_last(items, at):
-        return True
+    if told_at_last(items, at) or (item.has(*WETNESS) and only_horses_behind(items, at)):
+        return True  # "mojados Lola y Zafi"
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
     if at + 1 < len(items) and not _only_listed(items[at + 1 :]):

@@ -147,6 +147,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         pieces = [telling.spoken]
     piece = _strapped(clause.items) or (pieces[0] if pieces else Piece("strap", RUGS, rug=True))
     owners = list(named(piece.owners)) if piece.owners else horses
+    if pieces and not (piece.owners or clause.horses or vague):
+        owners = list(may_own(piece, clause, telling))
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
 
@@ -209,7 +211,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         tell_piece(telling, spoken, state, named(spoken.owners))
     elif clause.has("the rest") and not pieces:
         return  # "(Pip's sheet is wet,) everyone else's is dry"
-    elif not pieces and not weather and (not reading.latest or it):
+    elif not pieces and not weather and (not reading.latest or it) and not (it and telling.elsewhere):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))
     if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:

@@ -23,7 +23,7 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
 
 def _first(clause: Clause) -> Item:
     """The first word past those before a name: "al Moro siempre …", "la Mora nunca …"."""
-    return next((i for i in clause.items if i.horses or not i.has("article", "toward")), clause.items[0])
+    return next((i for i in clause.items if i.horses or not i.has("article", "toward", "wears")), clause.items[0])
 
 
 def with_owner(piece: Piece, telling: Telling) -> Piece:

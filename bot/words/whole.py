@@ -1,7 +1,7 @@
 """Whether a thought is whole: whose it is, and what of it, has been said; what comes may begin another."""
 
 from collections.abc import Sequence
-from itertools import dropwhile
+from itertools import dropwhile, takewhile
 
 from bot.words.clauses import CLIPS, Thought, gathered, is_subject
 from bot.words.hers import owns_the_stall
@@ -10,6 +10,10 @@ from bot.words.items import Item
 ENOUGH = (
     "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
     "clipped",
+)  # fmt: skip
+NAMING = (
+    "article", "toward", "and", "polite", "time", "too", "both", "her", "of", "link", "my", "any adjective", "in",
+    "place stall", "place field",
 )  # fmt: skip
 ASKED_FOR = "put"  # English: of what was done, and of what is to be done
 ALIKE = 3  # words of a horse that is as the one before
@@ -57,6 +61,20 @@ def complete(current: Thought) -> bool:
     return horse and placed_or_dressed(current)
 
 
+def did_a_deed(current: Thought) -> bool:
+    """Whether more is said than whom and what it is about, but not how that is."""
+    return not current.told and any(i.means and not (is_subject(i) or i.has(*NAMING)) for i in current.items)
+
+
+def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
+    """As in "déjenmelo sin manta de aquí en adelante, Biscuit ya puede llevar": a wish, and then of another horse."""
+    wish = current.has("do not rug", "rug again") or (current.has("keep", "please") and current.has("bare"))
+    behind = list(takewhile(lambda i: not i.mark, rest)) if wish else []
+    named = {name for i in current.horses for name in i.horses}
+    another = any(i.horses and named.isdisjoint(i.horses) for i in behind)
+    return another and not all(i.horses or i.has("article", "polite", "toward", "and") for i in behind)
+
+
 def _whose_stall(items: Sequence[Item]) -> bool:
     """As in "le box de Perle (et Lune est inondé)": a place is spoken of, and whose it is."""
     horse = next((k for k, i in enumerate(items) if i.horses), 0)
@@ -72,6 +90,8 @@ def placed_or_dressed(current: Thought) -> bool:
     if items[-1].has("own") and current.has("in", "wears"):
         return True  # "Clemmie in hers"
     clips = not current.means.isdisjoint(CLIPS)
+    if clips and current.has("had"):
+        return True  # "le hicieron trace a Canela, el Huaso trae una rozadura"
     if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
         return True
     if current.has("work") and current.has("took", "had", "took part"):

@@ -140,6 +140,13 @@ def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: 
     assert said(text, name).events == events
 
 
+@pytest.mark.parametrize("text", ["la mediana azul marino está seca", "the navy blue medium is dry"])
+def test_navy_is_one_colour(text: str) -> None:
+    """Said in two words in any language; that another piece is blue does not matter."""
+    here = load(demo_path())
+    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs("maple-medium", "dry"),)
+
+
 @pytest.mark.parametrize(
     ("text", "expected"),
     [

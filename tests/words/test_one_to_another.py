@@ -48,11 +48,28 @@ def test_which_of_the_two_is_asked(name: str, text: str, options: set[str]) -> N
         ("oak", "Willow kicked Fig, who is shaking", [("Fig", "shivering")]),
         ("oak", "Willow kicked Fig. Fig is shaking", [("Fig", "shivering")]),
         ("chenaie", "Noisette s'est collée contre Filou, qui tremble", [("Filou", "shivering")]),
+        # who it is and not the other, said at last
+        ("encina", "ni Canela ni Nube, la que tiembla es Paloma", [("Paloma", "shivering")]),
+        ("encina", "no son ni Canela ni Nube, es Paloma la que tiembla", [("Paloma", "shivering")]),
+        ("encina", "confundí a Moro con Trueno, el mojado es Moro", [("Moro", "wet")]),
+        ("oak", "not Otto or Fig, the one shivering is Willow", [("Willow", "shivering")]),
+        ("chenaie", "c'est pas Noisette, celle qui tremble c'est Perle", [("Perle", "shivering")]),
+        # one thought, and another of another
+        ("encina", "llego a las cinco a montar a Nube, Canela está muy caliente", [("Canela", "hot")]),
+        ("encina", "le hicieron trace a Canela, Moro tiene una rozadura", [("Canela", "trace"), ("Moro", "rubbed")]),
+        ("encina", "a Moro déjenmelo sin manta de aquí en adelante, Nube ya puede llevar manta", [
+            ("Moro", True), ("Nube", False),
+        ]),
+        ("encina", "quiero que ande siempre al natural, Nube se robó mi torta", []),
+        ("encina", "mojados hasta los huesos Moro y Nube", [("Moro", "wet"), ("Nube", "wet")]),
+        ("encina", "Moro está bien, ni frío ni calor, Nube sin manta", [("Moro", "comfortable"), ("Nube", ())]),
+        ("oak", "coming at five to ride Otto, Fig is sweating", [("Fig", "sweating")]),
+        ("chenaie", "je monte Noisette à 17h, Filou transpire", [("Filou", "sweating")]),
         # a list is told of both
         ("oak", "Willow and Fig are wet", [("Willow", "wet"), ("Fig", "wet")]),
         ("encina", "a Canela y a Nube las noto frías", [("Canela", "cold"), ("Nube", "cold")]),
     ],
-)
+)  # fmt: skip
 def test_what_tells_is_heeded(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Where the words tell which, nobody is asked."""
     assert told(heard(name, text)) == expected

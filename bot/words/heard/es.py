@@ -699,7 +699,8 @@ PHRASES = {
         sigue chorreando, ensopaíto, ensopá,
         entrapad|o|a|os|as, se pasa de agua, se está pasando de agua, se pasó de agua, pasa agua, pasa el agua, se
         traspasa, se traspasó, está traspasand|o|a,
-        hasta arriba de agua
+        hasta arriba de agua,
+        mojad|o|a|os|as hasta (los huesos / el hueso / las orejas / el cuero)
     """,
     "state washing": """
         (pal / para el / pa el / al / camino del) (lavado / lavadero / lavarropas),
@@ -1186,7 +1187,8 @@ PHRASES = {
         |le|les (|tuve|tuvimos|tuvieron|hubo que / |he|hemos tenido que) |poner|echar|meter|colocar|plantar,
         (eché / echamos / echaron / he echado / hemos echado) (a / al), le aventé, le aventamos, le aventaron, aventé,
         encobijé, encobijamos, encobijaron, encobijad|o|a|os|as con,
-        le encimé, le encimamos, encimé
+        le encimé, le encimamos, encimé,
+        (le / les) (estrené / hemos estrenado / he estrenado)
     """,
     "took off": f"""
         quité, quitamos, he quitado, hemos quitado, ha quitado, han quitado, le quité, le he quitado,
@@ -1654,7 +1656,8 @@ PHRASES = {
         a partir de hoy va, de ahora en adelante va, a partir de ahora irá, mejor dejadl|a|o, mejor dejarl|a|o,
         tenedla, tenedlo, téngala, ténganla, téngalo, ténganlo, llevadla, llevadlo, pasa a ir,
         dejádmel|a|o|as|os, déjenmel|a|o|as|os, déjamel|a|o, tenédmel|a|o, ténganmel|a|o, mantenédmel|a|o,
-        dejármel|a|o
+        dejármel|a|o,
+        que (la / lo / las / los) (dejarais / dejaran / dejaseis / dejasen)
     """,
     "please": """
         de (ahora / hoy / aquí / acá) en más,
@@ -1747,7 +1750,10 @@ PHRASES = {
         no (le / les / me le / me les) (pongáis / pongan / pongas) más (manta / mantas / cobija / cobijas / capa /
         capas), no quiero más (mantas / cobijas) (para / en / con), no quiero que lleve más (manta / mantas / cobija /
         cobijas), (esta temporada / este año) (/ va) (sin manta / sin cobija / a pelo), va (sin manta / sin cobija / a
-        pelo) (esta temporada / este año), no (lleva / usa) (manta / cobija) (esta temporada / este año)
+        pelo) (esta temporada / este año), no (lleva / usa) (manta / cobija) (esta temporada / este año),
+        nada de (manta / mantas / cobija / cobijas) (este invierno / nunca / nunca más / hasta nueva orden / hasta nuevo
+        aviso / de ahora en adelante / a partir de ahora), (que / ) nadie le (ponga / eche) (manta / mantas / cobija /
+        cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
@@ -2761,7 +2767,8 @@ PHRASES = {
         saben, sabe alguien, sabéis si, sabes si, saben si, sabe alguien si, sabe usted, me decís, me dices,
         me dicen, me podéis, me puedes, me pueden, me puede, podéis, puedes decirme, podéis decirme, no sabréis,
         tenéis, tienes, alguno sabe, alguno tiene, alguno ha visto, no sabrás, os parece, te parece, les parece,
-        creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será
+        creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será,
+        con qué, con cuál
     """,
     "idiom": """
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
@@ -3883,7 +3890,8 @@ PHRASES = {
         cuánto le falta, cuánto falta, le falta mucho, falta mucho, para secarse, por secarse,
         secarse,
         está list|o|a, están list|os|as, (cuándo / para cuándo / a qué hora) (estará / está / va a estar / van a estar /
-        estarán) (list|o|a|os|as / sec|o|a|os|as), (a qué hora) va a estar, a qué hora van a estar, a qué hora estarán
+        estarán) (list|o|a|os|as / sec|o|a|os|as), (a qué hora) va a estar, a qué hora van a estar, a qué hora estarán,
+        ya está list|o|a, ya están list|os|as
     """,
     "asked": """
         o no, o todavía, o todavía no, o aún no, o le falta, o le falta todavía, o qué

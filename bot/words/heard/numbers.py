@@ -7,7 +7,7 @@ _OF_ONE = """
     is was has looks feels seems isnt wasnt shivers sweats coughs
     esta estaba tiene tenia sigue seguia anda va viene venia lleva parece ha suda sudaba tirita tiritaba tiembla
     temblaba tose tosia cojea cojeaba transpira transpiraba
-    est etait a avait semble reste tremble tremblait grelotte grelottait transpire transpirait tousse toussait
+    's est etait a avait semble reste tremble tremblait grelotte grelottait transpire transpirait tousse toussait
     boite boitait frissonne sue suait
 """
 OF_ONE = frozenset(_OF_ONE.split())
