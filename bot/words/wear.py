@@ -317,5 +317,4 @@ def _told_up_to(items: Sequence[Item]) -> int:
     if items[last].horses:
         told = any(i.piece is not None or i.has("stripped") for i in items[:last])
         return last if told and not something_of_hers(items, last) else 0
-    reason = bool(after) and (after[0].mark or after[0].has(*REASONS) or _when(after[0]))
-    return last if reason else 0
+    return last if after and (after[0].mark or after[0].has(*REASONS) or _when(after[0])) else 0
