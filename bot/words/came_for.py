@@ -52,6 +52,8 @@ def _governed(current: Thought) -> bool:
     """Whether nothing is told yet of the horses named, and they do not open the clause: "came for Pip"."""
     if current.told or current.pieces or not current.horses or current.has("had"):
         return False  # "did Pip and Ned …"
+    if current.items[0].has("article") and not current.items[1].horses and current.items[1].text not in OPENING:
+        return False  # "le box de Perle et Filou est inondé"
     return any(i.has(*GOVERNS) or not soft(i) or _seen(i) for i in takewhile(_no_horse, current.items))
 
 

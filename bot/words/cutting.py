@@ -109,7 +109,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "listo, todos"
     if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return ","  # "le he quitado la manta, la marrón está rota"
-    if dressed_before(sentence, at, current):
+    if dressed_before(sentence, at, current) or _bare_is_the_next(rest, current):
         return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
     if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
         return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
@@ -118,15 +118,13 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "a Lola le puse la capa verde, a Canela la negra"
     if len(current.pieces) > 1 and not current.horses and not current.told and only_how(rest):
         return None  # "la polaire et la doublure pendent au fil, humides les deux"
-    if _bare_is_the_next(rest, current):
-        return ","
     if sentence[at].text == ":" and heads_names(current.items, rest):
         return None
     if not current.told and did_nothing_to(current) and stands_somewhere(rest):
         return ","  # "Lune est revenue de balade, elle est au box"
-    if worn_and_told(current.items, rest):
+    if worn_and_told(current.items, rest) or goes_on_table(current.items, rest):
         return ","  # "Max : imper, la 300 est trempée"
-    if goes_on_table(current.items, rest) or _next_is_dressed(sentence, at, current):
+    if _next_is_dressed(sentence, at, current):
         return ","
     if current.pieces and _denies_a_piece(current.items):
         return ","  # "not Pip's heavy, his sheet has the rip"
