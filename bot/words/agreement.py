@@ -3,28 +3,15 @@
 from collections.abc import Sequence
 
 from bot.words.clauses import Clause, soft
+from bot.words.gender import NAME_ENDS, shown_gender
 from bot.words.heard.genders import GENDERS
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import WETNESS, Item, of_clothes, predicate
 from bot.words.piece import Piece
 from bot.words.telling import Telling
 
 SMALL = ("article", "and", "but", "polite", "link", "time")
 UNDER = ("under", "over", "body", "after", "work", "in")  # what tells of the horse below the rug
 BELOW = "dessous"
-NAME_ENDS = {"a": "feminine", "o": "masculine"}  # of Spanish names and of what agrees
-SPANISH_IS = ("está", "esta", "estaba", "sigue", "ya", "muy", "bien")
-A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
-
-
-def gender_of(said: str, before: Item | None) -> str:
-    """A piece's gender: its noun's, else that of the word before it; "" where neither tells ("son 200")."""
-    nouns = (GENDERS[word] for word in said.casefold().split() if word in GENDERS)
-    return next(nouns, GENDERS.get(before.text, "") if before is not None else "")
-
-
-def of_another_sex(noun: str, said: str) -> bool:
-    """As in "la manta … mojado", "tinto manta": of Spanish words, one ends as feminine ones do, the other does not."""
-    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == A_AND_O
 
 
 def takes_up(items: Sequence[Item], at: int) -> bool:
@@ -80,11 +67,6 @@ def _of_different_genders(telling: Telling) -> bool:
     return gender != "" and telling.spoken is not None and telling.spoken.gender not in ("", gender)
 
 
-def of_clothes(item: Item) -> bool:
-    """Says how wet something is, or a state that only a piece has."""
-    return item.has(*WETNESS) or bool(item.kinds("state"))
-
-
 def any_rug(piece: Piece) -> bool:
     """A rug of which nothing more is said: the one spoken of, where one was."""
     told = piece.words or piece.ids or piece.owners or piece.fill or piece.their or piece.spare
@@ -94,16 +76,6 @@ def any_rug(piece: Piece) -> bool:
 def came_off(clause: Clause | None) -> bool:
     """Whether a clause told of one piece, and that it came off."""
     return clause is not None and len(clause.pieces) == 1 and clause.has("took off", "took", "swapped")
-
-
-def shown_gender(item: Item) -> str:
-    """The gender that how it is shows: "(enlevé la couverte à Biscuit), était détrempée", "(el forro) está seco"."""
-    shown = [word for word in item.raw.casefold().split() if word not in SPANISH_IS and not word.endswith("ndo")]
-    if any(word.endswith(("ée", "ées")) for word in shown):
-        return "feminine"
-    if any(word.endswith(("é", "és")) for word in shown):
-        return "masculine"
-    return NAME_ENDS.get(shown[0].rstrip("s")[-1:], "") if len(shown) == 1 else ""
 
 
 def _agrees(pronoun: Item, piece: Piece) -> bool:

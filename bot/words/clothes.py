@@ -4,8 +4,8 @@ from collections.abc import Container, Sequence
 from dataclasses import replace
 from functools import cache
 
-from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
+from bot.words.gender import gender_of
 from bot.words.items import Item, predicate
 from bot.words.jackets import with_jackets
 from bot.words.names import Roster

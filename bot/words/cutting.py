@@ -29,8 +29,8 @@ from bot.words.clauses import Clause, Thought, is_subject
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.listed import goes_on
 from bot.words.named_at_last import picks_out
+from bot.words.one_each import another_gets_one
 from bot.words.parting import MOVES, parts, rules_for
-from bot.words.shares import another_gets_one
 from bot.words.whole import complete, did_a_deed, dressed_before, dresses, wished_of_one
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")

@@ -89,6 +89,11 @@ def of_a_horse(item: Item) -> bool:
     return predicate(item) and not item.kinds("state")
 
 
+def of_clothes(item: Item) -> bool:
+    """Says how wet something is, or a state that only a piece has."""
+    return item.has(*WETNESS) or bool(item.kinds("state"))
+
+
 @cache
 def says_how(means: frozenset[str]) -> bool:
     """Whether any of these meanings says how a horse or a piece is."""

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.agreement import NAME_ENDS
+from bot.words.gender import NAME_ENDS
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.weatherlike import clothing
 

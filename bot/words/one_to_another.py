@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from bot.words.agreement import NAME_ENDS, shown_gender
 from bot.words.clauses import Clause
+from bot.words.gender import NAME_ENDS, shown_gender
 from bot.words.items import Item
 
 LISTING = ("article", "toward", "too", "both", "or", "neither", "not", "time")

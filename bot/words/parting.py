@@ -23,7 +23,7 @@ from bot.words.clauses import Thought, is_subject, soft
 from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
 from bot.words.items import Item, predicate
 from bot.words.listed import goes_on
-from bot.words.shares import another_gets_one
+from bot.words.one_each import another_gets_one
 from bot.words.whole import complete, did_a_deed, dressed_before, dresses, placed_or_dressed, surely_done, wished_of_one
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")

@@ -3,11 +3,11 @@
 import itertools
 from collections.abc import Sequence
 
-from bot.words.agreement import NAME_ENDS, of_clothes, shown_gender
+from bot.words.gender import NAME_ENDS, shown_gender
 from bot.words.heard.genders import GENDERS
 from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.hers import something_of_hers
-from bot.words.items import Item, meanings_of, predicate
+from bot.words.items import Item, meanings_of, of_clothes, predicate
 from bot.words.telling import Telling, named
 
 WANTED = frozenset(("plan", "afterwards"))

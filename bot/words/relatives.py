@@ -2,8 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.agreement import of_clothes
-from bot.words.items import Item, places, predicate
+from bot.words.items import Item, of_clothes, places, predicate
 
 RELATIVE = frozenset(("relative",))
 WHO = (

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from bot.words.agreement import of_another_sex
 from bot.words.clauses import Clause
+from bot.words.gender import of_another_sex
 from bot.words.items import WETNESS, Item
 from bot.words.telling import Telling
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
-from bot.words.agreement import disagrees, of_clothes, of_the_piece
+from bot.words.agreement import disagrees, of_the_piece
 from bot.words.around import (
     both_of_hers,
     excepted,
@@ -22,7 +22,7 @@ from bot.words.around import (
 from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
-from bot.words.items import WETNESS, Item, of_a_horse, predicate
+from bot.words.items import WETNESS, Item, of_a_horse, of_clothes, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
 from bot.words.one_to_another import which_goes_on

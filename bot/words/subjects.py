@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.words.agreement import goes_on_of_it, of_clothes, takes_up
+from bot.words.agreement import goes_on_of_it, takes_up
 from bot.words.around import excepted, neither, not_that_one
 from bot.words.clauses import Clause, soft
 from bot.words.hers import beside, something_of_hers
-from bot.words.items import Item, predicate
+from bot.words.items import Item, of_clothes, predicate
 from bot.words.listed import goes_on_list, list_near
 from bot.words.one_to_another import does_something_to
 from bot.words.piece import Piece

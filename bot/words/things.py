@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from itertools import dropwhile
 
-from bot.words.agreement import shown_gender
 from bot.words.around import OF_HORSE, about_body
+from bot.words.gender import shown_gender
 from bot.words.heard.genders import GENDERS
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.weatherlike import clothing

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from bot.words.agreement import of_another_sex
 from bot.words.food import food
+from bot.words.gender import of_another_sex
 from bot.words.items import WETNESS, Item, predicate
 from bot.words.sentences import REACH
 from bot.words.weatherlike import SKY, clothing, said_first, sure_sign, well
