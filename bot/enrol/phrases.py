@@ -7,8 +7,8 @@ from typing import Any
 from bot.barn.amend import SECTIONS
 from bot.enrol.tables import TABLES, Rows
 from bot.events import Section
-from bot.words.lexicon import lexicon, spelled_out
-from bot.words.tokens import words
+from bot.words.lookup.lexicon import lexicon, spelled_out
+from bot.words.lookup.tokens import words
 
 Words = tuple[str, ...]
 Facts = dict[str, Any]

@@ -11,7 +11,7 @@ from bot.enrol.tables import TABLES, Rows
 from bot.events import Enrolled, GarmentIs, Section, Struck
 from bot.state import State
 from bot.words import read
-from bot.words.tokens import Token, tokenise, words
+from bot.words.lookup.tokens import Token, tokenise, words
 from rules.garment import OUTDOOR
 
 LONGEST = 40  # words; a change that needs more is written into the file

@@ -5,65 +5,69 @@ from functools import partial
 
 from bot.barn import Barn, Person
 from bot.state import State
-from bot.words.around import seen_where, stands_in_stall
-from bot.words.asides import without_asides, without_greeting, without_neighbours, without_opening
-from bot.words.asked_beside import question_first, question_last, told_behind_a_request, two_questions
-from bot.words.asking import asks, seen_when
-from bot.words.borne import borne
-from bot.words.but_these import as_excepted
-from bot.words.choices import answered, corrected_reply
-from bot.words.clauses import Clause, gathered
-from bot.words.cleft import this_one
-from bot.words.clipped_so import clipped_so
-from bot.words.clothes import find
-from bot.words.cutting import cut
-from bot.words.done import read_done, without_excuse
-from bot.words.doubtful import without_doubtful
-from bot.words.doubts import asked_which, sweat_or_rain
-from bot.words.elided import same
-from bot.words.elsewhere import without_strange_horses
-from bot.words.et_est import et_or_est
-from bot.words.he_or_the_sky import he_or_the_sky
-from bot.words.hers import in_hers
-from bot.words.him_too import listed_again
-from bot.words.in_passing import without_passing
-from bot.words.items import Item, predicate
-from bot.words.languages import languages
-from bot.words.lexicon import lexicon
+from bot.words.clothing.clothes import find
+from bot.words.clothing.that_of import told_by_owner
+from bot.words.clothing.worn_by import worn_by
+from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.languages import languages
+from bot.words.lookup.lexicon import lexicon
+from bot.words.lookup.names import roster
+from bot.words.lookup.tokens import Token
 from bot.words.meaning import Heard, Reference
-from bot.words.meant_instead import meant_instead
-from bot.words.mended import mended
-from bot.words.my_things import my_things, without_my_things
-from bot.words.names import roster
-from bot.words.namesakes import without_namesakes
-from bot.words.no_report import in_the_past, of_its_youth, only_yesterday
-from bot.words.others_called_so import without_others_called_so
-from bot.words.overlooked import danger, who_shivers
-from bot.words.own_plans import without_own_plans
-from bot.words.placed import moved_in_its_clothes, read_place
-from bot.words.put_right import puts_right
-from bot.words.questions import read_question
-from bot.words.reasons import reason_behind, wanted_of
-from bot.words.relatives import of_whom, without_me
-from bot.words.routine import read_clip, read_wish, read_work
-from bot.words.said_otherwise import said_otherwise
-from bot.words.scan import scan, tokens_of
-from bot.words.second_thoughts import read_anew, thoughts
-from bot.words.sentences import sentences
-from bot.words.settle import settle
-from bot.words.si_for_yes import yes_or_if
-from bot.words.signs import read_signs
-from bot.words.states import puts_on_a_strap
-from bot.words.supposed import hangs, no_news, supposes
-from bot.words.telling import Telling, named
-from bot.words.that_of import told_by_owner
-from bot.words.their_horse import (
+from bot.words.mending.cleft import this_one
+from bot.words.mending.meant_instead import meant_instead
+from bot.words.mending.mended import mended
+from bot.words.mending.own_plans import without_own_plans
+from bot.words.mending.said_otherwise import said_otherwise
+from bot.words.mending.si_for_yes import yes_or_if
+from bot.words.named.borne import borne
+from bot.words.named.clipped_so import clipped_so
+from bot.words.named.doubtful import without_doubtful
+from bot.words.named.et_est import et_or_est
+from bot.words.named.he_or_the_sky import he_or_the_sky
+from bot.words.named.in_passing import without_passing
+from bot.words.named.my_things import my_things, without_my_things
+from bot.words.named.namesakes import without_namesakes
+from bot.words.named.others_called_so import without_others_called_so
+from bot.words.named.relatives import of_whom, without_me
+from bot.words.named.settle import settle
+from bot.words.named.their_horse import (
     both_called_so,
     by_owner_or_kind,
     with_their_horses,
 )
-from bot.words.things import thing_since
-from bot.words.thread import (
+from bot.words.named.wished_around import wished_around
+from bot.words.thoughts.around import seen_where, stands_in_stall
+from bot.words.thoughts.asides import without_asides, without_greeting, without_neighbours, without_opening
+from bot.words.thoughts.asking import asks, seen_when
+from bot.words.thoughts.but_these import as_excepted
+from bot.words.thoughts.clauses import Clause, gathered
+from bot.words.thoughts.cutting import cut
+from bot.words.thoughts.elsewhere import without_strange_horses
+from bot.words.thoughts.hers import in_hers
+from bot.words.thoughts.him_too import listed_again
+from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterday
+from bot.words.thoughts.sentences import sentences
+from bot.words.thoughts.supposed import hangs, no_news, supposes
+from bot.words.thoughts.topics import beyond
+from bot.words.thoughts.years import with_years
+from bot.words.told.asked_beside import question_first, question_last, told_behind_a_request, two_questions
+from bot.words.told.choices import answered, corrected_reply
+from bot.words.told.done import read_done, without_excuse
+from bot.words.told.doubts import asked_which, sweat_or_rain
+from bot.words.told.elided import same
+from bot.words.told.overlooked import danger, who_shivers
+from bot.words.told.placed import moved_in_its_clothes, read_place
+from bot.words.told.put_right import puts_right
+from bot.words.told.questions import read_question
+from bot.words.told.reasons import reason_behind, wanted_of
+from bot.words.told.routine import read_clip, read_wish, read_work
+from bot.words.told.second_thoughts import read_anew, thoughts
+from bot.words.told.signs import read_signs
+from bot.words.told.states import puts_on_a_strap
+from bot.words.told.telling import Telling, named
+from bot.words.told.things import thing_since
+from bot.words.told.thread import (
     danger_of_hers,
     in_the_stalls,
     of_a_thing,
@@ -73,13 +77,9 @@ from bot.words.thread import (
     spoken_of,
     with_owner,
 )
-from bot.words.tokens import Token
-from bot.words.topics import beyond
-from bot.words.undoing import take_back, undoes
-from bot.words.wear import read_wear
-from bot.words.wished_around import wished_around
-from bot.words.worn_by import worn_by
-from bot.words.years import with_years
+from bot.words.told.undoing import take_back, undoes
+from bot.words.told.wear import read_wear
+from bot.words.typed.scan import scan, tokens_of
 
 LONGEST = 8000  # characters; more is no report from a barn
 

@@ -5,9 +5,9 @@ from itertools import combinations
 
 from bot.barn import Barn
 from bot.words.heard import LANGUAGES
-from bot.words.lexicon import common, lexicon
-from bot.words.names import distance
-from bot.words.tokens import words
+from bot.words.lookup.lexicon import common, lexicon
+from bot.words.lookup.names import distance
+from bot.words.lookup.tokens import words
 
 
 def warnings(barn: Barn) -> list[str]:

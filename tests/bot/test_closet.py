@@ -23,7 +23,7 @@ from bot.store import Store, data_path
 from bot.voice import voice
 from bot.words import read
 from bot.words.heard.topics import TOPICS
-from bot.words.lexicon import spelled_out
+from bot.words.lookup.lexicon import spelled_out
 from rules.weather import Hours
 from tests.barn_group import Group, words
 

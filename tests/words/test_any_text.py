@@ -10,7 +10,7 @@ from bot.barn import Barn
 from bot.events import Asked, Done, Event, Undo
 from bot.state import State, as_filed
 from bot.words import Reference, read
-from bot.words.lexicon import lexicon
+from bot.words.lookup.lexicon import lexicon
 from bot.words.reading import LONGEST
 from tests.words.corpus import barn, subjects
 

@@ -7,9 +7,9 @@ import pytest
 from bot.barn import Garment, Horse, demo_path, load
 from bot.state import as_filed
 from bot.words import Heard, read
-from bot.words.items import Item
-from bot.words.names import budget, roster
-from bot.words.their_horse import both_called_so
+from bot.words.lookup.items import Item
+from bot.words.lookup.names import budget, roster
+from bot.words.named.their_horse import both_called_so
 from tests.words.corpus import barn, subjects
 
 

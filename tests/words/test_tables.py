@@ -5,7 +5,7 @@ import importlib
 import pytest
 
 from bot.words.heard import LANGUAGES, MEANINGS
-from bot.words.lexicon import common, spelled_out
+from bot.words.lookup.lexicon import common, spelled_out
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

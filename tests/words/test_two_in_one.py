@@ -7,7 +7,7 @@ import pytest
 from bot.events import Event, Wearing
 from bot.state import as_filed
 from bot.words import read
-from bot.words.tokens import plain
+from bot.words.lookup.tokens import plain
 from tests.words.others import SETS, barn, messages
 
 PAIRS = 200  # of a set

@@ -1,6 +1,6 @@
 """Colours that are one in several languages: the barn file calls a rug green, and a groom "la verde"."""
 
-from bot.words.tokens import plain
+from bot.words.lookup.tokens import plain
 
 ALIKE = (
     "blue azul azules azulita azulito bleu bleue bleus bleues",

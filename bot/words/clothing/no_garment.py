@@ -1,0 +1,64 @@
+"""What only sounds like a garment of the barn's: a roof's tarpaulin, bed linen, a child's quilt, a grey pony."""
+
+from collections.abc import Sequence
+from itertools import takewhile
+
+from bot.words.lookup.items import Item
+from bot.words.lookup.names import Roster
+from bot.words.lookup.piece import Piece
+
+
+def of_nothing_here(piece: Piece, before: Sequence[Item], run: Sequence[Item], behind: Sequence[Item]) -> bool:
+    """Whether the words before this description, or behind it, say that it is of something else.
+
+    run: the words that describe it.
+    """
+    if len(before) > 1 and before[-1].text == "'s" and _of_nobody_here(before[-2]):
+        return True  # "Ruth's blanket", or that of a horse that is not here
+    thing = None if piece.ids else _whose(behind)
+    if thing is not None and (_somebody(thing) or _covers_it(piece, thing)):
+        return True
+    return _some_horse(before, run, piece)
+
+
+def of_an_unknown_thing(piece: Piece, behind: Sequence[Item]) -> bool:
+    """As in "se ha volado la lona del pajar", where no horse is named."""
+    thing = None if piece.ids else _whose(behind)
+    return thing is not None and _unknown(thing)
+
+
+def kept_by(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
+    """Whether a horse of the speaker's has such a piece; "ma couette" of who has none for the stall is her own."""
+    return any(roster.garments[garment].horse in mine for garment in roster.fitting(piece))
+
+
+def _some_horse(before: Sequence[Item], run: Sequence[Item], piece: Piece) -> bool:
+    """As in "un petit gris", "a little grey": a coat colour, and how big or old; of no particular one."""
+    sized = any(i.has("young") for i in run) and any(i.has("some") for i in (*before[-1:], *run[:1]))
+    return sized and not (piece.ids or piece.kinds or piece.rug or piece.spare or piece.fill)
+
+
+def _whose(behind: Sequence[Item]) -> Item | None:
+    """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
+    joins = list(takewhile(lambda i: i.has("of", "article", "my"), behind))
+    whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article", "my") for i in joins)
+    return behind[len(joins)] if whose and len(joins) < len(behind) else None
+
+
+def _covers_it(piece: Piece, thing: Item) -> bool:
+    """As in "la lona del galpón": what keeps rain off a roof, not off a horse; "la manta del box" may be hers."""
+    return piece.kinds == {"sheet"} and thing.has("place stall") and not thing.horses
+
+
+def _somebody(item: Item) -> bool:
+    """As in "la couette de la petite", "of my daughter": a child's, for all the barn knows."""
+    return not (item.horses or item.pieces) and item.has("young", "kin")
+
+
+def _unknown(item: Item) -> bool:
+    of_ours = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
+    return not of_ours
+
+
+def _of_nobody_here(whose: Item) -> bool:
+    return not whose.horses and (not whose.means or (whose.has("i") and not whose.has("subject", "everyone")))

@@ -1,0 +1,100 @@
+"""Items: what the words of a message may stand for, before anybody knows what it says."""
+
+from collections.abc import Container, Iterable
+from dataclasses import dataclass, field
+from functools import cache
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from bot.words.lookup.piece import Piece
+
+
+WETNESS = ("dry", "damp", "wet", "soaked")
+
+
+@cache
+def _kinds(means: frozenset[str], group: str) -> list[str]:
+    return sorted(m[len(group) + 1 :] for m in means if m.startswith(group + " "))
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One word, phrase, name or mark.
+
+    means: rows of the tables it stands in. horses: whom it names; more than one where two are as near.
+    sure: the name itself was written, or a slip of it that is nobody else. pieces: garments of this nickname.
+    known: a word of some language. tokens: how many tokens it took.
+    """
+
+    text: str
+    raw: str
+    means: frozenset[str] = field(default=frozenset())
+    horses: tuple[str, ...] = ()
+    sure: bool = True
+    exact: bool = True
+    pieces: tuple[str, ...] = ()
+    person: bool = False
+    mark: bool = False
+    number: float | None = None
+    clock: bool = False
+    known: bool = True
+    capital: bool = False
+    piece: "Piece | None" = None
+
+    def has(self, *meanings: str) -> bool:
+        """Any of these meanings."""
+        return not self.means.isdisjoint(meanings) if self.means else False
+
+    def kinds(self, group: str) -> list[str]:
+        """The second words of its meanings in a group; of "sign hot" in the group "sign": ["hot"]."""
+        return _kinds(self.means, group) if self.means else []
+
+    @property
+    def horse(self) -> bool:
+        """Names a horse for certain."""
+        return self.sure and len(self.horses) == 1
+
+
+@dataclass(frozen=True, slots=True)
+class Alone:
+    """A word that nothing beside it makes another thing, but for the phrases and names that it begins.
+
+    opening: the item where it opens a sentence, where a capital tells nothing. longer, named: the words behind it with
+    which it may begin a phrase of the tables, and a name.
+    """
+
+    item: Item
+    opening: Item
+    longer: Container[str]
+    named: Container[str]
+
+
+def meanings_of(items: Iterable[Item]) -> frozenset[str]:
+    """Every meaning among these words: what none of them has need not be looked for one by one."""
+    return frozenset().union(*[item.means for item in items])
+
+
+def places(items: Iterable[Item], meanings: frozenset[str]) -> list[int]:
+    """Where words of any of these meanings stand; most of a message need not be looked at any closer."""
+    return [at for at, item in enumerate(items) if not meanings.isdisjoint(item.means)]
+
+
+def predicate(item: Item) -> bool:
+    """Says how a horse or a piece is."""
+    return bool(item.means) and says_how(item.means)
+
+
+def of_a_horse(item: Item) -> bool:
+    """Says how a horse is, or how wet either of the two: no state that only a piece has."""
+    return predicate(item) and not item.kinds("state")
+
+
+def of_clothes(item: Item) -> bool:
+    """Says how wet something is, or a state that only a piece has."""
+    return item.has(*WETNESS) or bool(item.kinds("state"))
+
+
+@cache
+def says_how(means: frozenset[str]) -> bool:
+    """Whether any of these meanings says how a horse or a piece is."""
+    return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)

@@ -1,0 +1,7 @@
+"""What is put right while speaking: another horse or piece was meant, a word lacks its accent.
+
+cleft              which one it is, and not the other: "it's not Pip who's cold, it's Ned"
+mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
+own_plans          what the speaker is about to do, in a verb that lacks its accent
+si_for_yes         Spanish "sí" written as "si"
+"""

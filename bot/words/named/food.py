@@ -1,0 +1,29 @@
+"""What is eaten and drunk, and no horse called so: "arroz con canela", "ginger for the cake", "un café noisette"."""
+
+from collections.abc import Sequence
+
+from bot.words.heard.food import FOOD
+from bot.words.lookup.items import Item
+from bot.words.named.weatherlike import said_first
+
+FLAVOURED = ("con", "with", "a", "au", "de", "d'", "of")  # "café con canela", "glace à la vanille"
+INTO = ("toward", "in", "on", "of")  # "canela para el arroz"
+ALIVE = ("sign shivering", "sign sweating", "sign unwell", "sign rubbed")
+NEAR = 6  # words
+NOTHING = Item("", "")
+
+
+def food(items: Sequence[Item], at: int) -> bool:
+    """Whether the word at this place is in or on what somebody eats; a horse shivers, and has a capital."""
+    behind = items[at + 1 : at + 1 + NEAR]
+    if FOOD.isdisjoint([i.text for i in (*items[max(0, at - 3) : at], *behind[:3])]):
+        return False
+    said = said_first(behind)
+    if said is not None and said.has(*ALIVE):
+        return False
+    before = [i for i in items[max(0, at - 3) : at] if not i.has("article") or i.has("toward", "of")]
+    into = behind[:1] and behind[0].has(*INTO)
+    dish = next((i for i in behind[1:3] if not i.has("article")), NOTHING) if into else NOTHING
+    flavoured = len(before) > 1 and before[-2].text in FOOD and before[-1].text in FLAVOURED
+    at_once = before[-1:] and before[-1].text in FOOD
+    return dish.text in FOOD or flavoured or bool(at_once)

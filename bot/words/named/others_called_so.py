@@ -1,0 +1,99 @@
+"""Who or what only bears a horse's name: "mon neveu Titan", "un pull Kenzo", "a mare called Juniper"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import dropwhile
+
+from bot.words.lookup.items import Item
+from bot.words.named.called import a_relative, an_animal, another, called_so, one_of_the_animals
+from bot.words.named.my_things import MY
+
+BEARERS = ("kin", "animal")
+GOODS = ("thing", "jacket")
+WHOSE = ("my", "article", "her")
+SOME = ("a", "an", "some", "un", "une", "una")  # of "a horse", which one row has as a whole
+WHICH = ("relative", "that of", "one")  # "celle", "la que": which one it is
+LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
+FROM = ("de", "from", "in", "at")
+REACH = 6  # words
+NOBODYS = frozenset(("no name",))
+
+
+def without_others_called_so(items: Sequence[Item], mine: tuple[str, ...]) -> list[Item]:
+    """The items, where a name is somebody else's or a make of things, as that. mine: the speaker's own horses."""
+    found = list(items)
+    for at in [k for k, item in enumerate(items) if item.horses]:
+        family = items[at].has("kin") and items[at].horses[0] not in mine and _my(items, at)  # "mon papi", called so
+        if family or _bears_it(items, at):
+            found[at] = replace(items[at], means=NOBODYS, horses=(), pieces=(), person=True)
+    return found
+
+
+def _my(items: Sequence[Item], at: int) -> bool:
+    return at > 0 and items[at - 1].has("my")
+
+
+def _bears_it(items: Sequence[Item], at: int) -> bool:
+    if _of_elsewhere(items, at):
+        return True
+    if not at:
+        return False
+    if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
+        return True
+    if any(i.has("said") for i in items[max(0, at - 3) : at]):
+        return False  # "dice mi hermana Lola está sudada"
+    return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)
+
+
+def _some(items: Sequence[Item], at: int) -> bool:
+    """As in "il y avait un Titan aussi", "another Pip": one of that name; but "Gus an Pip" are two."""
+    before = items[at - 1]
+    one = before.has("some") and not before.has("all", "both", "of", "and")
+    one = one or (before.has("they have") and before.text.endswith(" a"))  # "has a"
+    return one and not (at > 1 and items[at - 2].horses)
+
+
+def _kin_or_beast(items: Sequence[Item], at: int) -> bool:
+    """As in "my aunt Lola", "notre chien Filou", "the cat Pip"; a mare has sisters too, and no other beast is hers."""
+    before = items[at - 1]
+    opener = next((i for i in reversed(items[max(0, at - REACH) : at - 1]) if not i.has(*LIKE)), before)
+    return (before.has("kin") and (_ours(opener) or _ours(before))) or (before.has("animal") and opener.has(*WHOSE))
+
+
+def _ours(item: Item) -> bool:
+    """As in "my", "mon beau" of "mon beau père"."""
+    return item.has("my") or _first(item) in MY
+
+
+def _first(item: Item) -> str:
+    return item.text.partition(" ")[0]
+
+
+def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
+    """As in "Perle, celle de mon ancien club", "la Luna de mi prima", "le Filou de chez les voisins"."""
+    behind = list(dropwhile(lambda i: i.text == "," or i.has(*WHICH), items[at + 1 : at + 1 + REACH]))
+    if behind and behind[0].has("long ago") and _first(behind[0]) in FROM:
+        return True
+    whose = [i for i in behind if not i.has("of", "at somebody's")]
+    of_them = len(whose) < len(behind) and behind[0].has("of")
+    kin = next((i for i in whose if i.has("kin") or not i.has("my", "article")), None)  # "les voisins" is one item
+    theirs = of_them and kin is not None and kin.has("kin")
+    return theirs and ((at > 0 and items[at - 1].has("article")) or any(i.has("at somebody's") for i in behind))
+
+
+def _called(items: Sequence[Item], at: int) -> bool:
+    """As in "a horse called Titan", "mon premier poney s'appelait Filou"."""
+    before = items[at - 1]
+    if not before.has("called"):
+        return False
+    kind = items[at - 2] if at > 1 else before
+    some = _first(kind) in SOME or (at > 2 and items[at - 3].has("some"))
+    return before.has("was") or (kind.has("a horse", *BEARERS) and some)
+
+
+def _make(items: Sequence[Item], at: int) -> bool:
+    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots": what it is stands beside the name."""
+    before, opener = items[at - 1], items[at - 2] if at > 1 else items[at - 1]
+    if before.has(*GOODS):
+        return opener is not before and opener.has(*WHOSE)
+    return before.has("my") and any(i.has(*GOODS) for i in items[at + 1 : at + 2])

@@ -1,0 +1,20 @@
+"""Sentences cut into thoughts, one each, and which thoughts are no report.
+
+years              a year that is over
+elsewhere          horses of other people and other places, told by their kind
+came_for           whom somebody came for, passed, or went with: told nothing of
+hers               what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
+sentences          where each ends, and whether it is marked as a question
+asides             what only tells which horse is meant
+but_these          all but these, said as what they are not yet
+clauses, cutting, whole   one thought each
+parting            the words in a sentence that begin another
+begins             what a pause or an "and" begins
+him_too            a pronoun in a list of names
+listed             names in a list, and where it ends
+asking             what is a question, what takes back
+topics             one sort of saying each
+around, named_at_last   what the words beside a sign or a piece say of it
+no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
+one_each           whether another horse gets a piece of its own
+"""

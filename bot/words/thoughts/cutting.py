@@ -1,0 +1,279 @@
+"""Sentences cut into clauses: one thought each, so that no fact goes to the wrong horse."""
+
+from collections.abc import Sequence
+from itertools import dropwhile
+
+from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.thoughts.around import stands_among_stalls
+from bot.words.thoughts.begins import (
+    as_the_one_before,
+    begins_to_ask,
+    denied_alone,
+    did_nothing_to,
+    everyone_done,
+    goes_on_table,
+    heads_names,
+    only_a_name,
+    only_everyone,
+    only_how,
+    owner_at_last,
+    puts_on_or_off,
+    seen_there,
+    stands_somewhere,
+    stays_or_goes_on,
+    tells_of_a_piece,
+    told_of_a_horse,
+    told_of_one,
+    worn_and_told,
+)
+from bot.words.thoughts.clauses import Clause, Thought, is_subject
+from bot.words.thoughts.listed import goes_on
+from bot.words.thoughts.named_at_last import picks_out
+from bot.words.thoughts.one_each import another_gets_one
+from bot.words.thoughts.parting import MOVES, parts, rules_for
+from bot.words.thoughts.whole import complete, did_a_deed, dressed_before, dresses, wished_of_one
+
+PAUSES = frozenset(",…:-–—()/|=→>*•")
+PLAN = 2  # words of "espero que"
+LEADING_ON = frozenset((
+    "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
+    "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
+    "i mean", "rug again", "do not rug",
+))  # fmt: skip
+
+
+def cut(sentence: Sequence[Item]) -> list[Clause]:
+    """The clauses of a sentence."""
+    clauses: list[Clause] = []
+    current = Thought()
+    joined = ""
+    for at, item in enumerate(sentence):
+        may = item.mark or item.horses or item.piece is not None or rules_for(item.means)
+        new = _separates(sentence, at, current) if may else None
+        if new is not None:
+            if current.spoken:
+                clauses.append(current.clause(joined))
+                joined = new
+            elif new not in ("", ","):
+                joined = new
+            current = Thought()
+            if item.mark or _only_joins(item):
+                continue
+        current.add(item)
+    if current.spoken:
+        clauses.append(current.clause(joined))
+    return clauses
+
+
+def _only_joins(item: Item) -> bool:
+    """As in "and", "but"; "reste que la 200" tells what is left on."""
+    only = item.has("and", "but", "when", "except", "reason") and not item.has("too")  # "along with Pip"
+    return only and not (is_subject(item) or item.has("leaves only"))
+
+
+def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """How a new clause begins at this item; None where none does."""
+    item = sentence[at]
+    if item.mark:
+        return _at_mark(sentence, at, current)
+    if is_subject(item):
+        anew = complete(current) and _starts_anew(sentence, at, current)
+        speaker = current.has("place stall") and _place(current.items[-1]) and stands_among_stalls(current.items)
+        return "" if anew or speaker else None
+    return parts(sentence, at, current)
+
+
+def _place(item: Item) -> bool:
+    return item.has("place stall", "place field")
+
+
+def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    mark = sentence[at].text
+    if mark not in PAUSES:  # "all done 👍 knackered"
+        told = not mark.isascii() and (complete(current) or current.has("all done"))
+        return "," if told and at + 1 < len(sentence) else None
+    if not current.items:
+        return None
+    return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+
+
+def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    rest = sentence[at + 1 :]
+    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))  # ", now only the sheet"
+    left = bool(behind) and behind[0].has("except", "only")
+    if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
+        return None  # "all done, except Pip", "tous rentrés, sauf Lune"
+    if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
+        return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
+    if only_everyone(rest) and all(i.has("done", "polite") for i in current.items):
+        return None  # "listo, todos"
+    if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
+        return ","  # "le he quitado la manta, la marrón está rota"
+    if dressed_before(sentence, at, current) or _bare_is_the_next(rest, current):
+        return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
+        return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
+    worn = dresses(current) or (current.pieces and current.has("in"))
+    if worn and another_gets_one(rest, current.items):
+        return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if len(current.pieces) > 1 and not current.horses and not current.told and only_how(rest):
+        return None  # "la polaire et la doublure pendent au fil, humides les deux"
+    if sentence[at].text == ":" and heads_names(current.items, rest):
+        return None
+    if not current.told and did_nothing_to(current) and stands_somewhere(rest):
+        return ","  # "Lune est revenue de balade, elle est au box"
+    if worn_and_told(current.items, rest) or goes_on_table(current.items, rest):
+        return ","  # "Max : imper, la 300 est trempée"
+    if _next_is_dressed(sentence, at, current):
+        return ","
+    if current.pieces and _denies_a_piece(current.items):
+        return ","  # "not Pip's heavy, his sheet has the rip"
+    if current.horses and not current.told and picks_out(rest):
+        return ","  # "forget what I said of Pip, it was Ned that was cold"
+    if rest and rest[0].has("stays") and current.horses and current.has("not") and not current.told:
+        return ","  # "Lucero no sale hoy, se queda en el box"
+    if current.has("place stall", "place field") and seen_there(current.items, rest):
+        return None  # "Caramel, au pré, il a froid"
+    if current.horses and not current.pieces and _of_its_piece(rest):
+        return ","  # "Pip had a roll, her sheet is filthy but dry"
+    if _did_a_list(current) and not goes_on(sentence, at):
+        return ","  # "did Pip and Ned, Ruth has the rest"
+    moves = bool(rest) and rest[0].has(*MOVES)
+    if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
+        return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
+    if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
+        return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
+    if wished_of_one(current, rest):
+        return ","
+    if not current.of_something:
+        return _of_nobody_yet(sentence, at, current)
+    if did_a_deed(current) and (told_of_one(rest) or tells_of_a_piece(rest)):
+        return ","  # "llego a las 5 a montar a Luna, Canela está muy caliente"
+    if denied_alone(current.items, rest):
+        return ","  # "Canelo no, era Rayo el que sudaba"
+    if current.horses and current.items[0].has("no") and told_of_a_horse(rest):
+        return ","  # "(Pip is hot,) no hang on that's Ned, Pip is fine"
+    if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
+        return None  # "sa couverture est trempée, à Réglisse"
+    return "," if complete(current) and not goes_on(sentence, at) else None
+
+
+def _did_a_list(current: Thought) -> bool:
+    """As in "did Pip and Ned", "I did Otto, Ned and Fig"; a list of one is none."""
+    did = current.has("habit") and current.has("had") and len(current.horses) > 1
+    return did and all(i.horses or i.mark or i.has("subject", "had", "and") for i in current.items)
+
+
+def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
+    """How a clause begins at a pause behind words of no horse and no piece; None where none does."""
+    rest = sentence[at + 1 :]
+    if sentence[at].text == ":" and current.has(*MOVES) and rest and rest[0].horses:
+        return None  # "sortis au pré : Quartz, Perle"
+    opened = current.items[0].has("polite") and not all(i.has("polite") for i in current.items)
+    told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
+    if not (told or current.has("done", "bare", "worked")):
+        return None if current.items[0].has("no") else ","
+    if everyone_done(rest) or (rest and rest[0].has("all done")):
+        return ","  # "tournée terminée, tout le monde est fait"
+    if len(rest) > 1 and rest[0].horses and rest[1].has("bare") and any(i.horses for i in sentence[:at]):
+        return ","  # "(Lucero está bien,) ni frío ni calor, Trueno sin manta"
+    if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
+        return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if current.items[0].has("it") and puts_on_or_off(rest):
+        return ","  # "it's wet, tartan rug on him instead"
+    if sentence[at].text in ":-–—":
+        return None  # "sweaty: Maple, Pip"
+    signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")
+    if signed and len(rest) > PLAN and rest[0].has("plan"):
+        return ","  # "(le puse la verde porque) tenía frío, espero que no os importe"; but "tenía frío, supongo"
+    if signed and only_a_name(rest):
+        return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
+    moved = bool(rest) and _moves_on(rest[0])
+    return "," if moved or (complete(current) and not goes_on(sentence, at)) else None
+
+
+def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "(Pip is in his heavy,) Ned his sheet, Bo liner, Ty bare": one after the other, and how nothing is."""
+    only = (
+        current.of_something
+        and current.pieces
+        and all(i.horses or i.piece is not None or i.has("and", "article", "her") for i in current.items)
+    )
+    if not only or not any(i.has("in", "on", "wears", "put on") for i in sentence[: at - len(current.items)]):
+        return False
+    rest = sentence[at + 1 :]
+    named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
+    return named and not any(i.has("is", *WETNESS) or i.kinds("state") for i in rest)
+
+
+def _denies_a_piece(items: Sequence[Item]) -> bool:
+    """As in "not Pip's heavy", and no more."""
+    words = [i for i in items if not (i.has("polite", "article", "her") and not i.has("not"))]
+    return len(words) > 1 and words[0].has("not") and all(i.piece is not None for i in words[1:])
+
+
+def _of_its_piece(rest: Sequence[Item]) -> bool:
+    """A piece, and at once what is said of it."""
+    return (
+        len(rest) > 1
+        and rest[0].piece is not None
+        and rest[1].has("is", "link")
+        and not rest[1].has("has", "in", "on", "off")
+    )
+
+
+def _bare_is_the_next(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "(Lune liner + 200,) rien sur Max": bare is who stands behind it."""
+    leads = len(rest) > 1 and rest[0].has("bare") and rest[0].text.endswith((" sur", " a", " on", " de"))
+    return leads and bool(rest[1].horses) and current.of_something
+
+
+def _moves_on(item: Item) -> bool:
+    """As in "(le quité la verde porque) venía empapada, le dejé solo el forro"; not "empapada, con la manta"."""
+    return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
+
+
+def _by_whom(current: Thought) -> bool:
+    """As in "Lune a mordu", "Zafiro ha roto": what a horse did, with a verb before it that helps."""
+    done = len(current.items) > 1 and current.items[-2].has("helper", "has")
+    return done and bool(current.horses)
+
+
+def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """A name after a whole thought, without a pause, begins the next: "Maple sweaty Juniper fine"."""
+    item, before = sentence[at], current.items[-1]
+    if before.kinds("state") and not current.pieces and (item.piece is not None or _by_whom(current)):
+        return False  # "Pip ripped Ned's sheet", "Lune a mordu Perle"
+    if item.piece is not None and before.piece is not None and any(i.has("over") for i in current.items[-2:-1]):
+        return False  # "Tinto lleva debajo de la gris el forro de Bruma"
+    if item.piece is not None and not item.piece.owners:
+        after = sentence[at + 1] if at + 1 < len(sentence) else item
+        told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"
+        return bool(before.horses and told and current.pieces) and current.items[0].has("put on", "took off")
+    said_of_it = (
+        item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
+    )
+    if before.has("on", "off") and said_of_it and current.horses:
+        return True  # "Maple sweaty took sheet off Pip fine"
+    if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
+        then = next((i for i in sentence[at + 1 :] if not (i.horses or i.text == "," or i.has("and"))), item)
+        return then.has("inwards", "outwards")  # "Maple in Pip out", "Lune Max rentrés Prince Moka dehors"
+    if (
+        before.has("too")
+        and not before.has("and")
+        and current.items[-2:-1]
+        and current.items[-2].horses
+        and item.horses
+    ):
+        return True  # "Palomo seco Paloma también Nube húmeda"
+    if before.has("sign rubbed") and current.pieces:
+        return False  # "the heavy is rubbing Otto"
+    if before.has("of", "article") and current.has("sign rubbed"):
+        return False
+    if before.kinds("style") and current.horses:
+        return bool(item.horses)  # "Lune tondue en chasse Max tremble"
+    if before.mark or not LEADING_ON.isdisjoint(before.means):
+        return False
+    if before.horses and not current.told:
+        return False
+    return current.of_something and not (before.horses and item.horses)

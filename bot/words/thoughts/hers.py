@@ -1,0 +1,100 @@
+"""What is a horse's, and not the horse: "Maple's halter", "Chance's new saddle fitter", "Tully's old stall"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import dropwhile, takewhile
+
+from bot.words.lookup.items import Item, places, predicate
+from bot.words.thoughts.clauses import soft
+
+PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
+PLACES = ("place stall", "place field")
+OWN = frozenset(("own",))
+LONGEST = 4  # words of "new saddle fitter"
+NOTHING = Item("", "")
+
+
+def something_of_hers(items: Sequence[Item], at: int) -> bool:
+    """As in "Maple's halter", "Maple stall", "mapels halter": what is told is told of the thing, not of the horse."""
+    after = items[at + 1 : at + 3 + LONGEST]
+    behind = owns(items, at)
+    if behind:
+        after = after[behind - 1 :]
+        told = bool(after) and (predicate(after[0]) or after[0].has("is", "was"))
+        if after and not told and (not after[0].means or after[0].has("i", "mass", "animal")) and not soft(after[0]):
+            return True
+        if described(after):
+            return True
+    thing = after[0] if after else None
+    return (
+        thing is not None
+        and " " not in thing.text
+        and thing.has(*PLACES, "work")
+        and not thing.has("inwards", "outwards", "in")
+    )
+
+
+def described(after: Sequence[Item]) -> bool:
+    """As in "(Chance's) new saddle fitter is ill", "old stall": a noun behind what describes it."""
+    run = list(takewhile(_of_a_thing, after[:LONGEST]))
+    nouns = [i for i in run if not _describes(i)]
+    if len(nouns) == len(run) or not nouns:
+        return False
+    behind = dropwhile(_says_where, after[len(run) : len(run) + LONGEST])
+    return any(i.has(*PEOPLE, *PLACES) for i in nouns) or next(behind, NOTHING).has("is", "was", "has")
+
+
+def _says_where(item: Item) -> bool:
+    return not (item.means or item.horses or item.mark) or item.has("hour", "link", *PLACES)
+
+
+def _describes(item: Item) -> bool:
+    return item.has("any adjective", "nearly", "work", "first")
+
+
+def _of_a_thing(item: Item) -> bool:
+    if item.mark or item.horses or item.piece or item.person or predicate(item):
+        return False
+    return not item.means or _describes(item) or item.has(*PEOPLE, *PLACES)
+
+
+def beside(items: Sequence[Item], at: int) -> bool:
+    """As in "next to Tully", "a la izquierda de Moro": the horse at this place only tells where another one is."""
+    before = at - 1
+    while before > 0 and items[before].has("of", "article", "toward") and not items[before].has("beside"):
+        before -= 1
+    of_her = [i.text for i in items[at + 1 : at + 2]] == ["'s"] and any(i.has("body") for i in items[at + 2 : at + 3])
+    return before >= 0 and items[before].has("beside") and not of_her  # "rubbed behind Pip's elbow"
+
+
+def end_of_hers(items: Sequence[Item], at: int) -> int:
+    """Behind the last word of "Tully's old stall", "Chance's trainer"; behind the name where no such thing follows."""
+    behind = owns(items, at)
+    first = at + behind if behind else len(items)
+    told = len(list(takewhile(_of_a_thing, items[first : first + LONGEST])))
+    of_it = behind > 1 and first < len(items) and items[first].has("is", "was")  # "the field behind Oscar's is wet"
+    return first + told if told or of_it else at + 1
+
+
+def owns(items: Sequence[Item], at: int) -> int:
+    """How far behind the name what is the horse's begins: 2 past its "'s", 1 where an apostrophe was lost, else 0."""
+    if at + 1 < len(items) and items[at + 1].text == "'s":
+        return 2
+    return 1 if not items[at].exact and items[at].text.endswith("s") else 0
+
+
+def in_hers(items: Sequence[Item]) -> Sequence[Item]:
+    """The items with "hers" in "(past Gus's stall,) Mabel was shivering in hers" as the stall it stands for."""
+    found = list(items)
+    for at in places(items, OWN):
+        before = next((i for i in reversed(items[:at]) if not i.has("article")), NOTHING)
+        ends = at + 1 >= len(items) or items[at + 1].mark or items[at + 1].has("and", "but", "time")
+        told = next((i for i in reversed(items[:at]) if i.piece is not None or i.has(*PLACES)), NOTHING)
+        if ends and before.has("in") and told.has(*PLACES) and not told.has("in", "inwards", "outwards"):
+            found[at] = replace(items[at], means=told.means.intersection(PLACES))
+    return found
+
+
+def owns_the_stall(items: Sequence[Item], at: int) -> bool:
+    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it."""
+    return at > 1 and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")

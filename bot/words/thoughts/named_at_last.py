@@ -1,0 +1,53 @@
+"""Horses named at the end of what is told of them: "no longer shivering, Pip", "el que está mojado es Moro"."""
+
+from collections.abc import Sequence
+from itertools import takewhile
+
+from bot.words.lookup.items import Item, predicate
+from bot.words.thoughts.clauses import only_small, soft
+
+
+def named_last(items: Sequence[Item], at: int) -> bool:
+    """As in "no longer shivering, Pip", "sweaty after the lesson, Ned": small words, then the horse, and no more."""
+    if not items[at].kinds("sign"):
+        return False
+    after = next((k for k in range(at + 1, len(items)) if items[k].horses), None)
+    between = items[at + 1 : after]
+    if after is None or not all(soft(i) or i.has("worked") or predicate(i) for i in between):
+        return False
+    if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
+        return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
+    return all(i.horses or only_small(i) for i in items[after + 1 :])
+
+
+def told_at_last(items: Sequence[Item], at: int) -> bool:
+    """Whether the horse that is so is named at the end, behind a pronoun or "the one who"."""
+    return _taken_up_at_last(items, at) or _picked_out_behind(items, at)
+
+
+def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
+    """As in "el que está mojado es Moro", "celui qui est trempé c'est Filou": who it is that is so, told at last."""
+    before = items[:at]
+    the_one = bool(before) and all(i.has("article", "polite", "but") for i in before)  # "el mojado es Moro"
+    if not (the_one or any(i.has("relative") for i in before)) or any(i.horses for i in before):
+        return False
+    behind = [i for i in items[at + 1 :] if not i.mark]
+    said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
+    return len(behind) > 1 and behind[0].has("is", "it") and len(said) == 1 and said[0].horse
+
+
+def picks_out(rest: Sequence[Item]) -> bool:
+    """As in ", la que tiembla es Canela", ", es Canela la que tiembla", ", it was Ned that was cold": who it is."""
+    said = list(takewhile(lambda i: not i.mark, rest))
+    first = next((k for k, i in enumerate(said) if i.horses), 0)
+    is_it = first > 0 and all(i.has("it", "is", "was") and not i.has("not") for i in said[:first])
+    if is_it and any(i.has("relative", "question", "is") for i in said[first + 1 : first + 2]):
+        return True
+    how = next((k for k, i in enumerate(said) if predicate(i)), 0)
+    return how > 0 and _picked_out_behind(said, how)
+
+
+def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
+    """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
+    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])

@@ -1,0 +1,233 @@
+"""Thoughts that are no report: a plan, a condition, a habit, an old story; and where such a word changes nothing."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import cache, cached_property
+from itertools import pairwise
+
+from bot.words.lookup.items import Item, places, predicate
+from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
+
+BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
+BLOCKING = frozenset((*BLOCKS, "weekday"))
+MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
+GRAVE = ("sign shivering", "sign sweating", "sign unwell")
+ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
+WITH = ("with", "avec", "con")
+LIKENS = ("como", "comme", "like", "as")
+
+
+def no_report(clause: Clause) -> bool:
+    """Whether a thought is a plan, a condition, a habit or an old story."""
+    if clause.means.isdisjoint(MAY_BLOCK):
+        return False
+    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items):
+        return True
+    around = Around(clause)
+    return any(
+        not any(harmless(clause.items[at], at, around) for harmless in _harmless(clause.items[at].means))
+        for at in places(clause.items, BLOCKING)
+    )
+
+
+def of_its_youth(clause: Clause) -> bool:
+    """As in "quand elle était pouliche", "petite, (Perle avait …)": long ago, whatever is told beside it."""
+    if not clause.has("young"):
+        return False
+    if all(i.has("young") or soft(i) for i in clause.items):
+        return True
+    if not (clause.joined == "when" or clause.has("when")):
+        return False
+    said = [i for i in clause.items if not i.has("very", "article", "time") or i.has("was", "young")]
+    return any(one.has("was") and then.has("young") for one, then in pairwise(said))
+
+
+def once_long_ago(items: Sequence[Item]) -> bool:
+    """As in "con tres años Brisa tiritaba"; not "con tres años Brisa está tiritando"."""
+    return any(i.has("at an age") for i in items) and in_the_past(items)
+
+
+def in_the_past(items: Sequence[Item]) -> bool:
+    """As in "(con tres años) Brisa tiritaba", "(aged three) Maple shivered at everything"; not "is shivering"."""
+    return any(i.has("was") or (i.has(*GRAVE) and i.text.partition(" ")[0].endswith("ed")) for i in items)
+
+
+def only_yesterday(clause: Clause) -> bool:
+    """No report for nothing but having been yesterday."""
+    if not clause.has("yesterday"):
+        return False
+    return not any(not clause.items[k].has("yesterday") for k in places(clause.items, BLOCKING))
+
+
+@dataclass(frozen=True)
+class Around:
+    """What stands around a word that may make its thought no report."""
+
+    clause: Clause
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """The words of the thought."""
+        return self.clause.items
+
+    @cached_property
+    def told(self) -> int:
+        """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
+        said = next((k for k, i in enumerate(self.items) if predicate(i)), len(self.items))
+        moved = _moved_before(self.items)
+        if moved < said:
+            return moved + 1
+        return said + 1 if any(is_subject(i) for i in self.items[:said]) else len(self.items)
+
+    @cached_property
+    def danger(self) -> int:
+        """The place where a horse named before is said to shiver or to be ill; behind the last where none is."""
+        named = next((k for k, i in enumerate(self.items) if i.horses), len(self.items))
+        grave = (k for k in range(named, len(self.items)) if self.items[k].has("sign shivering", "sign unwell"))
+        return next(grave, len(self.items))
+
+
+def _moved_before(items: Sequence[Item]) -> int:
+    """Where a piece of a horse was put on or taken off: "le quité la fina a Moro hace un calor"; else past the end."""
+    verb = next((k for k, i in enumerate(items) if i.has("put on", "took off", "swapped")), len(items))
+    moved = next((k for k in range(verb + 1, len(items)) if items[k].piece is not None), len(items))
+    return moved if any(i.horses for i in items) else len(items)
+
+
+def _supposed(items: Sequence[Item]) -> bool:
+    """As in "Had Juno been sweating, she would have said so"."""
+    if len(items) < 3:
+        return False
+    return items[0].has("had") and bool(items[1].horses or items[1].has("she")) and items[2].text == "been"
+
+
+def _is_a_name(word: Item, _at: int, _around: Around) -> bool:
+    """As in "Sunday is wet" of a horse."""
+    return bool(word.horses)
+
+
+def _saying_at_the_end(word: Item, at: int, around: Around) -> bool:
+    """As in "her sheet is dry, touch wood"."""
+    return at > around.told and word.has("idiom") and not word.has(*BLOCKS[:-1])
+
+
+def _likens(word: Item, at: int, around: Around) -> bool:
+    """As in "sudada como un pollo"."""
+    return word.has("idiom") and at >= around.told > 1 and word.text.split()[0] in LIKENS
+
+
+def _saying_that_tells(word: Item, at: int, around: Around) -> bool:
+    """As in "Pip is cold out there", "pips freezing": nothing but "is" between the horse, or "he", and the saying."""
+    if not (word.has("idiom") and predicate(word)):
+        return False
+    items = around.items
+    before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
+    said = len(before) < at or (at > 0 and not items[at - 1].exact and items[at - 1].text.endswith("s"))
+    return bool(before) and said and bool(before[-1].horses or before[-1].has("she"))
+
+
+def _did_something(word: Item, at: int, around: Around) -> bool:
+    """As in "did two lessons", "did Pip like it said", "did Pip and Ned", "did a trace clip"; not "did Pip sweat"."""
+    if not (word.has("habit") and word.has("had")):
+        return False
+    behind = around.items[at + 1 :]
+    horses = any(i.horses for i in behind) and all(i.horses or i.has("i") or only_small(i) for i in behind)
+    verb = any(i.has("is", "has", "was") and i.text != "'s" for i in behind)
+    clip = any(not i.means.isdisjoint(CLIPS) for i in behind) and not verb
+    counted = any(i.number is not None or i.has("one") for i in behind) and all(map(only_small, behind))  # "did one"
+    return horses or clip or counted or any(i.has("work", "done") for i in behind)
+
+
+def _as_ever(word: Item, at: int, around: Around) -> bool:
+    """As in "Moose was comfy as ever"."""
+    return word.has("habit") and around.told <= at == len(around.items) - 1
+
+
+def _the_same(word: Item, at: int, around: Around) -> bool:
+    """As in "(Canela sudada) y Lola igual": "perhaps" or "the same", behind nothing but horses."""
+    if not word.has("too"):
+        return False
+    before = [i for i in around.items[:at] if not (i.mark or i.has("and", "article", "time", "but"))]
+    horses_only = bool(before) and all(i.horses for i in before)
+    return horses_only and all(i.mark or i.has("polite") for i in around.items[at + 1 :])
+
+
+def _behind_danger(word: Item, at: int, around: Around) -> bool:
+    """As in "Storm is shivering somebody go"."""
+    return at > around.danger and word.has("plan", "guess") and not word.has("if")
+
+
+def _how_much(word: Item, at: int, around: Around) -> bool:
+    """As in "has a tear you could put your head through", "so wet you could wring him out", behind what is told."""
+    return at > around.told and word.has("plan") and not word.has("if") and around.items[at - 1].text in ANYBODY
+
+
+def _tells_who_says_so(word: Item, at: int, around: Around) -> bool:
+    """As in "the girl from Wednesday says Noisette is wet"."""
+    return at < said_by(around.items) and not word.has("if", "guess", "plan")
+
+
+def _compares(word: Item, at: int, around: Around) -> bool:
+    """As in "tonte chasse comme la dernière fois", told at the end: it dates nothing."""
+    if not word.has("yesterday", "long ago"):
+        return False
+    items = around.items
+    ends = all(i.mark or i.has("polite") for i in items[at + 1 : at + 2])
+    return ends and at > 1 and items[at - 1].has("compares") and any(not soft(i) for i in items[: at - 1])
+
+
+def _a_while_ago(word: Item, _at: int, around: Around) -> bool:
+    """As in "tout à l'heure", of what was."""
+    return word.has("time") and word.has("plan") and around.clause.has("was")
+
+
+def _please(word: Item, at: int, around: Around) -> bool:
+    """As in "please, Pip is shivering": a horse at once, then how it is; but "si Moro suda" supposes it."""
+    behind = around.items[at + 1 : at + 6]
+    if not word.has("polite") or (word.has("if") and not (behind and behind[0].mark)):
+        return False
+    words = [i for i in behind if i.horses or not (i.mark or i.has("article", "link", "polite")) or predicate(i)]
+    is_so = len(words) > 1 and bool(words[0].horses) and (words[1].has("is") or bool(words[1].kinds("sign")))
+    return is_so and any(predicate(i) for i in words[1:3])
+
+
+def _of_people(word: Item, at: int, around: Around) -> bool:
+    """As in "did two lessons with the Thursday riders", "con los chicos del jueves": who they are, and no day."""
+    items = around.items
+    if not word.has("weekday") or at < 2:
+        return False
+    if items[at - 1].has("of"):
+        return any(i.text in WITH for i in items[max(0, at - 4) : at - 2])
+    behind = items[at + 1 : at + 2]
+    return items[at - 1].text == "the" and items[at - 2].text in WITH and bool(behind) and not behind[0].mark
+
+
+def _from_yesterday(word: Item, at: int, around: Around) -> bool:
+    """As in "wet from the rain of yesterday"."""
+    return word.has("yesterday") and at > around.told and around.items[at - 1].has("of")
+
+
+Harmless = Callable[[Item, int, Around], bool]
+HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
+    (BLOCKING, _is_a_name),
+    (frozenset(("plan",)), _how_much),
+    (frozenset(("idiom",)), _saying_at_the_end),
+    (frozenset(("idiom",)), _likens),
+    (frozenset(("idiom",)), _saying_that_tells),
+    (frozenset(("habit",)), _did_something),
+    (frozenset(("habit",)), _as_ever),
+    (frozenset(("too",)), _the_same),
+    (frozenset(("plan", "guess")), _behind_danger),
+    (BLOCKING - {"if", "guess", "plan"}, _tells_who_says_so),
+    (frozenset(("yesterday", "long ago")), _compares),
+    (frozenset(("time",)), _a_while_ago),
+    (frozenset(("polite",)), _please),
+    (frozenset(("weekday",)), _of_people),
+    (frozenset(("yesterday",)), _from_yesterday),
+)
+
+
+@cache
+def _harmless(means: frozenset[str]) -> tuple[Harmless, ...]:
+    """The rules by which a word of these meanings may change nothing."""
+    return tuple(rule for words, rule in HARMLESS if not words.isdisjoint(means))

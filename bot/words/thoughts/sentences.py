@@ -1,0 +1,35 @@
+"""A message cut into sentences, each with whether it is marked as a question."""
+
+from collections.abc import Iterator, Sequence
+
+from bot.words.lookup.items import Item, places
+
+STOPS = frozenset(".!?;\n¿¡")
+IN_SHORT = frozenset(("in short",))
+REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
+
+
+def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
+    """Each sentence, and whether it is marked as a question."""
+    first, opened = 0, False
+    marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
+    anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
+    for stop in [*(sorted({*marks, *anew}) if anew else marks), len(items)]:
+        while first + REACH < stop:
+            yield items[first : first + REACH], opened
+            first, opened = first + REACH, False
+        if first < stop:
+            yield items[first:stop], opened or _questioned(items, stop)
+            opened = False
+        opened = opened or (stop < len(items) and items[stop].text == "¿")
+        first = stop + 1
+
+
+def _questioned(items: Sequence[Item], at: int) -> bool:
+    """Whether a question mark is among the marks that end a sentence here: "!?"."""
+    for item in items[at : at + 4]:
+        if not (item.mark and item.text in "!?."):
+            return False
+        if item.text == "?":
+            return True
+    return False

@@ -1,0 +1,46 @@
+"""Clauses that are no news: a condition, what is still to come, what was said before, what is long over."""
+
+from bot.words.lookup.items import predicate
+from bot.words.thoughts.clauses import Clause
+from bot.words.thoughts.no_report import no_report, of_its_youth
+
+
+def no_news(clause: Clause, following: Clause | None) -> bool:
+    """Whether nothing that stands in this clause is so now."""
+    return no_report(clause) or _of_what_was_said(clause) or _only_until(clause) or _dated_behind(clause, following)
+
+
+def supposes(clause: Clause) -> bool:
+    """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
+    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
+        return False
+    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
+
+
+def _only_until(clause: Clause) -> bool:
+    """As in "don't rug Otto until he's dry": what he is said to be is still to come."""
+    if not clause.has("when"):
+        return False
+    until = next((k for k, i in enumerate(clause.items) if i.has("when") and not i.has("link", "was")), 0)
+    how = [k for k, i in enumerate(clause.items) if predicate(i)]
+    return 0 < until < min(how, default=0) and not clause.has("was")
+
+
+def _of_what_was_said(clause: Clause) -> bool:
+    """As in "forget what I said about Otto being wet": which words are meant, and no news of him."""
+    if not clause.has("undo"):
+        return False
+    undone = next((k for k, i in enumerate(clause.items) if i.has("undo")), len(clause.items))
+    behind = clause.items[undone + 1 : undone + 3]
+    return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
+
+
+def _dated_behind(clause: Clause, following: Clause | None) -> bool:
+    """As in "Otto was always cold (when he was a foal)"."""
+    return following is not None and following.joined == "when" and of_its_youth(following) and clause.has("was")
+
+
+def hangs(clause: Clause) -> bool:
+    """Whether a clause that reports nothing holds for what follows; "fini les box, Max rentré" does not."""
+    idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
+    return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")

@@ -1,0 +1,116 @@
+"""Whether a thought is whole: whose it is, and what of it, has been said; what comes may begin another."""
+
+from collections.abc import Sequence
+from itertools import dropwhile, takewhile
+
+from bot.words.lookup.items import Item
+from bot.words.thoughts.clauses import CLIPS, Thought, gathered, is_subject
+from bot.words.thoughts.hers import owns_the_stall
+
+ENOUGH = (
+    "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
+    "clipped",
+)  # fmt: skip
+NAMING = (
+    "article", "toward", "and", "polite", "time", "too", "both", "her", "of", "link", "my", "any adjective", "in",
+    "place stall", "place field",
+)  # fmt: skip
+ASKED_FOR = "put"  # English: of what was done, and of what is to be done
+ALIKE = 3  # words of a horse that is as the one before
+
+
+def dresses(current: Thought) -> bool:
+    """A piece was put on or taken off."""
+    return bool(current.pieces) and current.has("put on", "took off", "took", "wears", "keeps", "on", "off")
+
+
+def _so_is(items: Sequence[Item]) -> bool:
+    """As in "(her sheet is wet) and so is the liner, hung both up", "so are Pip and Ned": as the one before."""
+    if not items[0].has("too"):
+        return False
+    rest = [i for i in items[1:] if not i.has("polite")]
+    return bool(rest) and is_subject(rest[-1]) and all(is_subject(i) or i.has("and") for i in rest)
+
+
+def _alike(items: Sequence[Item]) -> bool:
+    """As in "(Cara sèche,) Lune et Max aussi": horses that are as the one before, and no more."""
+    listed = all(i.horses or i.mark or i.has("and", "article") for i in items[:-1])
+    return items[-1].has("too") and (listed or len(items) <= ALIKE)
+
+
+def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "(Pip sudado,) le quité la gorda": of the horse named before it, where another begins at this place."""
+    if not dresses(current) or current.horses or any(p.owners for p in current.pieces):
+        return False
+    opens = next((i for i in sentence[at + 1 : at + 3] if i.horses or not i.has("toward", "article")), None)
+    return opens is not None and bool(opens.horses) and any(i.horses for i in sentence[:at])
+
+
+def complete(current: Thought) -> bool:
+    """A horse or a piece, and how it is, where it is, or what it wears."""
+    if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
+        current = gathered(dropwhile(lambda i: i.has("polite"), current.items))
+    pieces = current.pieces
+    horse = (
+        bool(current.horses)
+        or current.has("she", "everyone", "all horses", "all done")
+        or any(p.owners or p.their or p.ids for p in pieces)
+    )
+    if (horse or pieces) and (current.told or current.has("done", "all done", "broken", "drying")):
+        return True
+    return horse and placed_or_dressed(current)
+
+
+def did_a_deed(current: Thought) -> bool:
+    """Whether more is said than whom and what it is about, but not how that is."""
+    return not current.told and any(i.means and not (is_subject(i) or i.has(*NAMING)) for i in current.items)
+
+
+def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
+    """As in "déjenmelo sin manta de aquí en adelante, Biscuit ya puede llevar": a wish, and then of another horse."""
+    wish = current.has("do not rug", "rug again") or (current.has("keep", "please") and current.has("bare"))
+    behind = list(takewhile(lambda i: not i.mark, rest)) if wish else []
+    named = {name for i in current.horses for name in i.horses}
+    another = any(i.horses and named.isdisjoint(i.horses) for i in behind)
+    return another and not all(i.horses or i.has("article", "polite", "toward", "and") for i in behind)
+
+
+def _whose_stall(items: Sequence[Item]) -> bool:
+    """As in "le box de Perle (et Lune est inondé)": a place is spoken of, and whose it is."""
+    horse = next((k for k, i in enumerate(items) if i.horses), 0)
+    opens = all(i.has("article", "place stall", "place field", "polite", "of") for i in items[:horse])
+    return opens and owns_the_stall(items, horse)
+
+
+def placed_or_dressed(current: Thought) -> bool:
+    """Whether a clause of a horse says where it is, what it wears, or that it is as the one before."""
+    items = current.items
+    if _alike(items) or _so_is(items):
+        return True  # "clover same, biscuit cold"
+    if items[-1].has("own") and current.has("in", "wears"):
+        return True  # "Clemmie in hers"
+    clips = not current.means.isdisjoint(CLIPS)
+    if clips and current.has("had"):
+        return True  # "le hicieron trace a Canela, el Huaso trae una rozadura"
+    if clips and any(i.kinds("style") and ("clip" in i.text or i.means & {"style none"}) for i in items):
+        return True
+    if current.has("work") and current.has("took", "had", "took part"):
+        return True  # "took Pip for a hack he came back hot"
+    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
+    if last.has("inwards", "outwards"):
+        return True
+    if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items) and not _whose_stall(items):
+        return True
+    if current.has("it") and current.has("put on", "took off"):
+        return True  # "se la puse a Canela, …"
+    return bool(current.pieces) and current.has(
+        "put on", "took off", "took", "swapped", "wears", "keeps", "in", "on", "off", "only", "without", "in its stead"
+    )
+
+
+def surely_done(current: Thought) -> bool:
+    """A horse is dressed so, or was moved, for certain: "he's in his sheet"; "put it on" may be asked for."""
+    if not complete(current) or current.has("plan", "habit", "if", "keep"):
+        return False
+    asked_for = any(i.text == ASKED_FOR for i in current.items) and not current.has("subject", "is")
+    return not asked_for

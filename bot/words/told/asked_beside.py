@@ -1,0 +1,62 @@
+"""A question beside something else: "what's Pip in, Ann isn't answering", "can someone check Pip, he's wet"."""
+
+from collections.abc import Sequence
+
+from bot.events import Asked
+from bot.words.lookup.items import Item
+from bot.words.thoughts.asking import asks
+from bot.words.thoughts.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
+from bot.words.thoughts.cutting import cut
+from bot.words.told.questions import read_question
+from bot.words.told.telling import Telling
+
+PAUSES = (",", "-", "–", "—", ":", "…", ";")
+TWO = 2
+OF_THE_ROUND = ("left", "drying")
+
+
+def question_first(sentence: Sequence[Item], telling: Telling) -> int:
+    """Where what is told begins behind a question that the bot can answer, which is told; 0 without one."""
+    pause = next((k for k, i in enumerate(sentence) if i.text in PAUSES), 0)
+    return pause + 1 if pause and _asked(sentence[:pause], telling) else 0
+
+
+def question_last(sentence: Sequence[Item], telling: Telling) -> int:
+    """Where a question that the bot can answer begins behind something told, which is yet to be read; 0 without one."""
+    pause = max((k for k, i in enumerate(sentence) if i.text in PAUSES), default=0)
+    return pause + 1 if pause and _asked(sentence[pause + 1 :], telling) else 0
+
+
+def _asked(part: Sequence[Item], telling: Telling) -> bool:
+    """Whether a part asks, of a horse, of a piece or of the round: "Dan nieve para el jueves, qué pereza" is talk."""
+    before = list(telling.events)
+    if not (asks(part, marked=False) and read_question(part, telling)):
+        return False
+    asked = (event for event in telling.events[len(before) :] if isinstance(event, Asked))
+    plainly = any(event.horse or event.garment or event.about in OF_THE_ROUND for event in asked)
+    if not plainly:
+        telling.retell(before)
+    return plainly
+
+
+def two_questions(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
+    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
+    if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
+        for part in parts:
+            read_question(part, telling)
+
+
+def told_behind_a_request(sentence: Sequence[Item]) -> int:
+    """Where the report begins in "can someone check Pip, his sheet is damp": what people are asked says why; else 0.
+
+    So it does in "someone took the blue one, can't find it".
+    """
+    asked = begins_to_ask(sentence)
+    if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
+        return 0
+    pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
+    rest = sentence[pause:]
+    gone = any(i.has("state missing") for i in rest[:1])
+    told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
+    return pause if pause and (gone or (asked and told)) else 0

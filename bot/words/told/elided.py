@@ -1,0 +1,192 @@
+"""What a clause leaves out because the one before it said so: "Juniper too", "Pip isn't cold but Ned is", "Sol not"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.events import Done, Event, GarmentIs, Placed, Seen, Sign, Wearing, Worked
+from bot.words.clothing.change import Change
+from bot.words.lookup.items import Item
+from bot.words.lookup.piece import Piece
+from bot.words.thoughts.clauses import Clause, soft
+from bot.words.told.outfits import tell_outfit, tell_same
+from bot.words.told.states import tell_piece
+from bot.words.told.telling import Telling, named
+
+MOVED = ("brought", "brought in", "turned out", "worked")
+BESIDE = ("toward", "article", "and", "time", "polite")  # what may stand beside who else was moved
+SO = ("si", "oui", "yes")
+SHORT = 2  # words of "en serio", that say no place
+
+
+def same(clause: Clause, telling: Telling) -> None:
+    """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is the medium"."""
+    horses, pieces = clause.horses, clause.pieces
+    if not telling.events or not (horses or pieces):
+        return
+    if not clause.has("too"):
+        _came_off_as_well(clause, telling)
+        _worked_as_well(clause, telling)
+        _moved_as_well(clause, telling)
+        return
+    if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
+        return
+    last = telling.events[-1]
+    if isinstance(last, GarmentIs) and pieces:
+        for piece in pieces:
+            tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
+        return
+    if isinstance(last, Wearing) and telling.change is not None:
+        for piece in pieces:
+            if len(piece.owners) == 1:  # "took Maple's sheet off, same with Pip's liner"
+                _done_to(piece, telling.change.with_this(piece), telling)
+        tell_same(horses, telling)
+    elif hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
+        telling.each(horses, lambda name: of_another(last, name))
+
+
+def _done_to(piece: Piece, change: Change, telling: Telling) -> None:
+    if not change.empty:
+        tell_outfit(named(piece.owners)[0], change, telling)
+
+
+def _came_off_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(took Maple's liner off) and Pip's": nothing but whose piece came off as well."""
+    off = isinstance(telling.events[-1], Wearing) and telling.change is not None and bool(telling.change.remove)
+    theirs = bool(clause.pieces) and all(len(piece.owners) == 1 for piece in clause.pieces)
+    if not (off and theirs and telling.dressed == "" and clause.joined in ("and", ",")):
+        return
+    if all(i.piece or i.mark or i.has("and", "article") for i in clause.items):
+        for piece in clause.pieces:
+            tell_outfit(named(piece.owners)[0], Change(remove=[piece]), telling)
+
+
+def _worked_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
+    counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
+    rest = [i for i in clause.items if i not in counted]
+    if (
+        counted
+        and isinstance(telling.events[-1], Worked)
+        and all(i.horses or i.mark or i.has("and", "had") for i in rest)
+    ):
+        telling.each(clause.horses, lambda name: Worked(name))
+
+
+def _moved_as_well(clause: Clause, telling: Telling) -> None:
+    """As in "(saqué a Trueno al prado) y luego a Moro", "(j'ai rentré Lune au box) et Max": nothing but who else."""
+    last, heard = telling.events[-1], telling.heard
+    if not isinstance(last, Placed | Worked) or heard is None or not heard.has(*MOVED):
+        return
+    moved = last.horse in {name for i in heard.horses for name in i.horses}
+    joined = clause.joined == "and" or clause.items[0].has("and", "toward")
+    if moved and joined and all(i.horses or i.mark or i.has(*BESIDE) for i in clause.items):
+        telling.each(clause.horses, lambda name: of_another(last, name))
+
+
+def _up_to_where(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "(Maple's sweaty) and so is Pip, both out by the trough": what stands behind a pause told neither."""
+    said = next((k for k, i in enumerate(items) if i.horses or i.piece is not None), 0)
+    pause = next((k for k in range(said, len(items)) if items[k].mark), len(items))
+    whereabouts = pause + 1 < len(items) and items[pause + 1].has("both", "outwards", "in", "place field")
+    return items[:pause] if whereabouts else items
+
+
+def of_another(event: Event, horse: str) -> Event:
+    """The same fact of another horse."""
+    if isinstance(event, Done):
+        return Done((horse,))
+    return replace(event, horse=horse)  # type: ignore[call-arg]
+
+
+def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *, denied: bool) -> None:
+    """As in "… but has stopped", "Pip isn't cold but Ned is": a clause that leaves its sign out."""
+    if telling.sign is None or clause.told:
+        return
+    sign: Sign
+    if telling.sign not in ("comfortable", "unwell") and _not_so(clause):  # "Maple sweaty, Pip not, nor Ned"
+        telling.each(horses or clause.horses, lambda name: Seen(name, "comfortable"))
+        return
+    just_denied = (len(telling.events) - 1) in telling.denied and telling.sign != "comfortable"
+    if just_denied and (_but_so(clause) or _the_one_that_is(clause)):
+        sign = telling.sign
+        telling.each(horses or clause.horses, lambda name: Seen(name, sign))
+        return
+    if not clause.joined or clause.pieces:
+        return
+    if _there_as_well(clause, telling):
+        last = telling.sign
+        telling.each(clause.horses, lambda name: Seen(name, last))
+        return
+    stopped = clause.has("stopped") and not clause.horses
+    over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
+    if not (over or all(soft(i) or i.horses for i in clause.items)):
+        return
+    ended = not horses and _not_now(clause)
+    stopped, denied = stopped or ended, denied or ended
+    closing = clause.items[-1].has("not", "not any more") or _closes(clause.items[-1])
+    if not (stopped or (closing and clause.has("is") and horses)):
+        return
+    sign = "comfortable" if denied else telling.sign
+    if not (denied and telling.sign in ("comfortable", "unwell")):
+        telling.each(horses or telling.meant_by(clause), lambda name: Seen(name, sign, "turnout"))
+
+
+def _there_as_well(clause: Clause, telling: Telling) -> bool:
+    """As in "(Canela tiene rozaduras en la cruz) y Sultán en los hombros": nothing but another, and where."""
+    heard = telling.heard
+    if heard is None or clause.pieces or not (clause.horses and heard.told) or telling.sign == "comfortable":
+        return False
+    words = [i for i in clause.items if not i.mark and not i.has("and", "article")]
+    where = [i for i in words if not i.horses]
+    if not where or words[: -len(where)] != [i for i in words if i.horses] or not any(map(_part, where)):
+        return False
+    alike = any(_part(i) and i.text.split()[0] in (w.text.split()[0] for w in where) for i in heard.items)
+    alike = alike or any(i.has("body") for i in heard.items)
+    told = bool(telling.events) and isinstance(telling.events[-1], Seen)
+    return told and alike and all(_part(i) or i.has("in", "on", "of", "her") for i in where)
+
+
+def _part(item: Item) -> bool:
+    """As in "en la cruz", "neck": a part of the body, or where it is."""
+    return item.has("body") or (item.has("link") and len(item.text.split()) > SHORT)
+
+
+def _closes(verb: Item) -> bool:
+    """As in "but Ned is": a verb that may ask as well; not "Pip looks (so cute)"."""
+    return verb.has("is") and verb.has("question")
+
+
+def _but_so(clause: Clause) -> bool:
+    """As in "(Trasgo no está sudado,) pero Canelo sí, un poco": what was just denied is so of these.
+
+    Not in "Luna sin sudar, Rayo sí": of sweat, or of none?
+    """
+    words = [i for i in clause.items if not (i.mark or i.has("but", "and", "article", "very", "a little", "time"))]
+    return len(words) > 1 and words[-1].text in SO and all(i.horses for i in words[:-1])
+
+
+def _the_one_that_is(clause: Clause) -> bool:
+    """As in "(Pip's not shivering,) that's Ned": what was just denied of one is so of the other."""
+    words = [i for i in clause.items if not (i.mark or i.has("but", "time")) and (i.has("it") or not i.has("article"))]
+    opens = words[:-1]
+    return bool(opens) and bool(words[-1].horses) and all(i.has("it", "is") and not i.horses for i in opens)
+
+
+def _not_now(clause: Clause) -> bool:
+    """As in "was sweaty but isn't now"; not "sweaty but not much"."""
+    words = [i for i in clause.items if not i.mark]
+    now = len(words) == 1 or any(i.has("time", "not any more") and not i.has("ahead") for i in words)
+    return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
+
+
+def _not_so(clause: Clause) -> bool:
+    """Horses, and behind them that it is not so of them; no more. "Nor is Pip" says it first."""
+    if not (clause.horses and clause.has("not", "no")):
+        return False
+    words = [i for i in clause.items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
+    nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
+    words = words[2:] if nor else words
+    denied = nor or any(i.has("not", "no") for i in words if not i.horses)
+    return (
+        bool(words) and bool(words[0].horses) and denied and all(i.horses or i.has("not", "no", "too") for i in words)
+    )

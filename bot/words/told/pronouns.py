@@ -1,0 +1,28 @@
+"""Which of several horses "he" or "she" is: Spanish names tell by how they end, any other pair is asked about."""
+
+from collections.abc import Sequence
+
+from bot.words.lookup.items import Item
+
+ENDS = {"el": "o", "ella": "a"}  # "él está seco, ella tiene frío" of Palomo and Paloma
+OF_ONE = ("he", "she", "el", "ella", "il", "elle")
+
+
+def of_one(items: Sequence[Item], at: int) -> bool:
+    """Whether the word at this place is a pronoun for one horse; "el" is one only before "está"."""
+    item = items[at]
+    if not item.has("she") or item.text not in OF_ONE:
+        return False
+    return not item.has("article") or (at + 1 < len(items) and items[at + 1].has("is", "was"))
+
+
+def the_one(pronoun: Item, horses: Sequence[Item]) -> Sequence[Item]:
+    """The horse that the pronoun is for; of several that it may be for one that is not sure."""
+    names = tuple(dict.fromkeys(name for item in horses for name in item.horses))
+    if not names[1:]:
+        return horses
+    end = ENDS.get(pronoun.text, "")
+    endings = [name[-1:].casefold() for name in names]
+    if set(endings) <= {"a", "o"} and endings.count(end) == 1:
+        return [Item(pronoun.text, pronoun.raw, horses=(names[endings.index(end)],), exact=False)]
+    return [Item(pronoun.text, pronoun.raw, horses=names, sure=False, exact=False)]

@@ -1,0 +1,315 @@
+"""Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
+
+from collections import defaultdict
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field, replace
+from functools import lru_cache
+
+from bot.barn import Barn, Person
+from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sign, Wearing, Worked
+from bot.state import State
+from bot.words.clothing.change import Change
+from bot.words.clothing.which import Meant, meant
+from bot.words.lookup.items import WETNESS, Item
+from bot.words.lookup.names import Roster
+from bot.words.lookup.piece import Piece
+from bot.words.meaning import Ask, Reference
+from bot.words.thoughts.clauses import Clause, of_both
+from bot.words.told.summed import once, one_done, strongest
+
+FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
+PAIR = 2
+REMEMBERED = 1_000  # horses
+FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
+UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
+COLD: tuple[Sign, ...] = ("cold", "shivering")
+
+
+@dataclass
+class Telling:
+    """One message while it is being read.
+
+    who: the horses spoken of last, as written. piece: the piece spoken of last. begun: whether `who` was named in this
+    message (else it comes from what the message answers).
+    """
+
+    person: Person | None
+    barn: Barn
+    state: State
+    roster: Roster
+    reply: Reference
+    text: str = ""
+    events: list[Event] = field(default_factory=list)  # changed by `say` and `retell` only
+    told: set[Event] = field(default_factory=set)  # the same, to look one up
+    worn: dict[str, tuple[str, ...]] = field(default_factory=dict)  # what they say that each horse wears
+    ask: Ask | None = None
+    who: tuple[Item, ...] = ()
+    others: tuple[tuple[Item, ...], tuple[Item, ...]] | None = None  # `who`, and who did something to them
+    piece: tuple[str, ...] = ()
+    came_off: tuple[str, ...] = ()  # the piece taken off last, where it is the piece spoken of last
+    put_on: tuple[str, ...] = ()  # the piece put on last: "it's wet" behind it may be the weather
+    last: str = ""  # "horse" or "piece": which of the two came last
+    begun: bool = False
+    dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
+    change: Change | None = None  # what the last outfit came from, for "Pip too"
+    crowded: bool = False  # somebody else was spoken of beside the horse
+    asked: bool = False  # the horse was only asked about, of people
+    planned: bool = False  # or only planned for: no piece is its own for that
+    elsewhere: bool = False  # something that is not the barn's was spoken of since
+    thing: str = ""  # the thing that is no piece, spoken of since the last horse or piece: "mes bottes"
+    spoken: Piece | None = None  # the piece described last, whatever was said of it, for "took it off"
+    sign: Sign | None = None  # the sign told last, for "but Ned is"
+    past: set[int] = field(default_factory=set)  # places in `events` of signs told as past
+    standing: set[str] = field(default_factory=set)  # horses told to be somewhere without a word of moving there
+    among_stalls: bool = False  # what is told is seen in the stalls: "je suis aux box", "In the barn: …"
+    stalled: set[str] = field(default_factory=set)  # horses said to stand in their stalls
+    later: set[int] = field(default_factory=set)  # places in `events` of "fine now", "fine at 9"
+    warm: dict[int, bool] = field(default_factory=dict)  # places in `events` of "chaude", and whether behind "mais"
+    of_all: set[int] = field(default_factory=set)  # places in `events` of signs told of everyone
+    changed: set[str] = field(default_factory=set)  # horses said to be changed: how, may follow
+    puzzling: set[str] = field(default_factory=set)  # horses that something came off which none of theirs can be
+    heard: Clause | None = None  # the clause told last: a strap in it, "elle a pété"; everyone in it, "toasty"
+    but_one: bool = False  # what follows tells of a horse that is otherwise: "everyone" are horses
+    plainly_not: set[int] = field(default_factory=set)  # places in `events` of "not cold"; not of "not very cold"
+    denied: dict[int, Sign] = field(default_factory=dict)  # places in `events` of "not sweaty", with what was denied
+
+    @property
+    def mine(self) -> tuple[str, ...]:
+        """The speaker's own horses."""
+        return tuple(h.name for h in self.barn.horses if self.person and h.owner == self.person.name)
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Every horse, in the file's order."""
+        return self.roster.everyone
+
+    def meant_by(self, clause: Clause) -> tuple[Item, ...]:
+        """The horses spoken of last, where a clause that names none may be of them."""
+        if of_both(clause) and (two := self.two()):
+            return two
+        led_away = (self.asked and not clause.items[0].has("is")) or self.elsewhere
+        led_away = led_away and not clause.has("she", "her", "body")
+        return () if led_away or clause.has("no name", "animal") else self.who
+
+    def two(self) -> tuple[Item, ...]:
+        """Whom "both" means: two named together last, or told of one by one; none where they are not two."""
+        last = dict.fromkeys(name for item in self.who if item.sure for name in item.horses)
+        told = dict.fromkeys(e.horse for e in self.events if isinstance(e, Seen | Placed | Wearing | Worked))
+        pair = tuple(last if len(last) == PAIR or not last.keys() <= told.keys() else told)
+        return named(pair) if len(pair) == PAIR else ()
+
+    def owner_meant_by(self, clause: Clause) -> tuple[Item, ...]:
+        """The horses spoken of last, where a piece in a clause that names none may be theirs."""
+        return () if self.planned and not clause.has("she", "her") else self.meant_by(clause)
+
+    def owners_of(self, pieces: Sequence[Piece]) -> tuple[str, ...]:
+        """The horse that owns these pieces by their nicknames; none where they are of several, or of nobody."""
+        owners = {self.roster.garments[g].horse for piece in pieces for g in piece.ids}
+        return tuple(name for name in owners if name) if len(owners) == 1 else ()
+
+    def rest(self) -> tuple[str, ...]:
+        """The horses that the message has not told anything of yet; none where it has told nothing, and only asked."""
+        facts = [event for event in self.events if not isinstance(event, Asked)]
+        told = {getattr(event, "horse", None) for event in facts}
+        told |= {name for event in facts if isinstance(event, Done) and event.horses != "all" for name in event.horses}
+        return tuple(name for name in self.names if name not in told) if facts else ()
+
+    def say(self, event: Event) -> None:
+        """One more fact, once."""
+        if event not in self.told:
+            self.events.append(event)
+            self.told.add(event)
+            if isinstance(event, Wearing):
+                self.worn[event.horse] = event.wear
+
+    def retell(self, events: Sequence[Event]) -> None:
+        """These facts in place of all that were told."""
+        self.events = list(events)
+        self.told = set(events)
+        self.worn = {event.horse: event.wear for event in events if isinstance(event, Wearing)}
+
+    def found_again(self) -> None:
+        """The piece that was told to be gone is there after all."""
+        gone = self.events[-1]
+        if isinstance(gone, GarmentIs):
+            self.retell([*self.events[:-1], GarmentIs(gone.garment, "in service")])
+
+    def wonder(self, ask: Ask) -> None:
+        """Something to ask about; only the first is asked, and only where there is a choice."""
+        if self.ask is None and ask.options:
+            self.ask = ask if ask.word else replace(ask, word=self.text.strip())
+
+    def each(self, horses: Sequence[Item], make: Callable[[str], Event]) -> None:
+        """A fact of each of these horses; asked about where the name is not sure."""
+        for item in horses:
+            if item.sure:
+                for name in item.horses:
+                    self.say(make(name))
+            else:
+                self.wonder(Ask("horse", item.raw, item.horses, (make(""),)))
+
+    def wear(self, horse: str) -> tuple[str, ...] | None:
+        """What a horse is wearing, as recorded and as told in this message."""
+        return self.worn[horse] if horse in self.worn else self.recorded(horse)
+
+    def all_but(self, left: Iterable[Item]) -> tuple[str, ...]:
+        """Every horse but those that these words name."""
+        names = {name for item in left for name in item.horses}
+        return tuple(name for name in self.names if name not in names)
+
+    def recorded(self, horse: str) -> tuple[str, ...] | None:
+        """What a horse wore before this message."""
+        now = self.state.horses.get(horse)
+        return now.wear if now else None
+
+    def meant(self, piece: Piece, horse: str | None, *, lend: bool = False) -> Meant:
+        """The garment a description means for a horse."""
+        return meant(piece, horse, self.roster, self.state, lend=lend)
+
+    def settled(self) -> tuple[Event, ...]:
+        """The facts as they stand at the end: no past sign beside a present one, the last word on what is worn."""
+        events = self._last_words()
+        dressed = {e.horse for e in events if isinstance(e, Wearing)} & self.changed
+        told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
+        events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
+        events = strongest(one_done(events, len(self.names)))
+        events = self._where_told(events)
+        signed = {e.horse for e in events if isinstance(e, Seen)}
+        worked = {e.horse for e in events if isinstance(e, Worked)}
+        kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
+        stood = {
+            e.horse for e in kept if isinstance(e, Placed) and e.horse in signed & self.standing and e.where == "stall"
+        }
+        self.stalled |= stood  # "off her hay, standing at the back of her box"
+        kept = [e for e in kept if not (isinstance(e, Placed) and e.horse in stood)]
+        seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
+        asked = "?" in self.text
+        return tuple(e for e in once(seen) if asked or _state_of(e) not in signed)
+
+    def _last_words(self) -> list[Event]:
+        """The facts without those that another one of the same horse or piece outdoes."""
+        worn = {(e.horse, type(e)): at for at, e in enumerate(self.events) if isinstance(e, Wearing | Placed)}
+        signs: defaultdict[str, list[tuple[int, Seen]]] = defaultdict(list)
+        states: defaultdict[str, list[tuple[int, GarmentIs]]] = defaultdict(list)
+        for at, event in enumerate(self.events):
+            if isinstance(event, Seen):
+                signs[event.horse].append((at, event))
+            elif isinstance(event, GarmentIs):
+                states[event.garment].append((at, event))
+        return [
+            event
+            for at, event in enumerate(self.events)
+            if not (
+                (isinstance(event, Wearing | Placed) and worn[event.horse, type(event)] > at)
+                or (isinstance(event, Seen) and self._outdone(at, event, signs[event.horse]))
+                or (isinstance(event, GarmentIs) and _wetter_told(at, event, states[event.garment]))
+            )
+        ]
+
+    def _where_told(self, events: Sequence[Event]) -> list[Event]:
+        """As in "tenía frío en su box, las orejas heladas": where a sign was seen, of the same sign told again."""
+        where = {(e.horse, e.sign): e.setting for e in self.events if isinstance(e, Seen) and e.setting != "turnout"}
+        return [
+            replace(e, setting=where.get((e.horse, e.sign), e.setting)) if isinstance(e, Seen) else e for e in events
+        ]
+
+    def _set(self, seen: Seen, worked: set[str]) -> Seen:
+        """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
+        if seen.horse in worked:
+            return replace(seen, setting="after work")
+        return replace(seen, setting="stall") if seen.horse in self.stalled and seen.setting == "turnout" else seen
+
+    def settled_ask(self) -> Ask | None:
+        """What is to be asked; not about a horse's sign where a clear one was told as well."""
+        ask = self.ask
+        if ask is not None and ask.about == "sign":
+            signed = {e.horse for e in self.events if isinstance(e, Seen)}
+            left = tuple(e for e in ask.pending if not (isinstance(e, Seen) and e.horse in signed))
+            return replace(ask, pending=left) if left else None
+        return ask
+
+    def about_one(self, setting: Setting) -> None:
+        """The signs of the only horse spoken of were seen there."""
+        if not any(isinstance(e, Placed | Worked) for e in self.events):
+            self.seen_from(0, setting)
+
+    def seen_from(self, first: int, setting: Setting) -> None:
+        """The signs told from this place on were seen there or after that; only sweat comes of work."""
+        told = self.events[first:]
+        seen = [_seen_there(event, setting) for event in told]
+        if seen != told:
+            self.retell([*self.events[:first], *seen])
+
+    def _speaks_of(self, at: int, event: Seen) -> bool:
+        """Whether the sign at this place says something of the other as well: "no sweat" does not of "too hot"."""
+        denied = self.denied.get(at)
+        if denied is None:
+            return True
+        return denied == event.sign or (denied == "comfortable" and event.sign not in ("hot", "cold"))
+
+    def _gone(self, at: int, before: int, event: Seen) -> bool:
+        """Whether the sign at this place says that the other is over: "sudó en la clase pero ya se secó"."""
+        dried = self.denied[at] == "comfortable" and event.sign == "sweating" and before in self.past
+        return dried or event.sign == self.denied[at]
+
+    def _unlike(self, at: int, event: Seen) -> bool:
+        """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
+        return event.sign != "wet" or self.denied[at] not in FELT
+
+    def _takes_back(self, at: int, before: int, event: Seen) -> bool:
+        """As in "cool but not cold": whether what is denied at this place is what was said before it."""
+        felt = event.sign in ("cold", "hot") and before < at
+        return felt and at in self.plainly_not and self.denied.get(at) == event.sign
+
+    def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
+        """Whether another of the signs told of the horse leaves nothing of this one."""
+        others = [(k, e) for k, e in signs if k != at]
+        if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
+            return True  # "everyone fine but Otto is cold"
+        if any(self._takes_back(k, at, event) for k, _ in others):
+            return True
+        others = [(k, e) for k, e in others if self._speaks_of(k, event) and not self._takes_back(at, k, e)]
+        if at in self.denied and any(e.sign in UNEASY and not self._gone(at, k, e) for k, e in others):
+            return True  # "was hot, no sweat though"
+        if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
+            return True  # "cold this morning, fine now"
+        less = (*COLD, "wet") if self.warm.get(at) else COLD
+        if at in self.warm and any(k not in self.past and e.sign in less for k, e in others):
+            return True  # "les oreilles froides mais chaude sous la couv", "trempée mais chaude"
+        uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
+        if event.sign == "comfortable" and at not in self.later and uneasy:
+            return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
+        now = [e for k, e in others if k not in self.past]
+        if at in self.denied and at not in self.later and any(self._unlike(at, e) for e in now):
+            return True
+        left_out = [k for k, _ in others if k < at and k in self.of_all]  # "all toasty except Fig who was cold"
+        return at in self.past and any(k not in self.past and k not in left_out for k, _ in others)
+
+
+def _seen_there(event: Event, setting: Setting) -> Event:
+    if not (isinstance(event, Seen) and event.setting == "turnout"):
+        return event
+    fits = setting != "after work" or event.sign in FROM_WORK
+    return replace(event, setting=setting) if fits else event
+
+
+def _wetter_told(at: int, event: GarmentIs, states: Sequence[tuple[int, GarmentIs]]) -> bool:
+    """As in "wet, soaked right through", "dry, and back on the rack": how wet the piece is was told otherwise."""
+    anywhere = event.state == "in service"
+    wet = any(e.state in WETNESS for k, e in states if k > at or anywhere)
+    return wet and (anywhere or event.state in WETNESS)
+
+
+def _state_of(event: Event) -> str | None:
+    """Whose state is asked for; "update on Storm: no more shivering" asks nothing."""
+    return event.horse if isinstance(event, Asked) and event.about == "state" else None
+
+
+def named(names: Sequence[str]) -> tuple[Item, ...]:
+    """Horses as if they had been written."""
+    return tuple(map(_named, names))
+
+
+@lru_cache(maxsize=REMEMBERED)
+def _named(name: str) -> Item:
+    return Item(name, name, horses=(name,))

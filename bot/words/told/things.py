@@ -1,0 +1,111 @@
+"""Things, and what is told of them: "le seau à Perle est gelé" of the bucket, "mes bottes …, elles sont trempées"."""
+
+from collections.abc import Sequence
+from itertools import dropwhile
+
+from bot.words.heard.genders import GENDERS
+from bot.words.lookup.gender import shown_gender
+from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.named.weatherlike import clothing
+from bot.words.thoughts.around import OF_HORSE, about_body
+
+OF_THINGS = (*WETNESS, "of things too", "everyday cold", "everyday hot", "everyday warm")
+VERBS = ("is", "was", "had", "said", "put on", "took off", "brought", "subject", "not")
+ENGLISH = ("my", "our", "his", "her", "their", "the")
+SEVERAL = ("sont", "etaient", "estan", "estaban", "are", "were")
+ALIVE = ("he", "she", "him", "her")  # English says "it" of things
+VOWELS = "aeiouyh"
+FRENCH_TO = ("a",)  # à, of whose it is and of to whom
+PLURAL = ("les", "mes", "ses", "nos", "leurs", "los", "las", "mis", "sus", "ils", "elles", "they", "ellos", "ellas")
+NEAR = 4  # words
+
+
+def only_whose(items: Sequence[Item], at: int) -> bool:
+    """Whether the horse at this place only tells whose a thing or a place is: "le box de Lune est inondé"."""
+    if at > 1 and items[at - 1].has("and") and items[at - 2].horses:
+        return only_whose(items, at - 2)  # "le box de Perle et Lune"
+    before = items[at - 1] if at else None
+    if before is not None and before.text in OF_HORSE and at > 1:
+        return items[at - 2].has("article") or not about_body(items[: at - 1])  # "el de Canela" is a thing
+    to = at - 2 if at > 1 and items[at - 1].has("article") else at - 1
+    if to < 0:
+        return False
+    if items[to].has("at somebody's"):
+        return any(i.piece is not None for i in items[:to]) or _there(items, at)  # "la 250 est chez Lune, …"
+    behind = dropwhile(lambda i: i.horses or i.has("and"), items[at + 1 :])
+    return items[to].text in FRENCH_TO and _a_thing_of(items[:to], list(behind))
+
+
+def thing_since(before: str, items: Sequence[Item]) -> str:
+    """The thing spoken of last: in these words, or before them where they speak of no horse or piece either."""
+    told = _thing_told(items)
+    return before if told is None else told
+
+
+def _thing_told(items: Sequence[Item]) -> str | None:
+    """The words that tell it, "mes bottes", "le seau"; "" where it is a horse or a piece; None where nothing is."""
+    for at in range(len(items) - 1, -1, -1):
+        item = items[at]
+        if item.has("thing"):
+            return item.text
+        if at and item.piece is None and clothing(item) and items[at - 1].has("my"):
+            return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
+        if item.piece is not None or (item.horses and not only_whose(items, at)):
+            return ""
+        if item.horses and not items[at - 1].has("at somebody's"):
+            return _noun(items[:at])
+    first = next((k for k, i in enumerate(items) if not i.has("polite", "and", "but", "time") or i.has("article")), 0)
+    told = items[first : first + 3]
+    subject = len(told) > 2 and told[0].has("article", "her") and not (told[1].means or told[1].person)
+    return _noun(told) if subject and told[2].has("is", "was", "had", "has") else None  # "la brouette est …"
+
+
+def _noun(before: Sequence[Item]) -> str:
+    """As in "le seau (de Lune)": the article and what stands behind it; "" where there is none."""
+    first = next((k for k, i in enumerate(before) if i.has("article", "her") or i.text.startswith("l'")), len(before))
+    return " ".join(i.text for i in before[first : first + 2])
+
+
+def may_be_its(said: str, items: Sequence[Item], at: int) -> bool:
+    """Whether how something is, without a name, may be told of the thing spoken of last: "elles sont trempées"."""
+    if not said or not items[at].has(*OF_THINGS):
+        return False
+    pronoun = next(
+        (i.text.partition(" ")[0] for i in reversed(items[:at]) if i.has("she", "it") and not i.has("article")), ""
+    )
+    verb = next((i.text for i in items[:at] if i.has("is", "was")), "")
+    many = pronoun in PLURAL or (not pronoun and verb in SEVERAL)
+    if pronoun in ALIVE or ((pronoun or verb) and many != _plural(said)):
+        return False
+    shown = GENDERS.get(pronoun, "") or shown_gender(items[at])
+    return not shown or _gender(said) in ("", shown)
+
+
+def _plural(said: str) -> bool:
+    first, _, noun = said.partition(" ")
+    return first in PLURAL or (first in ENGLISH and noun.endswith("s"))
+
+
+def _gender(said: str) -> str:
+    """The gender its article shows; "mon" stands before "écharpe" too."""
+    first, _, noun = said.partition(" ")
+    return "" if first == "mon" and noun[:1] in VOWELS else GENDERS.get(first, "")
+
+
+def _there(items: Sequence[Item], at: int) -> bool:
+    """As in "chez Titan c'est gelé": of the place; not "chez Titan, il est trempé", "de la toux chez Titan"."""
+    if any(i.has("she") and i.has("subject") and i.text not in PLURAL for i in items[at + 1 : at + 1 + NEAR]):
+        return False
+    how = next((i for i in (*items[at + 1 :], *items[:at]) if predicate(i) and not i.kinds("state")), None)
+    return how is None or how.has(*OF_THINGS)
+
+
+def _a_thing_of(before: Sequence[Item], behind: Sequence[Item]) -> bool:
+    """As in "les guêtres à (Titan sont trempées)": a noun with its article, no verb, no part of the body."""
+    noun = [i for i in before if not i.has("polite", "and", "but") or i.has("article")]
+    if not noun or any(i.mark or i.horses or i.piece or i.has(*VERBS) or predicate(i) for i in noun):
+        return False
+    determined = noun[0].has("article", "her") or noun[0].text.startswith(("l'", "le ", "la ", "les "))
+    bare = len(noun) == 1 and not noun[0].means and not noun[0].raw.endswith(("é", "ée", "er"))
+    told = bool(behind) and behind[0].has("is", "was", "had", *OF_THINGS)
+    return (determined or bare) and told and not any(i.has("body") for i in noun)

@@ -1,0 +1,102 @@
+"""The thread of a message: whom and what a clause leaves for those behind it, and which stand for themselves."""
+
+from collections.abc import Sequence
+
+from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.piece import Piece
+from bot.words.thoughts.around import stands_among_stalls
+from bot.words.thoughts.clauses import Clause, soft
+from bot.words.thoughts.no_report import only_yesterday
+from bot.words.told.telling import Telling
+
+
+def spoken_of(clause: Clause, telling: Telling) -> None:
+    """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
+    horses = [i for i in clause.items if i.horse]
+    if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
+        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
+    elif clause.has("yesterday", "long ago"):
+        telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
+    elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
+        telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
+
+
+def _first(clause: Clause) -> Item:
+    """The first word past those before a name: "al Moro siempre …", "la Mora nunca …"."""
+    return next((i for i in clause.items if i.horses or not i.has("article", "toward", "wears")), clause.items[0])
+
+
+def with_owner(piece: Piece, telling: Telling) -> Piece:
+    """A piece with its owner, as far as the message has told; of one that came off, which it was."""
+    if not piece.ids and (off := just_taken_off(piece, telling)):
+        piece = piece._replace(ids=off)
+    who = _named(telling)
+    if piece.ids and all(telling.roster.garments[g].horse not in (piece.owners or who) for g in piece.ids):
+        return piece._replace(owners=()) if piece.given else piece
+    return piece if piece.owners or piece.spare else piece._replace(owners=who)
+
+
+def just_taken_off(piece: Piece, telling: Telling) -> tuple[str, ...]:
+    """The garment that came off last, where these words are of it: "took her 200 off" of the one she had on."""
+    off, garments = telling.came_off, telling.roster.garments
+    whose = (None, *(piece.owners or _named(telling)))
+    of_it = set(off) <= set(telling.roster.fitting(piece)) and all(garments[g].horse in whose for g in off)
+    return off if of_it and telling.piece in ((), off) else ()
+
+
+def _named(telling: Telling) -> tuple[str, ...]:
+    return tuple(n for i in telling.who if i.sure for n in i.horses)
+
+
+def of_people(clause: Clause) -> bool:
+    """Of somebody, and of no horse: "can't make it tomorrow"."""
+    of_a_horse = clause.horses or any(piece.owners for piece in clause.pieces)  # "j'ai pas mis la kaki à Soleil"
+    return not of_a_horse and (clause.has("i") or any(i.person for i in clause.items))
+
+
+def of_a_thing(clause: Clause) -> bool:
+    """Of something that no table knows, or of an animal: "the van won't start"; what follows is told of it."""
+    said = (i for i in clause.items if not (soft(i) or i.has("her", "my")) or i.has("animal", "mass"))
+    first = next(said, None)
+    if (
+        first is None
+        or first.piece is not None
+        or predicate(first)
+        or any(i.has("she") and not i.has("article") for i in clause.items)
+    ):
+        return False
+    return first.person or first.has("animal", "mass", "visitor", "i", "thing") or not first.means
+
+
+def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:
+    """Whether what follows is seen in the stalls: "je suis aux box", "In the barn:"; until a field is the heading."""
+    if clause.has("place stall"):
+        begins = following is not None or not telling.events  # "(Maple: sweaty.) In the barn." heads nothing
+        if (begins and _heads(clause)) or stands_among_stalls(clause.items):
+            return True
+    return telling.among_stalls and not clause.has("place field")
+
+
+def _heads(clause: Clause) -> bool:
+    """As in "dans les box : …": a place that opens the sentence, and no more; "dans son box" is one horse's."""
+    return clause.joined == "" and all(soft(i) and not i.has("her", "is", "she", "time") for i in clause.items)
+
+
+def only_heads(sentence: Sequence[Item]) -> bool:
+    """As in "rentrés :", with who it was on the lines behind: of nobody told before."""
+    if sentence[-1].text != ":":
+        return False
+    moved = any(i.has("turned out", "brought in") for i in sentence)
+    return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
+
+
+def present(clause: Clause) -> bool:
+    """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
+    signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
+    return bool(clause.horses) and signs and clause.joined != "if"
+
+
+def danger_of_hers(clause: Clause, telling: Telling) -> bool:
+    """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
+    danger = any(i.has("sign shivering", "sign unwell") for i in clause.items)
+    return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun

@@ -1,0 +1,320 @@
+"""What horses wear now: put on, taken off, swapped, bare; always told as the whole outfit that results."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from bot.events import Wearing
+from bot.words.clothing.change import Change
+from bot.words.clothing.shares import share_of
+from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.piece import Piece
+from bot.words.meaning import Ask
+from bot.words.thoughts.clauses import Clause, soft
+from bot.words.thoughts.hers import something_of_hers
+from bot.words.told.dressed_alike import as_before
+from bot.words.told.it import done_to_it, leave_it, put_it_back, put_it_on
+from bot.words.told.onoff import goes_with, mode_of
+from bot.words.told.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
+from bot.words.told.routine import wished_so
+from bot.words.told.stripped import in_nothing, left_on, strips, wears_nothing
+from bot.words.told.telling import Telling, named
+from bot.words.told.wearers import all_but_these, of_another_horse, of_one_in_it, to_her, wearers
+
+SAYS = (
+    "put on", "took off", "took", "wears", "off", "on", "in", "has", "swapped", "for another", "instead of",
+    "in its stead", "over", "nothing", "without",
+)  # fmt: skip
+REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
+WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
+HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
+ARROWS = ("→", ">")
+BESIDE = (
+    "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
+    "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
+)  # fmt: skip
+
+
+def read_wear(clause: Clause, telling: Telling) -> bool:
+    """Whether the clause told what a horse wears now."""
+    back = put_it_back(clause) and telling.spoken is not None
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
+        return False
+    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
+        return False
+    if clause.has("drying") and not (clause.horses or to_her(clause.items)):
+        return False  # "posé la rose sur la doudoune dans la sellerie"
+    if clause.has("nearly") and _only_nearly(clause.items):
+        return False
+    done_before = clause.has("was", "put on") and _had_done(clause.items)
+    if done_before or _worn_by_people(clause.items) or _off_a_hook(clause.items):
+        return False
+    if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
+        return False  # "rubbed raw off that mac"
+    change = _change(clause)
+    _fill_in(change, clause, telling)
+    if clause.has("state washing", "state missing") and not (change.remove or change.strips):
+        return False
+    if any(piece.either for piece in clause.pieces):
+        return False
+    if change.empty or not _only_that(clause):
+        return False
+    if change.strips and wished_so(clause, telling):
+        return False
+    horses = wearers(clause, change, telling)
+    if (
+        clause.has("keeps")
+        and not clause.has("only", "leaves only")
+        and (change.remove or change.add or _dressed(horses, telling))
+    ):
+        change.add, change.whole = [*change.add, *change.whole], []  # "couvre-cou ajouté, il garde sa grosse"
+    if any(of_another_horse(piece, horses) for piece in change.pieces) and (
+        change.remove or len(horses) > 1 or clause.has("and")
+    ):
+        return False  # "Gus pulled Star's sheet off"
+    if all_but_these(clause) or (clause.has("all horses", "everyone") and not clause.horses):
+        if any(piece.rug for piece in (*change.add, *change.whole)):
+            return False  # "left everyone's rugs on": which, nobody says
+        horses = [i for i in horses if concerned(i.horses[0], change, telling)]
+    _tell_each(horses, change, clause, telling)
+    if horses:
+        change.of = frozenset(name for item in horses for name in item.horses)
+        telling.change = telling.change.then(change) if telling.change is not None else change
+        telling.dressed = "whole" if change.whole else "on" if change.add else ""
+        telling.who, telling.last, telling.begun = tuple(horses), "horse", True
+        leave_it(clause.pieces, horses, change, telling)
+    return bool(horses)
+
+
+def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
+    """What the clause leaves out because it was said before: the piece put back, or worn by the next as well."""
+    if telling.spoken is not None and (put_it_back(clause) or (clause.horses and put_it_on(clause))):
+        change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
+    if change.empty:
+        as_before(clause, change, telling)
+    if change.empty and telling.spoken is not None and clause.has("it"):
+        _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
+
+
+def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
+    """The outfit of each of these, with what of the change is hers."""
+    names = {name for item in horses for name in item.horses}
+    spare = spare_of_several(names, change, telling) if len(names) > 1 and all(i.sure for i in horses) else None
+    if spare is not None:
+        telling.wonder(Ask("horse", spare.said, tuple(name for item in horses for name in item.horses)))
+        return
+    beside = clause.has("keeps") and not clause.has("only", "leaves only")
+    for item in horses:
+        for one in named(item.horses) if item.sure else (item,):
+            share = share_of(one.horses[0], names, change) if item.sure else change
+            share = as_worn(share, one, telling) if clause.has("keeps") else share
+            if not (share.empty or (beside and one_of_several_on(share, one, telling))):
+                tell_outfit(one, share, telling)
+
+
+def _dressed(horses: Sequence[Item], telling: Telling) -> bool:
+    """Whether the message has told what one of these wears."""
+    told = {e.horse for e in telling.events if isinstance(e, Wearing)}
+    return any(not told.isdisjoint(i.horses) for i in horses)
+
+
+def _is_a_wish_or_place(clause: Clause) -> bool:
+    """As in "Keep the sheet on Maple in her stall": no verb says that it is on now."""
+    elsewhere = clause.has("keep", "do not rug", "rug again", "place stall", "place field")
+    told = clause.has("took off", "took", "wears", "swapped") or (bool(clause.pieces) and of_one_in_it(clause))
+    told = told or (clause.items[0].has("inwards") and not clause.horses)  # "(fuera la azul,) dentro la verde"
+    told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
+    return elsewhere and not told
+
+
+def _only_nearly(items: Sequence[Item]) -> bool:
+    """As in "Dolly almost slipped out of her sheet": what did not come to be."""
+    return any(one.has("nearly") and then.has("put on", "took off", "took", "swapped") for one, then in pairwise(items))
+
+
+def _had_done(items: Sequence[Item]) -> bool:
+    """As in "had put her sheet on", "j'avais mis la bleue", "le había puesto": before something else was done."""
+    at_once = any(i.text.startswith("had ") and i.has("put on", "took off") for i in items)
+    return at_once or any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
+
+
+def _worn_by_people(items: Sequence[Item]) -> bool:
+    """As in "my kid is wearing Otto's sheet": on nobody of the barn."""
+    words = [i for i in items if not (i.mark or i.has("article", "my", "is", "polite"))]
+    somebody = bool(words) and words[0].has("i", "kin", "visitor", "animal") and not words[0].has("subject", "she")
+    return somebody and words[1:2] != [] and words[1].has("wears") and not words[1].has("in", "has")
+
+
+def _off_a_hook(items: Sequence[Item]) -> bool:
+    """As in "took Otto's sheet off the hook": where it hung, and no strap that came off."""
+    threes = zip(items, items[1:], items[2:], strict=False)
+    return any(off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in threes)
+
+
+def _change(clause: Clause) -> Change:
+    items = clause.items
+    pieces = [(k, i.piece) for k, i in enumerate(items) if i.piece is not None]
+    change = Change(over=clause.has("over"))
+    others = [k for k, _ in pieces if _not_this(items, k)] if len(pieces) > 1 else []  # "the sheet, not the heavy"
+    others += [k for k, _ in pieces if _lacks(items, k)]
+    denied = clause.has("not") and not others
+    if kept := left_on(clause):
+        change.whole = kept
+        return change
+    if clause.has("bare"):
+        change.all_off = not denied
+        return change
+    if clause.has("nothing") and (clause.has("took", "took off", "off") or in_nothing(items) or wears_nothing(items)):
+        change.all_off = True
+        change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
+        return change
+    if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
+        return _swap(clause, pieces, change)
+    if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
+        turn = next(k for k, i in enumerate(items) if i.has("instead of"))
+        stays = {k for k, _ in pieces if any(i.has("stays") for i in items[k + 1 : k + 2])}  # "…, le liner reste"
+        stays |= {k for k, p in pieces if p.owners and any(i.mark for i in items[turn:k])}  # "…, la grise à Lune"
+        change.add = [p for k, p in pieces if k < turn and k not in stays]
+        change.remove = [p for k, p in pieces if k > turn and k not in stays]
+        return change
+    if len(pieces) == 2 and (
+        _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
+    ):
+        change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
+        return change
+    if not pieces:
+        change.all_off = clause.has("took off", "stripped") and strips(items) and not denied
+        return change
+    for k, piece in pieces:
+        mode = "off" if k in others else _mode(items, k, piece)
+        hangs = any(i.has("drying") for i in items[k + 1 : k + 2])  # "Lune en doudoune, la rose au séchoir"
+        _place(change, "" if hangs and mode != "off" else mode, piece, denied=denied)
+    if change.whole and any(one.has("over") and then.has("own") for one, then in pairwise(items)):
+        change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
+    if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
+        change.whole.reverse()  # "the spare on over his medium": what lies under is named last
+        change.add.reverse()
+    return change
+
+
+def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
+    """What happens to the piece at a place: on, off, whole, or nothing."""
+    beside = goes_with(items, at)
+    if beside is not None:
+        return mode_of(items, beside)
+    mode = mode_of(items, at)
+    below = items[at - 1].has("under") and not items[at - 1].has("in")
+    if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
+        return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
+    under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
+    if mode == "whole" and under and any(predicate(i) for i in items[at:]):
+        return ""  # "sous sa doudoune Brume elle transpire"
+    if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
+        return ""  # "sweaty under her rug", "Perle a la verte toute trempée"
+    worn = bool(piece.owners) or any(i.horses for i in items)
+    return "whole" if not mode and worn and _without_another(items[at + 1 :]) else mode  # "Uma 200 without the liner"
+
+
+def _without_another(after: Sequence[Item]) -> bool:
+    return any(i.has("without") and any(j.piece for j in after[k + 1 : k + 3]) for k, i in enumerate(after))
+
+
+def _how_it_is(items: Sequence[Item], at: int) -> bool:
+    """Whether a piece that a horse "has" is said to be wet: the state of the piece, no outfit."""
+    has = any(i.has("has") and not i.has("in", "on") for i in items[:at])
+    after = next((i for i in items[at + 1 :] if not i.has("very", "link", "a little")), None)
+    return has and after is not None and after.has(*WETNESS) and not any(i.has("on") for i in items[at:])
+
+
+def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
+    """As in "Bo out of his sheet and into the orange one", "Bo slipped out of his sheet and into …"."""
+    first, second = items[at[0] - 1], items[at[1] - 1]
+    return second.has("in") and (first.has("outwards") or (first.has("took off") and second.has("for another")))
+
+
+def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
+    """As in "moved Bo from the sheet to the orange one", "Bo: sheet → liner"."""
+    if any(i.text in ARROWS for i in items[at[0] + 1 : at[1]]):
+        return True
+    first, second = items[at[0] - 1], items[at[1] - 1]
+    source = first.has("of") and not first.has("for another", "article")
+    return at[0] > 0 and source and second.has("for another") and (second.has("toward") or not second.has("of"))
+
+
+def _lacks(items: Sequence[Item], at: int) -> bool:
+    """As in "Juniper no liner": a horse, "no", the piece."""
+    return at > 1 and bool(items[at - 2].horses) and items[at - 1].has("no") and items[at - 1].has("without")
+
+
+def _not_this(items: Sequence[Item], at: int) -> bool:
+    before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her", "of") or i.has("not")]
+    return bool(before) and before[-1].has("not")  # "plus de bleue"
+
+
+def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
+    if len(pieces) == 1:
+        k, piece = pieces[0]
+        into = next((i for i in reversed(clause.items[:k]) if not i.has("her", "article")), None)
+        inside = into is not None and into.has("in")  # "changed Pip and Ned, both in their sheets"
+        if inside or any(i.has("for another", "wears") for i in clause.items[:k]):
+            change.whole = [piece]
+        return change
+    first, second = pieces[0], pieces[1]
+    between = clause.items[first[0] : second[0]]
+    source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
+    back = any(i.has("instead of") for i in between) or (source.has("of") and not source.has("for another", "article"))
+    gone, come = (second[1], first[1]) if back else (first[1], second[1])
+    change.remove, change.add = [gone], [come]
+    return change
+
+
+def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:
+    everything = piece.rug and not (piece.words or piece.some)
+    if mode == "off" and denied:
+        return  # "haven't taken the sheet off"
+    if mode == "off" or (mode == "whole" and denied):
+        if everything:
+            change.rugs_off = True
+        else:
+            change.remove.append(piece)
+    elif denied:
+        return
+    elif mode == "on":
+        change.add.append(piece)
+    elif mode == "whole":
+        change.whole.append(piece)
+
+
+def _only_that(clause: Clause) -> bool:
+    """No word that could make it about something else ("put the liner on the rack"), but for what is told after it."""
+    to_one = clause.horses or to_her(clause.items) or any(p.given for p in clause.pieces)
+    told = _told_up_to(clause.items) or (_up_to_the_purpose(clause.items) if to_one else 0)
+    for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
+        plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
+        if not (plainly or (k == 0 and not i.means)):
+            return any(before.has("instead of") for before in clause.items[:k])
+    return True
+
+
+def _up_to_the_purpose(items: Sequence[Item]) -> int:
+    """The place of the piece before what it was put on for: "… mis sa polaire pour sécher", "… après la douche"."""
+    last = max((k for k, i in enumerate(items) if i.piece is not None), default=0)
+    after = [i for k, i in enumerate(items[last + 1 : last + 4]) if not k or not i.has("article", "she")]
+    if len(after) < 2 or after[0].has("article", "is"):
+        return 0
+    purpose = after[0].has("toward") and not after[0].has("hour") and after[1].text.endswith(("er", "ir", "re"))
+    return last if purpose or after[0].has("after") else 0
+
+
+def _when(item: Item) -> bool:
+    """As in "(mis la rose à Noisette) après le cours de Jade"."""
+    return item.has("after") and not item.has("of", "in")
+
+
+def _told_up_to(items: Sequence[Item]) -> int:
+    """The place where what is worn is told and the reason, or something else, may follow; 0 where it may not."""
+    last = max((k for k, i in enumerate(items) if i.horses or i.piece is not None or i.has("on", "off")), default=0)
+    after = items[last + 1 : last + 3]
+    if items[last].horses:
+        told = any(i.piece is not None or i.has("stripped") for i in items[:last])
+        return last if told and not something_of_hers(items, last) else 0
+    return last if after and (after[0].mark or after[0].has(*REASONS) or _when(after[0])) else 0

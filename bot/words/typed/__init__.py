@@ -1,0 +1,8 @@
+"""From words as thumbs type them to words as a dictionary has them, and the longest name or phrase at each place.
+
+spelling, homophones   words as a dictionary has them, from words as thumbs type them
+misspelt           words of the trade with a slip in them
+slipped            names that what follows tells: a slip in one word, an apostrophe lost
+alone              words that are the same whatever stands beside them
+scan, begins_anew  the longest name or phrase at each place, its last word left to what begins there
+"""

@@ -1,0 +1,28 @@
+"""Which words are the same whatever stands beside them: the item of such a word is made once for a barn."""
+
+from bot.words.lookup.lexicon import Lexicon, everyday
+from bot.words.lookup.names import Roster
+from bot.words.lookup.tokens import Token
+
+
+def by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> bool:
+    """Whether no word beside this one makes it another thing, but for the phrases and names that it begins."""
+    word = token.text
+    if token.kind == "mark":
+        return True
+    if token.kind != "word" or word in roster.ids or word in roster.longer_words or _may_own(word, roster):
+        return False
+    participle = word in lexicon.accented and token.raw.endswith("e")  # "enlève": what stands before it tells
+    return not participle and (word in lexicon.phrases or word in roster.begun or everyday(word))
+
+
+def going_on_name(word: str, roster: Roster) -> frozenset[str]:
+    """The words behind this one with which it begins a name, its apostrophe lost or not: "gold liners soaked"."""
+    tables = (roster.horses, roster.people, roster.pieces)
+    behind = [phrase[1] for table in tables for phrase, _ in table.get(word, ()) if len(phrase) > 1]
+    return frozenset((*behind, *(f"{second}s" for second in behind)))
+
+
+def _may_own(word: str, roster: Roster) -> bool:
+    """A name with an "s" that may have lost its apostrophe: what follows tells."""
+    return word.endswith("s") and (word[:-1] in roster.spelled or bool(roster.nicknamed(word[:-1])))

@@ -1,0 +1,202 @@
+"""Words as a dictionary has them, from words as thumbs type them: "q" → que, "jai" → j'ai, "sweatin", "soooo"."""
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
+
+from bot.words.lookup.items import says_how
+from bot.words.lookup.lexicon import Lexicon, everyday, first_names
+from bot.words.lookup.lexicon import lexicon as lexicon_of
+from bot.words.lookup.names import Roster
+from bot.words.lookup.spoken_french import as_written
+from bot.words.lookup.spoken_spanish import PERIPHRASES, as_done
+from bot.words.lookup.tokens import Token
+
+THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
+UNIT = 2  # letters of a unit behind a number
+AND = ("e", "n")  # "sa 150 é limper"
+HAVE = ("he", "has", "ha", "hemos", "han")
+VOWELS = frozenset("aeiouyh")
+ELIDED = frozenset("dl")
+HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
+LEAST = 5  # letters of a word whose ending is mended
+DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
+SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
+
+
+def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[Token]:
+    """The tokens with every word written out; a short form of several words is several tokens."""
+    found: list[Token] = []
+    french, spanish = lexicon.language == "fr", lexicon.language == "es"
+    tokens = _with_digits(tokens, lexicon, roster)
+    tokens = as_written(tokens, roster.named) if french else tokens
+    words = {token.text for token in tokens if token.kind == "word"}
+    strange = words - roster.named - (lexicon.everyday.among(words) - lexicon.short_forms.keys())
+    strange |= {word for word in words if (spanish or french) and word.endswith(HEARD)}
+    strange |= {token.text for token in tokens if token.raw.endswith("á")} if spanish else set()
+    end = 0
+    for at in [k for k, token in enumerate(tokens) if token.text in strange]:
+        token = tokens[at]
+        found.extend(tokens[end:at])
+        end = at + 1
+        if french and token.text.endswith("er") and found and _participle(token, found, lexicon, roster):
+            token = token._replace(text=token.text[:-1])
+        if spanish and token.raw.endswith("á") and found and _said_short(token, found[-3:], lexicon, roster):
+            token = token._replace(text=token.text + "da")
+        if spanish and token.text.endswith("io") and _said_without_d(token, found, lexicon):
+            token = token._replace(text=token.text[:-1] + "do")
+        if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
+            found.append(token)
+        elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
+            found.append(token)  # "200 g"; not "la 250 mtn"
+        else:
+            said = _written_out(token, lexicon, roster)
+            shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
+            found.extend(said[1:] if shared else said)
+    found.extend(tokens[end:])
+    return _told_as_done(found, roster) if spanish else found
+
+
+def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
+    """As in "acabo de ponerle la manta", "la volví a meter": in one verb, as the tables have it."""
+    texts = [token.text for token in tokens]
+    if PERIPHRASES.isdisjoint(texts):
+        return tokens
+    said = as_done(texts, [token.raw for token in tokens], roster.named)
+    return [tokens[at] if tokens[at].text == word else tokens[at]._replace(text=word, raw=word) for word, at in said]
+
+
+def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:
+    """The tokens with a word and the digits in it as one, where that is a short form: "every1", "b4", "in2"."""
+    found: list[Token] = []
+    end = 0
+    for at in [at for at, token in enumerate(tokens) if token.kind == "number"]:
+        found.extend(tokens[end:at])
+        before, behind = found[-1:], tokens[at + 1 : at + 2]
+        end = at + 1
+        if before and (drawn := _drawn_together(before[0], tokens[at], lexicon, roster)):
+            found[-1] = drawn
+        elif behind and (drawn := _drawn_together(tokens[at], behind[0], lexicon, roster)):
+            found.append(drawn)
+            end = at + 2
+        else:
+            found.append(tokens[at])
+    return [*found, *tokens[end:]]
+
+
+def _drawn_together(one: Token, other: Token, lexicon: Lexicon, roster: Roster) -> Token | None:
+    """A word and a number as the short form that they are; None where they are none."""
+    text = one.text + other.text
+    if one.end != other.start or text not in lexicon.short_forms or one.text in roster.named:
+        return None
+    if {one.kind, other.kind} != {"word", "number"}:
+        return None
+    return one._replace(text=text, raw=one.raw + other.raw, end=other.end, kind="word")
+
+
+def _participle(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
+    """As in "j'ai passer la main", which sounds like "passé", "je me suis permis d'ajouter"; not "elle va passer"."""
+    verb = token.kind == "word" and len(token.text) >= LEAST
+    if not verb or token.text[:-1] not in lexicon.everyday:
+        return False
+    helper = before[-2] if len(before) > 1 and before[-1].text in ("tout", "bien", "pas", "deja") else before[-1]
+    helped = helper.text in ("ai", "est", "avons", "avez", "ont")
+    if before[-1].text in roster.spelled and says_how(lexicon.phrases.longest((token.text[:-1],), 0)[0]):
+        return True  # "kaki d'ulysse dechirer"
+    done = before[-1].text in ("de", "d'") and len(before) > 1 and before[-2].text in DID
+    return (
+        helped
+        or done
+        or (
+            before[-1].text == "a"
+            and len(before) > 1
+            and before[-2].text in ("on", "il", "elle", "qui", "pluie", "eau")
+        )
+    )
+
+
+def _said_short(token: Token, before: Sequence[Token], lexicon: Lexicon, roster: Roster) -> bool:
+    """As in "ta helá", "Canela sudá", "la cruz lastimá" of the south; "mojá la manta" bids, and so would open."""
+    whole = token.text + "da"
+    last = before[-1].text
+    if says_how(lexicon.phrases.longest((last, whole), 0)[0]):
+        return True
+    told = any(lexicon.phrases.longest((t.text,), 0)[0] & SAID_OF for t in before)
+    return says_how(lexicon.phrases.longest((whole,), 0)[0]) and (told or last in roster.spelled)
+
+
+def _said_without_d(token: Token, before: Sequence[Token], lexicon: Lexicon) -> bool:
+    """As in "le he metío el forro", "se ha salio", "está dormío" of the south; not "metió", nor "frío", "el mío"."""
+    helped = (bool(before) and before[-1].text in HAVE) or token.raw.endswith("ío")
+    return helped and len(token.text) >= LEAST - 1 and token.text[:-1] + "do" in lexicon.everyday
+
+
+def _as_spelled(word: str, lexicon: Lexicon) -> bool:
+    return word in lexicon.everyday and word not in lexicon.short_forms
+
+
+def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
+    if token.raw.endswith("ó") and lexicon.language == "es":
+        return [token]  # "cumplió 27" is no "cumplido"
+    said = lexicon.short_forms.get(token.text) or _run_together(token.text, lexicon, roster)
+    said = said or (_mended(token.text, lexicon, roster),)
+    return [token if word == token.text else token._replace(text=word) for word in said]
+
+
+def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    """As in "dhidalgo", "lécurie": French without its apostrophe; none for any other word."""
+    elided, rest = word[:1], word[1:]
+    if lexicon.language != "fr" or elided not in ELIDED or rest[:1] not in VOWELS or len(rest) < LEAST - 1:
+        return ()
+    return (elided + "'", rest) if rest in roster.spelled or rest in lexicon.everyday else ()
+
+
+def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
+    """A word that somebody drew out or cut short, as it is spelled; any other as it is."""
+    if THRICE.search(word):
+        drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
+        return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)
+    turned = _letters_turned(word, lexicon.language) if len(word) >= LEAST - 2 else ""
+    whole: Iterable[str] = ()
+    if len(word) >= LEAST:
+        whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
+    sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
+    alike = _sounding_alike(word, lexicon) if sounded else ()
+    whole = [form for other in whole for form in lexicon.short_forms.get(other, (other,))]  # "kitao", kitado: quitado
+    meant = next((other for other in (*whole, *alike, turned) if other and other in lexicon.everyday), word)
+    if meant == turned != "" and turned in roster.named:
+        return word  # "fgi" is asked about, of a horse called Fig
+    if meant != word and meant in roster.named and everyday(word):
+        return word  # and so is "samba", a word of another language, of one called Zamba
+    return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
+
+
+@lru_cache(maxsize=20_000)
+def _letters_turned(word: str, language: str) -> str:
+    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; "" where two may be."""
+    turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(len(word) - 1))
+    found = {other for other in turns if other in lexicon_of(language).everyday and word not in first_names()}
+    return found.pop() if len(found) == 1 else ""
+
+
+def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
+    """The word with one sound written otherwise: "elada" as helada, "smaine" as semaine, "polair" as polaire."""
+    if lexicon.language == "fr":
+        yield from _with_mute_e(word)
+    for written, meant in lexicon.sounds:
+        if not written:
+            yield meant + word
+            continue
+        at = word.find(written)
+        while at >= 0:
+            yield word[:at] + meant + word[at + len(written) :]
+            at = word.find(written, at + 1)
+
+
+def _with_mute_e(word: str) -> Iterator[str]:
+    """As in "smaine", "polair", "repriz" of French: the e that nobody hears."""
+    if not set(word[:2]) & VOWELS:
+        yield f"{word[0]}e{word[1:]}"
+    if word[-1] not in VOWELS:
+        yield f"{word}e"
+        yield f"{word[:-1]}se" if word[-1] == "z" else f"{word}es"
