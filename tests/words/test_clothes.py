@@ -203,3 +203,21 @@ def test_what_stays_on_is_not_guessed(text: str, wear: tuple[str, ...] | None) -
     heard = read(text, here.people[0], here, as_filed(here))
 
     assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])
+
+
+@pytest.mark.parametrize(
+    ("text", "garment"),
+    [
+        ("the cooler of reserve is damp", "spare-sheet"),
+        ("the cooler is damp", "fig-cooler"),
+        ("the cooler of Fig is damp", "fig-cooler"),
+    ],
+)
+def test_a_nickname_within_which_a_longer_one_begins_is_not_meant(text: str, garment: str) -> None:
+    """As where one is called "the cooler" and another "cooler of reserve"."""
+    here = barn("oak")
+    called = {"fig-cooler": ("the cooler",), "spare-sheet": ("cooler of reserve",)}
+    garments = tuple(g.model_copy(update={"also": called.get(g.id, g.also)}) for g in here.garments)
+    here = here.model_copy(update={"garments": garments})
+
+    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs(garment, "damp"),)
