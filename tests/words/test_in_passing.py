@@ -23,6 +23,8 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "la potra de Canela tiene cólico en otra finca"),
         ("chenaie", "la dame qui a Noisette en demi-pension est malade"),
         ("chenaie", "celle qui monte Caramel tousse"),
+        ("chenaie", "la demi-pensionnaire de Perle est malade"),
+        ("chenaie", "dans l'ancienne écurie d'Ulysse il y a des coliques"),
         ("oak", "my kid is wearing Otto's sheet"),
         # another horse, told by one of these
         ("oak", "the mare next to Tucker's old stall at Ashdown has strangles"),
@@ -115,6 +117,14 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
         ("oak", "Tucker's in Otto's stall", [("Tucker", "stall")]),
         ("oak", "Tucker is shivering in Otto's stall", [("Tucker", "shivering", "stall")]),
         ("oak", "Otto's in Tucker's field, brought Fig in", [("Otto", "field"), ("Fig", "stall")]),
+        # a part of it that shivers, and who stands there
+        ("chenaie", "les pattes de Perle tremblent", [("Perle", "shivering")]),
+        ("chenaie", "les babines de Perle tremblent", [("Perle", "shivering")]),
+        ("chenaie", "du côté de Perle elle grelotte", [("Perle", "shivering")]),
+        ("oak", "Otto's poor haunches are shaking", [("Otto", "shivering")]),
+        ("oak", "Otto's near hind is shaking", [("Otto", "shivering")]),
+        ("oak", "stood by Otto, shivering", [("Otto", "shivering")]),
+        ("encina", "al lado de Moro, está temblando", [("Moro", "shivering")]),
         # of itself after all
         ("oak", "stood next to Otto, he's soaked", [("Otto", "wet")]),
         ("oak", "the mare Willow is shivering", [("Willow", "shivering")]),

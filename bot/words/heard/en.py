@@ -2988,7 +2988,8 @@ PHRASES = {
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
-        across (the / his / her / their) (chest / hips / croup),
+        across (the / his / her / their) (chest / hips / croup), (front / rear) (end / legs), haunch|es, knee|s, hock|s,
+        (near / off / left / right) (hind / fore / front), hindleg|s, foreleg, stifle|s, forearm|s, gaskin|s, muscles,
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
         skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
         armpits, sides, base of the ears, hair, behind the ears, hip, hips, barrel, croup, tummy, fur,

@@ -3238,6 +3238,7 @@ PHRASES = {
         je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête
     """,
     "body": """
+        patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,
         oreilles, oreille, dos, encolure, épaule, épaules, poitrail, ventre, flanc, flancs, corps, garrot, robe,
         poil, peau, croupe, coudes, coude, reins, derrière les coudes, derrière le coude, derrière les oreilles,
         cou, passage de sangle, cuisses, côtes, fesses, derrière, arrière main, cuisse, ars, sous la sangle,

@@ -41,7 +41,9 @@ def described(after: Sequence[Item]) -> bool:
     if len(nouns) == len(run) or not nouns:
         return False
     behind = dropwhile(_says_where, after[len(run) : len(run) + LONGEST])
-    return any(i.has(*PEOPLE, *PLACES) for i in nouns) or next(behind, NOTHING).has("is", "was", "has")
+    verb = next(behind, NOTHING)
+    several = verb.text in ("are", "were")  # "Otto's old knees are shaking": parts of the horse
+    return any(i.has(*PEOPLE, *PLACES) for i in nouns) or (verb.has("is", "was", "has") and not several)
 
 
 def _says_where(item: Item) -> bool:

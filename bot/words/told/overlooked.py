@@ -102,7 +102,8 @@ def _ill(items: Sequence[Item]) -> Seen | None:
     if _denied_behind(words[at + 1 :]):
         return None
     horse = words[named[0]]
-    sure = horse.horse and horse.exact and not _somebody_of_hers(words, named[0])
+    others = _somebody_of_hers(words, named[0]) or _noun_of_hers(words, named[0])
+    sure = horse.horse and horse.exact and not others
     told = [i for k, i in enumerate(words[: at + 1]) if k != named[0] + 1 or not i.has("she")]
     return Seen(horse.horses[0], "unwell") if sure and at <= NEAR and not _blocked(told) else None
 
@@ -163,17 +164,22 @@ def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:
     """As in "Otto's rider is shivering", "el dueño de Lucero está tiritando"."""
     behind = words[at + 1 : at + 3]
     owned = len(behind) == 2 and behind[0].text == "'s"
-    rider = beside(words, at) or (
-        owned and (not (soft(behind[1]) or predicate(behind[1])) or described(words[at + 2 :]))
-    )
+    told_where = beside(words, at) and any(i.has("one", "a horse", "animal", "i") for i in words)  # else it is of her
+    rider = told_where or (owned and (not (soft(behind[1]) or predicate(behind[1])) or described(words[at + 2 :])))
     return rider or (at > 1 and words[at - 1].text in OF_HORSE and _no_part_of_her(words, at - 2))
 
 
 def _no_part_of_her(words: Sequence[Item], at: int) -> bool:
     """As in "la potra de Lucero", "l'ancienne écurie de Perle": before "of" and the horse, what is no part of it."""
-    item = words[at]
-    behind_article = at > 0 and words[at - 1].has("article") and not item.means
-    return behind_article or item.has(*PEOPLE, "any adjective") or (at > 0 and words[at - 1].has("any adjective"))
+    return words[at].has(*PEOPLE, "elsewhere")
+
+
+def _noun_of_hers(words: Sequence[Item], at: int) -> bool:
+    """As in "la demi-pensionnaire de Perle": a noun no table knows, which may be ill; what shivers may be hers."""
+    if at < 2 or words[at - 1].text not in OF_HORSE:
+        return False
+    noun, before = words[at - 2], words[max(0, at - 4) : at - 2]
+    return not (noun.means or noun.horses) and any(i.has("article", "any adjective") for i in before)
 
 
 def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:
