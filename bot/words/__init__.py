@@ -24,6 +24,7 @@ namesakes  people who are called as a horse is
 clipped_so, wished_around    how it was clipped, told behind its name; a wish told around it
 jackets    what is clothing only where a horse wears it
 no_garment what only sounds like a garment of the barn's
+no_piece   words of clothes that are none where they stand
 clothes, as_described   a piece of clothing as somebody described it
 relatives  whom "who is shivering" tells of
 my_things  what is the speaker's, and no garment, told by its colour
@@ -65,7 +66,7 @@ wearers    who wears it
 put_right  what is worn so no longer
 outfits    what a horse wears then
 elided     what a clause leaves out because the one before said so
-thread     whom a clause leaves for those behind it
+thread, remembered   whom a clause leaves for those behind it
 doubts     two things said of which one can be so
 below      what a hand finds under a piece
 holes      a hole, how big, and in what

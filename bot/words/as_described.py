@@ -13,11 +13,10 @@ WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 14
 def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> Piece:
     """The piece of these words. numbers: those among them that may be a fill, g/m²."""
     # a nickname that is a trade word ("fleece") may as well mean any such piece
-    ids = next((i.pieces for i in run if i.pieces and not _of_the_trade(i)), ())
-    trade = [i for i in run if _of_the_trade(i)]
-    kinds = {kind for i in trade for kind in i.kinds("kind")}
-    weights = [weight for i in trade for weight in i.kinds("weight")]
-    rug = not kinds and any(i.has("rug") for i in trade)
+    ids = next((i.pieces for i in run if i.pieces and not (i.kinds("kind") or i.kinds("weight") or i.has("rug"))), ())
+    kinds = {kind for i in run for kind in i.kinds("kind")}
+    weights = [weight for i in run for weight in i.kinds("weight")]
+    rug = not kinds and any(i.has("rug") for i in run)
     fill = (numbers[0], numbers[0]) if numbers else WEIGHTS[weights[0]] if weights else None
     if rug or (not kinds and weights):
         kinds = set(RUGS)
@@ -28,26 +27,25 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
         sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
         return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
+    spare = any(i.has("spare") for i in run)
+    called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
+    several = any(i.text.endswith("s") and (i.kinds("kind") or i.kinds("weight") or i.has("rug")) for i in run)
     return Piece(
         said,
         frozenset(kinds),
         fill,
         _bag(run, roster),
-        spare=any(i.has("spare") for i in run),
+        spare=spare,
         rug=rug and fill is None,
-        called=frozenset((*(i.text for i in trade if i.kinds("weight")), *weights)),
-        several=any(i.text.endswith("s") for i in trade),
+        called=called,
+        several=several,
     )
-
-
-def _of_the_trade(item: Item) -> bool:
-    """A kind of clothing, its weight, or a word for any rug."""
-    return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug"))
 
 
 def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     """The words that a piece must have among its own names: colours, and what only names tell."""
-    bare = frozenset[str]() if any(map(_of_the_trade, run)) else roster.nouns
+    kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
+    bare = roster.nouns if kindless else frozenset[str]()
     return frozenset(
         word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
     )

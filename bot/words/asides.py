@@ -19,7 +19,18 @@ def without_greeting(items: Sequence[Item]) -> Sequence[Item]:
     at = 0
     while at < len(items) and (_greets(items[at]) or (at > 0 and items[at].text in ",!:…-")):
         at += 1
+    at = _behind_where_from(items, at) if at else 0
     return items[at:] if at < len(items) else items
+
+
+def _behind_where_from(items: Sequence[Item], at: int) -> int:
+    """Behind "(good morning) from soggy Syracuse,", which tells nothing of the barn; the same place without."""
+    if at >= len(items) or not (items[at].has("of") and items[at].has("after")):
+        return at
+    said = list(takewhile(lambda i: not i.mark, items[at : at + LONGEST]))
+    end = at + len(said)
+    ours = any(i.horses or i.piece or i.pieces or i.has("place stall", "place field", "work") for i in said)
+    return end + 1 if not ours and len(said) > 1 and end < len(items) and items[end].text in ",!." else at
 
 
 def _greets(item: Item) -> bool:

@@ -1,7 +1,7 @@
 """Whether a sentence is a question: marked as one, or opening like one."""
 
 from collections.abc import Sequence
-from itertools import dropwhile
+from itertools import dropwhile, takewhile
 
 from bot.events import About
 from bot.words.clauses import Clause
@@ -56,7 +56,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    if first.has("had") and (any(i.has("done") for i in sentence[1:]) or _did_a_clip(sentence)):
+    if first.has("had") and (any(i.has("done") for i in sentence[1:]) or _did_a_clip(sentence) or _did_these(sentence)):
         return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
@@ -64,6 +64,16 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         or words[1].piece
         or words[1].person
     )
+
+
+def _did_these(sentence: Sequence[Item]) -> bool:
+    """As in "did Pip, Ned and Otto", a round's list and no other verb; not "did Pip and Ned get their hay"."""
+    did = next(k for k, i in enumerate(sentence) if i.has("had"))
+    said = list(takewhile(lambda i: i.horses or i.has("and") or i.text == ",", sentence[did + 1 :]))
+    while said and said[-1].text == ",":
+        said.pop()
+    behind = takewhile(lambda i: not i.mark, sentence[did + 1 + len(said) :])
+    return sum(bool(i.horses) for i in said) > 1 and all(i.has("time", "polite", "too") for i in behind)
 
 
 def _asked_behind(verb: Item, then: Item) -> bool:

@@ -6,10 +6,11 @@ from functools import cache
 
 from bot.words.agreement import gender_of
 from bot.words.as_described import piece_of
-from bot.words.items import WETNESS, Item, predicate
+from bot.words.items import Item, predicate
 from bot.words.jackets import with_jackets
 from bot.words.names import Roster
 from bot.words.no_garment import kept_by, of_an_unknown_thing, of_nothing_here
+from bot.words.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.piece import Piece, colour
 from bot.words.sentences import REACH
@@ -141,8 +142,8 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
-        return None if _how_it_is(run, before) or _neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
-    if _half(run, before, after):
+        return None if how_it_is(run, before) or neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
+    if _half(run, before, after) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
         return None
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
@@ -217,21 +218,6 @@ def _starts(items: Sequence[Item], at: int, end: int) -> bool:
         return True
     moved = after.has("on", "off", "put on", "took off", "in its stead")
     return opens and (moved or (after.has("is") and then is not None and then.has("off", "on")))
-
-
-def _how_it_is(run: Sequence[Item], before: Item | None) -> bool:
-    """As in "it is cooler today"."""
-    if before is None or not before.has("is") or before.has("has", "wears") or before.text == "'s":
-        return False
-    return len(run) == 1 and not run[0].pieces
-
-
-def _neck_of_hers(items: Sequence[Item], at: int, end: int) -> bool:
-    """As in "húmedo por el cuello": where it is wet."""
-    if not all(i.kinds("kind") == ["neck"] for i in items[at:end]) or (end < len(items) and items[end].has("of")):
-        return False
-    wet = any(i.has(*WETNESS) for i in items[max(0, at - 4) : at])
-    return wet and items[at - 1].has("article", "her", "in", "after")
 
 
 def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:

@@ -135,6 +135,8 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(rest):
         return ","  # "Pip had a roll, her sheet is filthy but dry"
+    if _did_a_list(current) and not goes_on(sentence, at):
+        return ","  # "did Pip and Ned, Ruth has the rest"
     moves = bool(rest) and rest[0].has(*MOVES)
     if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
@@ -149,6 +151,12 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
         return None  # "sa couverture est trempée, à Réglisse"
     return "," if complete(current) and not goes_on(sentence, at) else None
+
+
+def _did_a_list(current: Thought) -> bool:
+    """As in "did Pip and Ned", "I did Otto, Ned and Fig"; a list of one is none."""
+    did = current.has("habit") and current.has("had") and len(current.horses) > 1
+    return did and all(i.horses or i.mark or i.has("subject", "had", "and") for i in current.items)
 
 
 def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str | None:

@@ -23,7 +23,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         return False
     items = clause.items
     whole = clause.has("all done") or (clause.has("except") and _all_but(items))
-    if not (whole or clause.has("done") or _did_them(items)) or clause.has("nearly", "stopped"):
+    if not (whole or clause.has("done") or _did_them(items, telling)) or clause.has("nearly", "stopped"):
         return False
     if clause.has("not") or _only_these(items) or _has_become(items) or _asks_what(items):
         return False
@@ -99,12 +99,14 @@ def _the_others(items: Sequence[Item], horses: Sequence[Item], telling: Telling)
     return telling.all_but(horses) if left else ()
 
 
-def _did_them(items: Sequence[Item]) -> bool:
-    """As in "I did Willow and Hazel": a round's list, and no word of what; "I did Otto" may be anything."""
+def _did_them(items: Sequence[Item], telling: Telling) -> bool:
+    """As in "I did Willow and Hazel", "(Pip's done,) did Otto too": a round's list; "I did Otto" may be anything."""
     words = [i for i in items if not (i.mark or i.has("polite", "time"))]
-    several = sum(bool(i.horses) for i in words) > 1
-    did = several and words[0].has("subject") and words[1].has("had") and words[1].has("habit")
-    return did and all(i.horses or i.has("and", "too", "article") for i in words[2:])
+    words = words[1:] if words and words[0].has("subject") else words
+    named = sum(bool(i.horses) for i in words)
+    goes_on = named > 0 and bool(telling.events) and isinstance(telling.events[-1], Done)
+    did = (named > 1 or goes_on) and words[0].has("had") and words[0].has("habit")
+    return did and all(i.horses or i.has("and", "too", "article") for i in words[1:])
 
 
 def _others_left(items: Sequence[Item]) -> bool:

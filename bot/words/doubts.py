@@ -13,10 +13,11 @@ REACH = 4  # words on either side of "or"
 
 def sweat_or_rain(items: Sequence[Item]) -> bool:
     """Whether a message leaves open which of the two it was."""
-    for at in [at for at, item in enumerate(items) if "or" in item.means or item.text == "/"]:
-        before, behind = items[max(0, at - REACH) : at], items[at + 1 : at + 1 + REACH]
-        if (_sweat(before) and _rain(behind)) or (_rain(before) and _sweat(behind)):
-            return True
+    for at, item in enumerate(items):
+        if "or" in item.means or item.text == "/":
+            before, behind = items[max(0, at - REACH) : at], items[at + 1 : at + 1 + REACH]
+            if (_sweat(before) and _rain(behind)) or (_rain(before) and _sweat(behind)):
+                return True
     return False
 
 

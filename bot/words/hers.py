@@ -1,13 +1,15 @@
 """What is a horse's, and not the horse: "Maple's halter", "Chance's new saddle fitter", "Tully's old stall"."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import dropwhile, takewhile
 
 from bot.words.clauses import soft
-from bot.words.items import Item, predicate
+from bot.words.items import Item, places, predicate
 
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
 PLACES = ("place stall", "place field")
+OWN = frozenset(("own",))
 LONGEST = 4  # words of "new saddle fitter"
 NOTHING = Item("", "")
 
@@ -78,6 +80,18 @@ def owns(items: Sequence[Item], at: int) -> int:
     if at + 1 < len(items) and items[at + 1].text == "'s":
         return 2
     return 1 if not items[at].exact and items[at].text.endswith("s") else 0
+
+
+def in_hers(items: Sequence[Item]) -> Sequence[Item]:
+    """The items with "hers" in "(past Gus's stall,) Mabel was shivering in hers" as the stall it stands for."""
+    found = list(items)
+    for at in places(items, OWN):
+        before = next((i for i in reversed(items[:at]) if not i.has("article")), NOTHING)
+        ends = at + 1 >= len(items) or items[at + 1].mark or items[at + 1].has("and", "but", "time")
+        told = next((i for i in reversed(items[:at]) if i.piece is not None or i.has(*PLACES)), NOTHING)
+        if ends and before.has("in") and told.has(*PLACES) and not told.has("in", "inwards", "outwards"):
+            found[at] = replace(items[at], means=told.means.intersection(PLACES))
+    return found
 
 
 def owns_the_stall(items: Sequence[Item], at: int) -> bool:

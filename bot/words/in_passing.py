@@ -56,11 +56,11 @@ def _places_of_theirs(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequ
 
 
 def _another_stands(items: Sequence[Item], at: int) -> bool:
-    """Whether a place of this horse's follows, and another horse was named before it without a pause."""
+    """Whether a place of this horse's follows, and another horse, or a piece, was named before it without a pause."""
     first = at + owns(items, at)
     place = next((i for i in items[first : first + 3] if not i.has("any adjective")), NOTHING)
     before = takewhile(lambda i: not i.mark, reversed(items[:at]))
-    return first > at and place.has("place stall", "place field") and any(i.horses for i in before)
+    return first > at and place.has("place stall", "place field") and any(i.horses or i.piece for i in before)
 
 
 def _people_of_theirs(items: Sequence[Item], named: Sequence[int]) -> Sequence[Item]:
@@ -131,7 +131,7 @@ def _beside(items: Sequence[Item], first: int) -> int:
 def _somebody(items: Sequence[Item], at: int) -> bool:
     """A person, or a horse of no name: "the mare", "someone", "the stallion", "la petite"."""
     item = items[at]
-    if item.horses or item.piece or item.mark or item.has("subject", "my", "she"):
+    if item.horses or item.piece or item.mark or item.has("subject", "my", "she", "helper", "is"):
         return False
     behind_article = at > 0 and items[at - 1].has("article") and not items[at - 1].horses
     then = _at(items, at + 1)

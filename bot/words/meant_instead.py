@@ -10,8 +10,10 @@ from bot.words.mending import TAKES_BACK, mend_each
 REACH = 12  # words between who was said and who was meant
 PAUSES = frozenset(",…-–—:")
 ENDS = ".!…\n,;)"
+SENTENCE_ENDS = ".!…\n"
 TOLD = ("place stall", "place field", "inwards", "outwards", "work")
 LEADS = frozenset(("of", "toward", "on", "off"))
+VERBS = ("brought", "brought in", "turned out", "put on", "took off", "worked")  # "he metido a"
 SMALL = (*TAKES_BACK, "polite", "time", "is", "it", "was", "article")
 
 
@@ -21,14 +23,25 @@ def meant_instead(items: Sequence[Item]) -> list[Item]:
 
 
 def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
-    who = second_thought(items, at)
+    behind = _named_before(items, at)
+    who = at - 1 if behind else second_thought(items, at)
     if not who:
         return at
+    if behind:
+        kept.pop()
     first = _told_last(kept)
+    said = _whose(kept[first])
     kept[first] = _of_the_other(kept[first], items[who])
     while kept[-1].mark:
         kept.pop()
-    return who + 1
+    return at + 1 if behind else _behind_other(items, who + 1, said)
+
+
+def _named_before(items: Sequence[Item], at: int) -> bool:
+    """As in "(Tucker is sweaty.) Willow I mean": who was meant stands before the words that say so."""
+    alone = at > 1 and bool(items[at - 1].horses) and items[at - 2].mark and items[at].has("i mean")
+    ends = at + 1 >= len(items) or items[at + 1].text in ENDS
+    return alone and ends and _told_last(items[max(0, at - 2 * REACH) : at - 1]) >= 0
 
 
 def names_second_thought(items: Sequence[Item], at: int) -> bool:
@@ -43,12 +56,14 @@ def second_thought(items: Sequence[Item], at: int) -> int:
     first = _told_last(before)
     if first < 0 or not _opens(items, at, _whose(before[first])):
         return 0
-    leading = LEADS if before[first].piece is not None else before[first - 1].means & LEADS
+    lead = before[first - 1].means if first else frozenset[str]()
+    leading = LEADS if before[first].piece is not None or not lead.isdisjoint(VERBS) else lead & LEADS
     for who in range(at + 1, min(len(items), at + REACH)):
         if items[who].horses and items[who].horses != _whose(before[first]):
-            meant = not items[who - 1].has("not") and _ends_there(items, who + 1)
-            return who if meant else 0
-        if not (items[who].horses or _passed(items, who, leading)):
+            ends = _ends_there(items, _behind_other(items, who + 1, _whose(before[first])))
+            return who if ends and (who - 1 == at or not items[who - 1].has("not")) else 0
+        denied = items[who].has("not") and any(i.horses == _whose(before[first]) for i in items[who + 1 : who + 3])
+        if not (items[who].horses or denied or _passed(items, who, leading)):
             return 0
     return 0
 
@@ -60,6 +75,9 @@ def _opens(items: Sequence[Item], at: int, said: tuple[str, ...]) -> bool:
         return False  # "c'est Lune qui tremble et non Max"
     if not item.has("not") or item.has("no to that") or behind.horses == said:
         return True
+    if item.has("without") and behind.horses and at and items[at - 1].text in SENTENCE_ENDS:
+        alone = at + 2 >= len(items) or items[at + 2].text in ENDS
+        return alone and any(i.kinds("sign") for i in items[max(0, at - REACH) : at])  # "Tucker shivers! No Willow!"
     denied = behind.has("not") and at + 2 < len(items) and items[at + 2].horses == said
     return at > 0 and items[at - 1].mark and (behind.mark or behind.has(*TAKES_BACK, "polite") or denied)
 
@@ -98,6 +116,14 @@ def _ends_there(items: Sequence[Item], at: int) -> bool:
     if at >= len(items) or items[at].has("relative"):
         return True
     return items[at].text in ENDS and not _goes_on_list(items[at + 1 : at + 3])
+
+
+def _behind_other(items: Sequence[Item], at: int, said: tuple[str, ...]) -> int:
+    """Behind what says no more than who was meant: "(no, Willow) is", "(it's Willow) not Tucker"."""
+    if at < len(items) and items[at].has("is", "was") and (at + 1 >= len(items) or items[at + 1].text in ENDS):
+        return at + 1
+    denied = at + 1 < len(items) and items[at].has("not") and items[at + 1].horses == said
+    return at + 2 if denied else at
 
 
 def _goes_on_list(behind: Sequence[Item]) -> bool:

@@ -82,8 +82,16 @@ def _second_thought(items: Sequence[Item], at: int) -> int:
     whose = bool(items[meant].horses) and meant + 1 < len(items) and items[meant + 1].text == "'s"
     if whose and meant == at + 1 and _denies(items, at):
         return 0  # "Misty's sheet is wet, not Pip's"
-    end = meant + (2 if whose else 1)
+    end = _behind_meant(items, meant + (2 if whose else 1))
     return meant if (piece is not None or whose) and (end >= len(items) or _ends(items[end])) else 0
+
+
+def _behind_meant(items: Sequence[Item], at: int) -> int:
+    """Behind what says no more than which: "(no, Misty's) is", "(no, her liner) not the sheet"."""
+    verb = at < len(items) and items[at].has("is", "was") and not items[at].has("on")
+    if verb and (at + 1 >= len(items) or _ends(items[at + 1])):
+        return at + 1
+    return _not_that_piece(items, at) or at if at < len(items) else at
 
 
 def _ends(item: Item) -> bool:

@@ -159,8 +159,9 @@ def _of_somebody(items: Sequence[Item], at: int) -> bool:
 
 def _where(items: Sequence[Item]) -> Where | None:
     for k, item in enumerate(items):
-        if item.has("place field", "place stall"):
-            return "field" if item.has("place field") != _left_behind(items, k) else "stall"
+        if item.has("place field", "place stall") and not _only_near(items, k):
+            out = item.has("place stall") and any(i.text.endswith("out of") for i in items[max(0, k - 2) : k])
+            return "field" if out or item.has("place field") != _left_behind(items, k) else "stall"
     if any(i.has("turned out") for i in items):
         return "field"
     if any(i.has("brought in") for i in items):
@@ -173,6 +174,12 @@ def _where(items: Sequence[Item]) -> Where | None:
     if not moves:
         return None
     return "stall" if moves[-1].has("inwards") else "field"
+
+
+def _only_near(items: Sequence[Item], at: int) -> bool:
+    """As in "came by the barn", "next to his stall": not in it."""
+    before = next((i for i in reversed(items[max(0, at - 2) : at]) if not i.has("article", "her")), None)
+    return before is not None and before.has("beside")
 
 
 def _of_clothes(items: Sequence[Item], at: int) -> bool:

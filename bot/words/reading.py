@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
-from bot.events import Undo
 from bot.state import State
 from bot.words.around import seen_where, stands_in_stall
 from bot.words.asides import without_asides, without_greeting, without_opening
@@ -25,6 +24,7 @@ from bot.words.elided import same
 from bot.words.elsewhere import without_strange_horses
 from bot.words.et_est import et_or_est
 from bot.words.he_or_the_sky import he_or_the_sky
+from bot.words.hers import in_hers
 from bot.words.him_too import listed_again
 from bot.words.in_passing import without_passing
 from bot.words.items import Item, predicate
@@ -75,7 +75,7 @@ from bot.words.thread import (
 )
 from bot.words.tokens import Token
 from bot.words.topics import beyond
-from bot.words.undoing import undoes
+from bot.words.undoing import take_back, undoes
 from bot.words.wear import read_wear
 from bot.words.wished_around import wished_around
 from bot.words.worn_by import worn_by
@@ -110,7 +110,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = without_passing(of_whom(without_me(without_my_things(find(settled, names, mine)))))
+    pieces = in_hers(without_passing(of_whom(without_me(without_my_things(find(settled, names, mine))))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
     if reply.ask is not None:
@@ -158,7 +158,7 @@ def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
 def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence: a question, a correction, or its clauses one by one."""
     if undoes(sentence):
-        telling.say(Undo())
+        take_back(telling)
         return
     if only_heads(sentence):
         return

@@ -117,6 +117,8 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     begins = token.text in roster.begun
     horses, named = name_at(texts, at, roster.horses) if begins else NOBODY
     pieces, nick = name_at(texts, at, roster.pieces) if begins else NOBODY
+    if nick > 1 and name_at(texts, at + 1, roster.pieces)[1] >= nick:
+        pieces, nick = NOBODY  # "el | polar de repuesto", where one is called "el polar"
     people, person = name_at(texts, at, roster.people) if begins else NOBODY
     taken = max(said, named, nick, person)
     slipped = slip_of_name(token, texts, at, taken, lexicon, roster) if taken <= 1 else None

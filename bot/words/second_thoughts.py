@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from itertools import dropwhile, pairwise, takewhile
 
-from bot.events import Done, Event, Seen
+from bot.events import Done, Event, GarmentIs, Placed, Seen
 from bot.words.clauses import soft
 from bot.words.items import Item, meanings_of, places
 from bot.words.telling import Telling
@@ -31,13 +31,23 @@ def thoughts(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
 def _takes_back(sentence: Sequence[Item], at: int) -> bool:
     """Words that do nothing else, or a plain "no" between two pauses: "Pip is wet, no, the one that's wet is Ned"."""
     paused = 0 < at < len(sentence) - 1 and sentence[at - 1].mark and sentence[at + 1].mark
-    return sentence[at].has("second thought") or (paused and sentence[at].has("not"))
+    if sentence[at].has("second thought") or (paused and sentence[at].has("not")):
+        return True
+    opens = all(i.mark or i.has("polite") for i in sentence[:at]) and sentence[at].has("not")
+    behind = sentence[at + 1 : at + 4]
+    return opens and len(behind) > 1 and behind[0].has("she") and any(i.has("not") for i in behind)  # "no he isn't"
 
 
 def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
     """What is said behind a second thought, in place of what was told last. read: reads any other sentence."""
     body = list(dropwhile(lambda i: i.mark or (i.has("polite", "i mean", "time") and not i.has("is")), behind))
-    if body and not (telling.events and (_left_out(body, telling) or _not_of_her(body, telling))):
+    if not body or (telling.events and (_left_out(body, telling) or _not_of_her(body, telling))):
+        return
+    head = list(takewhile(lambda i: not i.mark, body))
+    if telling.events and _only_not_so(head):
+        _not_so(telling)
+        body = body[len(head) + 1 :]
+    if body:
         _told_otherwise(body, telling, read)
 
 
@@ -60,6 +70,22 @@ def _not_of_her(body: Sequence[Item], telling: Telling) -> bool:
     return True
 
 
+def _only_not_so(head: Sequence[Item]) -> bool:
+    """As in "(Pip is sweaty.) oh wait, he isn't"."""
+    words = [i for i in head if not i.has("polite", "time")]
+    plainly = any(i.has("not") for i in words) and any(i.has("she", "it") for i in words)
+    return plainly and all(i.has("she", "it", "is", "was", "not", "article") for i in words)
+
+
+def _not_so(telling: Telling) -> None:
+    """The last fact taken back: she who is said to have no such sign is well, unless it was said before."""
+    last, at = telling.events[-1], len(telling.events) - 1
+    if at in telling.denied:
+        return  # "Pip isn't sweating. no he isn't"
+    well = [replace(last, sign="comfortable")] if isinstance(last, Seen) and last.sign != "comfortable" else []
+    telling.retell([*telling.events[:-1], *well])
+
+
 def _left_out(body: Sequence[Item], telling: Telling) -> bool:
     """As in "all done. oh wait, not Pip": the others are."""
     head = list(takewhile(lambda i: not i.mark, body))
@@ -79,6 +105,8 @@ def _told_otherwise(body: Sequence[Item], telling: Telling, read: Read) -> None:
     """
     count, last = len(telling.events), telling.events[-1] if telling.events else None
     read(body)
+    if _only_denies(body):
+        return  # "(Pip is cold.) not Ned"
     fresh = telling.events[count:]
     if last is None or any(i.has("too") for i in body):
         return  # "oh no wait, Pip too"
@@ -87,10 +115,14 @@ def _told_otherwise(body: Sequence[Item], telling: Telling, read: Read) -> None:
 
 
 def _instead(event: Event, last: Event) -> bool:
-    """Whether one is said in place of the other: the same of another horse, or another sign of the same."""
-    if not (isinstance(event, Seen) and isinstance(last, Seen)):
-        return False
-    return event != last if event.horse == last.horse else replace(event, horse=last.horse) == last
+    """Whether one is said in place of the other: the same of another horse or piece, or another sign of the same."""
+    if isinstance(event, Seen) and isinstance(last, Seen):
+        return event != last if event.horse == last.horse else replace(event, horse=last.horse) == last
+    if isinstance(event, Placed) and isinstance(last, Placed):
+        return event.horse != last.horse and event.where == last.where
+    if isinstance(event, GarmentIs) and isinstance(last, GarmentIs):
+        return event.garment != last.garment and event.state == last.state
+    return isinstance(event, Done) and isinstance(last, Done) and "all" not in (event.horses, last.horses)
 
 
 def _another(body: Sequence[Item], last: Event) -> bool:

@@ -7,10 +7,8 @@ from bot.events import Event, GarmentIs, Seen, Sign
 from bot.words.agreement import disagrees, of_clothes, of_the_piece
 from bot.words.around import (
     both_of_hers,
-    crowded,
     excepted,
     horse_ahead,
-    not_that_one,
     only_horses_behind,
     only_that_one_left,
     pieces_ahead,
@@ -21,21 +19,18 @@ from bot.words.around import (
     thing_ahead,
     wearer_ahead,
 )
-from bot.words.below import felt_dry_below, hand_under
+from bot.words.below import felt_dry_below
 from bot.words.clauses import Clause, only_small
 from bot.words.elided import told_of_another
-from bot.words.hers import owns_the_stall
 from bot.words.items import WETNESS, Item, of_a_horse, predicate
 from bot.words.meaning import Ask
 from bot.words.named_at_last import named_last, told_at_last
 from bot.words.one_to_another import which_goes_on
-from bot.words.piece import Piece
+from bot.words.remembered import remember
 from bot.words.removed import came_off_for_it
 from bot.words.states import DENYING, read_state, read_strap
 from bot.words.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.telling import Telling, named
-from bot.words.things import only_whose
-from bot.words.thread import just_taken_off
 from bot.words.told_apart import felt_in_a_part
 from bot.words.whose import unnamed
 
@@ -70,7 +65,7 @@ def _word_by_word(clause: Clause, telling: Telling, *, strapped: bool) -> None:
         else:
             meet_other_word(reading, at)
     told_of_another(clause, reading.horses, telling, denied=reading.denied)
-    _remember(reading)
+    remember(reading)
 
 
 def _may_tell(clause: Clause) -> bool:
@@ -88,9 +83,17 @@ def _asked_for(items: Sequence[Item]) -> bool:
 def _horse(reading: Reading, at: int) -> None:
     if not may_be_told_of(reading, at):
         return
+    if reading.waiting and _is_so(reading.items, at):
+        reading.denied = False
     for place in reading.waiting:  # "sweaty: Maple, Pip"
         _emit(reading, place, [reading.items[at]], after=True)
     meet_horse(reading, at)
+
+
+def _is_so(items: Sequence[Item], at: int) -> bool:
+    """As in "he's not sweaty, Pip is"."""
+    behind = items[at + 1 : at + 3]
+    return bool(at and items[at - 1].mark and behind and behind[0].has("is")) and (len(behind) == 1 or behind[1].mark)
 
 
 def _predicate(reading: Reading, at: int) -> None:
@@ -281,37 +284,3 @@ def _timed(clause: Clause) -> bool:
 
 
 NOT_COMFORTABLE = ("not comfortable", ("cold", "hot", "sweating", "rubbed", "unwell"))
-
-
-def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
-    spoken_of = () if piece.spare else reading.telling.owner_meant_by(reading.clause)
-    return piece.owners or [name for i in spoken_of if i.sure for name in i.horses] or (None,)
-
-
-def _remember(reading: Reading) -> None:
-    telling, pieces = reading.telling, reading.clause.pieces
-    if not (reading.clause.horses or pieces):
-        if reading.clause.has("no name"):
-            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
-        return
-    items = reading.items
-    horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
-    if pieces:
-        horses = [i for i in horses if not only_whose(items, items.index(i))]  # "la 250 est chez Lune, elle est sèche"
-    owned = [name for piece in pieces for name in piece.owners]
-    if not (horses or owned) and reading.clause.has("no name"):
-        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
-    if pieces and not horses:
-        telling.last = "piece"
-        found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]
-        telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
-    if horses or owned:
-        last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
-        felt = named(owned) if owned and hand_under(items) else ()  # "by Pip I felt under Ned's liner. He's cold"
-        telling.who = felt or tuple(last or horses) or named(owned)
-        telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
-        telling.begun, telling.asked, telling.planned = True, False, False
-        telling.crowded = crowded(items)
-        telling.last = (
-            "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last
-        )

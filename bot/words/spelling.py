@@ -62,13 +62,8 @@ def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
     texts = [token.text for token in tokens]
     if PERIPHRASES.isdisjoint(texts):
         return tokens
-    said: list[Token] = []
-    end = 0
-    for first, behind, meant in as_done(texts, [token.raw for token in tokens], roster.named):
-        said.extend(tokens[end:first])
-        said.extend(tokens[at] if texts[at] == word else tokens[at]._replace(text=word, raw=word) for word, at in meant)
-        end = behind
-    return [*said, *tokens[end:]]
+    said = as_done(texts, [token.raw for token in tokens], roster.named)
+    return [tokens[at] if tokens[at].text == word else tokens[at]._replace(text=word, raw=word) for word, at in said]
 
 
 def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:

@@ -1,6 +1,6 @@
 """Spanish told with two verbs, as with one: "acabo de ponerle" is "le he puesto", "la volví a meter" "la he metido"."""
 
-from collections.abc import Container, Iterator, Sequence
+from collections.abc import Container, Sequence
 
 from bot.words.heard.periphrases import DONE, ENDINGS, HAVE, IRREGULAR, REGULAR
 from bot.words.tokens import plain
@@ -10,13 +10,12 @@ BEGINS = frozenset(said.split()[0] for said in DONE)  # what such words begin wi
 PERIPHRASES = frozenset(map(plain, BEGINS))
 
 
-def as_done(
-    words: Sequence[str], raws: Sequence[str], names: Container[str] = NOTHING
-) -> Iterator[tuple[int, int, list[tuple[str, int]]]]:
-    """Where each such pair begins and ends, and the words it is meant by, each with the place of the one it stands for.
+def as_done(words: Sequence[str], raws: Sequence[str], names: Container[str] = NOTHING) -> list[tuple[str, int]]:
+    """The words with each such pair written as one, each with the place of the word it stands for.
 
     raws: as written, for an accent tells "terminé de" from an order. names: never taken for a verb.
     """
+    said: list[tuple[str, int]] = []
     end = 0
     for at in [k for k, (word, raw) in enumerate(zip(words, raws)) if word in BEGINS or raw.casefold() in BEGINS]:
         have, taken = _begins(words, raws, at)
@@ -24,22 +23,17 @@ def as_done(
         pronouns, done = _infinitive(words[behind]) if taken and behind < len(words) else ((), "")
         if at < end or not done or words[behind] in names:
             continue
-        helped = not have and at > end and words[at - 1] in HAVE
-        helper = [(words[at - 1], at - 1)] if helped else [(have, at)] if have else []
+        said.extend(zip(words[end:at], range(end, at)))
+        helped = not have and bool(said) and said[-1][0] in HAVE
+        helper = [said.pop()] if helped else [(have, at)] if have else []
+        said.extend([*((pronoun, behind) for pronoun in pronouns), *helper, (done, behind)])
         end = behind + 1
-        yield at - helped, end, [*((pronoun, behind) for pronoun in pronouns), *helper, (done, behind)]
+    return [*said, *zip(words[end:], range(end, len(words)))]
 
 
 def in_one_verb(words: list[str]) -> list[str]:
     """The words of a phrase of the tables, written as those of a message are."""
-    if PERIPHRASES.isdisjoint(words):
-        return words
-    said: list[str] = []
-    end = 0
-    for first, behind, meant in as_done(words, words):
-        said.extend((*words[end:first], *(word for word, _ in meant)))
-        end = behind
-    return [*said, *words[end:]]
+    return [word for word, _ in as_done(words, words)] if not PERIPHRASES.isdisjoint(words) else words
 
 
 def _begins(words: Sequence[str], raws: Sequence[str], at: int) -> tuple[str, int]:

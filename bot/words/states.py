@@ -134,6 +134,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "the halter strap"
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
+    if any(off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in _threes(clause.items)):
+        return False  # "took her sheet off the hook"
     pieces = list(clause.pieces)
     if its and telling.spoken is not None and not (pieces or clause.horses):
         pieces = [telling.spoken]  # "l'imper rayé a un accroc pis sa strap est pétée"

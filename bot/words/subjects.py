@@ -286,7 +286,7 @@ def _turns_from_piece(reading: Reading, at: int) -> bool:
         pass  # "Juniper's liner is on the rack still wet"
     elif item.has("over", "under") and not reading.gap:
         pass  # "the sheet over it is wet"
-    elif she and at and _of_her(items, at):
+    elif she and at and reading.gap < ALIEN and _of_her(items, at):
         owners = [name for piece in reading.pieces for name in piece.owners]
         reading.horses = list(named(owners)) or list(reading.telling.who)
         reading.latest, reading.gap, reading.open = "horse", 0, False

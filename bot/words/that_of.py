@@ -71,6 +71,7 @@ def _said_to_be(items: Sequence[Item], at: int) -> bool:
     pieces = [i.piece for i in before if i.piece is not None]
     dressed = any(i.has("put on", "wears", "swapped") for i in before)
     dressed = dressed or any(i.has("in") and then.piece is not None for i, then in pairwise(before))
+    dressed = dressed or any(i.piece is not None and then.has("on") for i, then in pairwise(before))
     wearers = {i.horses for i in before if i.horses}
     hers = bool(pieces) and pieces[-1].owners in wearers  # "… her green one because her own": which, nobody says
     return dressed and len(wearers) == 1 and bool(pieces) and not hers

@@ -27,6 +27,10 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
         return True  # "viene lluvia"
+    if items[at + 1 : at + 2] and items[at + 1].text == "of" and wordlike(items[at]):
+        return True  # "chance of rain"
+    if before.text == "the" and _this_thing_here(items, at):
+        return True
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
     if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
@@ -91,6 +95,13 @@ def _this_thing(items: Sequence[Item], at: int) -> bool:
     pointed = items[at - 1].text in ("that", "this") and not (at > 1 and items[at - 2].has("said"))
     said = said_first(items[at + 1 : at + REACH]) if at and pointed else None
     return said is not None and said.has(*WETNESS, "of things too")
+
+
+def _this_thing_here(items: Sequence[Item], at: int) -> bool:
+    """As in "the birch is wet": no horse so called has an article; but "the birch sheet", "the birch one" are its."""
+    behind = items[at + 1] if at + 1 < len(items) else NOTHING
+    of_hers = clothing(behind) or behind.number is not None or behind.has("one", "spare") or behind.text == "'s"
+    return " " not in items[at].text and not of_hers
 
 
 def _says(rest: Sequence[Item]) -> bool:

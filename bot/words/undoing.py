@@ -1,16 +1,20 @@
 """Sentences that take back what was said before: "undo", "oops wrong horse, undo that", "annule, j'ai confondu"."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
+from bot.events import Undo
 from bot.words.items import Item, meanings_of, predicate
+from bot.words.telling import Telling
 
 UNDOING = frozenset(("undo", "undo verb"))
 # what is taken back by its name: "borra mi último mensaje", "scrap that last one"
 MESSAGE = frozenset(("last", "message", "msg", "text", "ultimo", "mensaje", "anterior", "dernier"))
 REPORTS = ("place field", "place stall", "clipped", "worked", "took off", "put on", "all done", "done")
 # "oops, erase my last"
-TAKING_BACK = ("undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan", "my")
+TAKING_BACK = (
+    "undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan", "my", "please", "and", "thanks",
+)  # fmt: skip
 
 
 def undoes(sentence: Sequence[Item]) -> bool:
@@ -24,19 +28,42 @@ def undoes(sentence: Sequence[Item]) -> bool:
         return True  # "lo puse mal yo, bórrenlo"
     if _at_last(sentence) or _with_an_excuse(sentence):
         return True
-    first = next((k for k, i in enumerate(words) if not i.has("polite", "no", "yes", "but")), 0)
+    first = _past_opening(words)
     if len(words) < first + 2:
         return False
     verb, *behind = words[first:]
-    then = next((i for i in behind if not i.has("polite", "it")), behind[0])  # "oublie ça bot, j'ai confondu"
-    told = any(i.piece or predicate(i) for i in behind)
-    if verb.has("undo") and then.has("i", "subject", "was", "undo") and not told:
-        return True  # "annule, j'ai confondu Vanille et Vanina"
+    then = next((i for i in behind if not i.has("polite", "it", "please")), behind[0])  # "oublie ça bot, j'ai confondu"
+    told = any(predicate(i) or (i.piece and not _mistaken(words, k)) for k, i in enumerate(words) if k > first)
+    paused = any(i.mark for i in takewhile(lambda i: i is not then, sentence))
+    excuse = then.has("i", "subject", "was", "undo") or (paused and _wrong(then))
+    excuse = excuse and not then.has("my")
+    if verb.has("undo") and not told and (excuse or all(i.has(*TAKING_BACK) for i in behind)):
+        return True  # "annule, j'ai confondu Vanille et Vanina", "undo that please, I had the wrong horse"
     if verb.has("undo") and then.has("i mean") and not (told or any(i.horses for i in behind)):
         return True  # "scratch that last one, I meant a different horse"
-    return (verb.has("undo verb", "undo") and then.has("what was said")) or (
-        verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
-    )
+    if verb.has("undo verb", "undo") and then.has("what was said"):
+        at = next(k for k, i in enumerate(sentence) if i is then)
+        return not any(
+            i.has("of", "hour") and not i.has("time") for i in sentence[at + 1 : at + 2]
+        )  # "… about the hay"
+    return verb.has("undo") and " " in verb.text and then.has("what")  # "borra lo último que he puesto"
+
+
+def _past_opening(words: Sequence[Item]) -> int:
+    """Where it is said what is to be done: behind "sorry", "can you"; at the first word where nothing else follows."""
+    first = next((k for k, i in enumerate(words) if not i.has("polite", "please", "no", "yes", "but")), 0)
+    asked = first + 2 < len(words) and words[first].has("plan", "question") and words[first + 1].has("i")
+    return first + 2 if asked and not words[first + 1].has("subject") else first
+
+
+def _wrong(item: Item) -> bool:
+    """As in "(undo that,) wrong group", "… thought it was Gus"; not "no lesson", "sorry"."""
+    return item.has("guess", "by mistake") or (item.has("no") and not item.has("not", "polite"))
+
+
+def _mistaken(words: Sequence[Item], at: int) -> bool:
+    """As in "the wrong blanket"."""
+    return at > 0 and words[at - 1].has("by mistake", "no")
 
 
 def _with_an_excuse(sentence: Sequence[Item]) -> bool:
@@ -65,9 +92,19 @@ def _at_last(sentence: Sequence[Item]) -> bool:
         return True  # "eso que acabo de poner está mal, anúlalo"
     if any(i.piece is not None or predicate(i) for i in sentence):
         return False
-    if pause < 0 or not last or not last[0].has("undo verb"):
+    excused = any(map(_wrong, sentence[: max(pause, 0)]))  # "sorry wrong group, undo that"
+    if pause < 0 or not last or not (last[0].has("undo verb") or (excused and last[0].has("undo"))):
         return False
     if len(last) == 1:
         return last[0].has("undo")
     said = last[1].has("what was said") and all(i.has(*TAKING_BACK) for i in last)
     return said and not any(i.horses for i in sentence)
+
+
+def take_back(telling: Telling) -> None:
+    """What the message told so far, as in "Pip is wet. scratch that"; else what was said before the message."""
+    if telling.ask or any(not isinstance(e, Undo) for e in telling.events):
+        telling.retell([e for e in telling.events if isinstance(e, Undo)])
+        telling.ask = None
+    else:
+        telling.say(Undo())

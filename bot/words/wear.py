@@ -45,7 +45,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False  # "posé la rose sur la doudoune dans la sellerie"
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
-    if clause.has("was", "put on") and _had_done(clause.items):
+    done_before = clause.has("was", "put on") and _had_done(clause.items)
+    if done_before or _worn_by_people(clause.items) or _off_a_hook(clause.items):
         return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
@@ -134,6 +135,19 @@ def _had_done(items: Sequence[Item]) -> bool:
     """As in "had put her sheet on", "j'avais mis la bleue", "le había puesto": before something else was done."""
     at_once = any(i.text.startswith("had ") and i.has("put on", "took off") for i in items)
     return at_once or any(one.text in HAD and then.has("put on", "took off") for one, then in pairwise(items))
+
+
+def _worn_by_people(items: Sequence[Item]) -> bool:
+    """As in "my kid is wearing Otto's sheet": on nobody of the barn."""
+    words = [i for i in items if not (i.mark or i.has("article", "my", "is", "polite"))]
+    somebody = bool(words) and words[0].has("i", "kin", "visitor", "animal") and not words[0].has("subject", "she")
+    return somebody and words[1:2] != [] and words[1].has("wears") and not words[1].has("in", "has")
+
+
+def _off_a_hook(items: Sequence[Item]) -> bool:
+    """As in "took Otto's sheet off the hook": where it hung, and no strap that came off."""
+    threes = zip(items, items[1:], items[2:], strict=False)
+    return any(off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in threes)
 
 
 def _change(clause: Clause) -> Change:

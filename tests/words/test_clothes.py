@@ -9,6 +9,7 @@ from bot.events import GarmentIs, Wearing
 from bot.state import as_filed
 from bot.words import Heard, read
 from tests.words.corpus import barn
+from tests.words.test_turns_of_speech import told
 
 
 def said(text: str, where: str = "oak") -> Heard:
@@ -140,6 +141,39 @@ def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: 
 
 
 @pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("fig has her stable on now, took the heavy off", [("Fig", ("fig-stable",))]),
+        ("Fig: heavy off, stable on", [("Fig", ("fig-stable",))]),
+        ("took Fig's stable off", [("Fig", ())]),
+        ("Fig wearing her stable", [("Fig", ("fig-stable",))]),
+        ("Fig in just her stable", [("Fig", ("fig-stable",))]),
+        ("put Fig's heavy over her stable", [("Fig", ("fig-stable", "fig-heavy"))]),
+        ("ripped Fig's stable", [("fig-stable", "torn")]),
+        ("Fig's stable is in the wash", [("fig-stable", "washing")]),
+        ("Fig was sweating under her stable", [("Fig", "sweating")]),
+        # where she stands
+        ("Fig is in her stable", [("Fig", "stall")]),
+        ("Fig back in the stable", [("Fig", "stall")]),
+        ("Fig just in her stable", [("Fig", "stall")]),
+        ("Fig was sweating in her stable", [("Fig", "sweating", "stall")]),
+        ("took Fig out of her stable", [("Fig", "field")]),
+        # and what is done there
+        ("cleaned Fig's stable on Monday", []),
+        ("Fig's in the stable on the end", []),
+        ("lights in the stable on again, Fig awake", []),
+        ("ripped Fig's stable door", []),
+        ("turned the stable lights off", []),
+        ("Fig's stable is soaked", []),
+    ],
+)
+def test_a_stable_is_worn_where_it_is_put_on_or_off(text: str, expected: list[tuple[object, ...]]) -> None:
+    """As short for the stable rug; anywhere else it is where a horse stands."""
+    heard = said(text, "oak")
+    assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
     ("text", "where", "garment"),
     [
         ("put a new strap on the green rug", "oak", "tucker-250"),
@@ -169,3 +203,21 @@ def test_what_stays_on_is_not_guessed(text: str, wear: tuple[str, ...] | None) -
     heard = read(text, here.people[0], here, as_filed(here))
 
     assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])
+
+
+@pytest.mark.parametrize(
+    ("text", "garment"),
+    [
+        ("the cooler of reserve is damp", "spare-sheet"),
+        ("the cooler is damp", "fig-cooler"),
+        ("the cooler of Fig is damp", "fig-cooler"),
+    ],
+)
+def test_a_nickname_within_which_a_longer_one_begins_is_not_meant(text: str, garment: str) -> None:
+    """As where one is called "the cooler" and another "cooler of reserve"."""
+    here = barn("oak")
+    called = {"fig-cooler": ("the cooler",), "spare-sheet": ("cooler of reserve",)}
+    garments = tuple(g.model_copy(update={"also": called.get(g.id, g.also)}) for g in here.garments)
+    here = here.model_copy(update={"garments": garments})
+
+    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs(garment, "damp"),)

@@ -516,3 +516,31 @@ def test_each_thought_goes_to_its_own(name: str, text: str, expected: list[tuple
 def test_what_only_runs_alike_is_left_alone(text: str) -> None:
     """People's linen, trees, days, the weather, questions to people."""
     assert said(text, "oak").chatter
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("did Otto, Tucker and Fig. Sam has the rest after lunch", [(("Otto", "Tucker", "Fig"),)]),
+        ("did Otto and Fig, Sam does the rest", [(("Otto", "Fig"),)]),
+        ("Did Otto and Fig. Fig is cold", [("Fig", "cold"), (("Otto", "Fig"),)]),
+        ("Willow's done and I did Fig while I was at it", [(("Willow", "Fig"),)]),
+        ("Otto done, did Fig as well", [(("Otto", "Fig"),)]),
+        ("Otto is done, I did Fig's hay", [(("Otto",),)]),
+        ("Otto is done and I did Fig a favour", [(("Otto",),)]),
+        ("did Otto and Fig get their hay", []),
+        ("did Otto, Tucker and Fig's stalls", []),
+        ("did Otto and Fig?", []),
+        ("did Fig on my way", []),
+        ("Otto has rub marks on his chest, and Fig does too", [("Otto", "rubbed"), ("Fig", "rubbed")]),
+        ("Otto looked fine, Fig did as well", [("Otto", "comfortable"), ("Fig", "comfortable")]),
+        ("Otto likes mints, Fig does too", []),
+        ("Good morning from soggy Leeds, how is my Otto today?", [("Otto", "state")]),
+        ("hello from the barn, Otto is shivering", [("Otto", "shivering")]),
+        ("Moved Fig into the end stable.", [("Fig", "stall")]),
+    ],
+)
+def test_a_list_is_done_and_what_does_so_too(text: str, expected: list[tuple[object, ...]]) -> None:
+    """What "did" tells of a round, and of no other deed."""
+    heard = said(text, "oak")
+    assert (sorted(told(heard), key=str), heard.ask) == (sorted(expected, key=str), None)

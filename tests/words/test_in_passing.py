@@ -23,6 +23,7 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "la potra de Canela tiene cólico en otra finca"),
         ("chenaie", "la dame qui a Noisette en demi-pension est malade"),
         ("chenaie", "celle qui monte Caramel tousse"),
+        ("oak", "my kid is wearing Otto's sheet"),
         # another horse, told by one of these
         ("oak", "the mare next to Tucker's old stall at Ashdown has strangles"),
         ("oak", "the gelding I had before Otto is unwell"),
@@ -85,6 +86,30 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
         ("encina", "pasé por el box de Moro y Canela estaba tiritando", [("Canela", "shivering")]),
         ("chenaie", "Perle, à côté d'Ulysse, grelotte", [("Perle", "shivering")]),
         ("chenaie", "Perle derrière Ulysse transpire", [("Perle", "sweating")]),
+        # in whose stall or field it stands
+        ("oak", "Willow is in Fig's stall", [("Willow", "stall")]),
+        ("oak", "turned Willow out in Otto's field", [("Willow", "field")]),
+        ("oak", "Willow in Fig's stall is shivering", [("Willow", "shivering", "stall")]),
+        ("oak", "went past Otto's stall on my way out and Fig was shivering in hers", [("Fig", "shivering", "stall")]),
+        ("oak", "passed Otto's field, Fig was shivering in hers", [("Fig", "shivering")]),
+        ("oak", "I'm in Fig's stall, she's shivering", [("Fig", "shivering", "stall")]),
+        ("encina", "pasé por el box de Moro y Lucero estaba tiritando en el suyo", [("Lucero", "shivering", "stall")]),
+        ("chenaie", "passé devant le box d'Ulysse et Perle grelottait dans le sien", [("Perle", "shivering", "stall")]),
+        (
+            "chenaie",
+            "Ulysse va bien dans son box, Perle grelotte dans le sien",
+            [
+                ("Ulysse", "comfortable", "stall"),
+                ("Perle", "shivering", "stall"),
+            ],
+        ),
+        # a piece, and where or on whose it was
+        ("oak", "found Otto's sheet in Fig's stall, soaked", [("otto-sheet", "soaked")]),
+        ("oak", "Otto's sheet fell in Fig's poop, soaked", [("otto-sheet", "soaked")]),
+        ("oak", "lent Otto's heavy to Mary for her gelding, he's soaked", []),
+        ("oak", "took Otto's sheet off the hook", []),
+        ("oak", "fixed the light over Otto's stall, Fig is cold", [("Fig", "cold")]),
+        ("oak", "Ruth's kid threw up on Otto's sheet, it's in the wash", [("otto-sheet", "washing")]),
         # in a place of another's
         ("oak", "turned Tucker out in Otto's paddock", [("Tucker", "field")]),
         ("oak", "Tucker's in Otto's stall", [("Tucker", "stall")]),

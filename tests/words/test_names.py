@@ -276,6 +276,27 @@ def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
     assert heard.ask.options == ("Zamba",)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the birch is wet", "the birch by the arena is dry and dead", "the bramble by the ring is soaked",
+        "the otter in the pond is wet", "my grandpa is cold all the time, unlike Grandpa the horse",
+        "Grandpa came by the barn",
+    ],
+)  # fmt: skip
+def test_a_thing_or_a_person_of_that_name_is_no_horse(text: str) -> None:
+    """A tree with its article, somebody's own grandfather, who comes by."""
+    here = load(demo_path())
+    assert read(text, here.people[0], here, as_filed(here)).chatter
+
+
+@pytest.mark.parametrize("text", ["Birch is wet", "the birch sheet is wet", "Grandpa is cold"])
+def test_the_horse_of_that_name_still_is(text: str) -> None:
+    """Without an article, or in front of a piece."""
+    here = load(demo_path())
+    assert not read(text, here.people[0], here, as_filed(here)).chatter
+
+
 @pytest.mark.parametrize(("text", "meant"), [("el mío está sudado", True), ("¿traes pan? el mío está frío", False)])
 def test_mine_is_the_speakers_horse_where_nothing_else_was_spoken_of(text: str, meant: bool) -> None:
     """Bread is cold as well; who asks has no horse, or one."""

@@ -64,3 +64,85 @@ def test_where_nobody_can_tell_what_was_meant_the_old_name_is_not_acted_on(text:
 def test_who_always_mixes_two_up_reports_nothing() -> None:
     """Words of a second thought with no first one."""
     assert said("je confonds toujours Filou et Ulysse", "chenaie").chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # who it is instead, with a verb and no more
+        ("oak", "Tucker is shivering by the trough. sorry no, Willow is! can't see a thing", [("Willow", "shivering")]),
+        ("oak", "Tucker is sweating. No, Otto is, Tucker is fine", [("Otto", "sweating"), ("Tucker", "comfortable")]),
+        ("oak", "Tucker is sweating, nope, Otto is", [("Otto", "sweating")]),
+        ("oak", "Tucker is sweating. Sorry, Otto is", [("Otto", "sweating")]),
+        ("oak", "Tucker is sweating. my bad it's Otto not Tucker", [("Otto", "sweating")]),
+        ("oak", "Tucker is sweating. oh sorry it isn't Tucker, it's Otto", [("Otto", "sweating")]),
+        ("oak", "Tucker is sweating. Otto I mean", [("Otto", "sweating")]),
+        ("oak", "Tucker shivering!! no Otto!", [("Otto", "shivering")]),
+        ("oak", "Tucker is in. sorry no, Otto is", [("Otto", "stall")]),
+        ("oak", "Tucker done. sorry no, Otto done", [(("Otto",),)]),
+        ("oak", "Otto's sheet is soaked. sorry no, Tucker's is", [("tucker-sheet", "soaked")]),
+        ("oak", "Otto's sheet is soaked. I meant the heavy not the sheet", [("otto-heavy", "soaked")]),
+        ("oak", "he's not sweaty, Otto is", [("Otto", "sweating")]),
+        ("encina", "Moro está tiritando. Perdón, no, Lucero sí", [("Lucero", "shivering")]),
+        ("encina", "Moro está sudando. Perdón, es Lucero, no Moro", [("Lucero", "sweating")]),
+        ("encina", "He metido a Moro. Perdón, a Lucero", [("Lucero", "stall")]),
+        ("chenaie", "Ulysse transpire. Pardon c'est Perle pas Ulysse", [("Perle", "sweating")]),
+        ("chenaie", "Ulysse transpire. Perle je veux dire", [("Perle", "sweating")]),
+        # it is not so after all, or all of it is taken back
+        ("oak", "Tucker is sweating. wait no he isn't", [("Tucker", "comfortable")]),
+        ("oak", "Tucker is sweating. no he isn't", [("Tucker", "comfortable")]),
+        ("oak", "Tucker isn't sweating. no he isn't", [("Tucker", "comfortable")]),
+        ("oak", "Tucker done, no wait he's not", []),
+        ("oak", "Tucker is sweating. scratch that", []),
+        ("encina", "Moro está sudando. Borra eso", []),
+        ("chenaie", "Ulysse transpire. Efface ça", []),
+        # what says no such thing
+        ("oak", "Tucker is sweating. Not Otto", [("Tucker", "sweating")]),
+        ("oak", "Tucker is sweating. No Otto today", [("Tucker", "sweating")]),
+        ("oak", "Tucker is in. No Otto", [("Tucker", "stall")]),
+        ("oak", "Tucker is sweating. Sorry, Otto is too", [("Tucker", "sweating"), ("Otto", "sweating")]),
+        ("oak", "Tucker is sweating. sorry Otto was busy", [("Tucker", "sweating")]),
+        ("oak", "Tucker done. Oh wait, Otto done too", [(("Tucker", "Otto"),)]),
+    ],
+)
+def test_what_is_taken_back_is_not_told(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Whom it was said of first, and whatever is not so."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "undo that please, I had the wrong horse, sorry",
+        "undo that please I was looking at the wrong mare",
+        "delete that, wrong barn",
+        "cancel that, thought it was Otto",
+        "undo that, it was the wrong blanket",
+        "sorry wrong group, undo that",
+        "can you undo that, I typed the wrong name",
+        "could you undo my last please",
+        "please remove my last entry, I was in the wrong stall",
+        "undo that please and thank you",
+    ],
+)
+def test_what_is_to_be_undone_is_said_with_its_reason(text: str) -> None:
+    """A please, a "can you", a mistake and whose."""
+    assert [e.kind for e in said(text, "oak").events] == ["undo"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "delete my number please, wrong Jess",
+        "undo the wrong strap and it all falls off",
+        "sorry I'm late, ignore that",
+        "forget that, no lesson today",
+        "cancel the farrier please, wrong day",
+        "can you undo Otto's leg straps please",
+        "farrier at 9, scratch that",
+    ],
+)
+def test_what_else_is_undone_or_called_off_takes_nothing_back(text: str) -> None:
+    """Straps, numbers, lessons."""
+    assert said(text, "oak").chatter

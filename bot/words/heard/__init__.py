@@ -47,6 +47,7 @@ MEANINGS = {
     "kind neck": "neck cover",
     "rug": "any of the above but neck covers",
     "jacket": "what people wear; a rug where it is a horse's: 'la chaqueta de Moro'",
+    "stall or rug": "a stall, or what is worn in it where it is put on or off: 'has his stable on'",
     "weight heavy": "300 g and more",
     "weight medium": "150 to 299 g",
     "weight light": "under 150 g",

@@ -875,6 +875,7 @@ PHRASES = {
         blanket set, horse rug, horse blanket, horse coat, horse jacket
     """,
     "jacket": "jacket, jackets, anorak",
+    "stall or rug": "stable, stables",
     "weight heavy": """
         heavy, heavyweight, heavy weight, heavies, heavys, thick, thickest, hw, heavywieght, heavy wt,
         heavywt, heavyweights, heavy one, thick one, thicker, thicko, heaviest, really thick,
@@ -1045,7 +1046,7 @@ PHRASES = {
     "fetched": "",
     "keeps": "",
     "in": """
-        in, into, intae, within
+        in, into, intae, within, just in, only in
     """,
     "on": """
         on, onto, back on, oan
@@ -1167,6 +1168,8 @@ PHRASES = {
         clipped all off, clipped fully
     """,
     "place stall": """
+        (end / corner / top / bottom / big / little / first / last / middle / far / back / front)
+        (stable / stall / box),
         stall, stalls, box, barn, indoors, inside, stable, loose box, loosebox, under cover, stables, in box
         rest, stall rest, box rest, byre, shippon, stabling, crew yard,
         foaling box, isolation box, isolation, sick box, big box, end box, corner box, corner stall,
@@ -1853,6 +1856,7 @@ PHRASES = {
     "undo": """
         (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
+        (undo / delete / remove / ignore / cancel / scratch) my last (entry / report / update / note / post / text),
         (scrap / forget / bin / cancel) that last (one / msg / message / text),
         undo, undo that, undo it, undo last, scratch that, take that back, ignore that, ignore my last,
         ignore my last message, my mistake, wrong horse, delete that, cancel that, strike that,
@@ -2466,7 +2470,8 @@ PHRASES = {
         mother in law, in laws, volunteers, volunteer, helpers, yous, ye, thee, thou, ya, yourselves,
         somebody has, somebody left, somebody put, somebody took, somebody else, someone else,
         the wife, the husband, the kids, the boys, the girls, the lads, other half, my other half,
-        bank manager, insurance, owner, owners, the owner, rider, riders, boarder, boarders, leaser, leasers, lessee,
+        threw up, throwing up, thrown up, puked, puking, bank manager, insurance,
+        owner, owners, the owner, rider, riders, boarder, boarders, leaser, leasers, lessee,
         chiropractor, acupuncturist, saddle fitter, breeder, breeders, my feet, my fingers, my hand, my hands,
         my nose, my toes, lads, gaffer, the gaffer, boss man
     """,
@@ -2534,7 +2539,8 @@ PHRASES = {
         but, so, because, cause, however, whereas, while, and then, then, though, cus
     """,
     "too": """
-        too, also, as well, same, ditto, same with, same for, so is, likewise, so does, and so is, the same, so was,
+        too, also, as well, (does / did / do) (too / also / as well / the same), same, ditto,
+        same with, same for, so is, likewise, so does, and so is, the same, so was,
         and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the very same,
         along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
         same again with, same as
@@ -3770,8 +3776,8 @@ PHRASES = {
         leave, best, may need, might need, should
     """,
     "beside": """
-        next to, right next to, beside, alongside, near, close to, across, in front, behind, right behind, next door to,
-        next door, opposite, adjacent to, down from, over from, along from, over the fence, across the
+        by, next to, right next to, beside, alongside, near, close to, across, in front, behind, right behind,
+        next door to, next door, opposite, adjacent to, down from, over from, along from, over the fence, across the
         fence, on the other side, the other side, unlike, looks like, looked like, looking like,
         who looks like, that looks like, that looked like
     """,

@@ -1060,6 +1060,7 @@ PHRASES = {
         mantones, abriguito, abrigos, ropita, mnta, mantra, manat, cobja
     """,
     "jacket": "chaqueta|s, chaquetón, chamarra|s, campera|s, casaca|s",
+    "stall or rug": "",
     "weight heavy": """
         gord|o|a|os|as, pesad|o|a|os|as, grues|o|a|os|as, gordit|o|a, gruesit|o|a, de invierno, heavy,
         gordísim|o|a, gordot|e|a, grandot|e|a, pesadit|o|a, pesadísim|o|a, gruesísim|o|a, más gord|o|a|os|as,

@@ -1038,6 +1038,7 @@ PHRASES = {
         des couvertes, leur couverte, ma couverte, cette couverte
     """,
     "jacket": "veste|s, blouson|s, anorak|s",
+    "stall or rug": "",
     "weight heavy": """
         gros||se|ses, épais||se|ses, lourd||e|es, grosse couverture, d'hiver, chaude couverture, heavy,
         grosse grosse, bien épais||se, très épais||se, super épais||se, bien chaude couverture, grand froid,

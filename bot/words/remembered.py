@@ -1,0 +1,56 @@
+"""Whom and what a clause leaves spoken of, once its signs are read."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from bot.words.around import crowded, not_that_one
+from bot.words.below import hand_under
+from bot.words.hers import owns_the_stall, something_of_hers
+from bot.words.items import Item
+from bot.words.piece import Piece
+from bot.words.subjects import Reading
+from bot.words.telling import named
+from bot.words.things import only_whose
+from bot.words.thread import just_taken_off
+
+
+def remember(reading: Reading) -> None:
+    """The horses and the piece of this clause, for whoever is not named behind it."""
+    telling, pieces = reading.telling, reading.clause.pieces
+    if not (reading.clause.horses or pieces):
+        if reading.clause.has("no name"):
+            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        return
+    items = reading.items
+    horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
+    if pieces:  # "Otto's sheet fell on Fig's hay, it's wet"
+        horses = [i for i in horses if not (something_of_hers(items, k := items.index(i)) or only_whose(items, k))]
+    owned = [name for piece in pieces for name in piece.owners]
+    if not (horses or owned) and reading.clause.has("no name"):
+        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+    if pieces and not horses:
+        telling.last = "piece"
+        found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]
+        telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
+    if horses or owned:
+        last = [i for i in horses if i in reading.horses]  # of "Ranger and Jet first… Penny is ill" Penny
+        felt = named(owned) if owned and hand_under(items) else ()  # "by Pip I felt under Ned's liner. He's cold"
+        telling.who = felt or tuple(last or horses) or named(() if _for_a_stranger(items) else owned)
+        telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
+        telling.begun, telling.asked, telling.planned = True, False, False
+        telling.crowded = crowded(items)
+        telling.last = (
+            "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last
+        )
+
+
+def _for_a_stranger(items: Sequence[Item]) -> bool:
+    """As in "lent Tansy's cooler to Mary for her gelding": somebody's horse that is none of the barn's."""
+    return any(
+        one.has("her", "some") and then.has("a horse", "animal") and not then.horses for one, then in pairwise(items)
+    )
+
+
+def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
+    spoken_of = () if piece.spare else reading.telling.owner_meant_by(reading.clause)
+    return piece.owners or [name for i in spoken_of if i.sure for name in i.horses] or (None,)
