@@ -171,8 +171,11 @@ def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:
 def _no_part_of_her(words: Sequence[Item], at: int) -> bool:
     """As in "la potra de Lucero", "l'ancienne écurie de Perle": before "of" and the horse, what is no part of it."""
     item = words[at]
-    behind_article = at > 0 and words[at - 1].has("article") and not item.means
-    return behind_article or item.has(*PEOPLE, "any adjective") or (at > 0 and words[at - 1].has("any adjective"))
+    two = at > 1 and not (words[at - 1].means or words[at - 1].horses)  # "la demi-pensionnaire de Perle"
+    article = words[at - 1 - two] if at else item
+    unheard = at > 0 and article.has("article") and not (item.means or item.horses)
+    described = at > 0 and words[at - 1].has("any adjective")
+    return unheard or described or item.has(*PEOPLE, "any adjective", "elsewhere")
 
 
 def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:

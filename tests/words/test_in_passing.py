@@ -23,6 +23,8 @@ from tests.words.test_turns_of_speech import said, told
         ("encina", "la potra de Canela tiene cólico en otra finca"),
         ("chenaie", "la dame qui a Noisette en demi-pension est malade"),
         ("chenaie", "celle qui monte Caramel tousse"),
+        ("chenaie", "la demi-pensionnaire de Perle est malade"),
+        ("chenaie", "dans l'ancienne écurie d'Ulysse il y a des coliques"),
         ("oak", "my kid is wearing Otto's sheet"),
         # another horse, told by one of these
         ("oak", "the mare next to Tucker's old stall at Ashdown has strangles"),
