@@ -305,11 +305,6 @@ def _up_to_the_purpose(items: Sequence[Item]) -> int:
     return last if purpose or after[0].has("after") else 0
 
 
-def _when(item: Item) -> bool:
-    """As in "(mis la rose à Noisette) après le cours de Jade"."""
-    return item.has("after") and not item.has("of", "in")
-
-
 def _told_up_to(items: Sequence[Item]) -> int:
     """The place where what is worn is told and the reason, or something else, may follow; 0 where it may not."""
     last = max((k for k, i in enumerate(items) if i.horses or i.piece is not None or i.has("on", "off")), default=0)
@@ -317,4 +312,5 @@ def _told_up_to(items: Sequence[Item]) -> int:
     if items[last].horses:
         told = any(i.piece is not None or i.has("stripped") for i in items[:last])
         return last if told and not something_of_hers(items, last) else 0
-    return last if after and (after[0].mark or after[0].has(*REASONS) or _when(after[0])) else 0
+    later = bool(after) and after[0].has("after") and not after[0].has("of", "in")  # "… après le cours de Jade"
+    return last if later or (after and (after[0].mark or after[0].has(*REASONS))) else 0
