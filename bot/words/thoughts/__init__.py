@@ -9,6 +9,7 @@ asides             what only tells which horse is meant
 but_these          all but these, said as what they are not yet
 clauses, cutting, whole   one thought each
 parting            the words in a sentence that begin another
+she_begins         what a pronoun begins
 begins             what a pause or an "and" begins
 him_too            a pronoun in a list of names
 listed             names in a list, and where it ends

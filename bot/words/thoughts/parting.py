@@ -24,6 +24,7 @@ from bot.words.thoughts.came_for import dressed_instead, one_of_them, only_the_n
 from bot.words.thoughts.clauses import Thought, is_subject, soft
 from bot.words.thoughts.listed import goes_on
 from bot.words.thoughts.one_each import another_gets_one
+from bot.words.thoughts.she_begins import she_begins
 from bot.words.thoughts.whole import (
     complete,
     did_a_deed,
@@ -85,7 +86,7 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
     item, following = _here(sentence, at)
     if item.has("question") and complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
-    if item.has("subject") and complete(current) and _somebody_does(sentence, at):
+    if item.has("subject") and complete(current) and she_begins(sentence, at):
         return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
     is_so = item.has("it") and (item.has("is") or following.has("is"))
     if is_so and complete(current) and (placed_or_dressed(current) or current.has("drying")):
@@ -292,30 +293,6 @@ def _told_of_the_excepted(rest: Sequence[Item], current: Thought) -> bool:
         after += 1
     told = 0 < after < len(rest) and predicate(rest[after])
     return told and current.told
-
-
-def _somebody_does(sentence: Sequence[Item], at: int) -> bool:
-    """Whether a pronoun begins a thought of its own here: "it is wet he is shaking", not "says he is"."""
-    before, after = sentence[at - 1], sentence[at + 1] if at + 1 < len(sentence) else None
-    if before.has("inwards", "outwards") and any(i.has("brought", "took") for i in sentence[:at]):
-        return sentence[at].has("she")  # "brought Willow in shes soaked"
-    if before.has("when", "if", "what", "question", "and", "but", "said", "not", "of", "in", "on", "after", "over"):
-        return False
-    if before.has("is", "was") and not before.mark:
-        return False  # "how is she"
-    verbs = ("is", "was", "has", "helper", "put on", "took", "took off", "plan", "worked", "brought", "swapped")
-    if after is not None and after.has("guess") and any(i.has("what") for i in sentence[at + 2 : at + 3]):
-        return True  # "Quartz a froid je sais pas quoi faire"
-    runs_on = len(sentence[at].text) > 2 and " " not in sentence[at].text and sentence[at].raw.endswith("s")
-    if runs_on or (after is not None and (after.has(*verbs, "turned out", "brought in") or predicate(after))):
-        return True
-    if after is not None and after.has("after") and " " in after.text:
-        return True  # "polaire mise il sort de cours trempé"
-    if before.has("all done") and sentence[at].has("i"):
-        return True  # "tout le monde est fait je remonte"
-    before = next((i for i in reversed(sentence[:at]) if not i.has("time")), before)
-    told = before.horses or before.piece is not None or predicate(before) or before.has("place stall", "place field")
-    return bool(told) and sentence[at].has("she") and not sentence[at].has("her")  # "… au box elle boitait pas"
 
 
 def _would_be_else(behind: Sequence[Item]) -> bool:
