@@ -25,7 +25,7 @@ def test_what_others_say_among_themselves_is_left_alone() -> None:
 def test_what_was_mended_stays_so(language: str) -> None:
     """98 of 100 reports of the sets that were mended from, and small talk left alone; three messages still act wrongly.
 
-    Of these three, "The navy's got a rip" behind a word of Hector is taken for his navy, where its writer would be asked;
+    Of these three, "The navy's got a rip" behind a word of Hector is taken for his navy, where one would be asked;
     a groom who writes by ear has his "couverte de Bali" taken for a covered Bali; and somebody who has read the Odyssey
     to its end, in which Ulysses is soaked, has Ulysse soaked.
     """
