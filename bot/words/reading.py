@@ -9,7 +9,6 @@ from bot.words.clothing.clothes import find
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
 from bot.words.lookup.items import Item, predicate
-from bot.words.lookup.languages import languages
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
@@ -79,6 +78,7 @@ from bot.words.told.thread import (
 )
 from bot.words.told.undoing import take_back, undoes
 from bot.words.told.wear import read_wear
+from bot.words.typed.languages import languages
 from bot.words.typed.scan import scan, tokens_of
 
 LONGEST = 8000  # characters; more is no report from a barn

@@ -6,8 +6,8 @@ no_garment         what only sounds like a garment of the barn's
 clothes, as_described   a piece of clothing as somebody described it
 owned              whose it is
 worn_by            whose it is that another wears
-that_of            or told only by whose it is
-which              the garment that comes to
+that_of            a piece told only by whose it is
+which              the barn's garment that a description comes to
 shares             what each of several horses gets
 change             what a clause does to an outfit
 """

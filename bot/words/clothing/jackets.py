@@ -3,10 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.lookup.items import Item, places
+from bot.words.lookup.items import NOTHING, Item, places
 from bot.words.named.weatherlike import clothing
 
-NOTHING = Item("", "")
 WHOSE = ("article", "her")
 ENDS = ("time", "she", "and", "but", "polite", "too", "again", "hour")
 REACH = 12  # words back to the piece that came off for it

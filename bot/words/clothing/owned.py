@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, of_clothes, predicate
 from bot.words.lookup.piece import Piece
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
@@ -129,7 +129,7 @@ def _on_one(items: Sequence[Item], at: int) -> bool:
     if not told or not items[at].has("on") or not items[at + 1].horse:
         return False
     how = next((i for i in items[at + 3 :] if not i.has("time", "very", "a little", "not")), items[at])
-    return how.has(*WETNESS) or bool(how.kinds("state"))
+    return of_clothes(how)
 
 
 def _since_pause(before: Sequence[Item]) -> list[Item]:
@@ -151,6 +151,6 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
     if after is not None and predicate(after):
-        its = after.has(*WETNESS) or bool(after.kinds("state"))  # "… de Quartz, Fidji et Perle nickel" is of horses
+        its = of_clothes(after)  # "… de Quartz, Fidji et Perle nickel" is of horses
         return its and not any(predicate(i) or i.has("broken") for i in _since_pause(items[:at]))
     return after is None or after.mark or after.has("time", "is", "polite")

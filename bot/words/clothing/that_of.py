@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.words.heard.colours import COLOURS
-from bot.words.lookup.items import WETNESS, Item, places
+from bot.words.lookup.items import WETNESS, Item, of_clothes, places
 from bot.words.lookup.piece import RUGS, Piece
 
 OWNING = frozenset(("that of", "own", "of"))
@@ -66,7 +66,7 @@ def _said_to_be(items: Sequence[Item], at: int) -> bool:
     is_so = at < len(items) and (how is items[at] or items[at].has("is", "was")) and not items[at].has("put on")
     as_well = any(i.has("and") for i in items[max(0, at - 3) : at])  # "y la suya" may be another's
     before = items[max(0, at - REACH) : at]
-    if not is_so or as_well or how is None or not (how.has(*WETNESS) or how.kinds("state")):
+    if not is_so or as_well or how is None or not of_clothes(how):
         return False
     pieces = [i.piece for i in before if i.piece is not None]
     dressed = any(i.has("put on", "wears", "swapped") for i in before)
@@ -113,9 +113,9 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
         kept = frozenset() if last.kinds else last.words.difference(COLOURS)  # "took Pip's neck off and Luna's"
         return last._replace(said=said, owners=owners, ids=(), words=kept, their=False)
     after = next((i for i in items[whose + 1 :] if not i.has("is") or i.has(*WETNESS)), None)
-    told = after is not None and (after.has(*WETNESS) or bool(after.kinds("state")))
+    told = after is not None and of_clothes(after)
     listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"
-    told = told or (listed and any(i.has(*WETNESS) or i.kinds("state") for i in items[whose + 1 :]))
+    told = told or (listed and any(map(of_clothes, items[whose + 1 :])))
     told = told or any(i.has("strap") for i in items[:at])  # "correa rota en la del Cid"
     moved = at > 0 and items[at - 1].has("took off", "put on")
     return (

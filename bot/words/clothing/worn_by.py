@@ -3,10 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import NOTHING, Item
 
 WEARS = Item("wears", "wears", frozenset({"wears"}))
-NOTHING = Item("", "")
 REACH = 3  # words of "'s got on"
 ENDS = ("time", "polite", "hour", "link", "but", "and")  # "… by the way", "… at the moment"
 

@@ -1,6 +1,6 @@
 """Food and drink, in or on which a word that a horse is called as well is what it says: "arroz con canela".
 
-As `tokens` writes them, without accents; they mean nothing else, so they are in no table.
+As `tokens` writes them, without accents. Some mean something else as well, and stand in a table for that.
 """
 
 _FOOD = """

@@ -17,10 +17,6 @@ IRREGULAR = {
     "hacer": "hecho", "deshacer": "deshecho", "rehacer": "rehecho", "ver": "visto", "cubrir": "cubierto",
     "descubrir": "descubierto", "abrir": "abierto", "romper": "roto", "decir": "dicho", "escribir": "escrito",
 }  # fmt: skip
-REGULAR = {
-    "poner": "puesto", "volver": "vuelto", "hacer": "hecho", "ver": "visto", "cubrir": "cubierto", "abrir": "abierto",
-    "romper": "roto", "decir": "dicho", "escribir": "escrito",
-}  # fmt: skip
 REGULAR = {"ar": "ado", "er": "ido", "ir": "ido"}
 
 # pronouns at the end of an infinitive, the longest first

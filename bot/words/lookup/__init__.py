@@ -2,13 +2,11 @@
 for.
 
 tokens             a message cut into words, case and accents set aside
-spoken_french, spoken_spanish   words as a dictionary has them, from words as thumbs type them
-lexicon, phrases   those tables made quick to look up
+spoken_french, spoken_spanish   what is said, written as the tables have it
+lexicon, phrases   the tables made quick to look up
 wordlist           many words in little room
 names              who and what this barn has names for; slips of the finger
 items              what a word may stand for
-holes              a hole, how big, and in what
-languages          in which language it may be
 piece              a piece of clothing as somebody described it, before anybody knows which of the barn's garments it
                    is
 gender             masculine and feminine, as French and Spanish nouns have it and what is said of them shows it

@@ -5,7 +5,6 @@ from bot.words.lookup.items import Item
 
 NAME_ENDS = {"a": "feminine", "o": "masculine"}  # of Spanish names and of what agrees
 SPANISH_IS = ("está", "esta", "estaba", "sigue", "ya", "muy", "bien")
-A_AND_O = {"a", "o"}  # how Spanish words end, as they agree with what they are said of
 
 
 def gender_of(said: str, before: Item | None) -> str:
@@ -16,7 +15,12 @@ def gender_of(said: str, before: Item | None) -> str:
 
 def of_another_sex(noun: str, said: str) -> bool:
     """As in "la manta … mojado", "tinto manta": of Spanish words, one ends as feminine ones do, the other does not."""
-    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == A_AND_O
+    return {noun.rstrip("s")[-1:].casefold(), said.rstrip("s")[-1:]} == NAME_ENDS.keys()
+
+
+def gender_of_name(name: str) -> str:
+    """As a Spanish name ends; "" where that tells nothing."""
+    return NAME_ENDS.get(name[-1:].casefold(), "")
 
 
 def shown_gender(item: Item) -> str:

@@ -55,6 +55,9 @@ class Item:
         return self.sure and len(self.horses) == 1
 
 
+NOTHING = Item("", "")  # where no word stands
+
+
 @dataclass(frozen=True, slots=True)
 class Alone:
     """A word that nothing beside it makes another thing, but for the phrases and names that it begins.

@@ -70,7 +70,7 @@ def lexicon(language: str) -> Lexicon:
     own: set[str] = set()
     telling: set[str] = set()
     more = [("'s", "is")] if language == "en" else []
-    rewritten = in_one_verb if language == "es" else list[str]
+    rewritten: Callable[[str], str] = in_one_verb if language == "es" else str
     phrases = Phrases(chain(_told(table, short_forms, own, telling, rewritten), more))
     trade: dict[tuple[str, int], list[str]] = {}
     for word in sorted(word for word in telling if len(word) >= 5):
@@ -93,13 +93,14 @@ def _told(
     short_forms: Mapping[str, tuple[str, ...]],
     own: set[str],
     telling: set[str],
-    rewritten: Callable[[list[str]], list[str]],
+    rewritten: Callable[[str], str],
 ) -> Iterator[tuple[str, str]]:
     """Each phrase with each of its meanings, a row at a time; its words are noted in `own`, and in `telling` where
     a slip may be set right to them.
     """
     for meaning, row in table.items():
-        said = _spoken(row, {} if meaning == "gram" else short_forms, rewritten)  # "g" after a number is no "j'ai"
+        spoken = _spoken(row, {} if meaning == "gram" else short_forms)  # "g" after a number is no "j'ai"
+        said = list(map(rewritten, spoken))
         words_of_row = set(" ".join(said).split(" "))
         own |= words_of_row
         if meaning not in UNBENT:
@@ -152,10 +153,8 @@ def _optional(endings: list[str]) -> list[str]:
     return ["", *endings] if len(endings) < 2 else endings
 
 
-def _spoken(
-    row: str, short_forms: Mapping[str, tuple[str, ...]], rewritten: Callable[[list[str]], list[str]]
-) -> list[str]:
-    """The phrases of a row, their words parted by spaces, short forms written out, told in one verb."""
+def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
+    """The phrases of a row, their words parted by spaces, short forms written out."""
     said = []
     shorts = short_forms.keys()
     for phrase in spelled_out(plain(row)):
@@ -165,7 +164,7 @@ def _spoken(
         if "'" in phrase:  # as `spoken_french` writes what people say
             spoken = [in_full(word, then) for word, then in zip_longest(spoken, spoken[1:], fillvalue="a")]
         if spoken:
-            said.append(" ".join(rewritten(list(spoken))))
+            said.append(" ".join(spoken))
     return said
 
 

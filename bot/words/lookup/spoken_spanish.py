@@ -31,9 +31,10 @@ def as_done(words: Sequence[str], raws: Sequence[str], names: Container[str] = N
     return [*said, *zip(words[end:], range(end, len(words)))]
 
 
-def in_one_verb(words: list[str]) -> list[str]:
-    """The words of a phrase of the tables, written as those of a message are."""
-    return [word for word, _ in as_done(words, words)] if not PERIPHRASES.isdisjoint(words) else words
+def in_one_verb(phrase: str) -> str:
+    """A phrase of the tables, written as a message is."""
+    words = phrase.split(" ")
+    return phrase if PERIPHRASES.isdisjoint(words) else " ".join(word for word, _ in as_done(words, words))
 
 
 def _begins(words: Sequence[str], raws: Sequence[str], at: int) -> tuple[str, int]:

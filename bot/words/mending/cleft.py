@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, places, predicate
 
 PICKED = frozenset(("relative", "i"))
 DENIALS = frozenset(("not",))
@@ -16,7 +16,6 @@ BEFORE_VERB = ("i", "subject", "is", "has", "helper", "she", "link")
 MOVED = ("put on", "took off", "wears")
 IT_IS = frozenset(("it", "i mean"))
 PAUSE = Item(",", ",", mark=True)
-NOTHING = Item("", "")
 IS = Item("is", "is", frozenset({"is"}))
 
 

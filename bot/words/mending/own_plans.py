@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import NOTHING, Item
 from bot.words.lookup.lexicon import VERBS, Lexicon
 
 ENDS = ".!?;…\n"
@@ -14,7 +14,6 @@ PRONOUNS = ("ya", "me", "te", "se", "le", "les", "la", "lo", "las", "los")  # st
 IT = PRONOUNS[6:]
 OF_SPEAKER = ("yo", "me", "te", "nos", "os")
 DOERS = frozenset(("i", "visitor", "my", "everyone", "all horses", "subject"))
-NOTHING = Item("", "")
 
 
 def without_own_plans(items: Sequence[Item], lexicon: Lexicon) -> Sequence[Item]:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.lookup.items import WETNESS, Item, of_a_horse, places
+from bot.words.lookup.items import Item, of_a_horse, of_clothes, places
 from bot.words.named.weatherlike import clothing
 
 WEARS = frozenset(("wears",))
@@ -49,7 +49,7 @@ def _piece_told(rest: Sequence[Item], *, joined: bool) -> bool:
 
     joined: by "con", behind which the two must agree: "con la capa mojada", not "con la capa mojado", the horse.
     """
-    told = next((k for k, i in enumerate(rest) if i.has(*WETNESS) or i.kinds("state")), 0)
+    told = next((k for k, i in enumerate(rest) if of_clothes(i)), 0)
     piece = rest[:told]
     named = any(clothing(i) or i.has("colour") or i.number is not None for i in piece)
     if not named or not all(clothing(i) or _describes(i) for i in piece):

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import NOTHING, Item
 from bot.words.named.weatherlike import clothing
 
 OTHERS = frozenset(("kin", "animal", "elsewhere", "they have", "at somebody's"))
@@ -13,7 +13,6 @@ WHOSE = 4  # words of "de la vecina"
 SMALL = ("and", "link", "is", "she", "too", "relative", "not", "article", "it", "but")
 SOME = ("a", "un", "una", "une")
 INWARDS = ("in", "inwards", "outwards", "over", "at")  # "my daughter called Pip in"
-NOTHING = Item("", "")
 
 
 def another(items: Sequence[Item], at: int) -> bool:

@@ -3,14 +3,13 @@
 from collections.abc import Sequence
 
 from bot.words.heard.food import FOOD
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import NOTHING, Item
 from bot.words.named.weatherlike import said_first
 
 FLAVOURED = ("con", "with", "a", "au", "de", "d'", "of")  # "café con canela", "glace à la vanille"
 INTO = ("toward", "in", "on", "of")  # "canela para el arroz"
 ALIVE = ("sign shivering", "sign sweating", "sign unwell", "sign rubbed")
 NEAR = 6  # words
-NOTHING = Item("", "")
 
 
 def food(items: Sequence[Item], at: int) -> bool:

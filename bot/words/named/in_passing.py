@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, places, predicate
-from bot.words.thoughts.hers import NOTHING, PEOPLE, end_of_hers, owns
+from bot.words.lookup.items import NOTHING, Item, places, predicate
+from bot.words.thoughts.hers import PEOPLE, end_of_hers, owns
 
 LIVING = (*PEOPLE, "pony", "donkey")
 SOMEBODY, RELATIVE = frozenset(LIVING), frozenset(("relative",))

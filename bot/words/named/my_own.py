@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.gender import NAME_ENDS
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.gender import NAME_ENDS, gender_of_name
+from bot.words.lookup.items import Item, of_clothes, predicate
 from bot.words.named.weatherlike import clothing
 
 MINE = ("mia", "mias", "mio", "mios", "mien", "mienne", "miens", "miennes")
@@ -26,12 +26,12 @@ def my_thing(items: Sequence[Item], at: int, mine: Sequence[str]) -> bool:
     if said[-1] not in MINE or said[0] in ("a", "al"):
         return False
     how = next((i for i in items[at + 1 : at + 1 + NEAR] if predicate(i) or i.has("too")), None)
-    if how is None or not (how.has(*WETNESS, "too") or how.kinds("state")):
+    if how is None or not (of_clothes(how) or how.has("too")):
         return False
     last = _spoken_of(items[max(0, at - REACH) : at])
     if last is not None:
         return not last.horses
-    gender = NAME_ENDS.get(mine[0][-1:].casefold(), "") if len(mine) == 1 else ""
+    gender = gender_of_name(mine[0]) if len(mine) == 1 else ""
     return gender != "" and NAME_ENDS.get(said[-1].rstrip("s")[-1:], gender) != gender
 
 

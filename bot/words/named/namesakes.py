@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, Item, meanings_of, predicate
 from bot.words.named.behind_name import behind_brackets
 
 ASIDE = 6  # words of "(the new farrier here)"
@@ -20,7 +20,6 @@ OF_PEOPLE = frozenset(
 )  # told behind a name
 WITH = ("with", "con", "avec")
 NEAR = 6  # words of "put the big blue one on Rusty"
-NOTHING = Item("", "")
 
 
 def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:

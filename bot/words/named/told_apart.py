@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.lookup.gender import of_another_sex
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate
 from bot.words.named.food import food
 from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, well
 from bot.words.thoughts.sentences import REACH
@@ -11,7 +11,6 @@ from bot.words.thoughts.sentences import REACH
 MORE = ("mas", "tan")
 FELT = 5  # words of "cold along her back"
 STRAPPED = 5  # words of "strap broken on the heavy of …"
-NOTHING = Item("", "")
 
 
 def told_apart(items: Sequence[Item], at: int) -> bool:

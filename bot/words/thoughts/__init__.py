@@ -13,9 +13,11 @@ she_begins         what a pronoun begins
 begins             what a pause or an "and" begins
 him_too            a pronoun in a list of names
 listed             names in a list, and where it ends
-asking             what is a question, what takes back
-topics             one sort of saying each
-around, named_at_last   what the words beside a sign or a piece say of it
+asking             what is a question
+topics             what is asked beyond the plan, in a phrase that is the whole message
+around             what the words beside a sign say of it
+holes              a hole, how big, and in what
+named_at_last      horses named at the end of what is told of them
 no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
 one_each           whether another horse gets a piece of its own
 """

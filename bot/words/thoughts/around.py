@@ -5,10 +5,10 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.lookup.holes import holed
 from bot.words.lookup.items import WETNESS, Item, predicate
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, only_small, said_by, soft
+from bot.words.thoughts.holes import holed
 from bot.words.thoughts.no_report import LIKENS
 
 TRAITS = ("sign cold", "sign hot", "everyday cold", "everyday hot")

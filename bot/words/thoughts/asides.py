@@ -6,12 +6,11 @@ As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yeste
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, places, predicate
 from bot.words.thoughts.no_report import BLOCKS
 
 LONGEST = 8  # words
 BESIDE = frozenset(("beside",))
-NOTHING = Item("", "")
 MOVES = ("put on", "took off", "took", "swapped", "done", "has")
 GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
 

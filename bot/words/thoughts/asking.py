@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
 from bot.events import About
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, Item, meanings_of, predicate
 from bot.words.thoughts.clauses import Clause
 
 WHOLE: tuple[tuple[str, About], ...] = (
@@ -20,7 +20,6 @@ ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
 OPENERS = 5  # words that tell a question
 YOU = ("you", "tu", "vous", "u")
-NOTHING = Item("", "")
 SO_MUCH = ("tan", "mas")
 OPENING = frozenset({meaning for meaning, _ in WHOLE} | {"ask why", "ask state"}) - {"ask forecast marked"}
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import Item, of_clothes, predicate
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Thought, only_small, soft
 
@@ -53,7 +53,7 @@ def owned_piece_told(rest: Sequence[Item]) -> bool:
 def tells_of_a_piece(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, are of another piece and how it is."""
     said = list(takewhile(lambda i: not i.mark, rest))
-    return any(i.piece is not None for i in said) and any(i.has(*WETNESS, "broken") or i.kinds("state") for i in said)
+    return any(i.piece is not None for i in said) and any(of_clothes(i) or i.has("broken") for i in said)
 
 
 def stays_or_goes_on(rest: Sequence[Item]) -> bool:

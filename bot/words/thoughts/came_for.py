@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
 from bot.words.heard.numbers import OF_ONE
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import NOTHING, Item, predicate
 from bot.words.thoughts.begins import LIST, owned_piece_told, told_of_a_horse
 from bot.words.thoughts.clauses import Thought, soft
 
@@ -12,7 +12,6 @@ GOVERNS = ("is", "was", "has", "i", "in", "on", "of", "toward", "for another", "
 OPENING = ("se", "s'", "ya")  # before the verb: "se ha puesto"
 DEEDS = ("put on", "took off", "swapped")
 REACH = 4  # words up to the horse that was seen
-NOTHING = Item("", "")
 
 
 def of_one_horse(item: Item) -> bool:

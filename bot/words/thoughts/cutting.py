@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile
 
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import Item, of_clothes, predicate
 from bot.words.thoughts.around import stands_among_stalls
 from bot.words.thoughts.begins import (
     as_the_one_before,
@@ -203,7 +203,7 @@ def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> boo
         return False
     rest = sentence[at + 1 :]
     named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
-    return named and not any(i.has("is", *WETNESS) or i.kinds("state") for i in rest)
+    return named and not any(i.has("is") or of_clothes(i) for i in rest)
 
 
 def _denies_a_piece(items: Sequence[Item]) -> bool:

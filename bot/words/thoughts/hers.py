@@ -4,14 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, places, predicate
 from bot.words.thoughts.clauses import soft
 
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
 PLACES = ("place stall", "place field")
 OWN = frozenset(("own",))
 LONGEST = 4  # words of "new saddle fitter"
-NOTHING = Item("", "")
 
 
 def something_of_hers(items: Sequence[Item], at: int) -> bool:

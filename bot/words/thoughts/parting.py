@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from functools import cache
 
 from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import NOTHING, Item, predicate
 from bot.words.thoughts.begins import (
     LIST,
     begins_to_ask,
@@ -37,7 +37,6 @@ from bot.words.thoughts.whole import (
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
 HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
-NOTHING = Item("", "")
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 THEM = ("la", "lo", "las", "los")

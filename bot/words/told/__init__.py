@@ -8,7 +8,8 @@ whose              whom a sign without a name is about
 agreement, pronouns, one_to_another   which of several horses "he" is
 removed            why a piece came off
 stripped           everything off, or all but one piece
-asked_beside, undoing   what is a question, what takes back
+asked_beside       a question beside something else
+undoing            what takes back
 signs, states, wear, placed, routine, questions, choices   one sort of saying each
 done               the round as done, and who is left out of it
 it                 what was done to "it"
@@ -20,7 +21,7 @@ elided             what a clause leaves out because the one before said so
 thread, remembered whom a clause leaves for those behind it
 doubts             two things said of which one can be so
 below              what a hand finds under a piece
-onoff              what the words beside a sign or a piece say of it
+onoff              what happens to one piece: on, off, or all that is worn
 reasons            why something is wanted, told behind it
 overlooked         danger that no grammar caught
 """

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.heard.genders import GENDERS
-from bot.words.lookup.gender import NAME_ENDS, shown_gender
+from bot.words.lookup.gender import gender_of_name, shown_gender
 from bot.words.lookup.items import WETNESS, Item, of_clothes, predicate
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, soft
@@ -63,7 +63,7 @@ def disagrees(item: Item, telling: Telling) -> bool:
 def _of_different_genders(telling: Telling) -> bool:
     """Whether the one horse spoken of, by how its Spanish name ends, and the piece are told apart by what agrees."""
     names = [name for item in telling.who for name in item.horses]
-    gender = NAME_ENDS.get(names[0][-1:].casefold(), "") if len(names) == 1 else ""
+    gender = gender_of_name(names[0]) if len(names) == 1 else ""
     return gender != "" and telling.spoken is not None and telling.spoken.gender not in ("", gender)
 
 

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
-from bot.words.lookup.items import WETNESS, Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, predicate
 from bot.words.thoughts.asking import WHOLE, asking, exclaims, of_her_what, only_asks
 from bot.words.thoughts.clauses import soft
 from bot.words.told.telling import Telling
@@ -23,7 +23,6 @@ BESIDE_WHY = (
     "yes", "nothing", "ask tonight", "ask ready", "sky", "when", "toward", "brought", "keeps", "helper", "only", "gram",
     "brings weather",  # "por qué lleva tanto": much, also of rain
 )  # fmt: skip
-NOTHING = Item("", "")
 
 
 def read_question(sentence: Sequence[Item], telling: Telling) -> bool:

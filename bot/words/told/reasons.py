@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from bot.words.heard.genders import GENDERS
 from bot.words.heard.numbers import OF_SEVERAL
-from bot.words.lookup.gender import NAME_ENDS, shown_gender
+from bot.words.lookup.gender import gender_of_name, shown_gender
 from bot.words.lookup.items import Item, meanings_of, of_clothes, predicate
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.telling import Telling, named
@@ -119,7 +119,7 @@ def _of_either(rest: Sequence[Item], how: Item, piece: str, name: str) -> str:
         return ""
     if shown != piece:
         return "horse"
-    return "piece" if NAME_ENDS.get(name[-1:].casefold(), shown) != shown else ""
+    return "piece" if gender_of_name(name) not in ("", shown) else ""
 
 
 def _why(rest: Sequence[Item]) -> Item | None:

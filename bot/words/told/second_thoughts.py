@@ -5,13 +5,12 @@ from dataclasses import replace
 from itertools import dropwhile, pairwise, takewhile
 
 from bot.events import Done, Event, GarmentIs, Placed, Seen
-from bot.words.lookup.items import Item, meanings_of, places
+from bot.words.lookup.items import NOTHING, Item, meanings_of, places
 from bot.words.thoughts.clauses import soft
 from bot.words.told.telling import Telling
 from bot.words.told.undoing import undoes
 
 MAY_TAKE_BACK = frozenset(("second thought", "no"))
-NOTHING = Item("", "")
 Read = Callable[[Sequence[Item]], None]
 
 

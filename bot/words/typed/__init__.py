@@ -1,5 +1,6 @@
 """From words as thumbs type them to words as a dictionary has them, and the longest name or phrase at each place.
 
+languages          in which language it may be
 spelling, homophones   words as a dictionary has them, from words as thumbs type them
 misspelt           words of the trade with a slip in them
 slipped            names that what follows tells: a slip in one word, an apostrophe lost

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 
+from bot.words.heard.periphrases import HAVE
 from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon, everyday, first_names
 from bot.words.lookup.lexicon import lexicon as lexicon_of
@@ -15,7 +16,6 @@ from bot.words.lookup.tokens import Token
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
-HAVE = ("he", "has", "ha", "hemos", "han")
 VOWELS = frozenset("aeiouyh")
 ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words

@@ -3,11 +3,10 @@
 from collections.abc import Sequence
 
 from bot.words.heard.holes import HOLES
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import NOTHING, Item, predicate
 from bot.words.lookup.piece import Piece
 
 FAR = 9  # words from the hole to what it is in
-NOTHING = Item("", "")
 OTHERS = ("is", "was", "subject", "she", "not", "put on", "took off", "but", "and", "plan")
 
 
