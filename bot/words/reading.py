@@ -135,8 +135,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
                 read(thought)
         if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
             asked_which(sentence, telling)
-    telling.about_one(seen_where(told))
-    events = telling.settled()
+    if telling.events:
+        telling.about_one(seen_where(told))
+    events = telling.settled() if telling.events else ()
     ask = telling.settled_ask()
     if not events and ask is None:
         grave = danger(items)
@@ -183,12 +184,13 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         elif before := question_last(sentence, telling):
             read_sentence(sentence[:before], telling, marked=False)
         else:
+            clauses = cut(sentence)
             if not marked and sentence[0].has("ask state", "ask ready"):
-                _clauses(cut(sentence), telling)  # "update on Brambs, no longer sweating"
+                _clauses(clauses, telling)  # "update on Brambs, no longer sweating"
                 return
-            _before_the_question(sentence, telling)
+            _before_the_question(clauses, telling)
             _asked_about(sentence, telling)
-            two_questions(sentence, telling)
+            two_questions(clauses, telling)
         return
     _clauses(cut(sentence), telling)
 
@@ -200,12 +202,11 @@ def _asked_to_keep(sentence: Sequence[Item]) -> bool:
     return opens and any(i.has("keep", "do not rug") for i in words[2:4]) and any(i.has("please") for i in words)
 
 
-def _before_the_question(sentence: Sequence[Item], telling: Telling) -> None:
+def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:
     """As in "Maple is shivering, can someone come?": what was said before the question is a report.
 
     Not in "Kévin, est-ce qu'Orage transpirait quand tu l'as vu ?": the last thought is no question of its own.
     """
-    clauses = cut(sentence)
     if len(clauses) < 2 or any(asks(clause.items, marked=False) for clause in clauses[:-1]) or seen_when(clauses[-1]):
         return
     last = [i for i in clauses[-1].items if not i.mark]
@@ -262,7 +263,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
         if telling.elsewhere and clause.has("animal"):
-            telling.who, telling.begun = (), True  # "le chat a dormi dehors, il est tout mouillé"
+            telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):
             telling.seen_from(told, "after work")
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
@@ -290,8 +291,8 @@ def _but_one(clause: Clause) -> bool:
 def _facts(clause: Clause, telling: Telling) -> None:
     if puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling):
         return
-    told = clause.has("strap") and (clause.has("broken") or not clause.told) and not _moved(clause)
-    strapped = told or puts_on_a_strap(clause.items)
+    told = (clause.has("broken") or not clause.told) and not _moved(clause)
+    strapped = clause.has("strap") and (told or puts_on_a_strap(clause.items))
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:

@@ -6,7 +6,7 @@ from functools import cache
 
 from bot.words.clothing.as_described import piece_of
 from bot.words.clothing.jackets import with_jackets
-from bot.words.clothing.no_garment import kept_by, of_an_unknown_thing, of_nothing_here
+from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.lookup.gender import gender_of
@@ -44,7 +44,7 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         if piece is None:
             continue
         behind = items[end : end + 3]
-        if of_nothing_here(piece, found, items[at:end], behind) or (not horses and of_an_unknown_thing(piece, behind)):
+        if of_nothing_here(piece, found, items[at:end], behind, horses=horses):
             continue
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one

@@ -8,23 +8,19 @@ from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece
 
 
-def of_nothing_here(piece: Piece, before: Sequence[Item], run: Sequence[Item], behind: Sequence[Item]) -> bool:
+def of_nothing_here(
+    piece: Piece, before: Sequence[Item], run: Sequence[Item], behind: Sequence[Item], *, horses: bool
+) -> bool:
     """Whether the words before this description, or behind it, say that it is of something else.
 
-    run: the words that describe it.
+    run: the words that describe it. horses: whether any is named; else "la lona del pajar" is of a thing unknown.
     """
     if len(before) > 1 and before[-1].text == "'s" and _of_nobody_here(before[-2]):
         return True  # "Ruth's blanket", or that of a horse that is not here
     thing = None if piece.ids else _whose(behind)
-    if thing is not None and (_somebody(thing) or _covers_it(piece, thing)):
+    if thing is not None and (_somebody(thing) or _covers_it(piece, thing) or not (horses or _heard(thing))):
         return True
     return _some_horse(before, run, piece)
-
-
-def of_an_unknown_thing(piece: Piece, behind: Sequence[Item]) -> bool:
-    """As in "se ha volado la lona del pajar", where no horse is named."""
-    thing = None if piece.ids else _whose(behind)
-    return thing is not None and _unknown(thing)
 
 
 def kept_by(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
@@ -55,9 +51,9 @@ def _somebody(item: Item) -> bool:
     return not (item.horses or item.pieces) and item.has("young", "kin")
 
 
-def _unknown(item: Item) -> bool:
-    of_ours = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
-    return not of_ours
+def _heard(item: Item) -> bool:
+    heard = item.means or item.horses or item.pieces or item.person or item.mark or item.number is not None
+    return bool(heard)
 
 
 def _of_nobody_here(whose: Item) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import WETNESS, Item, of_clothes, predicate
+from bot.words.lookup.items import Item, of_clothes, predicate
 from bot.words.lookup.piece import Piece
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
@@ -100,7 +100,7 @@ def _gets_one(behind: Sequence[Item]) -> bool:
 
 def told_of_clothes(item: Item) -> bool:
     """How wet or torn a piece is, its strap, or that it is on or off: what may follow its owner's name."""
-    return item.has(*WETNESS, "strap", "on", "off", "put on", "took off") or bool(item.kinds("state"))
+    return of_clothes(item) or item.has("strap", "on", "off", "put on", "took off")
 
 
 def _named_at_last(items: Sequence[Item], at: int) -> int:

@@ -1,5 +1,7 @@
 """Masculine and feminine, as French and Spanish nouns have it and what is said of them shows it."""
 
+from collections.abc import Sequence
+
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.items import Item
 
@@ -21,6 +23,12 @@ def of_another_sex(noun: str, said: str) -> bool:
 def gender_of_name(name: str) -> str:
     """As a Spanish name ends; "" where that tells nothing."""
     return NAME_ENDS.get(name[-1:].casefold(), "")
+
+
+def only_one_ending(gender: str, names: Sequence[str]) -> str:
+    """The only one of these names that ends so, where all end as Spanish ones do; "" where that tells none apart."""
+    ends = [gender_of_name(name) for name in names]
+    return names[ends.index(gender)] if "" not in ends and ends.count(gender) == 1 else ""
 
 
 def shown_gender(item: Item) -> str:

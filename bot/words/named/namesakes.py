@@ -6,6 +6,7 @@ from itertools import dropwhile
 
 from bot.words.lookup.items import NOTHING, Item, meanings_of, predicate
 from bot.words.named.behind_name import behind_brackets
+from bot.words.thoughts.no_report import WITH
 
 ASIDE = 6  # words of "(the new farrier here)"
 LED_BY = ("article", "my", "any adjective", "polite", "and", "but", "time")  # "our new farrier Bill"
@@ -18,7 +19,6 @@ CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y"
 OF_PEOPLE = frozenset(
     ("title", "calling", "kin", "animal", "shop", "people do", "tells", "said", "felt")
 )  # told behind a name
-WITH = ("with", "con", "avec")
 NEAR = 6  # words of "put the big blue one on Rusty"
 
 

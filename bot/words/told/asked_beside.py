@@ -6,7 +6,7 @@ from bot.events import Asked
 from bot.words.lookup.items import Item
 from bot.words.thoughts.asking import asks
 from bot.words.thoughts.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
-from bot.words.thoughts.cutting import cut
+from bot.words.thoughts.clauses import Clause
 from bot.words.told.questions import read_question
 from bot.words.told.telling import Telling
 
@@ -39,9 +39,9 @@ def _asked(part: Sequence[Item], telling: Telling) -> bool:
     return plainly
 
 
-def two_questions(sentence: Sequence[Item], telling: Telling) -> None:
+def two_questions(clauses: Sequence[Clause], telling: Telling) -> None:
     """As in "what's still drying, and who's left?": each is answered, where both are asked of the bot."""
-    parts = [[i for i in clause.items if not i.has("and")] for clause in cut(sentence)]
+    parts = [[i for i in clause.items if not i.has("and")] for clause in clauses]
     if len(parts) == TWO and all(part and asks(part, marked=False) for part in parts):
         for part in parts:
             read_question(part, telling)

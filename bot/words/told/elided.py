@@ -134,7 +134,7 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
 def _there_as_well(clause: Clause, telling: Telling) -> bool:
     """As in "(Canela tiene rozaduras en la cruz) y Sultán en los hombros": nothing but another, and where."""
     heard = telling.heard
-    if heard is None or clause.pieces or not (clause.horses and heard.told) or telling.sign == "comfortable":
+    if heard is None or not (clause.horses and heard.told) or telling.sign == "comfortable":
         return False
     words = [i for i in clause.items if not i.mark and not i.has("and", "article")]
     where = [i for i in words if not i.horses]

@@ -53,9 +53,7 @@ def _is_in_it(clause: Clause) -> bool:
 def _is_on_one(three: Sequence[Item]) -> bool:
     """As in "is on him", "is on Pip", "is back on" and no more."""
     on = len(three) > 1 and three[0].has("is") and three[1].has("on")
-    return (on and len(three) == 2) or (
-        len(three) == 3 and three[0].has("is") and three[1].has("on") and bool(three[2].horses or three[2].has("she"))
-    )
+    return on and (len(three) == 2 or bool(three[2].horses or three[2].has("she")))
 
 
 def put_it_on(clause: Clause) -> bool:

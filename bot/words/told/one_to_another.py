@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from bot.words.lookup.gender import gender_of_name, shown_gender
+from bot.words.lookup.gender import only_one_ending, shown_gender
 from bot.words.lookup.items import Item
 from bot.words.thoughts.clauses import Clause
 
@@ -56,9 +56,7 @@ def _named(others: Sequence[Item], spelled: Mapping[str, str]) -> Sequence[Item]
 def either(horses: Sequence[Item], how: Item) -> Sequence[Item]:
     """One of these horses: the only one whose Spanish name ends as the word agrees, else it is not sure which."""
     names = tuple(dict.fromkeys(name for item in horses for name in item.horses))
-    shown, ends = shown_gender(how), [gender_of_name(name) for name in names]
-    if shown and "" not in ends and ends.count(shown) == 1:
-        name = names[ends.index(shown)]
+    if name := only_one_ending(shown_gender(how), names):
         return [Item(name, name, horses=(name,), exact=False)]
     raw = " / ".join(item.raw for item in horses)
     return [Item(raw, raw, horses=names, sure=False, exact=False, known=False)]

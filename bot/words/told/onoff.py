@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.lookup.items import Item, predicate
 from bot.words.lookup.piece import Piece
+from bot.words.thoughts.clauses import Clause
 
 # what may stand beside two pieces of which one lies over the other
 LAYERING = (
@@ -64,6 +65,14 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def off_a_hook(clause: Clause) -> bool:
+    """As in "took Otto's sheet off the hook": where it hung, and no strap that came off."""
+    threes = zip(clause.items, clause.items[1:], clause.items[2:], strict=False)
+    return clause.has("strap") and any(
+        off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in threes
+    )
 
 
 def _off(item: Item) -> bool:

@@ -19,17 +19,20 @@ def concerned(horse: str, change: Change, telling: Telling) -> bool:
     """Whether what is told of everyone is news of this horse: "sheets off everyone" is none of who wears no sheet."""
     if not change.remove or change.add or change.whole:
         return True
-    garments, worn = telling.roster.garments, telling.wear(horse) or ()
-    return any(p.fits(garments[g], telling.roster.bags[g]) for p in change.remove for g in worn if g in garments)
+    return any(_on(piece, horse, telling) for piece in change.remove)
+
+
+def _on(piece: Piece, horse: str, telling: Telling) -> tuple[str, ...]:
+    """What the horse has on that is as described."""
+    garments, bags = telling.roster.garments, telling.roster.bags
+    return tuple(g for g in telling.wear(horse) or () if g in garments and piece.fits(garments[g], bags[g]))
 
 
 def as_worn(change: Change, item: Item, telling: Telling) -> Change:
     """As in "elle garde que la 100", of two such: only the one that she has on can stay on."""
-    garments, bags = telling.roster.garments, telling.roster.bags
-    worn = [g for g in telling.wear(item.horses[0]) or () if g in garments]
 
     def staying(piece: Piece) -> Piece:
-        on = tuple(g for g in worn if piece.fits(garments[g], bags[g]))
+        on = _on(piece, item.horses[0], telling)
         return piece._replace(ids=on) if len(on) == 1 and item.sure else piece
 
     return replace(change, add=list(map(staying, change.add)), whole=list(map(staying, change.whole)))
@@ -37,10 +40,7 @@ def as_worn(change: Change, item: Item, telling: Telling) -> Change:
 
 def one_of_several_on(change: Change, item: Item, telling: Telling) -> bool:
     """As in "laissé la 100 à Lune, viré le liner", of two such that she has on: which stayed, what follows tells."""
-    garments, bags = telling.roster.garments, telling.roster.bags
-    worn = [g for g in telling.wear(item.horses[0]) or () if g in garments]
-    pieces = (*change.add, *change.whole)
-    return any(sum(piece.fits(garments[g], bags[g]) for g in worn) > 1 for piece in pieces)
+    return any(len(_on(piece, item.horses[0], telling)) > 1 for piece in (*change.add, *change.whole))
 
 
 def spare_of_several(names: Collection[str], change: Change, telling: Telling) -> Piece | None:
@@ -89,10 +89,10 @@ def _asked_which_came_off(horse: str, change: Change, telling: Telling) -> bool:
     """As in "took one of Storm's rugs off", "took her 100 off": asked, where it wears several that it may be."""
     if change.add or change.whole:
         return False
-    garments, bags, worn = telling.roster.garments, telling.roster.bags, telling.wear(horse) or ()
+    worn = telling.wear(horse) or ()
     told = {g for piece in change.remove for g in telling.meant(piece, horse).ids}
     for piece in change.remove:
-        may_be = tuple(g for g in worn if g in garments and g not in told and piece.fits(garments[g], bags[g]))
+        may_be = tuple(g for g in _on(piece, horse, telling) if g not in told)
         all_of_them = piece.several or piece.every or piece.rug
         if len(may_be) > 1 and (piece.some or not (all_of_them or telling.meant(piece, horse).ids)):
             telling.wonder(Ask("garment", piece.said, may_be, (Wearing(horse, (WITHOUT, *worn)),)))

@@ -120,11 +120,11 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
         return None  # "Odin shivered all last winter"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     said = words[at]
-    part, _ = _part_around(items, said)
+    part, place = _part_around(items, said)
     told = [i for i in told if i in part or not (i.has("i") or i.person)]  # "c'est le stagiaire, Lune grelotte"
     plainly = len(words) <= LONGEST and not _blocked(told) and not words[0].has("question")
-    by_itself = _alone_behind_a_plan(items, told, horse, said)
-    if plainly or by_itself or _close_by(items, horse, said) or _needs_for_it(items, told, said):
+    by_itself = part[:place] == [horse] and not _blocked(_all_but_the_plan(told))  # "faudrait …, Perle grelotte"
+    if plainly or by_itself or _close_by(part[:place], horse, said) or _needs_for_it(part, place, told, said):
         return Seen(horse.horses[0], "shivering")
     return None
 
@@ -140,15 +140,8 @@ def _only_shown(behind: Sequence[Item]) -> bool:
     return any(i.has("habit") and not i.has("question", "had") for i in behind[:1])
 
 
-def _alone_behind_a_plan(items: Sequence[Item], told: Sequence[Item], horse: Item, said: Item) -> bool:
-    """As in "faudrait lui mettre la 300, Perle grelotte": the horse and the sign between two marks, and no more."""
-    part, at = _part_around(items, said)
-    return part[:at] == [horse] and not _blocked(_all_but_the_plan(told))
-
-
-def _needs_for_it(items: Sequence[Item], told: Sequence[Item], said: Item) -> bool:
+def _needs_for_it(part: Sequence[Item], at: int, told: Sequence[Item], said: Item) -> bool:
     """As in "Maple needs a rug, she's shivering": why something is to be done for it, behind a pause or "she"."""
-    part, at = _part_around(items, said)
     small = all(i.has("is", "she", "very", "link") and not i.has("was", "plan", "if") for i in part[:at])
     why = len(part) < len(told) and small and not any(_unheard(i) for i in part[at + 1 :])
     runs_on = len(told) > 3 and told[-3].has("she") and told[-2].has("is")  # "needs a blanket she is shivering"
@@ -182,13 +175,12 @@ def _noun_of_hers(words: Sequence[Item], at: int) -> bool:
     return not (noun.means or noun.horses) and any(i.has("article", "any adjective") for i in before)
 
 
-def _close_by(items: Sequence[Item], horse: Item, said: Item) -> bool:
+def _close_by(ahead: Sequence[Item], horse: Item, said: Item) -> bool:
     """As in "can someone come, Dilly is trembling", "but he shivers": the horse, or "he", right before it."""
-    part, at = _part_around(items, said)
-    before = [i for i in part[:at] if not i.has("is", "link", "very", "a little") or i.has("she", *BLOCKS)]
+    before = [i for i in ahead if not i.has("is", "link", "very", "a little") or i.has("she", *BLOCKS)]
     if said.has("was") or not before:
         return False
-    named = before[-1] is horse and part[at - 1].has("is")  # nobody "saw Otter shivering"
+    named = before[-1] is horse and ahead[-1].has("is")  # nobody "saw Otter shivering"
     if not (named or (before[-1].has("she") and not horse.known)):
         return False
     if any(i.has("plan") and not i.has("polite", "please") for i in before[-2:-1]):

@@ -9,12 +9,12 @@ from bot.words.thoughts.around import OF_HORSE
 from bot.words.thoughts.clauses import Clause, of_both, soft
 from bot.words.thoughts.hers import owns_the_stall, something_of_hers
 from bot.words.thoughts.listed import in_company, list_near
+from bot.words.thoughts.no_report import WITH
 from bot.words.told.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
 PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
-WITH = ("avec", "with", "con")
 WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 

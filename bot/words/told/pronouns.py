@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
+from bot.words.lookup.gender import only_one_ending
 from bot.words.lookup.items import Item
 
-ENDS = {"el": "o", "ella": "a"}  # "él está seco, ella tiene frío" of Palomo and Paloma
+SHOWN = {"el": "masculine", "ella": "feminine"}  # "él está seco, ella tiene frío" of Palomo and Paloma
 OF_ONE = ("he", "she", "el", "ella", "il", "elle")
 
 
@@ -21,8 +22,6 @@ def the_one(pronoun: Item, horses: Sequence[Item]) -> Sequence[Item]:
     names = tuple(dict.fromkeys(name for item in horses for name in item.horses))
     if not names[1:]:
         return horses
-    end = ENDS.get(pronoun.text, "")
-    endings = [name[-1:].casefold() for name in names]
-    if set(endings) <= {"a", "o"} and endings.count(end) == 1:
-        return [Item(pronoun.text, pronoun.raw, horses=(names[endings.index(end)],), exact=False)]
+    if name := only_one_ending(SHOWN.get(pronoun.text, ""), names):
+        return [Item(pronoun.text, pronoun.raw, horses=(name,), exact=False)]
     return [Item(pronoun.text, pronoun.raw, horses=names, sure=False, exact=False)]

@@ -83,8 +83,8 @@ def _plainly(items: Sequence[Item], *meanings: str) -> bool:
 
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     opening = ("polite", "plan", "i", "question", "please", "and", "article", "link")
-    at = next((k for k, i in enumerate(items) if i.has("ask why") or not (i.horses or i.has(*opening))), len(items))
-    if at == len(items) or not items[at].has("ask why"):
+    at = next(k for k, i in enumerate(items) if i.has("ask why") or not (i.horses or i.has(*opening)))
+    if not items[at].has("ask why"):
         return None
     items = [i for i in items[:at] if i.horses] + list(items[at:])  # "y Canela por qué …", "might I ask why Pip …"
     horse = _horse(items, telling)
@@ -137,8 +137,8 @@ def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
-    at = next((k for k, i in enumerate(items) if i.has("ask state")), None)
-    if at is None or not all(
+    at = next(k for k, i in enumerate(items) if i.has("ask state"))
+    if not all(
         i.horses or i.piece or i.has("polite", "is", "link", "she", "what", "and", "my", "please") or i.text == "'s"
         for i in items[:at]
     ):
@@ -197,18 +197,14 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "Is Juniper's liner dry yet?", "when will the liner be dry"."""
-    if not any(i.piece for i in items):
+    piece = next((k for k, i in enumerate(items) if i.piece), None)
+    if piece is None:
         return None
-    if not (any(i.has("ask ready") for i in items) or any(i.has("dry", "wet", "damp") for i in items)):
-        return None
-    piece = next(k for k, i in enumerate(items) if i.piece)
     if any(i.horses for i in items[:piece]) and any(i.has("under") for i in items[:piece]):
         return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
-    if not any(i.has("dry", "wet", "damp", "ask ready") for i in items) or not _plainly(
-        items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"
-    ):
+    if not _plainly(items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
         return None
     garment = _garment(items, telling, _horse(items, telling))
     return Asked("drying", garment=garment)  # of several liners: all that is drying
@@ -233,8 +229,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
 
 def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Questions that are one phrase and small words around it."""
-    means = meanings_of(items)
-    for meaning, about in [asked for asked in WHOLE if asked[0] in means]:
+    for meaning, about in WHOLE:
         asked = _up_to_the_place(items) if about == "drying" else items
         found = [k for k, i in enumerate(asked) if i.has(meaning)]
         if not found:
@@ -276,7 +271,7 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of small words, what the sky does and a time to come: "is there much wind in the morning?"."""
     if any(i.horses or i.piece or i.person or i.has("body", "work", "worked") for i in items):
         return None
-    if not any(i.has("sky") for i in items) or not any(i.has("ahead") for i in items):
+    if not any(i.has("ahead") for i in items):
         return None
     small = (
         "sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "asked", "plan", "what", "it",

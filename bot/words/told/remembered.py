@@ -17,17 +17,14 @@ from bot.words.told.thread import just_taken_off
 def remember(reading: Reading) -> None:
     """The horses and the piece of this clause, for whoever is not named behind it."""
     telling, pieces = reading.telling, reading.clause.pieces
-    if not (reading.clause.horses or pieces):
-        if reading.clause.has("no name"):
-            telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
-        return
     items = reading.items
-    horses = [i for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
+    here = [k for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
     if pieces:  # "Otto's sheet fell on Fig's hay, it's wet"
-        horses = [i for i in horses if not (something_of_hers(items, k := items.index(i)) or only_whose(items, k))]
+        here = [k for k in here if not (something_of_hers(items, k) or only_whose(items, k))]
+    horses = [items[k] for k in here]
     owned = [name for piece in pieces for name in piece.owners]
     if not (horses or owned) and reading.clause.has("no name"):
-        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        telling.of_nobody()
     if pieces and not horses:
         telling.last = "piece"
         found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]

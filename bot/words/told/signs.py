@@ -47,7 +47,7 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
     if _may_tell(clause):
         _word_by_word(clause, telling, strapped=strapped)
     elif clause.has("no name"):
-        telling.who, telling.begun = (), True  # perhaps another horse: what follows is told of nobody
+        telling.of_nobody()
     return (len(telling.events), telling.ask) != before
 
 

@@ -11,6 +11,7 @@ from bot.words.meaning import Ask
 from bot.words.thoughts.around import pieces_listed, rest_allows
 from bot.words.thoughts.clauses import Clause, soft
 from bot.words.told.agreement import any_rug, came_off
+from bot.words.told.onoff import off_a_hook
 from bot.words.told.removed import came_off_for_it
 from bot.words.told.subjects import Reading
 from bot.words.told.telling import Telling, named
@@ -134,7 +135,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "the halter strap"
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
-    if any(off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in _threes(clause.items)):
+    if off_a_hook(clause):
         return False  # "took her sheet off the hook"
     pieces = list(clause.pieces)
     if its and telling.spoken is not None and not (pieces or clause.horses):

@@ -83,6 +83,10 @@ class Telling:
         """Every horse, in the file's order."""
         return self.roster.everyone
 
+    def of_nobody(self) -> None:
+        """Perhaps another horse was spoken of: what follows is told of nobody."""
+        self.who, self.begun = (), True
+
     def meant_by(self, clause: Clause) -> tuple[Item, ...]:
         """The horses spoken of last, where a clause that names none may be of them."""
         if of_both(clause) and (two := self.two()):

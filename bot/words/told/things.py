@@ -6,6 +6,7 @@ from itertools import dropwhile
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import shown_gender
 from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.spoken_french import VOWELS
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.around import OF_HORSE, about_body
 
@@ -14,7 +15,6 @@ VERBS = ("is", "was", "had", "said", "put on", "took off", "brought", "subject",
 ENGLISH = ("my", "our", "his", "her", "their", "the")
 SEVERAL = ("sont", "etaient", "estan", "estaban", "are", "were")
 ALIVE = ("he", "she", "him", "her")  # English says "it" of things
-VOWELS = "aeiouyh"
 FRENCH_TO = ("a",)  # à, of whose it is and of to whom
 PLURAL = ("les", "mes", "ses", "nos", "leurs", "los", "las", "mis", "sus", "ils", "elles", "they", "ellos", "ellas")
 NEAR = 4  # words
@@ -48,7 +48,7 @@ def _thing_told(items: Sequence[Item]) -> str | None:
         item = items[at]
         if item.has("thing"):
             return item.text
-        if at and item.piece is None and clothing(item) and items[at - 1].has("my"):
+        if at and items[at - 1].has("my") and item.piece is None and clothing(item):
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""
@@ -66,9 +66,10 @@ def _noun(before: Sequence[Item]) -> str:
     return " ".join(i.text for i in before[first : first + 2])
 
 
-def may_be_its(said: str, items: Sequence[Item], at: int) -> bool:
+def may_be_its(before: str, items: Sequence[Item], at: int) -> bool:
     """Whether how something is, without a name, may be told of the thing spoken of last: "elles sont trempées"."""
-    if not said or not items[at].has(*OF_THINGS):
+    said = thing_since(before, items[:at]) if items[at].has(*OF_THINGS) else ""
+    if not said:
         return False
     pronoun = next(
         (i.text.partition(" ")[0] for i in reversed(items[:at]) if i.has("she", "it") and not i.has("article")), ""

@@ -16,7 +16,7 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
     if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
         telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
     elif clause.has("yesterday", "long ago"):
-        telling.who, telling.begun = (), True  # "won her class yesterday! Soaked, but happy"
+        telling.of_nobody()  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 

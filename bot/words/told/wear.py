@@ -13,7 +13,7 @@ from bot.words.thoughts.clauses import Clause, soft
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.dressed_alike import as_before
 from bot.words.told.it import done_to_it, leave_it, put_it_back, put_it_on
-from bot.words.told.onoff import goes_with, mode_of
+from bot.words.told.onoff import goes_with, mode_of, off_a_hook
 from bot.words.told.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
 from bot.words.told.routine import wished_so
 from bot.words.told.stripped import in_nothing, left_on, strips, wears_nothing
@@ -46,7 +46,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
     done_before = clause.has("was", "put on") and _had_done(clause.items)
-    if done_before or _worn_by_people(clause.items) or _off_a_hook(clause.items):
+    if done_before or (clause.has("wears") and _worn_by_people(clause.items)) or off_a_hook(clause):
         return False
     if clause.has("sign rubbed") and not clause.has("took off", "took", "put on", "swapped"):
         return False  # "rubbed raw off that mac"
@@ -142,12 +142,6 @@ def _worn_by_people(items: Sequence[Item]) -> bool:
     words = [i for i in items if not (i.mark or i.has("article", "my", "is", "polite"))]
     somebody = bool(words) and words[0].has("i", "kin", "visitor", "animal") and not words[0].has("subject", "she")
     return somebody and words[1:2] != [] and words[1].has("wears") and not words[1].has("in", "has")
-
-
-def _off_a_hook(items: Sequence[Item]) -> bool:
-    """As in "took Otto's sheet off the hook": where it hung, and no strap that came off."""
-    threes = zip(items, items[1:], items[2:], strict=False)
-    return any(off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in threes)
 
 
 def _change(clause: Clause) -> Change:

@@ -33,24 +33,22 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if any(one.has("i") and one.has("subject") and verb.has("wears") for one, verb in pairwise(clause.items)):
         return ()  # "moi je reste sous ma couette"
     pieces = [*change.pieces, *clause.pieces]
-    if pieces and all(p.given for p in pieces) and _said_twice(clause.items):
-        return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
-    if _to_whom_named(clause.items):
-        return named(tuple(dict.fromkeys(name for piece in pieces for name in piece.owners)))
+    owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
+    given = bool(pieces) and all(p.given for p in pieces) and _said_twice(clause.items)
+    if given or _to_whom_named(clause.items):
+        return named(owners)
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     before = telling.who if len(telling.who) == 1 and telling.begun else ()
     if _she_wears(clause.items) or (before and _wears(clause.items)):
         return before  # "Filao est mouillé, il a la polaire de Neige sur le dos"
-    if to_them(clause.items) and len(telling.who) > 1 and telling.begun:
+    if telling.begun and len(telling.who) > 1 and to_them(clause.items):
         return telling.who  # "Filao et Neige ont chaud, je les ai déshabillées"
-    if _over_her(clause.items) and len(telling.who) == 1 and telling.begun:
-        return telling.who  # "Filao est en sueur, polaire de Neige dessus"
+    if before and _over_her(clause.items):
+        return before  # "Filao est en sueur, polaire de Neige dessus"
     if _of_somebody(clause.items) and any(piece.their for piece in pieces):
         return ()  # "Anne a mis sa doudoune rose"
-    owners = _whose_it_lies_with(clause.items) or tuple(
-        dict.fromkeys(name for piece in pieces for name in piece.owners)
-    )
+    owners = _whose_it_lies_with(clause.items) or owners
     nobody_before = bool(change.remove) and not telling.who
     if not owners and (clause.has("put on", "took off") or nobody_before):  # "added Papy's liner" of a piece called so
         owners = telling.owners_of(pieces)

@@ -11,14 +11,14 @@ from bot.words.told.agreement import disagrees
 from bot.words.told.one_to_another import goes_on_of_either
 from bot.words.told.pronouns import of_one, the_one
 from bot.words.told.telling import Telling, named
-from bot.words.told.things import may_be_its, thing_since
+from bot.words.told.things import may_be_its
 
 GREETING = 4  # words
 
 
 def unnamed(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     """Whom a sign without a name is about: the horse spoken of last, all of them, one of them, or nobody."""
-    if may_be_its(thing_since(telling.thing, clause.items[:at]), clause.items, at):
+    if may_be_its(telling.thing, clause.items, at):
         return ()  # "my boots are by the stove, they're soaked"
     horses = _spoken_of(clause, telling, at)
     if telling.others is not None and telling.others[0] is horses:
