@@ -109,6 +109,7 @@ MEANINGS = {
     "took part": 'with "in" and a lesson behind it, the horse was worked: "went in the 4:30 lesson"',
     "mounted": "got into the saddle of: the horse named at once behind it was worked",
     "by mistake": "what was put on so has come off again, for all anybody knows",
+    "part way": "pulled or folded so far, a piece is on still: 'le bajé la manta hasta la cruz'",
     "own lot": "behind somebody's name, all the horses that are theirs: two of them, where they have two",
     "after": "because of, or after",
     "work": "a lesson, a ride",

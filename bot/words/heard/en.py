@@ -1606,6 +1606,11 @@ PHRASES = {
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
     """,
+    "part way": """
+        (down / back) (to / as far as / past / behind / over) (the / his / her / their)
+        (withers / shoulders / shoulder / hips / hocks / loins / croup / rump / quarters / elbows / knees / tail),
+        (half way / halfway) (down / up / back / off)
+    """,
     "by mistake": "by mistake, by accident, accidentally, in error, mistakenly, the wrong",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
     "took part": "went, used, was used, were used, got used, got put, took part, joined in, participated",

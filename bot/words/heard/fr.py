@@ -1837,6 +1837,10 @@ PHRASES = {
     "mounted": """
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
+    "part way": """
+        jusqu'à (la croupe / mi dos / mi croupe / l'encolure / l'épaule / la queue / la moitié), jusqu'au (garrot / dos / milieu),
+        jusqu'aux (épaules / hanches / oreilles / reins / jarrets / genoux / fesses), à (moitié / mi dos)
+    """,
     "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
     "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
@@ -2658,7 +2662,9 @@ PHRASES = {
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
-        blizzard, dégel, grésil, arc en ciel, brume, brumes
+        blizzard, dégel, grésil, arc en ciel, brume, brumes,
+        (la / une / cette / belle / première / petite / grosse / forte / bonne / grande / les / des / ces / premières)
+        gelée|s (/ blanche / blanches / matinale / matinales / nocturnes), gelée blanche, gelées blanches
     """,
     "compares": "comme, pareil que, idem que",
     "weekday": """
@@ -2721,7 +2727,8 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
-        comme un, comme une, mes deux heures, mes trois heures,
+        j'ai (la polaire / l'imper / le ciré / la doudoune / la veste) (/ tout / toute / bien / complètement)
+        (trempé||e / mouillé||e / rincé||e / détrempé||e), comme un, comme une, mes deux heures, mes trois heures,
         chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
         coup de froid, beau temps, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,
@@ -3030,7 +3037,7 @@ PHRASES = {
         avec tout le monde, tout seul, toute seule, tout seuls, d'un bord, d'un côté, des deux côtés,
         de chaque côté, du côté gauche, du côté droit, côté gauche, côté droit, à gauche, à droite, d'ici,
         d'un bout à l'autre, d'un bord à l'autre, de haut en bas, de la tête aux pieds, de la tête à la queue,
-        du garrot à la queue, jusqu'au garrot, jusqu'aux fesses, sur tout le dos, sur le dessus, dans le bas,
+        du garrot à la queue, sur tout le dos, sur le dessus, dans le bas,
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
@@ -3158,9 +3165,12 @@ PHRASES = {
         après le goûter, après l'apéro, après le foin, après le déjeuner, après le dîner, après le petit déj,
         après la pluie, après l'averse, après la tempête, avant la soupe, avant manger, avant le repas,
         avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
-        avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré la pluie,
-        malgré le froid, malgré le vent, malgré la neige, malgré l'imper, malgré tout, malgré ses couvertures,
-        malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv, direct, illico,
+        avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré l'imper, malgré tout,
+        malgré ses couvertures, malgré les couvertures, malgré son imper, malgré sa couv, direct, illico,
+        malgré (la / cette / toute la / toute cette) (pluie / neige / chaleur / douceur / flotte / boue / grêle / humidité),
+        malgré (le / ce / tout ce) (froid / vent / soleil / gel / brouillard / crachin / redoux / verglas / temps / givre),
+        (malgré / avec / vu / par / sous / après / à cause de) (la / cette / une / les / ces / des) gelée|s
+        (/ blanche / blanches / matinale / matinales / de cette nuit / de la nuit / de ce matin / du matin),
         illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute, en ce moment même,
         c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle,
         (/ la / ma / notre) (tournée / ronde) (du soir / du matin / du midi / de ce soir / de ce matin / de nuit),

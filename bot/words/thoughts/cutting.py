@@ -28,6 +28,7 @@ from bot.words.thoughts.begins import (
 )
 from bot.words.thoughts.clauses import Clause, Thought, is_subject
 from bot.words.thoughts.listed import goes_on
+from bot.words.thoughts.makes_wet import makes_wet
 from bot.words.thoughts.named_at_last import picks_out
 from bot.words.thoughts.one_each import another_gets_one
 from bot.words.thoughts.parting import MOVES, parts, rules_for
@@ -244,6 +245,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     item, before = sentence[at], current.items[-1]
     if before.kinds("state") and not current.pieces and (item.piece is not None or _by_whom(current)):
         return False  # "Pip ripped Ned's sheet", "Lune a mordu Perle"
+    if makes_wet(current.items, len(current.items) - 1, item):
+        return False
     if item.piece is not None and before.piece is not None and any(i.has("over") for i in current.items[-2:-1]):
         return False  # "Tinto lleva debajo de la gris el forro de Bruma"
     if item.piece is not None and not item.piece.owners:

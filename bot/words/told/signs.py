@@ -22,6 +22,7 @@ from bot.words.thoughts.around import (
     wearer_ahead,
 )
 from bot.words.thoughts.clauses import Clause, only_small
+from bot.words.thoughts.makes_wet import makes_wet
 from bot.words.thoughts.named_at_last import named_last, told_at_last
 from bot.words.told.agreement import disagrees, of_the_piece
 from bot.words.told.below import felt_dry_below
@@ -117,6 +118,8 @@ def _predicate(reading: Reading, at: int) -> None:
     if pieces:
         reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         read_state(reading, at, pieces)
+    elif reading.latest == "horse" and makes_wet(items, at, next(iter(items[at + 1 : at + 2]), None)):
+        reading.waiting = [at] if horse_ahead(items, at) else []
     elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):

@@ -54,6 +54,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     _fill_in(change, clause, telling)
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
+    if clause.has("part way") and not (change.add or change.whole):
+        return False  # "le bajé la manta hasta la cruz"
     if any(piece.either for piece in clause.pieces):
         return False
     if change.empty or not _only_that(clause):

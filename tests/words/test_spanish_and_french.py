@@ -1,0 +1,51 @@
+"""Turns that Spanish and French share: who makes whom wet, how far a rug came down, what the frost is."""
+
+import pytest
+
+from tests.words.test_turns_of_speech import said, told
+
+Rows = list[tuple[object, ...]]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # frost is weather; a mare may be frozen
+        ("chenaie", "Perle n'a pas froid malgré cette gelée", [("Perle", "comfortable")]),
+        ("chenaie", "Étoile va bien, malgré les gelées blanches", [("Étoile", "comfortable")]),
+        ("chenaie", "avec la gelée de cette nuit Perle est restée au box", [("Perle", "stall")]),
+        ("chenaie", "grosse gelée ce matin, Perle a froid", [("Perle", "cold")]),
+        ("chenaie", "Perle est gelée ce matin", [("Perle", "cold")]),
+        ("encina", "Canela no está fría pese a la helada", [("Canela", "comfortable")]),
+        ("encina", "Paloma helada pese al sol", [("Paloma", "cold")]),
+        # pulled so far it is on still
+        ("encina", "a Lucero le bajé la manta hasta la grupa", []),
+        ("encina", "Nube suda, le he quitado la manta hasta media espalda", [("Nube", "sweating")]),
+        ("encina", "le saqué la manta a Lucero hasta la noche", [("Lucero", ())]),
+        ("encina", "Lucero está sudado hasta las orejas", [("Lucero", "sweating")]),
+        ("chenaie", "j'ai retiré la couverture d'Ulysse jusqu'aux reins", []),
+        ("chenaie", "Ulysse est trempé jusqu'au garrot", [("Ulysse", "wet")]),
+        # what the speaker has on
+        ("encina", "vengo con el polar chorreando", []),
+        ("encina", "tengo la sudadera toda mojada", []),
+        ("encina", "tengo el polar de Nube empapado", [("nube-polar", "soaked")]),
+        ("encina", "el polar está empapado", [("nube-polar", "soaked")]),
+        ("chenaie", "j'ai la polaire toute trempée", []),
+        ("chenaie", "la polaire est trempée", [("filou-polaire", "soaked")]),
+        # who makes another wet
+        ("encina", "Lucero ha empapado a Canela", [("Canela", "wet")]),
+        ("encina", "Lucero ha mojado a Canela y Nube con el cubo", [("Canela", "wet"), ("Nube", "wet")]),
+        ("encina", "la lluvia ha calado a Moro", [("Moro", "wet")]),
+        ("encina", "Lucero ha empapado el heno", []),
+        ("encina", "Moro ha mojado a mi hija", []),
+        ("encina", "Moro se ha mojado", [("Moro", "wet")]),
+        ("encina", "Moro ha empapado la manta de Lucero", [("lucero-manta", "soaked")]),
+        ("chenaie", "Ulysse a trempé Perle", [("Perle", "wet")]),
+        ("chenaie", "Ulysse a mouillé son foin", []),
+        ("chenaie", "Ulysse a trempé son imper", [("ulysse-impermeable", "soaked")]),
+    ],
+)  # fmt: skip
+def test_it_is_told_of_whom_it_is(name: str, text: str, expected: Rows) -> None:
+    """And of nobody else."""
+    heard = said(text, name)
+    assert (told(heard), heard.ask) == (expected, None)
