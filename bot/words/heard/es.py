@@ -2777,8 +2777,10 @@ PHRASES = {
     """,
     "idiom": """
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
-        (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable / el abrigo /
-        el chubasquero / la chaqueta) (/ todo / toda / bien) (mojad|o|a / empapad|o|a / calad|o|a / chorreando / pingando),
+        (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable /
+        el abrigo /
+        el chubasquero / la chaqueta) (/ todo / toda / bien) (mojad|o|a / empapad|o|a / calad|o|a / chorreando /
+        pingando),
         (me he / nos hemos / me) (mojado / mojé / empapado / empapé / calado / calé / helado / congelado / asado),
         como un, como una, me comí, nos comimos,
         lona del |camión|coche|carro|remolque|tractor|auto|van,
@@ -3239,9 +3241,11 @@ PHRASES = {
         con el frío de esta noche, con el calor de hoy, con el calor de mediodía, con la rasca,
         con la rasca que hace, con esta rasca, con esta agua, bajo el agua, a pleno sol, al solecito,
         a la sombra, al aire, al viento, al fresco, al raso, a la lluvia, (a pesar de / pese a) (/ la / su) manta,
-        (a pesar del / pese al / a pesar de este / pese a este) (frío / viento / aire / calor / sol / hielo / agua / temporal),
+        (a pesar del / pese al / a pesar de este / pese a este) (frío / viento / aire / calor / sol / hielo / agua /
+        temporal),
         (a pesar de / pese a) (la / esta) (lluvia / helada / nieve / humedad / niebla / tormenta / calor / rasca),
-        (a pesar de / pese a) (todo / que llueve / que hiela / que hace frío / que hace calor), de esta mañana, de esta noche,
+        (a pesar de / pese a) (todo / que llueve / que hiela / que hace frío / que hace calor), de esta mañana,
+        de esta noche,
         de esta tarde, de hoy, de anoche, de ahora, de la mañana, de la tarde, de la noche,
         esta mañana temprano, esta mañana a primera hora, esta mañana al llegar, esta tarde al llegar,
         esta noche al llegar, esta mañana ya, en ronda, en la ronda de la mañana, en la ronda de la tarde,

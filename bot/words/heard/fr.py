@@ -1838,7 +1838,8 @@ PHRASES = {
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
     "part way": """
-        jusqu'à (la croupe / mi dos / mi croupe / l'encolure / l'épaule / la queue / la moitié), jusqu'au (garrot / dos / milieu),
+        jusqu'à (la croupe / mi dos / mi croupe / l'encolure / l'épaule / la queue / la moitié), jusqu'au (garrot /
+        dos / milieu),
         jusqu'aux (épaules / hanches / oreilles / reins / jarrets / genoux / fesses), à (moitié / mi dos)
     """,
     "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
@@ -3167,8 +3168,10 @@ PHRASES = {
         avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
         avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré l'imper, malgré tout,
         malgré ses couvertures, malgré les couvertures, malgré son imper, malgré sa couv, direct, illico,
-        malgré (la / cette / toute la / toute cette) (pluie / neige / chaleur / douceur / flotte / boue / grêle / humidité),
-        malgré (le / ce / tout ce) (froid / vent / soleil / gel / brouillard / crachin / redoux / verglas / temps / givre),
+        malgré (la / cette / toute la / toute cette) (pluie / neige / chaleur / douceur / flotte / boue / grêle /
+        humidité),
+        malgré (le / ce / tout ce) (froid / vent / soleil / gel / brouillard / crachin / redoux / verglas / temps /
+        givre),
         (malgré / avec / vu / par / sous / après / à cause de) (la / cette / une / les / ces / des) gelée|s
         (/ blanche / blanches / matinale / matinales / de cette nuit / de la nuit / de ce matin / du matin),
         illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute, en ce moment même,

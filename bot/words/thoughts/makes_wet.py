@@ -9,7 +9,7 @@ TO = ("a", "al")  # Spanish, before an animal or a person
 
 
 def makes_wet(items: Sequence[Item], at: int, behind: Item | None) -> bool:
-    """Whether the word at this place is what its subject does to what stands behind; "ha sudado", "se ha mojado" is not.
+    """Whether the word at this place is what its subject does to what stands behind; "se ha mojado" is not.
 
     behind: the next word, which may be of another thought yet.
     """
