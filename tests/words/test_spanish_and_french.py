@@ -32,6 +32,16 @@ Rows = list[tuple[object, ...]]
         ("encina", "el polar está empapado", [("nube-polar", "soaked")]),
         ("chenaie", "j'ai la polaire toute trempée", []),
         ("chenaie", "la polaire est trempée", [("filou-polaire", "soaked")]),
+        # took it off her: the piece spoken of last, and no thing
+        ("chenaie", "Noisette a sué dans son outdoor, je lui ai enlevée", [
+            ("Noisette", "sweating"), ("Noisette", ()),
+        ]),
+        ("chenaie", "l'imper d'Ulysse est trempé, on le lui a retiré", [
+            ("ulysse-impermeable", "soaked"), ("Ulysse", ()),
+        ]),
+        ("chenaie", "Perle a chaud avec sa 250, je la lui ai ôtée", [("Perle", "hot"), ("Perle", ())]),
+        ("chenaie", "Perle avait une écharde, je la lui ai retirée", []),
+        ("chenaie", "Perle a chaud avec sa 250, sa selle frottait, je la lui ai enlevée", [("Perle", "hot")]),
         # who makes another wet
         ("encina", "Lucero ha empapado a Canela", [("Canela", "wet")]),
         ("encina", "Lucero ha mojado a Canela y Nube con el cubo", [("Canela", "wet"), ("Nube", "wet")]),

@@ -18,6 +18,8 @@ GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) t
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
 THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
 OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
+IT_OFF = """(je / j' / on) (la lui / le lui / les lui / lui / la leur / le leur / les leur / leur / y) (ai / a)
+    (enlevé / enlevée / enlevés / enlevées / retiré / retirée / ôté / ôtée / viré / virée / tombé / tombée)"""
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -1117,6 +1119,7 @@ PHRASES = {
         glissé son, glissé le, glissé les, glissé ses
     """,
     "took off": f"""
+        {IT_OFF},
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
@@ -2901,8 +2904,8 @@ PHRASES = {
         mon vieux poney, mon ptit poney, mon selle français, ma selle française, ma mule, mon mulet,
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
-    "it": """
-        ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
+    "it": f"""
+        {IT_OFF}, ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
         j'y ai viré, j'y ai retiré

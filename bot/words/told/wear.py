@@ -93,7 +93,7 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if change.empty:
         as_before(clause, change, telling)
-    if change.empty and telling.spoken is not None and clause.has("it"):
+    if change.empty and telling.spoken is not None and clause.has("it") and not telling.thing:
         _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
 
 
