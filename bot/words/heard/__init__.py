@@ -65,6 +65,8 @@ MEANINGS = {
     "it is": "of the weather: how it is, behind it, is no horse's: 'il fait vraiment froid'",
     "else": "else, behind what was done and before how she would be: 'mis la polaire sinon elle a froid'",
     "freezes": "of the weather, or of the horse named right before: 'Pépito il gèle'",
+    "story": "a book, a film, a song: a name right behind it is somebody's in it: 'relu l'Odyssée, Ulysse est trempé'",
+    "reads": "read, watched, finished: a story, where one stands behind it",
     "at somebody's": "with 'my cousin' behind it: a pony told of there is none of this barn",
     "elsewhere": "another yard than the barn: horses told of there are none of it",
     "they have": "have, of others: 'they have three ponies' are none of this barn",

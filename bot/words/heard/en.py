@@ -1037,6 +1037,8 @@ PHRASES = {
     "else": "",
     "freezes": "",
     "at somebody's": "",
+    "story": "book, novel, film, movie, episode, cartoon, odyssey, iliad, comic, saga, series, song",
+    "reads": "read, reread, reading, watched, watching, rewatched, finished the last of",
     "elsewhere": """
         (on / in) (a / the / this) (video / reel / clip), (on / off) (tiktok / instagram / insta / facebook / youtube),
         (on / in / from) (the / ) (telly / tv / film / movie),

@@ -1292,6 +1292,13 @@ PHRASES = {
     "else": "",
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
+    "story": """
+        libro, novela, película, peli, capítulo, episodio, odisea, ilíada, cómic, saga, telenovela, serie, cuento, canción
+    """,
+    "reads": """
+        (he / hemos / estoy / / acabo de) (leído / releído / visto / leyendo / viendo / ver / leer), leí, vi, vimos, terminé,
+        acabé, (he / hemos) (terminado / acabado)
+    """,
     "elsewhere": """
         (en / de) (un / el / este) (vídeo / reel), en (tiktok / instagram / insta / facebook / youtube),
         (de / en) la (tele / serie / peli / película / telenovela),

@@ -1201,6 +1201,14 @@ PHRASES = {
     "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
+    "story": """
+        livre, roman, bouquin, film, épisode, dessin animé, bd, manga, odyssée, iliade, saga, chapitre, tome, conte,
+        légende, série, chanson
+    """,
+    "reads": """
+        (j'ai / on a / / je viens de / j'avais) (lu / relu / regardé / vu / revu / dévoré / commencé / maté / lire / relire /
+        regarder / finir / terminer / fini / terminé)
+    """,
     "elsewhere": """
         (dans / sur) (une / la / cette) vidéo, sur (tiktok / instagram / insta / facebook / youtube),
         (à / de) la (télé / série), du film,
@@ -2905,7 +2913,8 @@ PHRASES = {
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
     "it": f"""
-        {IT_OFF}, ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
+        {IT_OFF}, ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e,
+        je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
         j'y ai viré, j'y ai retiré

@@ -16,6 +16,8 @@ WHICH = ("relative", "that of", "one")  # "celle", "la que": which one it is
 LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
 REACH = 6  # words
+STORY_REACH = 12  # words
+ENDS = (".", "!", "?", "\n")
 NOBODYS = frozenset(("no name",))
 
 
@@ -34,7 +36,7 @@ def _my(items: Sequence[Item], at: int) -> bool:
 
 
 def _bears_it(items: Sequence[Item], at: int) -> bool:
-    if _of_elsewhere(items, at):
+    if _of_elsewhere(items, at) or _in_a_story(items, at):
         return True
     if not at:
         return False
@@ -43,6 +45,18 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
     if any(i.has("said") for i in items[max(0, at - 3) : at]):
         return False  # "dice mi hermana Lola está sudada"
     return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)
+
+
+def _in_a_story(items: Sequence[Item], at: int) -> bool:
+    """As in "j'ai relu l'Odyssée, Ulysse est trempé"; whoever shivers or is ill may be the horse all the same."""
+    for k in range(at - 1, max(-1, at - STORY_REACH), -1):
+        if items[k].text in ENDS:
+            return False
+        if "story" in items[k].means:
+            before = items[max(0, k - REACH // 2) : k]
+            told_in = any(i.has("reads", "done", "in") for i in before) and any(i.has("article", "my") for i in before)
+            return told_in and not any(i.has("sign shivering", "sign unwell") for i in items[at + 1 : at + REACH])
+    return False
 
 
 def _some(items: Sequence[Item], at: int) -> bool:
