@@ -1293,10 +1293,12 @@ PHRASES = {
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
     "story": """
-        libro, novela, película, peli, capítulo, episodio, odisea, ilíada, cómic, saga, telenovela, serie, cuento, canción
+        libro, novela, película, peli, capítulo, episodio, odisea, ilíada, cómic, saga, telenovela, serie, cuento,
+        canción
     """,
     "reads": """
-        (he / hemos / estoy / / acabo de) (leído / releído / visto / leyendo / viendo / ver / leer), leí, vi, vimos, terminé,
+        (he / hemos / estoy / / acabo de) (leído / releído / visto / leyendo / viendo / ver / leer), leí, vi, vimos,
+        terminé,
         acabé, (he / hemos) (terminado / acabado)
     """,
     "elsewhere": """

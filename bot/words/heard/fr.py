@@ -1206,7 +1206,8 @@ PHRASES = {
         légende, série, chanson
     """,
     "reads": """
-        (j'ai / on a / / je viens de / j'avais) (lu / relu / regardé / vu / revu / dévoré / commencé / maté / lire / relire /
+        (j'ai / on a / / je viens de / j'avais) (lu / relu / regardé / vu / revu / dévoré / commencé / maté / lire /
+        relire /
         regarder / finir / terminer / fini / terminé)
     """,
     "elsewhere": """

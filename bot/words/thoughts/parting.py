@@ -17,6 +17,7 @@ from bot.words.thoughts.begins import (
     seen_there,
     stays_or_goes_on,
     tells_of_a_piece,
+    the_rest_as_well,
     told_of_a_horse,
     told_of_one,
 )
@@ -169,6 +170,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "(Lola) ha entrado en calor y todos los caballos hechos ya"
     if pure and current.of_something and did_a_deed(current) and _of_one(sentence[at + 1 :]):
         return "and"  # "llego a montar a Luna y Canela está muy caliente"
+    if following.has("the rest") and the_rest_as_well(current, sentence[at + 1 :]):
+        return STAYS
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
     if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
