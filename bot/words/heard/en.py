@@ -2524,7 +2524,15 @@ PHRASES = {
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
         electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
         tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
-        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord, barista, waiter, waitress,
+        barman, barmaid, bartender, baker, butcher, chef, hairdresser, barber, cleaner, carpenter, joiner, plasterer,
+        decorator, mechanic, handyman, gardener, caretaker, janitor, receptionist, secretary, accountant, solicitor,
+        lawyer, estate agent, realtor, bookkeeper, librarian, shop assistant, cashier, babysitter, childminder, nanny,
+        policeman, policewoman, fireman, firefighter, paramedic, pharmacist, surgeon, surveyor, architect, welder,
+        painter, bricklayer, glazier, locksmith, (bus / taxi / truck / lorry / van / cab / tractor) driver, lifeguard,
+        (milk / fence / gate / bin / window / gas / tv / cable / water / oil / coal / muck / digger / ups / ice cream)
+        (man / guy), milkman, binman, lollipop lady, lunch lady, dog |walker|groomer, tutor, lecturer, professor, vicar,
+        pastor, priest, photographer, journalist
     """,
     "calling": """
         vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
@@ -3853,7 +3861,8 @@ PHRASES = {
         (the / our / my / your / his / her / a) (dog / cat / pup / puppy / kitten),
         (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
-        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
+        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador, bug, bugs, beetle, beetles,
+        butterfly, hamster, guinea |pig|pigs, tortoise, parrot, budgie, goldfish, duck, ducks, duckling, ducklings
     """,
     "some day": """
         roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,

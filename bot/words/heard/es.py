@@ -2953,7 +2953,11 @@ PHRASES = {
         herrador|a, dentista, fisio, veterinari|o|a, osteópata, podólog|o|a, guarnicioner|o|a, esquilador|a,
         entrenador|a, profe, profesor|a, monitor|a, moz|o|a, encargad|o|a, fontanero, electricista, albañil,
         repartidor, cartero, camionero, transportista, doctor|a, enfermer|o|a, médico, médica, cuadrero, caballerizo,
-        capataz, vecin|o|a, jef|e|a, jinete
+        capataz, vecin|o|a, jef|e|a, jinete, camarer|o|a, barista, panader|o|a, carnicer|o|a, peluquer|o|a, barbero,
+        carpinter|o|a, mecánic|o|a, jardiner|o|a, conserje, recepcionista, secretari|o|a, contable, abogad|o|a,
+        bibliotecari|o|a, cajer|o|a, niñera, canguro, policía, bomber|o|a, farmacéutic|o|a, ciruj|ano|ana, arquitect|o|a,
+        soldador|a, pintor|a, cerrajer|o|a, taxista, conductor|a, frutero, pescadero, socorrista, periodista, fotógraf|o|a,
+        cura, limpiador|a, cociner|o|a, basurero, lechero, tendero
     """,
     "people do": """
         (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),

@@ -2856,7 +2856,11 @@ PHRASES = {
         sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
         palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
         électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
-        secrétaire, tondeur, tondeuse de métier
+        secrétaire, tondeur, tondeuse de métier, serveur, serveuse, barista, boulangère, boucher, bouchère, coiffeur,
+        coiffeuse, barbier, menuisier, charpentier, mécanicien||ne, garagiste, jardinier, jardinière, concierge, gardien||ne,
+        réceptionniste, comptable, avocat||e, bibliothécaire, caissier, caissière, nounou, policier, policière, gendarme,
+        pompier, pharmacien||ne, chirurgien||ne, architecte, soudeur, peintre, serrurier, taxi, conducteur, conductrice,
+        photographe, journaliste, curé, cuisinier, cuisinière, éboueur, laitier, épicier, épicière, femme de ménage
     """,
     "people do": """
         (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,

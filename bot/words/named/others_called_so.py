@@ -92,8 +92,9 @@ def _called(items: Sequence[Item], at: int) -> bool:
 
 
 def _make(items: Sequence[Item], at: int) -> bool:
-    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots": what it is stands beside the name."""
+    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots", "our little June bug": what it is stands beside it."""
     before, opener = items[at - 1], items[at - 2] if at > 1 else items[at - 1]
     if before.has(*GOODS):
         return opener is not before and opener.has(*WHOSE)
-    return before.has("my") and any(i.has(*GOODS) for i in items[at + 1 : at + 2])
+    ours = before.has("my") or (before.has("young", *LIKE) and opener.has("my"))
+    return ours and any(i.has("animal", *GOODS) for i in items[at + 1 : at + 2])
