@@ -92,7 +92,7 @@ def _called(items: Sequence[Item], at: int) -> bool:
 
 
 def _make(items: Sequence[Item], at: int) -> bool:
-    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots", "our little June bug": what it is stands beside it."""
+    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots", "our June bug": what it is is said too."""
     before, opener = items[at - 1], items[at - 2] if at > 1 else items[at - 1]
     if before.has(*GOODS):
         return opener is not before and opener.has(*WHOSE)

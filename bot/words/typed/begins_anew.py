@@ -1,4 +1,4 @@
-"""Phrases of several words of which some belong to what begins there: "est en" before "en sueur", "her cooler | now"."""
+"""Phrases of several words, some of which belong to what begins there: "est en" before "en sueur", "her cooler now"."""
 
 from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon
@@ -28,7 +28,7 @@ def without_what_begins_anew(
 
 
 def _her_piece(texts: Words, at: int, behind: int, lexicon: Lexicon) -> bool:
-    """As in "she's in her cooler | now", "the cooler | out": what is worn, where, and when; "it's cooler now" is none."""
+    """As in "she's in her cooler | now", "the cooler | out": what is worn; not "it's cooler now"."""
     piece = any(m.startswith("kind ") for m in lexicon.phrases.longest((texts[at],), 0)[0])
     if not piece or lexicon.phrases.longest(texts[max(0, at - 1) : at], 0)[0].isdisjoint(DETERMINING):
         return False
