@@ -8,7 +8,7 @@ from bot.state import State
 from bot.words.clothing.clothes import find
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
@@ -199,7 +199,7 @@ def _asked_to_keep(sentence: Sequence[Item]) -> bool:
     """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
     words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
     opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
-    return opens and any(i.has("keep", "do not rug") for i in words[2:4]) and any(i.has("please") for i in words)
+    return opens and some_mean(words[2:4], "keep", "do not rug") and some_mean(words, "please")
 
 
 def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:

@@ -7,15 +7,9 @@ import pytest
 from bot.barn import demo_path, load
 from bot.events import GarmentIs, Wearing
 from bot.state import as_filed
-from bot.words import Heard, read
+from bot.words import read
 from tests.words.corpus import barn
-from tests.words.test_turns_of_speech import told
-
-
-def said(text: str, where: str = "oak") -> Heard:
-    """What the manager of a barn is understood to say."""
-    here = barn(where)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, said_in, told
 
 
 @pytest.mark.parametrize(
@@ -149,7 +143,7 @@ def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: 
 def test_navy_is_one_colour(text: str) -> None:
     """Said in two words in any language; that another piece is blue does not matter."""
     here = load(demo_path())
-    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs("maple-medium", "dry"),)
+    assert said_in(here, text).events == (GarmentIs("maple-medium", "dry"),)
 
 
 @pytest.mark.parametrize(
@@ -212,7 +206,7 @@ def test_a_strap_put_on_a_rug_dresses_nobody(text: str, where: str, garment: str
 def test_what_stays_on_is_not_guessed(text: str, wear: tuple[str, ...] | None) -> None:
     """She wears a 220: whether that came off as "her 200", nobody knows, but a sheet takes its place."""
     here = load(demo_path())
-    heard = read(text, here.people[0], here, as_filed(here))
+    heard = said_in(here, text)
 
     assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])
 
@@ -232,4 +226,4 @@ def test_a_nickname_within_which_a_longer_one_begins_is_not_meant(text: str, gar
     garments = tuple(g.model_copy(update={"also": called.get(g.id, g.also)}) for g in here.garments)
     here = here.model_copy(update={"garments": garments})
 
-    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs(garment, "damp"),)
+    assert said_in(here, text).events == (GarmentIs(garment, "damp"),)

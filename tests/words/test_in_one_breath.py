@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "Clementine")
 

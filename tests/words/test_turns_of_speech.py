@@ -2,28 +2,7 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import read
-from bot.words.meaning import Heard
-from tests.words.corpus import barn
-
-FIELDS = ("horse", "sign", "setting", "garment", "state", "wear", "about", "style", "keep_bare", "where", "horses")
-
-
-def told(heard: Heard) -> list[tuple[object, ...]]:
-    """Each event's subject and what is said of it; a setting only where it is not the field."""
-    rows = [[(name, getattr(event, name, None)) for name in FIELDS] for event in heard.events]
-    return [
-        tuple(v for name, v in row if v is not None and not (name == "setting" and v == "turnout") and name != "where")
-        + tuple(v for name, v in row if name == "where" and v is not None)
-        for row in rows
-    ]
-
-
-def said(text: str, name: str) -> Heard:
-    """The message as the barn's manager writes it."""
-    here = barn(name)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(

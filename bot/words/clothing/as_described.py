@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import RUGS, Piece, colour
 
@@ -18,7 +18,7 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
     ids = next((i.pieces for i in run if i.pieces and not (i.kinds("kind") or i.kinds("weight") or i.has("rug"))), ())
     kinds = {kind for i in run for kind in i.kinds("kind")}
     weights = [weight for i in run for weight in i.kinds("weight")]
-    rug = not kinds and any(i.has("rug") for i in run)
+    rug = not kinds and some_mean(run, "rug")
     fill = (numbers[0], numbers[0]) if numbers else WEIGHTS[weights[0]] if weights else None
     if rug or (not kinds and weights):
         kinds = set(RUGS)
@@ -29,7 +29,7 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
         fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
         sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
         return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
-    spare = any(i.has("spare") for i in run)
+    spare = some_mean(run, "spare")
     called = frozenset(i.text for i in run if i.kinds("weight")) | frozenset(weights)
     several = any(i.text.endswith("s") and (i.kinds("kind") or i.kinds("weight") or i.has("rug")) for i in run)
     return Piece(

@@ -10,7 +10,7 @@ from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.lookup.gender import gender_of
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece, colour
 from bot.words.thoughts.sentences import REACH
@@ -147,7 +147,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return None
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
-    if not (weak and (starts or _determined(before)) and _ends(after)) or all(i.has("one") for i in run):
+    if not (weak and (starts or _determined(before)) and _ends(after)) or all_mean(run, "one"):
         return None
     return piece_of(run, numbers, roster)
 
@@ -195,7 +195,7 @@ def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -
         return True
     housed = at > 0 and items[at - 1].has("in")  # "put Pip in stable"
     nouns = [i for i in run if i.text in roster.nouns and not (housed and i.has("place stall"))]
-    moved = bool(nouns) and any(i.has("put on", "took off") for i in items[max(0, at - 3) : at])
+    moved = bool(nouns) and some_mean(items[max(0, at - 3) : at], "put on", "took off")
     laid = bool(nouns) and _laid_over(items, at + len(run))
     return moved or laid or any(not i.has("place stall", "body") for i in nouns)
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.lookup.items import NOTHING, Item, places
+from bot.words.lookup.items import NOTHING, Item, places, some_mean
 from bot.words.named.weatherlike import clothing
 
 WHOSE = ("article", "her")
@@ -62,7 +62,7 @@ def _worn(items: Sequence[Item], at: int) -> bool:
     """As in "wearing his stable", "in only her stable", "in his liner and stable", "his stable is in the wash"."""
     verb, then = [*items[at + 1 : at + 3], NOTHING, NOTHING][:2]
     if verb.kinds("state") or (verb.has("is", "has") and (then.kinds("state") or then.has("some", "strap"))):
-        return any(i.has("state washing", "state torn") for i in items[at + 1 : at + 4])
+        return some_mean(items[at + 1 : at + 4], "state washing", "state torn")
     before = _past_owner(items, at)
     if before.has("wears", "only"):
         return not (before.has("in", "inwards", "and") or before.text.endswith(" in"))  # "now in her stable"

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece
 
@@ -30,14 +30,14 @@ def kept_by(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:
 
 def _some_horse(before: Sequence[Item], run: Sequence[Item], piece: Piece) -> bool:
     """As in "un petit gris", "a little grey": a coat colour, and how big or old; of no particular one."""
-    sized = any(i.has("young") for i in run) and any(i.has("some") for i in (*before[-1:], *run[:1]))
+    sized = some_mean(run, "young") and some_mean((*before[-1:], *run[:1]), "some")
     return sized and not (piece.ids or piece.kinds or piece.rug or piece.spare or piece.fill)
 
 
 def _whose(behind: Sequence[Item]) -> Item | None:
     """As in "(lona) del tractor": of what it is, where that has an article; a horse of the barn needs none."""
     joins = list(takewhile(lambda i: i.has("of", "article", "my"), behind))
-    whose = any(i.has("of") and not i.has("toward") for i in joins) and any(i.has("article", "my") for i in joins)
+    whose = any(i.has("of") and not i.has("toward") for i in joins) and some_mean(joins, "article", "my")
     return behind[len(joins)] if whose and len(joins) < len(behind) else None
 
 

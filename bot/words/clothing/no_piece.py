@@ -2,14 +2,14 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import WETNESS, Item
+from bot.words.lookup.items import WETNESS, Item, some_mean
 
 
 def lamp(items: Sequence[Item], end: int) -> bool:
     """As in "the light over Otto's stall", "the light in the barn": nothing that is worn."""
     behind = items[end : end + 4]
     there = behind[:1] and behind[0].has("over", "in", "beside")
-    return bool(there) and any(i.has("place stall", "place field") for i in behind)
+    return bool(there) and some_mean(behind, "place stall", "place field")
 
 
 def how_it_is(run: Sequence[Item], before: Item | None) -> bool:
@@ -23,5 +23,5 @@ def neck_of_hers(items: Sequence[Item], at: int, end: int) -> bool:
     """As in "húmedo por el cuello": where it is wet."""
     if not all(i.kinds("kind") == ["neck"] for i in items[at:end]) or (end < len(items) and items[end].has("of")):
         return False
-    wet = any(i.has(*WETNESS) for i in items[max(0, at - 4) : at])
+    wet = some_mean(items[max(0, at - 4) : at], *WETNESS)
     return wet and items[at - 1].has("article", "her", "in", "after")

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, of_clothes, predicate
+from bot.words.lookup.items import Item, of_clothes, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
@@ -40,7 +40,7 @@ def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) ->
 
 def _put_in_its_place(item: Item, before: Sequence[Item]) -> bool:
     """As in "swapped the heavy for the medium": the word between the two is no article."""
-    return item.has("for another") and any(i.has("swapped", "brought") for i in before[-REACH:])
+    return item.has("for another") and some_mean(before[-REACH:], "swapped", "brought")
 
 
 def _of(piece: Piece, owner: Item) -> Piece:

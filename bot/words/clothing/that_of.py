@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.words.heard.colours import COLOURS
-from bot.words.lookup.items import WETNESS, Item, of_clothes, places
+from bot.words.lookup.items import WETNESS, Item, of_clothes, places, some_mean
 from bot.words.lookup.piece import RUGS, Piece
 
 OWNING = frozenset(("that of", "own", "of"))
@@ -52,10 +52,10 @@ def _her_own(items: Sequence[Item], at: int) -> int:
     article = items[at].has("that of", "article") and not items[at].has("own") and at + 1 < len(items)
     own = items[at + 1] if article else items[at]
     words = 2 if article else 1
-    hers = own.has("her") and not any(i.has("is") for i in items[at + words : at + words + 1])  # "his is soaked"
+    hers = own.has("her") and not some_mean(items[at + words : at + words + 1], "is")  # "his is soaked"
     if not own.has("own") or hers:
         return 0
-    moved = any(i.has("took off", "put on") for i in items[max(0, at - 2) : at])
+    moved = some_mean(items[max(0, at - 2) : at], "took off", "put on")
     return words if moved or _said_to_be(items, at + words) else 0
 
 
@@ -64,12 +64,12 @@ def _said_to_be(items: Sequence[Item], at: int) -> bool:
     said = items[at : at + 1] if at < len(items) and items[at].kinds("state") else items[at + 1 : at + 4]
     how = next((i for i in said if not i.has("is", "was", "time", "very")), None)  # "his own is wet", "is in wash"
     is_so = at < len(items) and (how is items[at] or items[at].has("is", "was")) and not items[at].has("put on")
-    as_well = any(i.has("and") for i in items[max(0, at - 3) : at])  # "y la suya" may be another's
+    as_well = some_mean(items[max(0, at - 3) : at], "and")  # "y la suya" may be another's
     before = items[max(0, at - REACH) : at]
     if not is_so or as_well or how is None or not of_clothes(how):
         return False
     pieces = [i.piece for i in before if i.piece is not None]
-    dressed = any(i.has("put on", "wears", "swapped") for i in before)
+    dressed = some_mean(before, "put on", "wears", "swapped")
     dressed = dressed or any(i.has("in") and then.piece is not None for i, then in pairwise(before))
     dressed = dressed or any(i.piece is not None and then.has("on") for i, then in pairwise(before))
     wearers = {i.horses for i in before if i.horses}
@@ -116,7 +116,7 @@ def _piece(items: Sequence[Item], at: int, whose: int, last: Piece | None) -> Pi
     told = after is not None and of_clothes(after)
     listed = after is not None and after.has("and")  # "la de Sultán y la granate ya secas"
     told = told or (listed and any(map(of_clothes, items[whose + 1 :])))
-    told = told or any(i.has("strap") for i in items[:at])  # "correa rota en la del Cid"
+    told = told or some_mean(items[:at], "strap")  # "correa rota en la del Cid"
     moved = at > 0 and items[at - 1].has("took off", "put on")
     return (
         Piece(said, RUGS, owners=owners, rug=True)

@@ -1,8 +1,9 @@
 """Items: what the words of a message may stand for, before anybody knows what it says."""
 
-from collections.abc import Container, Iterable
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cache
+from operator import attrgetter
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -56,6 +57,7 @@ class Item:
 
 
 NOTHING = Item("", "")  # where no word stands
+MEANS = attrgetter("means")
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,12 +76,37 @@ class Alone:
 
 def meanings_of(items: Iterable[Item]) -> frozenset[str]:
     """Every meaning among these words: what none of them has need not be looked for one by one."""
-    return frozenset().union(*[item.means for item in items])
+    return frozenset().union(*map(MEANS, items))
 
 
 def places(items: Iterable[Item], meanings: frozenset[str]) -> list[int]:
     """Where words of any of these meanings stand; most of a message need not be looked at any closer."""
     return [at for at, item in enumerate(items) if not meanings.isdisjoint(item.means)]
+
+
+def named_near(items: Sequence[Item], meanings: frozenset[str], *, before: int = 0, behind: int = 0) -> list[int]:
+    """Where a horse is named and a word of any of these meanings stands near: at most so many words before, or behind.
+
+    The name's own meanings count. What is only told by such words need not be looked for at the other names.
+    """
+    near = {k for at in places(items, meanings) for k in range(at - behind, at + before + 1)}
+    return [at for at, item in enumerate(items) if item.horses and at in near]
+
+
+def some_mean(items: Iterable[Item], *meanings: str) -> bool:
+    """Whether any of these words has any of these meanings."""
+    for item in items:  # noqa: SIM110 - asked oftener than anything else: a generator costs more than the looking
+        if not item.means.isdisjoint(meanings):
+            return True
+    return False
+
+
+def all_mean(items: Iterable[Item], *meanings: str) -> bool:
+    """Whether each of these words has any of these meanings; so it is where there are none."""
+    for item in items:  # noqa: SIM110
+        if item.means.isdisjoint(meanings):
+            return False
+    return True
 
 
 def predicate(item: Item) -> bool:
@@ -89,12 +116,18 @@ def predicate(item: Item) -> bool:
 
 def of_a_horse(item: Item) -> bool:
     """Says how a horse is, or how wet either of the two: no state that only a piece has."""
-    return predicate(item) and not item.kinds("state")
+    return bool(item.means) and says_how(item.means) and not has_state(item.means)
 
 
 def of_clothes(item: Item) -> bool:
     """Says how wet something is, or a state that only a piece has."""
-    return item.has(*WETNESS) or bool(item.kinds("state"))
+    return bool(item.means) and (not item.means.isdisjoint(WETNESS) or has_state(item.means))
+
+
+@cache
+def has_state(means: frozenset[str]) -> bool:
+    """Whether any of these meanings is a state that only a piece has."""
+    return any(m.startswith("state ") for m in means)
 
 
 @cache

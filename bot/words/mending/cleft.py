@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, all_mean, places, predicate, some_mean
 
 PICKED = frozenset(("relative", "i"))
 DENIALS = frozenset(("not",))
@@ -50,7 +50,7 @@ def _other_at_last(items: Sequence[Item]) -> Sequence[Item]:
         before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))
         one = next((k for k in range(at + 1, min(len(items), at + 3)) if items[k].horses), len(items))
         other = next((k for k in range(one + 1, min(len(items), one + REACH)) if items[k].horses), len(items))
-        told = any(predicate(i) for i in before) and any(i.has("relative") for i in before)
+        told = any(predicate(i) for i in before) and some_mean(before, "relative")
         joins = all(i.text in ",;" or i.has(*SMALL) for i in items[one + 1 : other])
         if told and joins and one < other < len(items) and _ends_there(items, other + 1):
             return [*items[:at], IS, *items[other:]]
@@ -62,7 +62,7 @@ def _so_is_the_other(items: Sequence[Item]) -> Sequence[Item]:
     found = list(items)
     for at in reversed(places(items, IT_IS)):
         who = next((k for k in range(at + 1, min(at + 4, len(items))) if items[k].horses), at)
-        it_is = who > at and _is_behind(items, at) and all(i.has(*SMALL) for i in items[at:who])
+        it_is = who > at and _is_behind(items, at) and all_mean(items[at:who], *SMALL)
         how = _denied_before(items, at) if it_is and _ends_there(items, who + 1) else -1
         if how >= 0:
             found[at : who + 1] = [PAUSE, items[who], items[how]]
@@ -75,7 +75,7 @@ def _denied_before(items: Sequence[Item], at: int) -> int:
     first = next((k for k in range(pause - 1, max(-1, pause - REACH), -1) if items[k].horses), pause)
     said = items[first:pause]
     told = [k for k in range(first, pause) if items[k].kinds("sign")]
-    plainly = len(told) == 1 and not any(i.mark for i in said) and any(i.has("not", "not behind") for i in said)
+    plainly = len(told) == 1 and not any(i.mark for i in said) and some_mean(said, "not", "not behind")
     return told[0] if plainly else -1
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.mending.mending import TAKES_BACK, mend_each
 from bot.words.thoughts.clauses import soft
 
@@ -31,7 +31,7 @@ def _said_first(kept: Sequence[Item]) -> int | None:
     for at in range(len(kept) - 1, max(len(kept) - REACH, -1), -1):
         if _tells(kept[at]):
             near = kept[max(0, at - REACH) : at]
-            return None if any(i.has("not", "stopped") for i in near) else at
+            return None if some_mean(near, "not", "stopped") else at
         if not (soft(kept[at]) or kept[at].text in PAUSES):
             return None
     return None

@@ -5,7 +5,7 @@ A word of the language with its article is a thing until something is said of it
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import WETNESS, Item, of_a_horse, predicate
+from bot.words.lookup.items import WETNESS, Item, all_mean, of_a_horse, predicate, some_mean
 from bot.words.named.weatherlike import SKY, clothing, told_of_its_body
 
 HANDLED = (
@@ -54,7 +54,7 @@ def _handled(items: Sequence[Item], at: int, before: Item, opener: Item | None) 
         any(i.kinds("sign") or i.has("wet", "soaked") for i in items[at + 1 : at + NEAR]) and at < 3
     )  # "a la sombra le roza"
     told = told or (_ends(items, at) and any(i.kinds("sign") and i.text.startswith(OF_WHOM) for i in around))
-    if not toward or not (told or any(i.has(*HANDLED) for i in around)):
+    if not toward or not (told or some_mean(around, *HANDLED)):
         return False
     in_the_sun = items[at].has(*SKY) and before.has("toward") and any(clothing(i) for i in around)
     return not in_the_sun
@@ -73,11 +73,11 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         rest = rest[1:]
     if not rest:
         return False
-    if len(rest) > 1 and rest[0].has("what") and rest[1].has("ask wearing") and all(i.has("time") for i in rest[2:]):
+    if len(rest) > 1 and rest[0].has("what") and rest[1].has("ask wearing") and all_mean(rest[2:], "time"):
         return True  # "la tortita que lleva hoy"
     if rest[0].has("ask why"):
         return True  # "y la canela por qué anda sin nada"
-    if rest[0].has("subject") and rest[0].has("i") and any(i.has("put on", "took off") for i in rest[:4]):
+    if rest[0].has("subject") and rest[0].has("i") and some_mean(rest[:4], "put on", "took off"):
         return True  # "la belle je lui ai retiré son imper"
     if rest[0].has("took off") and any(clothing(i) for i in rest[1:]):
         return True  # "la paloma se quitó la manta"
@@ -90,11 +90,11 @@ def _said_of_horses(items: Sequence[Item], at: int) -> bool:
         return True  # "la nube tiene el lomo mojado"
     if goes and not items[at].has("sky") and rest[0].kinds("everyday"):
         return True  # "la nube anda bien helada": no cloud does
-    if rest[0].has("in", "toward") and any(i.has("place stall", "place field") for i in rest[1:3]):
+    if rest[0].has("in", "toward") and some_mean(rest[1:3], "place stall", "place field"):
         rest = [i for i in rest if i.has("place stall", "place field")]  # "la sombra en el box"
     if rest[0].has("bare", "done", *MOVED) and not items[at].has(*SKY, "colour"):
         return True  # "la pulga adentro"
-    skin = any(i.has("body") for i in rest)  # "la negra está mojada" may be a rug; "… hasta el cuero" is no rug
+    skin = some_mean(rest, "body")  # "la negra está mojada" may be a rug; "… hasta el cuero" is no rug
     doubtful = (items[at].has(*SKY) and not rest[0].has("everyday comfortable")) or (
         items[at].has("colour") and rest[0].has(*WETNESS) and not skin
     )

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, all_mean, some_mean
 
 
 def behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
@@ -16,7 +16,7 @@ def behind_brackets(rest: Sequence[Item]) -> Sequence[Item]:
 def past_neighbour(rest: Sequence[Item]) -> Sequence[Item]:
     """What is said behind "next to Otto", ", unlike Otto,"."""
     paused = rest[:1] and rest[0].text == ","
-    if not any(i.has("beside") for i in rest[: 2 if paused else 1]):
+    if not some_mean(rest[: 2 if paused else 1], "beside"):
         return rest
     other = next((k for k, i in enumerate(rest) if i.horses or (i.mark and k)), 0)
     behind = rest[other + 1 :] if other and rest[other].horses else rest
@@ -28,7 +28,7 @@ def past_where(rest: Sequence[Item]) -> Sequence[Item]:
     place = next((k for k, i in enumerate(rest[:4]) if i.has("place stall", "place field")), 0)
     pronouns = [rest[0], *rest[place + 1 : place + 2]] if place else []
     again = len(pronouns) > 1 and all(i.has("she") and i.has("subject") for i in pronouns)
-    return rest[place + 1 :] if again and all(i.has("in", "her", "article") for i in rest[1:place]) else rest
+    return rest[place + 1 :] if again and all_mean(rest[1:place], "in", "her", "article") else rest
 
 
 def strained(behind: Sequence[Item]) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item
+from bot.words.lookup.items import NOTHING, Item, all_mean, some_mean
 from bot.words.named.weatherlike import clothing
 
 OTHERS = frozenset(("kin", "animal", "elsewhere", "they have", "at somebody's"))
@@ -30,8 +30,8 @@ def called_so(items: Sequence[Item], at: int) -> bool:
     if items[called - 1].has("kin") and behind.has(*INWARDS):
         return False  # "my daughter called Pip in"
     before = _before(items, called)
-    others = any(i.has(*OTHERS) for i in before) or (bool(before) and (_as_well(before, behind) or _somebody(before)))
-    return others or any(i.has("elsewhere") for i in takewhile(lambda i: not i.mark, items[at + 1 : at + REACH]))
+    others = some_mean(before, *OTHERS) or (bool(before) and (_as_well(before, behind) or _somebody(before)))
+    return others or some_mean(takewhile(lambda i: not i.mark, items[at + 1 : at + REACH]), "elsewhere")
 
 
 def _as_well(before: Sequence[Item], behind: Item) -> bool:
@@ -50,7 +50,7 @@ def _before(items: Sequence[Item], at: int) -> list[Item]:
     """The words of the thought that end here; those before a pause too, where only small words stand behind it."""
     said = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
     pause = at - len(said) - 1
-    if pause > 0 and items[pause].text not in ENDS and all(i.has(*SMALL) for i in said):
+    if pause > 0 and items[pause].text not in ENDS and all_mean(said, *SMALL):
         return [*takewhile(lambda i: not i.mark, reversed(items[max(0, pause - REACH) : pause])), *said]
     return said
 
@@ -88,9 +88,9 @@ def _in_a_list(item: Item) -> bool:
 
 def _a_horse_of_others(words: Sequence[Item], at: int) -> bool:
     """As in "mi sobrina se ha comprado un caballo", read backwards: somebody else's, and some one."""
-    one = words[at].has("a horse") and any(i.has("some") for i in words[at + 1 : at + 2])
+    one = words[at].has("a horse") and some_mean(words[at + 1 : at + 2], "some")
     some = one or (words[at].has("a horse") and words[at].text.split()[0] in SOME)
-    return some and any(i.has("kin") for i in words[at + 1 :])
+    return some and some_mean(words[at + 1 :], "kin")
 
 
 def a_relative(items: Sequence[Item], at: int) -> bool:
@@ -100,4 +100,4 @@ def a_relative(items: Sequence[Item], at: int) -> bool:
     if place < 0 or not items[place].has("kin") or items[place].horses:
         return False
     ours = items[place].text.startswith("mi ") or (place > 0 and items[place - 1].has("my"))
-    return ours and not any(i.has("said", "toward") for i in items[max(0, place - 2) : place])
+    return ours and not some_mean(items[max(0, place - 2) : place], "said", "toward")

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, meanings_of, places
+from bot.words.lookup.items import Item, meanings_of, places, some_mean
 from bot.words.thoughts.sentences import REACH
 
 JOINING = frozenset(("or", "and"))
@@ -13,7 +13,7 @@ JOINING = frozenset(("or", "and"))
 def _denied(kept: Sequence[Item]) -> bool:
     """As in "no rugs on Otto": a no said of the last name kept."""
     near = takewhile(lambda i: not (i.mark or i.has("and", "but")), reversed(kept[-REACH:]))
-    return any(i.has("not", "no", "bare", "neither", "nothing", "without") for i in near)
+    return some_mean(near, "not", "no", "bare", "neither", "nothing", "without")
 
 
 def without_doubtful(items: Sequence[Item]) -> list[Item]:

@@ -4,11 +4,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, named_near, places, predicate, some_mean
 from bot.words.thoughts.hers import PEOPLE, end_of_hers, owns
 
 LIVING = (*PEOPLE, "pony", "donkey")
 SOMEBODY, RELATIVE = frozenset(LIVING), frozenset(("relative",))
+ARTICLE, BESIDE = frozenset(("article",)), frozenset(("beside",))
 TELLS = ("is", "was", "has")
 SMALL = ("of", "article", "toward", "her", "my", "hour", "link", "time", "in", "over")
 # no mere "which one" with these
@@ -97,11 +98,12 @@ def _only_told_which(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _perhaps(items: Sequence[Item]) -> list[int]:
-    """Where words stand of whom it may be told which one is meant: horses, people, and a noun right before either."""
-    named = [at for at, item in enumerate(items) if item.horses]
+    """Where words stand of whom it may be told which one is meant: horses beside another, people, nouns before them."""
     which = places(items, RELATIVE)
-    before = (at - 1 for at in (*named, *which, *(at - 1 for at in which)) if at > 0)  # "le monsieur à qui …" as well
-    return sorted({*named, *which, *places(items, SOMEBODY), *before})
+    named = {at for at, item in enumerate(items) if item.horses}
+    before = {at - 1 for at in (*named, *which, *(at - 1 for at in which))}  # "le monsieur à qui …" as well
+    nouns = before.intersection(at + 1 for at in places(items, ARTICLE))
+    return sorted({*named_near(items, BESIDE, behind=NEAR), *which, *places(items, SOMEBODY), *nouns})
 
 
 def _opens(items: Sequence[Item], at: int) -> int:
@@ -109,7 +111,7 @@ def _opens(items: Sequence[Item], at: int) -> int:
     item, then = items[at], _at(items, at + 1)
     if item.horses:
         beside = _beside(items, at + 1)
-        return beside if beside and not any(i.has(*TELLS) for i in items[at + 1 : beside]) else 0
+        return beside if beside and not some_mean(items[at + 1 : beside], *TELLS) else 0
     if item.has("relative") and " " in item.text and (at == 0 or items[at - 1].mark):
         return at + 1  # "la que monta a Moro", "the one next to Tully"
     if not _somebody(items, at):

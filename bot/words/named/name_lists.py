@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.named.told_apart import describes, only_a_horse, said_how, told_apart
 from bot.words.named.weatherlike import SKY
 from bot.words.thoughts.sentences import REACH
@@ -27,8 +27,8 @@ def _either(items: Sequence[Item], one: int, other: int) -> bool:
     moved = bool(behind) and behind[0].has("turned out", "brought in") and (len(behind) == 1 or behind[1].mark)
     if moved or (behind and behind[0].has("both")):
         return True  # "lady n thunder both cold", "ruby n storm turned out"
-    parted = any(i.has("or") for i in items[first:last])
-    return parted and any(i.has("sign shivering", "sign sweating") for i in items[last + 1 :])
+    parted = some_mean(items[first:last], "or")
+    return parted and some_mean(items[last + 1 :], "sign shivering", "sign sweating")
 
 
 def _between_names(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
@@ -111,7 +111,7 @@ def _in_turn(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
         return False
     rest = items[at + 1 : at + 4]
     how = next((k for k, i in enumerate(rest) if predicate(i)), 0)
-    small = how and all(i.has("a little", "very") for i in rest[:how])
+    small = how and all_mean(rest[:how], "a little", "very")
     ends = how + 1 >= len(items[at + 1 :]) or (how + 1 < len(rest) and rest[how + 1].mark)
     others = any(named[k] and items[k].horses for k in range(max(0, at - REACH), at - 1)) and any(
         map(said_how, items[:at])

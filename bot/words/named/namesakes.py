@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
-from bot.words.lookup.items import NOTHING, Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, Item, meanings_of, named_near, predicate, some_mean
 from bot.words.named.behind_name import behind_brackets
 from bot.words.thoughts.no_report import WITH
 
@@ -19,16 +19,18 @@ CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y"
 OF_PEOPLE = frozenset(
     ("title", "calling", "kin", "animal", "shop", "people do", "tells", "said", "felt")
 )  # told behind a name
+TELLING = OF_PEOPLE | {"told by", "to whom"}  # without one of these near, a name is nobody else's
+DONE_BY_THEM = frozenset(("done", "had", "has", *HANDS, *DRESSES))
 NEAR = 6  # words of "put the big blue one on Rusty"
 
 
 def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:
     """The items with such a name as the person it is; whether the same name behind it is the horse, is asked."""
-    named = [at for at, item in enumerate(items) if item.horses]
-    people = {at for at in named if _somebody(items, at) or _handles(items, at, language)}
+    people = {at for at in named_near(items, TELLING, before=NEAR + NEAR, behind=NEAR + NEAR) if _somebody(items, at)}
+    people |= {at for at in named_near(items, DONE_BY_THEM, behind=NEAR + NEAR) if _handles(items, at, language)}
     found = list(items)
     met: set[str] = set()
-    for at in named if people else ():
+    for at in [at for at, item in enumerate(items) if item.horses] if people else ():
         if at in people:
             found[at] = replace(items[at], means=frozenset(), horses=(), pieces=(), person=True)
             met.add(items[at].text)
@@ -56,7 +58,7 @@ def _called(items: Sequence[Item], at: int) -> bool:
     while first and items[first - 1].has(*LED_BY):
         first -= 1
     opens = not first or items[first - 1].mark
-    determined = " " in items[at - 1].text or any(i.has(*DETERMINED) for i in items[first : at - 1])
+    determined = " " in items[at - 1].text or some_mean(items[first : at - 1], *DETERMINED)
     return opens and (determined or items[at - 1].has("title"))
 
 
@@ -118,7 +120,7 @@ def _tells_of_another(items: Sequence[Item], at: int, behind: Sequence[Item]) ->
     other = next((k for k in range(1, len(rest)) if rest[k].horses or not rest[k].has(*SMALL)), 0)
     if not other or not _another(rest[other], items[at]):
         return False
-    if any(i.has("tells") for i in rest[other + 1 : other + 2]):
+    if some_mean(rest[other + 1 : other + 2], "tells"):
         return False  # "Bill checked Rusty checked"
     how = next((i for i in rest[other + 1 :] if predicate(i) or not i.has("is", "was", *SMALL)), NOTHING)
     return rest[0].has("tells", "felt") or predicate(how)
@@ -171,7 +173,7 @@ def _handles(items: Sequence[Item], at: int, language: str) -> bool:
     if verb.has("sets on") or not verb.has("had", "has", *HANDS, *DRESSES) or not _theirs(verb, language):
         return False  # "(rentré) Filou j'ai sorti Lune", "(metí a) Moro saqué a Lola"
     if verb.has("had", "has"):  # "Bill had Rusty in the lesson"
-        return _leads(items[at], verb, rest) and any(i.has("work") for i in rest[:NEAR])
+        return _leads(items[at], verb, rest) and some_mean(rest[:NEAR], "work")
     if verb.has(*HANDS) and _leads(items[at], verb, rest):
         return True
     return verb.has(*DRESSES) and _dresses(items[at], verb, rest)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, named_near, some_mean
 from bot.words.named.called import a_relative, an_animal, another, called_so, one_of_the_animals
 from bot.words.named.my_things import MY
 
@@ -17,12 +17,14 @@ LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
 REACH = 6  # words
 NOBODYS = frozenset(("no name",))
+TELLING = frozenset(("kin", "animal", "called", "another", "some", "they have", "long ago", *GOODS))
+NEAR = 15  # words from who has it to what it is called
 
 
 def without_others_called_so(items: Sequence[Item], mine: tuple[str, ...]) -> list[Item]:
     """The items, where a name is somebody else's or a make of things, as that. mine: the speaker's own horses."""
     found = list(items)
-    for at in [k for k, item in enumerate(items) if item.horses]:
+    for at in named_near(items, TELLING, before=NEAR, behind=REACH):
         family = items[at].has("kin") and items[at].horses[0] not in mine and _my(items, at)  # "mon papi", called so
         if family or _bears_it(items, at):
             found[at] = replace(items[at], means=NOBODYS, horses=(), pieces=(), person=True)
@@ -40,7 +42,7 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
         return False
     if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
         return True
-    if any(i.has("said") for i in items[max(0, at - 3) : at]):
+    if some_mean(items[max(0, at - 3) : at], "said"):
         return False  # "dice mi hermana Lola está sudada"
     return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)
 
@@ -78,7 +80,7 @@ def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
     of_them = len(whose) < len(behind) and behind[0].has("of")
     kin = next((i for i in whose if i.has("kin") or not i.has("my", "article")), None)  # "les voisins" is one item
     theirs = of_them and kin is not None and kin.has("kin")
-    return theirs and ((at > 0 and items[at - 1].has("article")) or any(i.has("at somebody's") for i in behind))
+    return theirs and ((at > 0 and items[at - 1].has("article")) or some_mean(behind, "at somebody's"))
 
 
 def _called(items: Sequence[Item], at: int) -> bool:
@@ -97,4 +99,4 @@ def _make(items: Sequence[Item], at: int) -> bool:
     if before.has(*GOODS):
         return opener is not before and opener.has(*WHOSE)
     ours = before.has("my") or (before.has("young", *LIKE) and opener.has("my"))
-    return ours and any(i.has("animal", *GOODS) for i in items[at + 1 : at + 2])
+    return ours and some_mean(items[at + 1 : at + 2], "animal", *GOODS)

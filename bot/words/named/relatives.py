@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, of_clothes, places, predicate
+from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mean
 
 RELATIVE = frozenset(("relative",))
 WHO = (
@@ -54,7 +54,7 @@ def without_me(items: Sequence[Item]) -> Sequence[Item]:
         near = items[at + 1 : at + 1 + NEAR]
         me = next((k for k, i in enumerate(near) if i.has("i") and not i.has("article", "my")), 0)
         told = all(predicate(i) or i.has("is", "it", "she", "very", "subject") for i in near[:me])
-        if at and me and told and any(predicate(i) for i in near[:me]) and any(i.has(*IS_ME) for i in near[: me + 1]):
+        if at and me and told and any(predicate(i) for i in near[:me]) and some_mean(near[: me + 1], *IS_ME):
             ends = (k for k in range(at + me, len(items)) if items[k].mark or items[k].horses or items[k].piece)
             return [*items[:at], *items[next(ends, len(items)) :]]
     return items

@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from itertools import dropwhile
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.mending.meant_instead import names_second_thought
 from bot.words.named.articled import called_with_article
 from bot.words.named.behind_name import behind_brackets, past_neighbour, past_where, strained
@@ -70,10 +70,11 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
         if item.known and not only_a_horse(items, at):
             return replace(item, horses=())
         return replace(item, means=frozenset()) if item.kinds("kind") else item  # "poncho tiene frío", of Pancho
-    if named and wordlike(item) and weather_talk(items, at) and items[at + 1].text == "was":
+    of_a_day = named and item.has("weekday") and wordlike(item) and weather_talk(items, at)
+    if of_a_day and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
     if named:
-        sure = item.sure and not (wordlike(item) and weather_talk(items, at))
+        sure = item.sure and not of_a_day
         return item if sure == item.sure and not item.means else replace(item, means=frozenset(), sure=sure)
     if not item.sure and only_a_horse(items, at):
         return replace(item, means=frozenset(), exact=False)  # "red is shivering", of Big Red and Little Red
@@ -97,7 +98,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
         return False  # "Sunday lunch sorted"
-    if (of_a_time(items, at) or weather_of_a_time(items, at)) and not item.capital:
+    sky = item.has("weather", "sky", "bare weather") and not item.capital
+    if sky and (of_a_time(items, at) or weather_of_a_time(items, at)):
         return False
     if at and items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
         return False  # "rode a Bill once"
@@ -150,7 +152,7 @@ def _said_alone(items: Sequence[Item], at: int) -> bool:
     """As in "Quartz. Trop chaud dessous.", "Sorbet, il peut être couvert": what opens a message and stands alone."""
     if at or len(items) < 3 or not items[0].raw[:1].isupper():
         return False
-    spoken_of = not items[0].means and any(i.has("she", "keep", "bare") for i in items[2:REACH])
+    spoken_of = not items[0].means and some_mean(items[2:REACH], "she", "keep", "bare")
     return items[1].text in (".", "\n") or (items[1].text == "," and spoken_of)
 
 
@@ -161,7 +163,7 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
     if at + 1 < len(items) and items[at + 1].has("relative") and any(i.kinds("sign") for i in items[at + 2 : at + 4]):
         return True  # "no es gitana la que suda"
     that = items[at - 2].has("it") and items[at - 2].has("relative")
-    if that and any(i.has("no") for i in items[max(0, at - 4) : at]):
+    if that and some_mean(items[max(0, at - 4) : at], "no"):
         return True
     opens = next((k for k in range(at - 2, max(-1, at - REACH), -1) if items[k].has("relative")), -1)
     return opens >= 0 and any(predicate(i) for i in items[opens:at])
@@ -180,15 +182,15 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return False
     if predicate(after) or after.has(*AFTER_NAME) or clothing(after) or (after.kinds("style") and "clip" in after.text):
         return True
-    if after.has("colour") and any(i.has("on", "put on") for i in rest[1:2]):
+    if after.has("colour") and some_mean(rest[1:2], "on", "put on"):
         return True  # "gringo azul puesta"
-    if after.number is not None and any(i.has("put on", "took off", "on", "off") for i in rest[1:3]):
+    if after.number is not None and some_mean(rest[1:3], "put on", "took off", "on", "off"):
         return True  # "Myrtille 100 g mise"
     if after.has("ask today") and after.text.startswith(("il ", "elle ")):
         return True  # "lune elle met quoi cette nuit"
-    if after.has("after") and " " in after.text and any(i.has("work") for i in rest[1:3]):
+    if after.has("after") and " " in after.text and some_mean(rest[1:3], "work"):
         return True  # "moro viene de la pista sudado", "perle revient de balade"
-    if after.has("keep") and any(i.has("bare") for i in rest[1:4]):
+    if after.has("keep") and some_mean(rest[1:4], "bare"):
         return True  # "Orage doit rester nu"
     if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):
         return True  # "titan boude, il a froid"
@@ -209,13 +211,13 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     before = items[at - 1] if at else None
     if before is None:
         return False
-    asked_why = before.has("toward") and any(i.has("ask why") for i in items[max(0, at - REACH) : at])
+    asked_why = before.has("toward") and some_mean(items[max(0, at - REACH) : at], "ask why")
     near = items[max(0, at - NEAR) : at - 1]
     if before.has("ask today") and " " in before.text:
         return True  # "elle met quoi Duchesse ce soir"
     if before.has("had") and any(i.kinds("style") for i in items[at + 1 : at + 4]):
         return True  # "gave Tucker a bib clip"
-    if before.has("ask wearing", "bare") and any(i.has("ask why") for i in items[max(0, at - REACH) : at]):
+    if before.has("ask wearing", "bare") and some_mean(items[max(0, at - REACH) : at], "ask why"):
         return True  # "por qué tan abrigado trueno"
     toward = before.has("toward") and (asked_why or not items[at].has("weekday"))
     if toward and any(i.kinds("style") for i in items[at + 1 : at + 4]):
@@ -226,12 +228,12 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         for i in near
     ):
         return True
-    if before.has("ask wearing", "wears") and any(i.has("what") for i in near):
+    if before.has("ask wearing", "wears") and some_mean(near, "what"):
         return True  # "qué lleva galleta"
     if before.has("of") and not before.has("article") and at > 1:
         before = items[at - 2]
         strapped = before.has("that rug of") or (before.has("of") and before.has("article"))
-        strapped = strapped and any(i.has("strap") for i in items[max(0, at - REACH) : at])
+        strapped = strapped and some_mean(items[max(0, at - REACH) : at], "strap")
         if (
             strapped
             or (before.number is not None and at > 2 and items[at - 3].has("article", "her"))
@@ -242,7 +244,7 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
         return True  # "so is dolly", "same with pep", "sin forro pancho"
     if at > 1 and before.has("is") and items[at - 2].has("neither"):
         return True  # "nor is moose"
-    if before.has("neither", "not") and any(i.has("not", "neither") for i in items[at + 1 : at + 2]):
+    if before.has("neither", "not") and some_mean(items[at + 1 : at + 2], "not", "neither"):
         return any(i.horses for i in items[at + 2 : at + 4])  # "neither storm nor Pip is cold"
     if at > 1 and before.text == ":" and items[at - 2].kinds("sign"):
         return True  # "temblando: luna, capi"

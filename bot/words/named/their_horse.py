@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from bot.barn import Barn
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.named.my_own import my_thing
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.clauses import soft
@@ -32,7 +32,7 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
             continue
         ours = () if _of_something_else(items, at) else here
         meant = _by_species(_own(items[at], ours), barn, then)
-        one = meant is not items[at] and any(i.has("one", "first") for i in items[max(0, at - 3) : at])
+        one = meant is not items[at] and some_mean(items[max(0, at - 3) : at], "one", "first")
         told[at] = replace(meant, sure=False) if one else meant  # "one of the ponies"
     return told
 

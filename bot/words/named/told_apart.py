@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.lookup.gender import of_another_sex
-from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate
+from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate, some_mean
 from bot.words.named.food import food
 from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, well
 from bot.words.thoughts.sentences import REACH
@@ -73,7 +73,7 @@ def taken_off(items: Sequence[Item], at: int) -> bool:
     """As in "enlevé chemise étoile", "sin forro pancho", "sangle cassée sur couverture gamin": what, and whose."""
     ends = at + 1 >= len(items) or items[at + 1].mark
     moved = at > 1 and items[at - 2].has("put on", "took off", "without") and clothing(items[at - 1])
-    broken = at > 2 and clothing(items[at - 1]) and any(i.has("strap") for i in items[max(0, at - STRAPPED) : at])
+    broken = at > 2 and clothing(items[at - 1]) and some_mean(items[max(0, at - STRAPPED) : at], "strap")
     return ends and (moved or broken) and not describes(items[at])
 
 
@@ -154,7 +154,7 @@ def _of_an_animal(rest: Sequence[Item]) -> bool:
 
 def felt_in_a_part(rest: Sequence[Item]) -> bool:
     """As in "cold along her back": how one is, and where a hand felt it."""
-    return bool(rest[0].kinds("everyday")) and any(i.has("body") for i in rest[1:FELT])
+    return bool(rest[0].kinds("everyday")) and some_mean(rest[1:FELT], "body")
 
 
 def _nameable(item: Item, sign: Item) -> bool:

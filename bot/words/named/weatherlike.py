@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.words.lookup.items import Item, of_a_horse, predicate
+from bot.words.lookup.items import Item, of_a_horse, predicate, some_mean
 from bot.words.thoughts.clauses import soft
 from bot.words.thoughts.sentences import REACH
 
@@ -85,7 +85,7 @@ def sure_sign(rest: Sequence[Item]) -> bool:
 def _soaked(rest: Sequence[Item]) -> bool:
     """As in "sunday is soaked": a day is wet, only a horse is soaked."""
     said = said_first(rest)
-    return said is not None and said.has("soaked") and not any(i.has("was", "plan") for i in rest[:2])
+    return said is not None and said.has("soaked") and not some_mean(rest[:2], "was", "plan")
 
 
 def _felt_on_it(rest: Sequence[Item]) -> bool:
@@ -101,7 +101,7 @@ def _felt_in_a_part(rest: Sequence[Item]) -> bool:
     part = next((k for k in range(at + 1, min(at + 4, len(rest))) if rest[k].has("body")), None)
     if part is None or not rest[at].kinds("everyday") or not rest[at + 1].has("of"):
         return False
-    return not any(i.has("toward") for i in rest[part + 1 : part + 2])
+    return not some_mean(rest[part + 1 : part + 2], "toward")
 
 
 def _in_its_clothes(rest: Sequence[Item]) -> bool:

@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, all_mean, places, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, only_small, said_by, soft
 from bot.words.thoughts.holes import holed
@@ -14,6 +14,8 @@ from bot.words.thoughts.no_report import LIKENS
 TRAITS = ("sign cold", "sign hot", "everyday cold", "everyday hot")
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
+STALL, WORK = frozenset(("place stall",)), frozenset(("work", "worked"))
+SEEN_THERE = STALL | WORK
 LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
 HOLDS = ("in", "on", "of", "over", "under", "wears")  # what stands between a horse and its clothes
 OF_HORSE = ("of", "de", "d'", "del", "du")
@@ -24,16 +26,16 @@ WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", 
 def sign_of(item: Item) -> Sign | None:
     """What a word says of a horse; None where it may be either of two."""
     signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
-    wetness = next((w for w in WETNESS if item.has(w)), None)
     if signs:
         return cast("Sign", "comfortable" if signs[0] == "good" else signs[0])
+    wetness = next((w for w in WETNESS if item.has(w)), None)
     return WET_SIGN[wetness] if wetness else None
 
 
 def rest_allows(items: Sequence[Item], at: int) -> bool:
     """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
     item, rest = items[at], items[at + 1 :]
-    if item.has("sign rubbed") and rest and rest[0].has("her") and any(i.has("my", "i") for i in rest[:6]):
+    if item.has("sign rubbed") and rest and rest[0].has("her") and some_mean(rest[:6], "my", "i"):
         return False  # "rubbed his tail on my coat"
     if item.has(*TRAITS) and _always_so(items[:at]):
         return False  # "Relam es muy friolento"
@@ -44,13 +46,13 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
     if item.has("everyday comfortable", "everyday good") and _always_so(items[:at]):
         return False
     following = next((i for i in rest if not (i.mark and i.text in "\"'")), None)
-    if item.has("everyday good") and any(i.has("was") for i in items[:at]) and not (rest and rest[0].has("under")):
+    if item.has("everyday good") and some_mean(items[:at], "was") and not (rest and rest[0].has("under")):
         return False  # "was good today": well-behaved
     if following is None or following.mark or predicate(following):
         return True
     if following.has("i") and any(i.has("said") or (i.has("plan") and following.text == "you") for i in rest[1:2]):
         return True  # "looks cold, I think", "so wet you could wring him out"
-    if any(i.has("work") and not any(j.has("after") for j in items[:k]) for k, i in enumerate(items)):
+    if any(i.has("work") and not some_mean(items[:k], "after") for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
@@ -86,12 +88,14 @@ def _harmless(item: Item) -> bool:
 
 def setting_of(clause: Clause) -> Setting:
     """Where or after what the sign was seen, from the words alone."""
+    if clause.means.isdisjoint(SEEN_THERE):
+        return "turnout"
     items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
     for at, item in enumerate(items if clause.has("work", "worked") else ()):
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
-        if item.has("worked") or (while_at and any(i.has("work", "worked") for i in items[at + 1 : at + 6])):
+        if item.has("worked") or (while_at and some_mean(items[at + 1 : at + 6], "work", "worked")):
             return "after work"
-    inside = any(i.has("place stall") and not _came_from(items, k) for k, i in enumerate(items))
+    inside = any(not _came_from(items, k) for k in places(items, STALL))
     return "stall" if inside else "turnout"
 
 
@@ -105,19 +109,17 @@ def _came_from(items: Sequence[Item], at: int) -> bool:
 
 def seen_where(items: Sequence[Item]) -> Setting:
     """Where or after what a message of one horse saw it, said anywhere in it; "turnout" where nothing says so."""
-    if len({i.horses for i in items if i.horses}) != 1 or any(i.has("place field") for i in items):
+    if len({i.horses for i in items if i.horses}) != 1 or some_mean(items, "place field"):
         return "turnout"
     items = items[said_by(items) :]
-    planned = any(i.has("plan", "if", "when") for i in items)
-    for at, item in enumerate(() if planned else items):
-        if item.has("work", "worked") and any(i.has("after", "worked") for i in items[max(0, at - 3) : at + 1]):
+    planned = some_mean(items, "plan", "if", "when")
+    for at in () if planned else places(items, WORK):
+        if some_mean(items[max(0, at - 3) : at + 1], "after", "worked"):
             return "after work"
     if len(items) > 2 and items[-1].has("work") and items[-2].mark and not planned:
         return "after work"  # "sudado, clase"
-    moved = any(i.has("not", "plan", "brought in", "turned out", "brought", "stays", "done") for i in items)
-    inside = any(
-        i.has("place stall") and not i.has("inwards") and not _came_from(items, k) for k, i in enumerate(items)
-    )
+    moved = some_mean(items, "not", "plan", "brought in", "turned out", "brought", "stays", "done")
+    inside = any(not items[k].has("inwards") and not _came_from(items, k) for k in places(items, STALL))
     return "stall" if inside and not moved else "turnout"
 
 
@@ -145,7 +147,7 @@ def stands_among_stalls(items: Sequence[Item]) -> bool:
     if any(i.person or (i.has("is") and not i.has("i", "helper")) for i in items):
         return False
     strange = [k for k, i in enumerate(items) if not (soft(i) or i.has("i", "said", "helper"))]
-    inside = items[at].text.startswith("au") or any(i.has("in") for i in items[max(0, at - 2) : at])
+    inside = items[at].text.startswith("au") or some_mean(items[max(0, at - 2) : at], "in")
     return inside and all(k == 0 and not items[k].means for k in strange)  # "revisé", which no table knows
 
 
@@ -157,7 +159,7 @@ def about_body(before: Sequence[Item]) -> bool:
 
 def excepted(items: Sequence[Item], at: int) -> bool:
     """Whether a horse is among those left out: "all fine except Maple and Pip"."""
-    if not any(i.has("everyone", "all horses") for i in items):
+    if not some_mean(items, "everyone", "all horses"):
         return False
     for item in reversed(items[:at]):
         if item.has("except"):
@@ -295,4 +297,4 @@ def only_horses_behind(items: Sequence[Item], at: int) -> bool:
     """Whether a clause is small words, this one, and horses."""
     behind = [i for i in items[at + 1 :] if not (i.mark or i.has("time", "polite"))]
     listed = bool(behind) and all(i.horses or i.has("and", "article") for i in behind)
-    return listed and all(i.has("very", "a little", "article", "polite", "is") for i in items[:at])
+    return listed and all_mean(items[:at], "very", "a little", "article", "polite", "is")

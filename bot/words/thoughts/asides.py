@@ -6,7 +6,7 @@ As in "Otto (the one in the far box) is shivering", "Otto, who was clipped yeste
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, places, predicate, some_mean
 from bot.words.thoughts.no_report import BLOCKS
 
 LONGEST = 8  # words
@@ -45,7 +45,7 @@ def without_opening(sentence: Sequence[Item]) -> Sequence[Item]:
     first = 2 if sentence[1].text == "," else 1
     told = list(takewhile(lambda i: not i.mark, sentence[first:]))
     begins = bool(told) and (bool(told[0].horses) or told[0].piece is not None or told[0].has("i", *MOVES))
-    dresses = any(i.piece is not None for i in told) and any(i.has("in", "wears", "on", "off", *MOVES) for i in told)
+    dresses = any(i.piece is not None for i in told) and some_mean(told, "in", "wears", "on", "off", *MOVES)
     return (
         sentence[first:]
         if begins and dresses and not any(i.has("under") and not i.has("in") for i in told)
@@ -81,7 +81,7 @@ def _only_tells_which(aside: Sequence[Item]) -> bool:
     """As in "(Otto,) who is out with Gus(,)": where it is, or what was of it, and nothing of how anybody is."""
     told = any(predicate(i) or i.piece is not None for i in aside)
     told = told or (any(i.horses for i in aside) and not aside[0].has("relative"))
-    return not told or any(i.has(*BLOCKS) for i in aside)
+    return not told or some_mean(aside, *BLOCKS)
 
 
 def without_neighbours(sentence: Sequence[Item]) -> Sequence[Item]:

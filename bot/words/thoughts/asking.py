@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
 from bot.events import About
-from bot.words.lookup.items import NOTHING, Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 
 WHOLE: tuple[tuple[str, About], ...] = (
@@ -55,7 +55,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    if first.has("had") and (any(i.has("done") for i in sentence[1:]) or _did_a_clip(sentence) or _did_these(sentence)):
+    if first.has("had") and (some_mean(sentence[1:], "done") or _did_a_clip(sentence) or _did_these(sentence)):
         return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
@@ -72,7 +72,7 @@ def _did_these(sentence: Sequence[Item]) -> bool:
     while said and said[-1].text == ",":
         said.pop()
     behind = takewhile(lambda i: not i.mark, sentence[did + 1 + len(said) :])
-    return sum(bool(i.horses) for i in said) > 1 and all(i.has("time", "polite", "too") for i in behind)
+    return sum(bool(i.horses) for i in said) > 1 and all_mean(behind, "time", "polite", "too")
 
 
 def _asked_behind(verb: Item, then: Item) -> bool:
@@ -101,7 +101,7 @@ def _did_a_clip(sentence: Sequence[Item]) -> bool:
 def _looked_for(sentence: Sequence[Item], words: Sequence[Item]) -> bool:
     """As in "cant find Sunnys liner anywhere??": whoever looked everywhere tells that it is gone, however marked."""
     told = next((i for i in words if not (i.has("i") and i.has("subject"))), NOTHING)
-    return told.has("state missing") and any(i.has("not anywhere") for i in sentence[-LAST:])
+    return told.has("state missing") and some_mean(sentence[-LAST:], "not anywhere")
 
 
 def _how_one_is(words: Sequence[Item]) -> bool:

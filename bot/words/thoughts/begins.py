@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import Item, of_clothes, predicate
+from bot.words.lookup.items import NOTHING, Item, of_clothes, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Thought, only_small, soft
 
@@ -26,7 +26,7 @@ def only_everyone(rest: Sequence[Item]) -> bool:
 
 def heads_names(before: Sequence[Item], rest: Sequence[Item]) -> bool:
     """As in "sortis : Max, Lune", "in: Pip Ned": who went there is listed behind a colon, and no more is said."""
-    went = all(i.has(*WENT) or only_small(i) for i in before) and any(i.has(*WENT) for i in before)
+    went = all(i.has(*WENT) or only_small(i) for i in before) and some_mean(before, *WENT)
     every = (*WENT, "everyone", "all horses", "except")
     listed = all(i.horses or i.mark or only_small(i) or i.has(*every) for i in rest)
     return went and listed and any(i.horses for i in rest)
@@ -70,14 +70,14 @@ def stays_or_goes_on(rest: Sequence[Item]) -> bool:
 def puts_on_or_off(rest: Sequence[Item]) -> bool:
     """Whether the next words, up to a mark, put a piece on or take it off."""
     said = list(takewhile(lambda i: not i.mark, rest))
-    return any(i.piece is not None for i in said) and any(
-        i.has("on", "off", "put on", "took off", "wears") for i in said
-    )
+    return any(i.piece is not None for i in said) and some_mean(said, "on", "off", "put on", "took off", "wears")
 
 
 def told_of_a_horse(rest: Sequence[Item]) -> bool:
     """Whether a horse, or a list of them, and how it is follow at once: "Luna en cambio está bien"."""
     small = ("article", "is", "very", "a little", "but", "not")
+    if not next((i for i in rest[:LIST] if i.horses or not i.has(*small) or predicate(i)), NOTHING).horses:
+        return False
     words = [i for i in rest[:LIST] if not i.has(*small) or predicate(i) or i.horses]
     how = next((k for k, i in enumerate(words) if not (i.horses or (k and i.has("and")))), 0)
     return how > 0 and predicate(words[how])
@@ -93,7 +93,7 @@ def told_of_one(rest: Sequence[Item]) -> bool:
 def everyone_done(rest: Sequence[Item]) -> bool:
     """As in ", todos los caballos hechos ya": all of them, and that they are done."""
     opens = bool(rest) and rest[0].has("everyone", "all horses")
-    return opens and any(i.has("done") for i in rest[1:3])
+    return opens and some_mean(rest[1:3], "done")
 
 
 def told_of_her(before: Sequence[Item], rest: Sequence[Item]) -> bool:
@@ -111,9 +111,10 @@ def does_something(rest: Sequence[Item]) -> bool:
 
 def denied_alone(items: Sequence[Item], rest: Sequence[Item]) -> bool:
     """As in "Canelo no, (era Rayo el que sudaba)": who it is not, nothing of what, and then of another."""
-    named = items[-1].has("no", "not") and any(i.horses for i in items)
+    if not (items[-1].has("no", "not") and any(i.horses for i in items)):
+        return False
     another = any(i.horses for i in takewhile(lambda i: not i.mark, rest))
-    return named and another and all(i.horses or i.has("no", "not", "is", "and", "article") for i in items)
+    return another and all(i.horses or i.has("no", "not", "is", "and", "article") for i in items)
 
 
 def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
@@ -125,11 +126,12 @@ def goes_on_table(before: Sequence[Item], rest: Sequence[Item]) -> bool:
 
 def worn_and_told(before: Sequence[Item], rest: Sequence[Item]) -> bool:
     """As in "Max : imper, (la 300 est trempée)": a horse, a mark and what it wears, and then how another piece is."""
-    row = len(before) > 2 and bool(before[0].horses) and before[1].mark and before[1].text != ","
+    if len(before) <= 2 or not (before[0].horses and before[1].mark) or before[1].text == ",":
+        return False
     only = all(i.piece is not None or i.has("and", "article", "her", "time") for i in before[2:])
     then = [i for i in rest[:3] if not i.has("article", "her") or i.piece is not None]
     told = len(then) > 1 and then[0].piece is not None and then[1].has("is", "drying")
-    return row and only and any(i.piece is not None for i in before[2:]) and told
+    return only and any(i.piece is not None for i in before[2:]) and told
 
 
 def owner_at_last(rest: Sequence[Item], pieces: Sequence[Piece]) -> bool:
@@ -158,6 +160,8 @@ def seen_there(before: Sequence[Item], rest: Sequence[Item]) -> bool:
 
 def stands_somewhere(rest: Sequence[Item]) -> bool:
     """As in ", elle est au box", ", elle est en imper": a pronoun, and at once where it is, or in what."""
+    if not some_mean(rest[:5], "she"):
+        return False
     words = [i for i in rest[:5] if not i.has("time", "in", "her", "article") or i.has("she", "wears") or _place(i)]
     pronoun = len(words) > 2 and words[0].has("she") and words[0].has("subject") and words[1].has("is", "wears")
     dressed = any(i.has("in") or (i.has("wears") and not i.has("link")) for i in rest[1:4])
@@ -166,10 +170,13 @@ def stands_somewhere(rest: Sequence[Item]) -> bool:
 
 def did_nothing_to(current: Thought) -> bool:
     """As in "Lune est revenue de la clinique"; but in "Lune a perdu un fer, (il est au pré)" two are spoken of."""
+    if current.pieces or not current.horses:
+        return False
+    if not current.has("article", "her", "some"):
+        return True
     joins = ("of", "in", "on", "toward", "at somebody's", "after")
     spoken = [i for k, i in enumerate(current.items) if not i.has("article") or not current.items[k - 1].has(*joins)]
-    things = any(i.has("article", "her", "some") and not (i.horses or i.has(*joins)) for i in spoken[1:])
-    return bool(current.horses) and not current.pieces and not things
+    return not any(i.has("article", "her", "some") and not (i.horses or i.has(*joins)) for i in spoken[1:])
 
 
 def _place(item: Item) -> bool:
@@ -191,14 +198,18 @@ def only_a_name(rest: Sequence[Item]) -> bool:
 
 def named_again(behind: Sequence[Item], current: Thought) -> bool:
     """Whether what follows opens with a horse that was named already: no list names one twice."""
-    opens = next((i for i in behind if i.horses or not i.has("time", "article")), None)
-    return opens is not None and bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
+    if not current.horses:
+        return False
+    opens = next((i for i in behind if i.horses or not i.has("time", "article")), NOTHING)
+    return bool(opens.horses) and any(i.horses == opens.horses for i in current.horses)
 
 
 def both_worked(current: Thought, behind: Sequence[Item]) -> bool:
     """As in "longé Lune et Moka 20 min chacun": how long and where is of both; "… et Moka est au box" is of one."""
+    if not (current.has("worked") and current.items[-1].horses):
+        return False
     names = list(dropwhile(lambda i: i.has("article", "toward") and not i.horses, behind[:OUTING]))
-    if not (current.has("worked") and current.items[-1].horses and names and names[0].horses):
+    if not (names and names[0].horses):
         return False
     if any(i.has("worked") and i.has("brought") for i in current.items) and names[1:2] and names[1].has("place stall"):
         return True  # "monté Lune et Moka à l'écurie"

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, meanings_of, places
+from bot.words.lookup.items import Item, meanings_of, places, some_mean
 
 EVERY = frozenset(("everyone", "all horses", "all done"))
 DID = ("all done", "done", "brought in", "turned out")
@@ -23,11 +23,11 @@ def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
     turn = next((k for k in range(every + 1, len(sentence)) if _turns(sentence, k)), len(sentence))
     opens = max((k + 1 for k, i in enumerate(sentence[:every]) if i.mark), default=0)
     told = sentence[opens:turn]
-    if turn + 1 >= len(sentence) or not any(i.has(*DID) for i in told) or any(i.horses for i in told):
+    if turn + 1 >= len(sentence) or not some_mean(told, *DID) or any(i.horses for i in told):
         return sentence
     end = turn + _as_far_as_these(sentence[turn:])
     these = sentence[turn:end]
-    if not (any(i.horses for i in these) and any(i.has(*NOT_YET) for i in these)):
+    if not (any(i.horses for i in these) and some_mean(these, *NOT_YET)):
         return sentence
     return [*sentence[:turn], EXCEPT, *_names(these), *sentence[end:]]
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from bot.events import STYLES
-from bot.words.lookup.items import Item, places, predicate, says_how
+from bot.words.lookup.items import Item, places, predicate, says_how, some_mean
 from bot.words.lookup.piece import Piece
 
 SOFT = frozenset((
@@ -93,9 +93,7 @@ def gathered(items: Iterable[Item]) -> Thought:
 def said_by(items: Sequence[Item]) -> int:
     """The place of "says that" right before a horse: what stands before it tells only who says so; 0 without."""
     for k, item in enumerate(items[:-1]):
-        if items[k + 1].horses and (
-            item.has("said") or (item.has("relative") and any(i.has("said") for i in items[:k]))
-        ):
+        if items[k + 1].horses and (item.has("said") or (item.has("relative") and some_mean(items[:k], "said"))):
             return 0 if any(predicate(i) for i in items[:k]) else k  # "una madre de la clase me dice que Xana …"
     return 0
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile
 
-from bot.words.lookup.items import Item, of_clothes, predicate
+from bot.words.lookup.items import Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.thoughts.around import stands_among_stalls
 from bot.words.thoughts.begins import (
     as_the_one_before,
@@ -105,7 +105,7 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return None  # "all done, except Pip", "tous rentrés, sauf Lune"
     if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
         return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
-    if only_everyone(rest) and all(i.has("done", "polite") for i in current.items):
+    if only_everyone(rest) and all_mean(current.items, "done", "polite"):
         return None  # "listo, todos"
     if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return ","  # "le he quitado la manta, la marrón está rota"
@@ -169,7 +169,7 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
     rest = sentence[at + 1 :]
     if sentence[at].text == ":" and current.has(*MOVES) and rest and rest[0].horses:
         return None  # "sortis au pré : Quartz, Perle"
-    opened = current.items[0].has("polite") and not all(i.has("polite") for i in current.items)
+    opened = current.items[0].has("polite") and not all_mean(current.items, "polite")
     told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
     if not (told or current.has("done", "bare", "worked")):
         return None if current.items[0].has("no") else ","
@@ -199,7 +199,7 @@ def _next_is_dressed(sentence: Sequence[Item], at: int, current: Thought) -> boo
         and current.pieces
         and all(i.horses or i.piece is not None or i.has("and", "article", "her") for i in current.items)
     )
-    if not only or not any(i.has("in", "on", "wears", "put on") for i in sentence[: at - len(current.items)]):
+    if not only or not some_mean(sentence[: at - len(current.items)], "in", "on", "wears", "put on"):
         return False
     rest = sentence[at + 1 :]
     named = bool(rest) and (bool(rest[0].horses) or (rest[0].piece is not None and bool(rest[0].piece.owners)))
@@ -244,7 +244,7 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     item, before = sentence[at], current.items[-1]
     if before.kinds("state") and not current.pieces and (item.piece is not None or _by_whom(current)):
         return False  # "Pip ripped Ned's sheet", "Lune a mordu Perle"
-    if item.piece is not None and before.piece is not None and any(i.has("over") for i in current.items[-2:-1]):
+    if item.piece is not None and before.piece is not None and some_mean(current.items[-2:-1], "over"):
         return False  # "Tinto lleva debajo de la gris el forro de Bruma"
     if item.piece is not None and not item.piece.owners:
         after = sentence[at + 1] if at + 1 < len(sentence) else item

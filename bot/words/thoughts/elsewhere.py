@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import takewhile
 
 from bot.barn import Barn
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import Item, all_mean, places, predicate, some_mean
 from bot.words.lookup.tokens import words
 from bot.words.thoughts.clauses import soft
 
@@ -54,7 +54,7 @@ def _only_some(items: Sequence[Item], at: int, barn: Barn) -> bool:
     species = "pony" if items[at].has("ponies") else ""
     here = sum(1 for horse in barn.horses if not species or horse.species == species)
     known = any(_number(i) == here for i in items[begins:at])
-    ours = all(i.has("time", "polite", "and", "not") for i in before) or _we_have(before)
+    ours = all_mean(before, "time", "polite", "and", "not") or _we_have(before)
     return not (known and ours)
 
 
@@ -79,7 +79,7 @@ def _we_have(before: Sequence[Item]) -> bool:
     """As in "on a", "tenemos", "we've got"."""
     near = before[-3:]
     ours = any(i.has("i", "subject") and not i.has("she") for i in near)
-    return ours and not any(i.has("kin", "said") for i in near)
+    return ours and not some_mean(near, "kin", "said")
 
 
 def _of_others(items: Sequence[Item], at: int, barn: Barn, owned: Mapping[str, tuple[str, ...]]) -> bool:
@@ -121,7 +121,7 @@ def _of_another_place(items: Sequence[Item], at: int, barn: Barn) -> bool:
     """As in "chez ma cousine le poney …", "at Sarah's the horses …", "les chevaux d'à côté", "horses at Hartley"."""
     before = _leading(items, at)
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + BEHIND]))
-    if any(i.has("elsewhere") for i in before) or _elsewhere_behind(behind):
+    if some_mean(before, "elsewhere") or _elsewhere_behind(behind):
         return True
     told = (
         behind[:2] if items[at].has("everyone") else [i for i in behind if i.known or i.capital]
@@ -141,14 +141,14 @@ def _leading(items: Sequence[Item], at: int) -> list[Item]:
 
 def _told_of_them(where: Sequence[Item]) -> bool:
     """As in "(they've) strangles over (at Doyle's, horses coughing)": what others have, said of no horse here."""
-    return any(i.has("they have", "there is") for i in where) and not any(i.horses for i in where)
+    return some_mean(where, "they have", "there is") and not any(i.horses for i in where)
 
 
 def _elsewhere_behind(behind: Sequence[Item]) -> bool:
     """As in "les chevaux d'à côté", "de l'écurie d'en face"; a field that lies opposite is the barn's own."""
     at = next((k for k, i in enumerate(behind) if i.has("elsewhere")), -1)
     of_one = any(i.horses for i in behind[at + 1 : at + 3])  # "la yegua de al lado de Moro"
-    return at >= 0 and not of_one and all(i.has("of", "article", "place stall") for i in behind[:at])
+    return at >= 0 and not of_one and all_mean(behind[:at], "of", "article", "place stall")
 
 
 def _at_somebodys(said: Sequence[Item], at: int, barn: Barn) -> bool:
@@ -157,7 +157,7 @@ def _at_somebodys(said: Sequence[Item], at: int, barn: Barn) -> bool:
     if not rest:
         return False
     if said[at].has("at somebody's"):
-        return rest[0].has("she") or rest[0].person or any(i.has("kin") for i in rest) or _stranger(rest[0], barn)
+        return rest[0].has("she") or rest[0].person or some_mean(rest, "kin") or _stranger(rest[0], barn)
     if said[at].text in AT:
         return rest[0].has("kin") or _stranger(rest[0], barn)
     of_it = said[at].has("of") and at > 0 and (not said[at - 1].means or said[at - 1].has("place stall", "work"))
@@ -176,7 +176,7 @@ def _without_herds_of_a_place(items: Sequence[Item]) -> list[Item]:
     some = False
     for at in places(items, HERD):
         of_it = items[at].has("all horses") and _of_a_place(items[at + 1 : at + 1 + OF_A_PLACE])
-        some = some or (of_it and not any(i.has("brought in") for i in items[max(0, at - 2) : at]))  # in from there
+        some = some or (of_it and not some_mean(items[max(0, at - 2) : at], "brought in"))  # in from there
         if some:
             found[at] = replace(items[at], means=(items[at].means - HERD) | {"a horse"})
     return found

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import NOTHING, Item, places, predicate
+from bot.words.lookup.items import NOTHING, Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import soft
 
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
@@ -42,7 +42,7 @@ def described(after: Sequence[Item]) -> bool:
     behind = dropwhile(_says_where, after[len(run) : len(run) + LONGEST])
     verb = next(behind, NOTHING)
     several = verb.text in ("are", "were")  # "Otto's old knees are shaking": parts of the horse
-    return any(i.has(*PEOPLE, *PLACES) for i in nouns) or (verb.has("is", "was", "has") and not several)
+    return some_mean(nouns, *PEOPLE, *PLACES) or (verb.has("is", "was", "has") and not several)
 
 
 def _says_where(item: Item) -> bool:
@@ -64,7 +64,7 @@ def beside(items: Sequence[Item], at: int) -> bool:
     before = at - 1
     while before > 0 and items[before].has("of", "article", "toward") and not items[before].has("beside"):
         before -= 1
-    of_her = [i.text for i in items[at + 1 : at + 2]] == ["'s"] and any(i.has("body") for i in items[at + 2 : at + 3])
+    of_her = [i.text for i in items[at + 1 : at + 2]] == ["'s"] and some_mean(items[at + 2 : at + 3], "body")
     return before >= 0 and items[before].has("beside") and not of_her  # "rubbed behind Pip's elbow"
 
 

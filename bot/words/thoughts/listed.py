@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.thoughts.begins import LIST
 from bot.words.thoughts.clauses import is_subject, soft
 
@@ -29,7 +29,7 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return False  # "Otto kicked Fig"
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
-    if items[before].text != "," or any(i.has("and") for i in _run_before(items, before)):
+    if items[before].text != "," or some_mean(_run_before(items, before), "and"):
         return False  # "Lucero and Sultán… Lucero is rubbed", "Rex and Koru, Biscuit shivering"
     if at + 2 < len(items) and (items[at + 1].text == "," or items[at + 1].has("and")) and items[at + 2].horses:
         return True
@@ -71,9 +71,7 @@ def in_company(items: Sequence[Item], at: int) -> bool:
     """As in "turned Finn out with Misty in his light": with whom another went, of whom no more is told."""
     beside = at > 1 and items[at - 1].has("and") and items[at - 1].has("has")
     before = items[: at - 1] if beside else ()
-    return any(i.horses for i in before) and any(
-        i.has("turned out", "brought in", "brought", "outwards") for i in before
-    )
+    return any(i.horses for i in before) and some_mean(before, "turned out", "brought in", "brought", "outwards")
 
 
 def _joined(items: Sequence[Item], one: int, other: int) -> bool:
@@ -85,13 +83,13 @@ def _at_an_hour(behind: Sequence[Item]) -> bool:
     """As in "(turned out Pip and Ned) at 7", "at 7:30 this morning": when, and no more."""
     said = list(takewhile(lambda i: not i.mark, behind))
     timed = len(said) > 1 and said[0].has("hour") and (said[1].clock or said[1].number is not None)
-    return timed and all(i.has("time") for i in said[2:])
+    return timed and all_mean(said[2:], "time")
 
 
 def goes_on(sentence: Sequence[Item], at: int) -> bool:
     """Whether a list goes on here: "off Maple and Juniper", "in her heavy and liner"."""
     before, rest = sentence[at - 1] if at else None, sentence[at + 1 :]
-    clip = any(i.has("clipped") for i in sentence[:at]) and not any(i.kinds("style") for i in sentence[:at])
+    clip = some_mean(sentence[:at], "clipped") and not any(i.kinds("style") for i in sentence[:at])
     if clip and any(i.kinds("style") for i in rest[:4]) and not any(is_subject(i) for i in rest[:4]):
         return True
     if clip and before is not None and before.horses and _names_and_style(rest):
@@ -102,10 +100,10 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         return False
     if rest[0].has("in") and before.piece is not None:
         into = rest[0].has("for another") and at > 1 and sentence[at - 2].has("took off")
-        if into or any(i.has("outwards") for i in sentence[:at]):
+        if into or some_mean(sentence[:at], "outwards"):
             return True  # "out of his sheet and into the orange one"
     if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
-        return any(i.has("stripped") for i in sentence[:at])  # "stripped him and into the fleece"
+        return some_mean(sentence[:at], "stripped")  # "stripped him and into the fleece"
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None
@@ -119,7 +117,7 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         return bool(rest[0].piece and before.piece and ends)
     if following is None:
         return True
-    if sentence[at].has("and") and any(i.has("except") for i in sentence[:at]):
+    if sentence[at].has("and") and some_mean(sentence[:at], "except"):
         return ends or not (following.has("is", "was", "has") or predicate(following))  # "all but Pip and Otter who …"
     return ends and not (following.has("is") and not following.has("and"))
 

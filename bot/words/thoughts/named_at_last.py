@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.thoughts.clauses import only_small, soft
 
 
@@ -15,21 +15,21 @@ def named_last(items: Sequence[Item], at: int) -> bool:
     between = items[at + 1 : after]
     if after is None or not all(soft(i) or i.has("worked") or predicate(i) for i in between):
         return False
-    if any(i.has("work", "worked") for i in between) and not items[after - 1].mark:
+    if some_mean(between, "work", "worked") and not items[after - 1].mark:
         return False  # "too cold to ride Pip", "sweaty after riding Pip": who sweats is not said
     return all(i.horses or only_small(i) for i in items[after + 1 :])
 
 
 def told_at_last(items: Sequence[Item], at: int) -> bool:
     """Whether the horse that is so is named at the end, behind a pronoun or "the one who"."""
-    return _taken_up_at_last(items, at) or _picked_out_behind(items, at)
+    return at + 1 < len(items) and (_taken_up_at_last(items, at) or _picked_out_behind(items, at))
 
 
 def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
     """As in "el que está mojado es Moro", "celui qui est trempé c'est Filou": who it is that is so, told at last."""
     before = items[:at]
-    the_one = bool(before) and all(i.has("article", "polite", "but") for i in before)  # "el mojado es Moro"
-    if not (the_one or any(i.has("relative") for i in before)) or any(i.horses for i in before):
+    the_one = bool(before) and all_mean(before, "article", "polite", "but")  # "el mojado es Moro"
+    if not (the_one or some_mean(before, "relative")) or any(i.horses for i in before):
         return False
     behind = [i for i in items[at + 1 :] if not i.mark]
     said = [i for i in behind if not i.has("is", "it", "article", "i mean", "time", "polite") or i.horses]
@@ -38,10 +38,12 @@ def _picked_out_behind(items: Sequence[Item], at: int) -> bool:
 
 def picks_out(rest: Sequence[Item]) -> bool:
     """As in ", la que tiembla es Canela", ", es Canela la que tiembla", ", it was Ned that was cold": who it is."""
+    if rest and rest[0].horses:
+        return False
     said = list(takewhile(lambda i: not i.mark, rest))
     first = next((k for k, i in enumerate(said) if i.horses), 0)
     is_it = first > 0 and all(i.has("it", "is", "was") and not i.has("not") for i in said[:first])
-    if is_it and any(i.has("relative", "question", "is") for i in said[first + 1 : first + 2]):
+    if is_it and some_mean(said[first + 1 : first + 2], "relative", "question", "is"):
         return True
     how = next((k for k, i in enumerate(said) if predicate(i)), 0)
     return how > 0 and _picked_out_behind(said, how)
@@ -49,5 +51,7 @@ def picks_out(rest: Sequence[Item]) -> bool:
 
 def _taken_up_at_last(items: Sequence[Item], at: int) -> bool:
     """As in "elle est trempée, la Réglisse", "elle va bien la Brume": a pronoun, and whom it means at the end."""
+    if not items[0].has("she"):
+        return False
     behind = [i for i in items[at + 1 :] if not (i.mark or (i.has("article", "time") and not i.horses))]
-    return items[0].has("she") and len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])
+    return len(behind) == 1 and bool(behind[0].horses) and not any(i.horses for i in items[:at])

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import cache, cached_property
 from itertools import pairwise
 
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
@@ -56,7 +56,7 @@ def _was_one(items: Sequence[Item]) -> bool:
 
 def once_long_ago(items: Sequence[Item]) -> bool:
     """As in "con tres años Brisa tiritaba"; not "con tres años Brisa está tiritando"."""
-    return any(i.has("at an age") for i in items) and in_the_past(items)
+    return some_mean(items, "at an age") and in_the_past(items)
 
 
 def in_the_past(items: Sequence[Item]) -> bool:
@@ -147,7 +147,7 @@ def _did_something(word: Item, at: int, around: Around) -> bool:
     verb = any(i.has("is", "has", "was") and i.text != "'s" for i in behind)
     clip = any(not i.means.isdisjoint(CLIPS) for i in behind) and not verb
     counted = any(i.number is not None or i.has("one") for i in behind) and all(map(only_small, behind))  # "did one"
-    return horses or clip or counted or any(i.has("work", "done") for i in behind)
+    return horses or clip or counted or some_mean(behind, "work", "done")
 
 
 def _as_ever(word: Item, at: int, around: Around) -> bool:

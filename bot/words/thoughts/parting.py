@@ -83,7 +83,7 @@ def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
 def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """A question put to people, or somebody who does something: "he", "I", "it"."""
     item, following = _here(sentence, at)
-    if item.has("question") and complete(current) and begins_to_ask(sentence[at:]):
+    if item.has("question") and begins_to_ask(sentence[at:]) and complete(current):
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and complete(current) and she_begins(sentence, at):
         return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
@@ -238,15 +238,16 @@ def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
 
 def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:
     """As in "trouvé Lune avec le dos et les épaules froids"."""
-    part = next((i for i in behind if not i.has("article")), NOTHING)
-    return current.items[-1].has("body") and part.has("body")
+    return current.items[-1].has("body") and next((i for i in behind if not i.has("article")), NOTHING).has("body")
 
 
 def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """Whether the place that opens is of two horses, as the verb is: not in "au pré Lune et Toundra a froid"."""
+    if current.told or not (current.horses and current.has(*PLACES)):
+        return False
     opening = (i for i in current.items if not i.has("but", "polite", "in", "article") or i.has(*PLACES))
     first = next(opening, NOTHING)
-    if current.told or not (first.has(*PLACES) and current.items[-1].horses and at + 2 < len(sentence)):
+    if not (first.has(*PLACES) and current.items[-1].horses and at + 2 < len(sentence)):
         return False
     verb = next((i for i in sentence[at + 2 : at + LIST] if not (i.horses or i.has("and"))), NOTHING)
     return bool(sentence[at + 1].horses) and verb.text.partition(" ")[0] in OF_SEVERAL

@@ -1,20 +1,22 @@
 """Clauses that are no news: a condition, what is still to come, what was said before, what is long over."""
 
-from bot.words.lookup.items import predicate
+from bot.words.lookup.items import predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import no_report, of_its_youth
 
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
-    return no_report(clause) or _of_what_was_said(clause) or _only_until(clause) or _dated_behind(clause, following)
+    if no_report(clause) or _dated_behind(clause, following):
+        return True
+    return clause.has("undo", "when") and (_of_what_was_said(clause) or _only_until(clause))
 
 
 def supposes(clause: Clause) -> bool:
     """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
     if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
         return False
-    return clause.items[0].has("if") or not (clause.has("felt") and any(i.has("i") for i in clause.items[1:2]))
+    return clause.items[0].has("if") or not (clause.has("felt") and some_mean(clause.items[1:2], "i"))
 
 
 def _only_until(clause: Clause) -> bool:

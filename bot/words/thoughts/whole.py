@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, all_mean
 from bot.words.thoughts.clauses import CLIPS, Thought, gathered, is_subject
 from bot.words.thoughts.hers import owns_the_stall
 
@@ -11,10 +11,13 @@ ENOUGH = (
     "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
     "clipped",
 )  # fmt: skip
-NAMING = (
+NAMING = frozenset((
     "article", "toward", "and", "polite", "time", "too", "both", "her", "of", "link", "my", "any adjective", "in",
     "place stall", "place field",
-)  # fmt: skip
+))  # fmt: skip
+WHOLE = frozenset((  # without a piece, and how one is, only these make a thought whole
+    "done", "all done", "broken", "drying", "too", "own", "work", "it", *CLIPS, *ENOUGH,
+))  # fmt: skip
 ASKED_FOR = "put"  # English: of what was done, and of what is to be done
 ALIKE = 3  # words of a horse that is as the one before
 
@@ -34,8 +37,9 @@ def _so_is(items: Sequence[Item]) -> bool:
 
 def _alike(items: Sequence[Item]) -> bool:
     """As in "(Cara sèche,) Lune et Max aussi": horses that are as the one before, and no more."""
-    listed = all(i.horses or i.mark or i.has("and", "article") for i in items[:-1])
-    return items[-1].has("too") and (listed or len(items) <= ALIKE)
+    if not items[-1].has("too"):
+        return False
+    return len(items) <= ALIKE or all(i.horses or i.mark or i.has("and", "article") for i in items[:-1])
 
 
 def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
@@ -48,6 +52,8 @@ def dressed_before(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 
 def complete(current: Thought) -> bool:
     """A horse or a piece, and how it is, where it is, or what it wears."""
+    if not (current.told or current.pieces) and current.means.isdisjoint(WHOLE):
+        return False
     if current.items and current.items[0].has("polite"):  # "ok that's Maple, Pip …" says nothing of Maple yet
         current = gathered(dropwhile(lambda i: i.has("polite"), current.items))
     pieces = current.pieces
@@ -63,13 +69,16 @@ def complete(current: Thought) -> bool:
 
 def did_a_deed(current: Thought) -> bool:
     """Whether more is said than whom and what it is about, but not how that is."""
-    return not current.told and any(i.means and not (is_subject(i) or i.has(*NAMING)) for i in current.items)
+    if current.told or current.means <= NAMING:
+        return False
+    return any(i.means and not (is_subject(i) or i.has(*NAMING)) for i in current.items)
 
 
 def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
     """As in "déjenmelo sin manta de aquí en adelante, Biscuit ya puede llevar": a wish, and then of another horse."""
-    wish = current.has("do not rug", "rug again") or (current.has("keep", "please") and current.has("bare"))
-    behind = list(takewhile(lambda i: not i.mark, rest)) if wish else []
+    if not (current.has("do not rug", "rug again") or (current.has("keep", "please") and current.has("bare"))):
+        return False
+    behind = list(takewhile(lambda i: not i.mark, rest))
     named = {name for i in current.horses for name in i.horses}
     another = any(i.horses and named.isdisjoint(i.horses) for i in behind)
     return another and not all(i.horses or i.has("article", "polite", "toward", "and") for i in behind)
@@ -78,7 +87,7 @@ def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
 def _whose_stall(items: Sequence[Item]) -> bool:
     """As in "le box de Perle (et Lune est inondé)": a place is spoken of, and whose it is."""
     horse = next((k for k, i in enumerate(items) if i.horses), 0)
-    opens = all(i.has("article", "place stall", "place field", "polite", "of") for i in items[:horse])
+    opens = all_mean(items[:horse], "article", "place stall", "place field", "polite", "of")
     return opens and owns_the_stall(items, horse)
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import gender_of_name, shown_gender
-from bot.words.lookup.items import WETNESS, Item, of_clothes, predicate
+from bot.words.lookup.items import WETNESS, Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, soft
 from bot.words.told.telling import Telling
@@ -25,7 +25,7 @@ def goes_on_of_it(items: Sequence[Item], at: int, piece: Piece) -> bool:
     """As in "j'ai pendu la 300 de Quartz, elle est mouillée": a pronoun of the piece's gender, and how wet it is."""
     rest = items[at + 1 :]
     how = next((i for i in rest if predicate(i)), None)
-    below = any(i.has("under", "felt") for i in items[:at]) or any(i.has(*UNDER) for i in rest)
+    below = some_mean(items[:at], "under", "felt") or some_mean(rest, *UNDER)
     below = below or (how is not None and how.text.endswith(BELOW))
     return how is not None and of_clothes(how) and not below and GENDERS.get(items[at].text) == piece.gender
 
@@ -51,7 +51,7 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
 
 def _of_nobody(words: Sequence[Item]) -> bool:
     """As in "(enlevé à Lune sa verte,) était trempée", ", complètement gorgée d'eau": no subject of its own."""
-    return words[0].has("was") or all(i.has("very", *WETNESS) for i in words)
+    return words[0].has("was") or all_mean(words, "very", *WETNESS)
 
 
 def disagrees(item: Item, telling: Telling) -> bool:

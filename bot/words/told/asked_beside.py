@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.events import Asked
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.thoughts.asking import asks
 from bot.words.thoughts.begins import begins_to_ask, tells_of_a_piece, told_of_a_horse, told_of_her
 from bot.words.thoughts.clauses import Clause
@@ -57,6 +57,6 @@ def told_behind_a_request(sentence: Sequence[Item]) -> int:
         return 0
     pause = next((k + 1 for k, i in enumerate(sentence) if i.mark and i.text == ","), 0)
     rest = sentence[pause:]
-    gone = any(i.has("state missing") for i in rest[:1])
+    gone = some_mean(rest[:1], "state missing")
     told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
     return pause if pause and (gone or (asked and told)) else 0

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import fields, replace
 
 from bot.events import Event, Undo, Wearing
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.tokens import words
 from bot.words.meaning import WITHOUT, Ask, Heard
 from bot.words.thoughts.clauses import soft
@@ -26,14 +26,14 @@ def _chosen(text: str, ask: Ask, items: Sequence[Item], telling: Telling) -> tup
         return (text.strip(),)
     if not said or any(not _choosing(i, ask, telling) for i in said):
         return None
-    if any(i.has("neither") for i in said):
+    if some_mean(said, "neither"):
         return ()
-    if any(i.has("both") for i in said) and not any(i.horses or i.piece for i in said):
+    if some_mean(said, "both") and not any(i.horses or i.piece for i in said):
         return ask.options
     named = [name for i in said for name in _named(i, ask, telling)]
     if named:
         return tuple(dict.fromkeys(named))
-    if len(ask.options) == 1 and any(i.has("yes") for i in said):
+    if len(ask.options) == 1 and some_mean(said, "yes"):
         return ask.options
     number = _number(said)
     return (ask.options[number - 1],) if number and number <= len(ask.options) else None
@@ -103,7 +103,7 @@ def corrected_reply(text: str, items: Sequence[Item], telling: Telling) -> Heard
         return None
     words = [i for i in items if not i.mark]
     names = [i for i in words if i.horses]
-    if len(words) < 2 or not names or not any(i.has("no", "i mean") for i in words):
+    if len(words) < 2 or not names or not some_mean(words, "no", "i mean"):
         return None
     if not all(i.horses or soft(i) or i.has("no", "i mean", "polite") for i in words):
         return None

@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import Literal
 
 from bot.events import Done
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.thoughts.clauses import Clause, gathered, of_both, soft
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.telling import Telling
@@ -95,7 +95,7 @@ def _the_others(items: Sequence[Item], horses: Sequence[Item], telling: Telling)
     others = next((k for k, i in enumerate(items) if i.has("the rest")), 0)
     pause = max((k for k in range(others) if items[k].mark), default=0)
     before = items[:pause]
-    left = any(i.horses for i in before) and not any(i.has("done", "all done", "had") for i in before)
+    left = any(i.horses for i in before) and not some_mean(before, "done", "all done", "had")
     return telling.all_but(horses) if left else ()
 
 
@@ -118,7 +118,7 @@ def _others_left(items: Sequence[Item]) -> bool:
 def _only_these(items: Sequence[Item]) -> bool:
     """As in "all done, only Ty and Storm": whether these are done or left, nobody says."""
     only = next((k for k, i in enumerate(items) if i.has("only")), len(items))
-    every = any(i.has("all done", "everyone", "all horses") for i in items[:only])
+    every = some_mean(items[:only], "all done", "everyone", "all horses")
     return every and any(i.horses for i in items[only:])
 
 
@@ -140,7 +140,7 @@ def _has_become(items: Sequence[Item]) -> bool:
 def _all_but(items: Sequence[Item]) -> bool:
     """As in "Todos menos Uvi", said and no more: a round's answer."""
     words = [i for i in items if not i.mark and not i.has("polite")]
-    every = bool(words) and words[0].has("everyone", "all horses") and any(i.has("except") for i in words)
+    every = bool(words) and words[0].has("everyone", "all horses") and some_mean(words, "except")
     return (
         every
         and words[-1].horses != ()

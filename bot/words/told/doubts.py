@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Seen, Sign
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.meaning import Ask
 from bot.words.told.telling import Telling
 
@@ -34,7 +34,7 @@ def asked_which(items: Sequence[Item], telling: Telling) -> None:
 
 
 def _sweat(items: Sequence[Item]) -> bool:
-    return any(i.has("sign sweating") for i in items)
+    return some_mean(items, "sign sweating")
 
 
 def _rain(items: Sequence[Item]) -> bool:

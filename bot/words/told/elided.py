@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.events import Done, Event, GarmentIs, Placed, Seen, Sign, Wearing, Worked
 from bot.words.clothing.change import Change
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, soft
 from bot.words.told.outfits import tell_outfit, tell_same
@@ -141,7 +141,7 @@ def _there_as_well(clause: Clause, telling: Telling) -> bool:
     if not where or words[: -len(where)] != [i for i in words if i.horses] or not any(map(_part, where)):
         return False
     alike = any(_part(i) and i.text.split()[0] in (w.text.split()[0] for w in where) for i in heard.items)
-    alike = alike or any(i.has("body") for i in heard.items)
+    alike = alike or some_mean(heard.items, "body")
     told = bool(telling.events) and isinstance(telling.events[-1], Seen)
     return told and alike and all(_part(i) or i.has("in", "on", "of", "her") for i in where)
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.clothing.change import Change
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause
 from bot.words.told.telling import Telling
@@ -30,7 +30,7 @@ def done_to_it(clause: Clause) -> str:
     """What happened to "it": put on, taken off, or nothing."""
     if clause.has("took off") or (clause.has("took") and clause.has("off")):
         return "off"
-    if clause.has("swapped") and clause.items[-1].has("it") and any(i.has("for another") for i in clause.items):
+    if clause.has("swapped") and clause.items[-1].has("it") and some_mean(clause.items, "for another"):
         return "whole"  # "swapped him into that"
     if _is_in_it(clause):
         return "whole"  # "(her heavy is dry) so she's in that now", "put him in it"

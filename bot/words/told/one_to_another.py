@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from bot.words.lookup.gender import only_one_ending, shown_gender
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.thoughts.clauses import Clause
 
 LISTING = ("article", "toward", "too", "both", "or", "neither", "not", "time")
@@ -29,7 +29,7 @@ def which_goes_on(
     """Of whom the sign at this place is told in "Otto kicked Fig and he is shaking": of either, for all one knows."""
     last = max((k for k in range(at) if items[k] in met), default=at)
     goes_on = next((k for k in range(last + 1, at) if items[k].mark or items[k].has(*GOES_ON)), None)
-    if goes_on is None or any(i.has("relative") for i in items[goes_on : goes_on + 2]):
+    if goes_on is None or some_mean(items[goes_on : goes_on + 2], "relative"):
         return met  # "Lune s'est collée contre Perle, qui tremble"
     if items[goes_on].has("and") and items[goes_on + 1].text in SAME_SUBJECT:
         return _named(others, spelled)

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause
 
@@ -45,13 +45,13 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     goes_on = following is not None and following.has("on") and not following.has("off")
     goes_on = goes_on and any(i.piece for i in before)  # "stable rug off heavy on"
-    off = (following is not None and following.has("off")) or any(i.has("off") for i in _since_pause(before)[-3:])
+    off = (following is not None and following.has("off")) or some_mean(_since_pause(before)[-3:], "off")
     off = off and not goes_on
     if verb is not None and verb.has("took") and not verb.has("put on"):
         if goes_on:
             return "on"  # "took her sheet off left the liner on"
         out = bool(after) and after[0].has("outwards")  # "took her liner out"
-        return "off" if off or out or any(i.has("off") for i in items) else ""
+        return "off" if off or out or some_mean(items, "off") else ""
     if off and (verb is None or not verb.has("put on", "wears")):
         return "off"
     if verb is None and len(after) == 1 and after[0].text == "out":
@@ -111,7 +111,7 @@ def _only_this_left(before: Sequence[Item]) -> bool:
     """As in "Perle n'a plus sa 250, juste le couvre-cou", "without his 250, only his liner and sheet"."""
     only = max((k for k, i in enumerate(before) if i.has("only")), default=0)
     listed = all(i.piece or i.has("and", "article", "her") for i in before[only + 1 :])
-    return only > 0 and listed and any(i.has("without") for i in before[:only])
+    return only > 0 and listed and some_mean(before[:only], "without")
 
 
 def _out_of_elsewhere(before: Sequence[Item]) -> bool:
@@ -178,7 +178,7 @@ def _nothing_else(items: Sequence[Item], at: int) -> bool:
         and not any(i.piece or predicate(i) for i in items[at + 1 :])
     ):
         return True
-    return any(i.has("has") for i in before) and any(i.has("only") for i in items) and any(i.horses for i in before)
+    return some_mean(before, "has") and some_mean(items, "only") and any(i.horses for i in before)
 
 
 def _layered(items: Sequence[Item], at: int) -> bool:
@@ -187,11 +187,11 @@ def _layered(items: Sequence[Item], at: int) -> bool:
     if len(pieces) != 2 or at not in pieces:
         return False
     no_more = all(i.piece or i.horses or i.mark or i.has(*LAYERING) for i in items)
-    has = bool(items[0].horses) and any(i.has("is") for i in items[1:2])  # "Lucero tiene el forro y encima la 200"
-    if not (has or any(i.has("has") for i in items[: pieces[0]]) or no_more):
+    has = bool(items[0].horses) and some_mean(items[1:2], "is")  # "Lucero tiene el forro y encima la 200"
+    if not (has or some_mean(items[: pieces[0]], "has") or no_more):
         return False
     below = any(i.has("under") and not i.has("wears") for i in items[pieces[1] + 1 : pieces[1] + 2])
-    return below or any(i.has("over") for i in items[pieces[0] : pieces[1]])  # "a l'imper + la bordeaux dessous"
+    return below or some_mean(items[pieces[0] : pieces[1]], "over")  # "a l'imper + la bordeaux dessous"
 
 
 def _only_pieces(items: Sequence[Item], colon: int) -> bool:
@@ -211,7 +211,7 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     )
     if at and horse and items[at - 1].has("only") and not items[at - 1].has("and"):
         return "whole"  # "just the medium on Juniper"
-    if any(i.has("has") for i in items[:at]):
+    if some_mean(items[:at], "has"):
         joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
-        return "on" if any(i.has("over") for i in rest[:joined]) else "whole"  # "Star has her liner on as well"
+        return "on" if some_mean(rest[:joined], "over") else "whole"  # "Star has her liner on as well"
     return "on" if horse or not rest or rest[0].mark or rest[0].has("polite", "in its stead") else ""

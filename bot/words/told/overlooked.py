@@ -7,7 +7,7 @@ supposes, plans or dates it: "Had to bring Gus in, shivering".
 from collections.abc import Sequence
 
 from bot.events import Seen, Sign
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import Item, meanings_of, predicate, some_mean
 from bot.words.meaning import Ask
 from bot.words.thoughts.around import OF_HORSE
 from bot.words.thoughts.clauses import soft
@@ -43,20 +43,20 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     words, at = _up_to_it(items, sign)
     if at < 0 or any(i.horses for i in words) or words[0].has("question") or _asked(items, sign):
         return None
-    if words[at].has("was") or any(i.has("weekday", "yesterday", "long ago") for i in words):
+    if words[at].has("was") or some_mean(words, "weekday", "yesterday", "long ago"):
         return None
     part, place = _part_around(items, words[at])
     before, after = part[:place], part[place + 1 :]
     if _blocked(before) or _blocked(words[:at]):
         return None
-    some = sign == "shivering" and any(i.has("a horse") for i in words[:at])
-    if sign == "sweating" and any(i.has("a horse") for i in words[:at]) and any(i.has("work") for i in words):
+    some = sign == "shivering" and some_mean(words[:at], "a horse")
+    if sign == "sweating" and some_mean(words[:at], "a horse") and some_mean(words, "work"):
         return None  # "the mare at the show was sweating"
     name = next((i for i in before if sign == "shivering" and _no_word(i)), None)  # "pipp shivering"
-    if any(i.has("i") for i in after[:2]):
+    if some_mean(after[:2], "i"):
         return None  # "el que tirita soy yo"
     small = all(i is name or predicate(i) or soft(i) or i.has("a horse", "said") for i in before)
-    told = any(i.has("she", "is", "a horse") for i in before) or (sign == "shivering" and len(words) <= ALONE)
+    told = some_mean(before, "she", "is", "a horse") or (sign == "shivering" and len(words) <= ALONE)
     told = told and not any(i.has("it") and not i.has("she", "article", "polite", "one") for i in before)
     strange = sum(1 + (sign == "sweating" and _of_a_thing(after, k)) for k, i in enumerate(after) if _unheard(i))
     if not (some or (small and told and strange <= STRANGE[sign])):
@@ -116,7 +116,7 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     horse = words[named[0]]
     if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
-    if any(i.has("long ago") for i in words[at + 1 : at + 3]):
+    if some_mean(words[at + 1 : at + 3], "long ago"):
         return None  # "Odin shivered all last winter"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     said = words[at]
@@ -131,8 +131,8 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
 
 def _denied_behind(behind: Sequence[Item]) -> bool:
     """As in "Lune tousse plus", "Lune tousse pas du tout"; not "tousse plus que Max", "plus d'appétit"."""
-    denied = any(i.has("not behind") for i in behind[:1])
-    return denied and not any(i.has("what", "of") for i in behind[1:2])
+    denied = some_mean(behind[:1], "not behind")
+    return denied and not some_mean(behind[1:2], "what", "of")
 
 
 def _only_shown(behind: Sequence[Item]) -> bool:
@@ -145,7 +145,7 @@ def _needs_for_it(part: Sequence[Item], at: int, told: Sequence[Item], said: Ite
     small = all(i.has("is", "she", "very", "link") and not i.has("was", "plan", "if") for i in part[:at])
     why = len(part) < len(told) and small and not any(_unheard(i) for i in part[at + 1 :])
     runs_on = len(told) > 3 and told[-3].has("she") and told[-2].has("is")  # "needs a blanket she is shivering"
-    planned = any(i.has("plan") for i in told)
+    planned = some_mean(told, "plan")
     return planned and (why or runs_on) and not said.has("was") and not _blocked(_all_but_the_plan(told))
 
 
@@ -157,7 +157,7 @@ def _somebody_of_hers(words: Sequence[Item], at: int) -> bool:
     """As in "Otto's rider is shivering", "el dueño de Lucero está tiritando"."""
     behind = words[at + 1 : at + 3]
     owned = len(behind) == 2 and behind[0].text == "'s"
-    told_where = beside(words, at) and any(i.has("one", "a horse", "animal", "i") for i in words)  # else it is of her
+    told_where = beside(words, at) and some_mean(words, "one", "a horse", "animal", "i")  # else it is of her
     rider = told_where or (owned and (not (soft(behind[1]) or predicate(behind[1])) or described(words[at + 2 :])))
     return rider or (at > 1 and words[at - 1].text in OF_HORSE and _no_part_of_her(words, at - 2))
 
@@ -172,7 +172,7 @@ def _noun_of_hers(words: Sequence[Item], at: int) -> bool:
     if at < 2 or words[at - 1].text not in OF_HORSE:
         return False
     noun, before = words[at - 2], words[max(0, at - 4) : at - 2]
-    return not (noun.means or noun.horses) and any(i.has("article", "any adjective") for i in before)
+    return not (noun.means or noun.horses) and some_mean(before, "article", "any adjective")
 
 
 def _close_by(ahead: Sequence[Item], horse: Item, said: Item) -> bool:

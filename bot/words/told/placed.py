@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import dropwhile, pairwise
 
 from bot.events import Placed, Wearing, Where, Worked
-from bot.words.lookup.items import Item, of_a_horse
+from bot.words.lookup.items import Item, of_a_horse, some_mean
 from bot.words.thoughts.around import OF_HORSE
 from bot.words.thoughts.clauses import Clause, of_both, soft
 from bot.words.thoughts.hers import owns_the_stall, something_of_hers
@@ -162,9 +162,9 @@ def _where(items: Sequence[Item]) -> Where | None:
         if item.has("place field", "place stall") and not _only_near(items, k):
             out = item.has("place stall") and any(i.text.endswith("out of") for i in items[max(0, k - 2) : k])
             return "field" if out or item.has("place field") != _left_behind(items, k) else "stall"
-    if any(i.has("turned out") for i in items):
+    if some_mean(items, "turned out"):
         return "field"
-    if any(i.has("brought in") for i in items):
+    if some_mean(items, "brought in"):
         return "stall"
     moves = [
         i

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
-from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, predicate
+from bot.words.lookup.items import NOTHING, WETNESS, Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.asking import WHOLE, asking, exclaims, of_her_what, only_asks
 from bot.words.thoughts.clauses import soft
 from bot.words.told.telling import Telling
@@ -51,7 +51,7 @@ def _indirect(items: Sequence[Item]) -> Sequence[Item]:
 def _but_for(items: Sequence[Item]) -> Sequence[Item]:
     """As in "what's still drying, except my jeans": what is asked, without what needs no answer."""
     left = next((k for k, i in enumerate(items) if k and i.has("except")), len(items))
-    return items[:left] if any(i.has("thing") for i in items[left + 1 : left + 3]) else items
+    return items[:left] if some_mean(items[left + 1 : left + 3], "thing") else items
 
 
 def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:
@@ -91,14 +91,14 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     about = telling.reply.horses
     if horse is None and len(about) == 1:
         horse = about[0]
-    if horse is None and any(i.has("she") for i in items) and len(telling.who) == 1 and telling.who[0].horse:
+    if horse is None and some_mean(items, "she") and len(telling.who) == 1 and telling.who[0].horse:
         horse = telling.who[0].horses[0]  # "Otto's sweaty again. Why is he in so much?"
     if horse is None and not any(i.piece for i in items):
         return Asked("why") if about and len(items) <= 2 else None
     rest = _up_to_the_reason([i for i in items if not i.has("ask why")])
     clothing = (
         any(i.piece or (i.number or 0) >= LEAST_FILL for i in items)
-        or any(i.has("bare", "nothing", "wears", "ask wearing", "off", "on") for i in rest)
+        or some_mean(rest, "bare", "nothing", "wears", "ask wearing", "off", "on")
         or len(rest) <= 2
         or _that_for_her(rest)
     )
@@ -152,7 +152,7 @@ def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
     if any(i.piece for i in items):
         garment = _garment(items, telling, horse)
         return Asked("state", garment=garment) if garment else None
-    if horse is None and len(telling.reply.horses) == 1 and any(i.has("she") for i in items):
+    if horse is None and len(telling.reply.horses) == 1 and some_mean(items, "she"):
         horse = telling.reply.horses[0]
     return Asked("state", horse=horse) if horse else None
 
@@ -161,7 +161,7 @@ def _this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "heavy or medium for Juniper tonight?": which of two pieces, for one horse."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
     horse = _horse(items, telling)
-    if horse is None or len(pieces) != 2 or not any(i.has("or") for i in items[pieces[0] : pieces[1]]):
+    if horse is None or len(pieces) != 2 or not some_mean(items[pieces[0] : pieces[1]], "or"):
         return None
     small = ("or", "ask tonight", "ask wearing", "wears", "put on", "plan")
     return Asked("today", horse=horse) if _plainly(items, *small) else None
@@ -182,7 +182,7 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     if opens.has("ask why", "ask state") or not what:
         return None
     wearing = (
-        any(i.has("ask wearing", "wears", "put on", "in") for i in items)
+        some_mean(items, "ask wearing", "wears", "put on", "in")
         or any(i.piece or i.has("rug") for i in items)
         or opens.has("ask today")
     )
@@ -190,8 +190,8 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
         items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"
     ):
         return None
-    asks_which = any(i.piece or i.has("rug") for i in items) and not any(i.has("wears", "is") for i in items)
-    tonight = asks_which or any(i.has("ask tonight") for i in items[1:]) or opens.has("ask today")
+    asks_which = any(i.piece or i.has("rug") for i in items) and not some_mean(items, "wears", "is")
+    tonight = asks_which or some_mean(items[1:], "ask tonight") or opens.has("ask today")
     return Asked("today" if tonight else "state", horse=horse)
 
 
@@ -200,7 +200,7 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     piece = next((k for k, i in enumerate(items) if i.piece), None)
     if piece is None:
         return None
-    if any(i.horses for i in items[:piece]) and any(i.has("under") for i in items[:piece]):
+    if any(i.horses for i in items[:piece]) and some_mean(items[:piece], "under"):
         return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
@@ -219,7 +219,7 @@ def _is_the_question(phrase: Item, rest: Sequence[Item], about: About) -> bool:
     if about == "forecast" and any(i.has("ahead") and then.has("work") for i, then in pairwise(rest)):
         return False  # "cold on the weekend show"
     if " " not in phrase.text:
-        return all(i.has("polite", "time", "article", "ask tonight", "please") for i in rest)
+        return all_mean(rest, "polite", "time", "article", "ask tonight", "please")
     of_a_horse = about == "today" and sum(bool(i.horses) for i in rest) == 1  # "the plan for Rosie"
     small = ["polite", "time", "ask tonight", "plan", "i", "everyone", "one", "ask help"]
     small += SAID_WITH.get(about, ())
@@ -236,7 +236,7 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
             continue
         at = max(found, key=lambda k: len(asked[k].text))
         rest = [i for k, i in enumerate(asked) if k != at]
-        if about == "today" and any(i.has("drying", *WETNESS) for i in rest):
+        if about == "today" and some_mean(rest, "drying", *WETNESS):
             continue  # "quelles couvertures sont encore au séchoir"
         if _is_the_question(asked[at], rest, about):
             return Asked(about, horse=_horse(items, telling) if about == "today" else None)
@@ -263,7 +263,7 @@ def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None  # "quelle pluie, tout est trempé", "… je suis trempé"
     items = _up_to_the_place(items)
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
-    wet = any(i.has("drying", *WETNESS) for i in rest)
+    wet = some_mean(rest, "drying", *WETNESS)
     return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
 
 
@@ -271,7 +271,7 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of small words, what the sky does and a time to come: "is there much wind in the morning?"."""
     if any(i.horses or i.piece or i.person or i.has("body", "work", "worked") for i in items):
         return None
-    if not any(i.has("ahead") for i in items):
+    if not some_mean(items, "ahead"):
         return None
     small = (
         "sky", "ahead", "ask tonight", "ask forecast", "ask forecast marked", "question", "asked", "plan", "what", "it",

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from bot.words.heard.genders import GENDERS
 from bot.words.heard.numbers import OF_SEVERAL
 from bot.words.lookup.gender import gender_of_name, shown_gender
-from bot.words.lookup.items import Item, meanings_of, of_clothes, predicate
+from bot.words.lookup.items import Item, meanings_of, of_clothes, predicate, some_mean
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.telling import Telling, named
 
@@ -136,4 +136,4 @@ def _why(rest: Sequence[Item]) -> Item | None:
         or any(i.has("is", "has") or " " in i.text for i in words[:how])
     )
     small = all(i.has(*BEFORE_HOW) and not i.has("i", "plan", "not") for i in words[:how])
-    return words[how] if told and small and not any(i.has(*NO_REPORT) for i in words[how:]) else None
+    return words[how] if told and small and not some_mean(words[how:], *NO_REPORT) else None

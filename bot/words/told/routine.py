@@ -5,7 +5,7 @@ from itertools import pairwise, takewhile
 from typing import cast
 
 from bot.events import Clipped, Style, Wished, Worked
-from bot.words.lookup.items import Item, places, predicate
+from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, of_both, soft
 from bot.words.thoughts.listed import list_near
 from bot.words.told.telling import Telling
@@ -118,7 +118,7 @@ def _taken_out(items: Sequence[Item]) -> bool:
     """As in "took Storm for an hour's hack"."""
     for k, item in enumerate(items[:-3]):
         if item.has("took") and items[k + 1].horses and items[k + 2].text == "for":
-            return any(i.has("work") for i in items[k + 3 : k + 7])
+            return some_mean(items[k + 3 : k + 7], "work")
     return False
 
 
@@ -147,7 +147,7 @@ def _mounted(items: Sequence[Item], at: int) -> bool:
 def _went_out(items: Sequence[Item]) -> bool:
     """As in "Waylon and Big Red went out on the 9am trail ride"."""
     out = next((k for k, i in enumerate(items) if i.has("turned out")), len(items))
-    return any(i.has("work") for i in items[out:]) and not any(i.has("after", "place field") for i in items)
+    return some_mean(items[out:], "work") and not some_mean(items, "after", "place field")
 
 
 def _of_her(clause: Clause) -> bool:
@@ -164,7 +164,7 @@ def _brought_up(items: Sequence[Item]) -> bool:
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
-    had = any(i.has("had") and any(j.has("work") for j in items[k + 1 : k + 5]) for k, i in enumerate(items))
+    had = any(i.has("had") and some_mean(items[k + 1 : k + 5], "work") for k, i in enumerate(items))
     had = had or _was_in_it(items) or any(_mounted(items, k) for k in places(items, MOUNTED))
     outing = _taken_out(items) or _went_out(items)
     if not (had or outing or clause.has("worked")) or clause.has("not"):

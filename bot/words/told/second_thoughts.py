@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import dropwhile, pairwise, takewhile
 
 from bot.events import Done, Event, GarmentIs, Placed, Seen
-from bot.words.lookup.items import NOTHING, Item, meanings_of, places
+from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, places, some_mean
 from bot.words.thoughts.clauses import soft
 from bot.words.told.telling import Telling
 from bot.words.told.undoing import undoes
@@ -34,7 +34,7 @@ def _takes_back(sentence: Sequence[Item], at: int) -> bool:
         return True
     opens = all(i.mark or i.has("polite") for i in sentence[:at]) and sentence[at].has("not")
     behind = sentence[at + 1 : at + 4]
-    return opens and len(behind) > 1 and behind[0].has("she") and any(i.has("not") for i in behind)  # "no he isn't"
+    return opens and len(behind) > 1 and behind[0].has("she") and some_mean(behind, "not")  # "no he isn't"
 
 
 def read_anew(behind: Sequence[Item], telling: Telling, read: Read) -> None:
@@ -72,8 +72,8 @@ def _not_of_her(body: Sequence[Item], telling: Telling) -> bool:
 def _only_not_so(head: Sequence[Item]) -> bool:
     """As in "(Pip is sweaty.) oh wait, he isn't"."""
     words = [i for i in head if not i.has("polite", "time")]
-    plainly = any(i.has("not") for i in words) and any(i.has("she", "it") for i in words)
-    return plainly and all(i.has("she", "it", "is", "was", "not", "article") for i in words)
+    plainly = some_mean(words, "not") and some_mean(words, "she", "it")
+    return plainly and all_mean(words, "she", "it", "is", "was", "not", "article")
 
 
 def _not_so(telling: Telling) -> None:
@@ -89,7 +89,7 @@ def _left_out(body: Sequence[Item], telling: Telling) -> bool:
     """As in "all done. oh wait, not Pip": the others are."""
     head = list(takewhile(lambda i: not i.mark, body))
     last, left = telling.events[-1], {name for i in head if i.horse for name in i.horses}
-    denied = any(i.has("not", "except") for i in head) and all(i.horse or i.has("except") or soft(i) for i in head)
+    denied = some_mean(head, "not", "except") and all(i.horse or i.has("except") or soft(i) for i in head)
     if not (denied and left and isinstance(last, Done)):
         return False
     done = telling.names if last.horses == "all" else last.horses
@@ -107,7 +107,7 @@ def _told_otherwise(body: Sequence[Item], telling: Telling, read: Read) -> None:
     if _only_denies(body):
         return  # "(Pip is cold.) not Ned"
     fresh = telling.events[count:]
-    if last is None or any(i.has("too") for i in body):
+    if last is None or some_mean(body, "too"):
         return  # "oh no wait, Pip too"
     if any(_instead(event, last) for event in fresh) or (not fresh and _another(body, last)):
         telling.retell([*telling.events[: count - 1], *fresh])

@@ -111,7 +111,7 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "se ha roto la jarra"
     if item.has(*WETNESS) and both_of_hers(items, at):
         return
-    if of_a_horse(item) and _denied_behind(items, at):
+    if _denied_behind(items, at) and of_a_horse(item):
         reading.denied, reading.spent = True, False
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes(item) else ()
     if pieces:
@@ -155,12 +155,12 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return True  # "mojados Lola y Zafi"
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
+    if reading.latest in ("horse", "piece"):
+        return False
     if at + 1 < len(items) and not _only_listed(items[at + 1 :]):
         return False  # "no sweat tho - Rowan tree's down"
     spoken = any(i.has("is", "was") and not i.has("article") for i in items[1:at])  # "… is sweaty and Pip is fine"
-    if spoken and reading.latest:
-        return False
-    adjective = reading.latest == "other" and reading.gap <= 1 and bool(item.kinds("sign"))  # "a nasty rub on Tug"
+    adjective = reading.gap <= 1 and bool(item.kinds("sign")) and not spoken  # "a nasty rub on Tug"
     if (reading.latest and not adjective) or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
         return False
     if item.kinds("everyday"):
@@ -181,7 +181,9 @@ def _only_listed(behind: Sequence[Item]) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
-    if of_clothes(item) and reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
+    if not of_clothes(item):
+        _sign(reading, at, horses, after=after)
+    elif reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
         read_state(reading, at, reading.pieces)
@@ -232,9 +234,8 @@ def _goes_on_of_it(reading: Reading, at: int) -> bool:
 def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> None:
     item = reading.items[at]
     strong = bool(item.kinds("sign"))
-    owners = [name for piece in reading.pieces for name in piece.owners]
-    felt = reading.clause.has("felt") or felt_dry_below(reading.items, at, None)
-    if not horses and reading.latest == "piece" and (felt or item.has("sign rubbed")):
+    if not horses and reading.latest == "piece" and _found_on_the_horse(reading, at):
+        owners = [name for piece in reading.pieces for name in piece.owners]
         horses = named(owners or reading.telling.owners_of(reading.pieces))
     elif not horses or (reading.latest == "other" and not after):
         horses = () if reading.latest else unnamed(reading.clause, reading.telling, at)
@@ -247,6 +248,12 @@ def _sign(reading: Reading, at: int, horses: Sequence[Item], *, after: bool) -> 
         return
     if horses and rest_allows(reading.items, at):
         _tell(reading, horses, at)
+
+
+def _found_on_the_horse(reading: Reading, at: int) -> bool:
+    """As in "felt under Pip's heavy, cold", "the heavy is rubbing": of whoever wears the piece."""
+    felt = reading.clause.has("felt") or felt_dry_below(reading.items, at, None)
+    return felt or reading.items[at].has("sign rubbed")
 
 
 def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:

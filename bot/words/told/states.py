@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import cast
 
 from bot.events import GarmentIs, GarmentWord
-from bot.words.lookup.items import WETNESS, Item
+from bot.words.lookup.items import WETNESS, Item, some_mean
 from bot.words.lookup.piece import RUGS, Piece
 from bot.words.meaning import Ask
 from bot.words.thoughts.around import pieces_listed, rest_allows
@@ -38,16 +38,14 @@ def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
     if states and clause.has("fetched") and states[0] in AWAY and " " in item.text:
         return None if denied else "in service"
     if states:
-        not_yet = any(i.has("nearly") for i in before)  # "pas encore recousue", "almost ripped"
+        not_yet = some_mean(before, "nearly")  # "pas encore recousue", "almost ripped"
         return None if denied or not_yet else cast("GarmentWord", states[0])
     word = next((w for w in reversed(WETNESS) if item.has(w)), None)
     if word is None or _dries(clause.items, at):
         return None
     if denied:
         return NOT_WET[word]
-    if (word == "dry" and any(i.has("nearly") for i in before)) or (
-        word == "wet" and any(i.has("a little") for i in before)
-    ):
+    if (word == "dry" and some_mean(before, "nearly")) or (word == "wet" and some_mean(before, "a little")):
         return "damp"
     return cast("GarmentWord", word)
 
@@ -159,7 +157,7 @@ def _strapped(items: Sequence[Item]) -> Piece | None:
     at = next((k for k, i in enumerate(items) if i.has("strap")), len(items))
     behind = items[at + 1 : at + 5]
     found = next((k for k, i in enumerate(behind) if i.piece is not None or i.horses or i.mark), len(behind))
-    joined = any(i.has("of", "on") for i in behind[:found])
+    joined = some_mean(behind[:found], "of", "on")
     return behind[found].piece if joined and found < len(behind) else None
 
 
@@ -179,7 +177,7 @@ def _threes(items: Sequence[Item]) -> Iterator[tuple[Item, Item, Item]]:
 def _torn_near_it(items: Sequence[Item]) -> bool:
     torn = next((k for k, i in enumerate(items) if i.has("state torn", "state missing")), len(items))
     strap = next((k for k, i in enumerate(items) if i.has("strap")), 0)
-    return torn < strap and any(i.has("hour", "nearly") for i in items[torn:strap])
+    return torn < strap and some_mean(items[torn:strap], "hour", "nearly")
 
 
 def _unheard_of(item: Item) -> bool:
@@ -205,7 +203,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if _of_people(reading, pieces):
         return
     it = bool(item.kinds("state")) and not item.has("state found")
-    it = it and any(i.has("it") for i in clause.items[:at])  # "my good coats ripped, caught it" is of no rug
+    it = it and some_mean(clause.items[:at], "it")  # "my good coats ripped, caught it" is of no rug
     weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)

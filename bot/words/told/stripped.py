@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause
 
@@ -11,7 +11,7 @@ from bot.words.thoughts.clauses import Clause
 def wears_nothing(items: Sequence[Item]) -> bool:
     """As in "lleva nada", "porte rien"; not "on voit rien avec le brouillard"."""
     worn = next((k for k, i in enumerate(items) if i.has("wears")), len(items))
-    return any(i.has("nothing") for i in items[worn:])
+    return some_mean(items[worn:], "nothing")
 
 
 def in_nothing(items: Sequence[Item]) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import cast
 
-from bot.words.lookup.items import Item, of_clothes, predicate
+from bot.words.lookup.items import Item, of_clothes, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import excepted, neither, not_that_one
 from bot.words.thoughts.clauses import Clause, soft
@@ -59,13 +59,13 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         if reading.latest != "piece":
             reading.latest, reading.gap = "other", 1
         return False
-    only_where = beside(items, at) and not any(i.has("she") for i in items[at + 1 : at + 4])  # "next to Gus, he's wet"
-    if something_of_hers(items, at) or only_where:
-        reading.latest, reading.gap = "other", ALIEN
+    beside_her = reading.clause.has("beside") and beside(items, at)
+    if something_of_hers(items, at) or (beside_her and not some_mean(items[at + 1 : at + 4], "she")):
+        reading.latest, reading.gap = "other", ALIEN  # not in "next to Gus, he's wet"
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):
         return False
-    if not _neither(reading.clause) and not_that_one(items, at):
+    if not_that_one(items, at) and not _neither(reading.clause):
         reading.denied = False
         return False
     return True

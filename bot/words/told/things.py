@@ -5,7 +5,7 @@ from itertools import dropwhile
 
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import shown_gender
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.lookup.spoken_french import VOWELS
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.around import OF_HORSE, about_body
@@ -109,4 +109,4 @@ def _a_thing_of(before: Sequence[Item], behind: Sequence[Item]) -> bool:
     determined = noun[0].has("article", "her") or noun[0].text.startswith(("l'", "le ", "la ", "les "))
     bare = len(noun) == 1 and not noun[0].means and not noun[0].raw.endswith(("é", "ée", "er"))
     told = bool(behind) and behind[0].has("is", "was", "had", *OF_THINGS)
-    return (determined or bare) and told and not any(i.has("body") for i in noun)
+    return (determined or bare) and told and not some_mean(noun, "body")

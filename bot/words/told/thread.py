@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import stands_among_stalls
 from bot.words.thoughts.clauses import Clause, soft
@@ -86,7 +86,7 @@ def only_heads(sentence: Sequence[Item]) -> bool:
     """As in "rentrés :", with who it was on the lines behind: of nobody told before."""
     if sentence[-1].text != ":":
         return False
-    moved = any(i.has("turned out", "brought in") for i in sentence)
+    moved = some_mean(sentence, "turned out", "brought in")
     return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
@@ -98,5 +98,5 @@ def present(clause: Clause) -> bool:
 
 def danger_of_hers(clause: Clause, telling: Telling) -> bool:
     """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
-    danger = any(i.has("sign shivering", "sign unwell") for i in clause.items)
+    danger = some_mean(clause.items, "sign shivering", "sign unwell")
     return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
 from bot.events import Undo
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.told.telling import Telling
 
 UNDOING = frozenset(("undo", "undo verb"))
@@ -25,9 +25,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     if meanings_of(sentence).isdisjoint(UNDOING):
         return False
     words = _without_whose([i for i in sentence if any(map(str.isalnum, i.text))])
-    if any(i.has("undo") for i in words) and all(
-        i.has(*TAKING_BACK) or (k and i.has("subject")) for k, i in enumerate(words)
-    ):
+    if some_mean(words, "undo") and all(i.has(*TAKING_BACK) or (k and i.has("subject")) for k, i in enumerate(words)):
         return True  # "lo puse mal yo, bórrenlo"
     if _at_last(sentence) or _with_an_excuse(sentence):
         return True
@@ -40,7 +38,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     paused = any(i.mark for i in takewhile(lambda i: i is not then, sentence))
     excuse = then.has("i", "subject", "was", "undo") or (paused and _wrong(then))
     excuse = excuse and not then.has("my") and not _of_something_else(behind)
-    if verb.has("undo") and not told and (excuse or all(i.has(*TAKING_BACK) for i in behind)):
+    if verb.has("undo") and not told and (excuse or all_mean(behind, *TAKING_BACK)):
         return True  # "annule, j'ai confondu Vanille et Vanina", "undo that please, I had the wrong horse"
     if verb.has("undo") and then.has("i mean") and not (told or any(i.horses for i in behind)):
         return True  # "scratch that last one, I meant a different horse"
@@ -67,7 +65,7 @@ def _wrong(item: Item) -> bool:
 def _of_something_else(reason: Sequence[Item]) -> bool:
     """As in "(cancel it,) we have no hay", "… I can't make it": a plan or a lack, and nobody who was wrong."""
     mistaken = any(i.horses or i.has("was", "i mean", "undo", "what was said") or _wrong(i) for i in reason)
-    return not mistaken and any(i.has(*OF_SOMETHING_ELSE) for i in reason)
+    return not mistaken and some_mean(reason, *OF_SOMETHING_ELSE)
 
 
 def _mistaken(words: Sequence[Item], at: int) -> bool:
@@ -97,7 +95,7 @@ def _at_last(sentence: Sequence[Item]) -> bool:
     """
     pause = max((k for k, i in enumerate(sentence) if i.mark), default=-1)
     last = [i for i in sentence[pause + 1 :] if not i.has("polite", "please") or i.has(*UNDOING)]
-    if len(last) == 1 and last[0].has("undo") and any(i.has("what was said") for i in sentence[: max(pause, 0)]):
+    if len(last) == 1 and last[0].has("undo") and some_mean(sentence[: max(pause, 0)], "what was said"):
         return True  # "eso que acabo de poner está mal, anúlalo"
     if any(i.piece is not None or predicate(i) for i in sentence):
         return False
@@ -106,7 +104,7 @@ def _at_last(sentence: Sequence[Item]) -> bool:
         return False
     if len(last) == 1:
         return last[0].has("undo")
-    said = last[1].has("what was said") and all(i.has(*TAKING_BACK) for i in last)
+    said = last[1].has("what was said") and all_mean(last, *TAKING_BACK)
     return said and not any(i.horses for i in sentence)
 
 

@@ -6,7 +6,7 @@ from itertools import pairwise
 from bot.events import Wearing
 from bot.words.clothing.change import Change
 from bot.words.clothing.shares import share_of
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.meaning import Ask
 from bot.words.thoughts.clauses import Clause, soft
@@ -159,13 +159,13 @@ def _change(clause: Clause) -> Change:
         return change
     if clause.has("nothing") and (clause.has("took", "took off", "off") or in_nothing(items) or wears_nothing(items)):
         change.all_off = True
-        change.add = [p for k, p in pieces if any(i.has("put on") for i in items[:k])]  # "todo fuera y puesta la roja"
+        change.add = [p for k, p in pieces if some_mean(items[:k], "put on")]  # "todo fuera y puesta la roja"
         return change
     if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
         return _swap(clause, pieces, change)
     if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
-        stays = {k for k, _ in pieces if any(i.has("stays") for i in items[k + 1 : k + 2])}  # "…, le liner reste"
+        stays = {k for k, _ in pieces if some_mean(items[k + 1 : k + 2], "stays")}  # "…, le liner reste"
         stays |= {k for k, p in pieces if p.owners and any(i.mark for i in items[turn:k])}  # "…, la grise à Lune"
         change.add = [p for k, p in pieces if k < turn and k not in stays]
         change.remove = [p for k, p in pieces if k > turn and k not in stays]
@@ -180,7 +180,7 @@ def _change(clause: Clause) -> Change:
         return change
     for k, piece in pieces:
         mode = "off" if k in others else _mode(items, k, piece)
-        hangs = any(i.has("drying") for i in items[k + 1 : k + 2])  # "Lune en doudoune, la rose au séchoir"
+        hangs = some_mean(items[k + 1 : k + 2], "drying")  # "Lune en doudoune, la rose au séchoir"
         _place(change, "" if hangs and mode != "off" else mode, piece, denied=denied)
     if change.whole and any(one.has("over") and then.has("own") for one, then in pairwise(items)):
         change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
@@ -199,7 +199,7 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     below = items[at - 1].has("under") and not items[at - 1].has("in")
     if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
-    under = any(i.has("under") and i.has("wears") for i in items[:at]) and any(i.has("is", "she") for i in items[at:])
+    under = any(i.has("under") and i.has("wears") for i in items[:at]) and some_mean(items[at:], "is", "she")
     if mode == "whole" and under and any(predicate(i) for i in items[at:]):
         return ""  # "sous sa doudoune Brume elle transpire"
     if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
@@ -216,7 +216,7 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
     """Whether a piece that a horse "has" is said to be wet: the state of the piece, no outfit."""
     has = any(i.has("has") and not i.has("in", "on") for i in items[:at])
     after = next((i for i in items[at + 1 :] if not i.has("very", "link", "a little")), None)
-    return has and after is not None and after.has(*WETNESS) and not any(i.has("on") for i in items[at:])
+    return has and after is not None and after.has(*WETNESS) and not some_mean(items[at:], "on")
 
 
 def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
@@ -249,13 +249,13 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -
         k, piece = pieces[0]
         into = next((i for i in reversed(clause.items[:k]) if not i.has("her", "article")), None)
         inside = into is not None and into.has("in")  # "changed Pip and Ned, both in their sheets"
-        if inside or any(i.has("for another", "wears") for i in clause.items[:k]):
+        if inside or some_mean(clause.items[:k], "for another", "wears"):
             change.whole = [piece]
         return change
     first, second = pieces[0], pieces[1]
     between = clause.items[first[0] : second[0]]
     source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
-    back = any(i.has("instead of") for i in between) or (source.has("of") and not source.has("for another", "article"))
+    back = some_mean(between, "instead of") or (source.has("of") and not source.has("for another", "article"))
     gone, come = (second[1], first[1]) if back else (first[1], second[1])
     change.remove, change.add = [gone], [come]
     return change
@@ -285,7 +285,7 @@ def _only_that(clause: Clause) -> bool:
     for k, i in enumerate(clause.items[: told + 1] if told else clause.items):
         plainly = i.horses or i.piece is not None or soft(i) or predicate(i) or i.person or i.has(*SAYS, *BESIDE)
         if not (plainly or (k == 0 and not i.means)):
-            return any(before.has("instead of") for before in clause.items[:k])
+            return some_mean(clause.items[:k], "instead of")
     return True
 
 

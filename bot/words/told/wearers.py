@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from bot.events import Seen
 from bot.words.clothing.change import Change
-from bot.words.lookup.items import Item, predicate
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.lookup.tokens import words as words_of
 from bot.words.thoughts.clauses import Clause, of_both
@@ -123,8 +123,8 @@ def _she_wears(items: Sequence[Item]) -> bool:
     if piece is None or not piece.owners or piece.given:
         return False
     she = next((k for k, i in enumerate(items[:at]) if i.has("she") and i.has("subject") and not i.has("article")), at)
-    has = any(i.has("has", "wears", "in") for i in items[she + 1 : at])
-    return she < at and has and not any(i.has("put on", "took off", "took", "i") for i in items)
+    has = some_mean(items[she + 1 : at], "has", "wears", "in")
+    return she < at and has and not some_mean(items, "put on", "took off", "took", "i")
 
 
 def _wears(items: Sequence[Item]) -> bool:

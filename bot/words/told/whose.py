@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.events import Clipped
-from bot.words.lookup.items import WETNESS, Item, predicate
+from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.thoughts.around import excepted
 from bot.words.thoughts.came_for import of_one_horse
 from bot.words.thoughts.clauses import Clause, of_both, soft
@@ -65,7 +65,7 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
     if (
         everyday
         and items[at].has("weather")
-        and not (clause.has("she", "body") or any(i.has("is") for i in items[:at]))
+        and not (clause.has("she", "body") or some_mean(items[:at], "is"))
         and not (clause.joined == "and" and len(items) == 1)  # "Canela sin manta y helada"
     ):
         return ()  # "in his stall now, too icy out there"
@@ -126,7 +126,7 @@ def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
     every = _every(items)
     if items[at].has("sign unwell") and not any(k < at for k in every):
         return False  # "off sick today, sorry all"
-    if any(i.has("all horses") for i in items):
+    if some_mean(items, "all horses"):
         return True
     return (
         any(items[k].has("everyone") for k in every)
@@ -170,7 +170,7 @@ def _all_of_it(items: Sequence[Item], at: int) -> bool:
 
 def _somebody_else_is(behind: Sequence[Item]) -> bool:
     """As in "el que tiritaba era el perro", "la que está helada soy yo", "el sudado es Marcos"."""
-    if any(i.has("i") for i in behind) and any(i.has("is", "was") for i in behind):
+    if some_mean(behind, "i") and some_mean(behind, "is", "was"):
         return True
     words = [i for i in behind if not i.has("time", "very", "article") or i.has("is", "was")]
     i_am = len(words) > 1 and words[0].has("i") and words[1].has("i", "subject")
