@@ -2298,7 +2298,7 @@ PHRASES = {
         pos claro, sii, siii, simón, sí correcto, 👍, confirmo, confirmado
     """,
     "neither": """
-        ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo,
+        nadie, ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo,
         ninguno de los tres, ninguna de las tres, ninguno de esos, ninguna de esas, ni uno ni otro,
         ni una ni otra, ni el uno ni el otro, ninguno de ellos, ninguna de ellas, nada de eso, déjalo estar,
         da igual, no importa, es otro, es otra, otro, otra, olvida, pasa, cancelar, ni la una ni la otra,
