@@ -2,7 +2,8 @@
 
 import pytest
 
-from tests.words.saying import said, told
+from tests.words.corpus import barn
+from tests.words.saying import said, said_in, told
 
 Rows = list[tuple[object, ...]]
 
@@ -79,3 +80,45 @@ def test_it_is_told_of_whom_it_is(name: str, text: str, expected: Rows) -> None:
     """And of nobody else."""
     heard = said(text, name)
     assert (told(heard), heard.ask) == (expected, None)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "options"),
+    [
+        ("tilleuls", "dune tremble sous son imper", ("Lune",)),
+        ("chenaie", "caramels grelotte ce soir", ("Caramel",)),
+    ],
+)
+def test_a_word_of_the_language_a_letter_from_a_name_is_asked_about(
+    name: str, text: str, options: tuple[str, ...]
+) -> None:
+    """Where only a horse can stand."""
+    heard = said(text, name)
+    assert (heard.events, heard.ask and heard.ask.options) == ((), options)
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("tilleuls", "la dune tremble sous le vent"),
+        ("tilleuls", "dune part il fait froid"),
+        ("chenaie", "caramels mous et thé bien chaud"),
+        ("chenaie", "des caramels froids"),
+    ],
+)
+def test_and_is_itself_anywhere_else(name: str, text: str) -> None:
+    """As sweets are, and sand."""
+    heard = said(text, name)
+    assert (heard.events, heard.ask) == ((), None)
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"), [("lapin grelotte", True), ("le lapin grelotte", False), ("du lapin froid", False)]
+)
+def test_a_beast_may_be_a_slip_of_a_name(text: str, asked: bool) -> None:
+    """Where only a horse can stand it is asked about."""
+    here = barn("chenaie")
+    horses = tuple(h.model_copy(update={"name": "Lupin"}) if h.name == "Perle" else h for h in here.horses)
+    heard = said_in(here.model_copy(update={"horses": horses}), text)
+
+    assert (heard.events, heard.ask is not None) == ((), asked)

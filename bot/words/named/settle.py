@@ -69,7 +69,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     if not item.exact:
         if item.known and not only_a_horse(items, at):
             return replace(item, horses=())
-        return replace(item, means=frozenset()) if item.kinds("kind") else item  # "poncho tiene frío", of Pancho
+        told_so = item.kinds("kind") or item.has("animal")  # "poncho tiene frío", of Pancho
+        return replace(item, means=frozenset()) if told_so else item
     of_a_day = named and item.has("weekday") and wordlike(item) and weather_talk(items, at)
     if of_a_day and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
