@@ -182,7 +182,7 @@ def _named_within(tokens: list[Token], at: int, said: int) -> bool:
 
 def _perhaps_one(meaning: str) -> bool:
     """A poncho, a kid, a rabbit: "poncho tiene frío" may be of Pancho, "lapin grelotte" of Lupin."""
-    return meaning in ("i", "kin", "thing", "animal") or meaning.startswith("kind ")
+    return meaning in ("i", "kin", "thing", "animal", "story") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
