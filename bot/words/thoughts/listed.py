@@ -21,12 +21,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
     listed = next((i for i in reversed(items[: before + 1]) if not (i.text == "," or i.has(*BETWEEN))), None)
     if listed is not None and not listed.horses and items[before].has("and") | (items[before].text == ","):
         return False  # "Ben bit me again, Moose is shivering"
-    if before >= 0 and items[before].has("is", "was", "i mean") and not items[before].has("article", "and"):
-        return False  # "Canelo no, era Rayo el que sudaba"
-    if before > 0 and items[before].has("said") and not items[before - 1].horses:
-        return False  # "enlevé les bandes à Lune, je trouve Max chaud"
-    if before >= 0 and items[before].has("sets on"):
-        return False  # "Otto kicked Fig"
+    if before >= 0 and items[before].means and _leads_to_another(items, before):
+        return False
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or some_mean(_run_before(items, before), "and"):
@@ -35,6 +31,15 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return True
     first = next((k for k, i in enumerate(items) if i.horses), at)
     return all(soft(i) or predicate(i) or i.has("felt", "both", "all") for i in items[:first])
+
+
+def _leads_to_another(items: Sequence[Item], at: int) -> bool:
+    """Whether the word at this place, before a horse, begins another thought of it."""
+    if items[at].has("is", "was", "i mean") and not items[at].has("article", "and"):
+        return True  # "Canelo no, era Rayo el que sudaba"
+    if items[at].has("said") and at > 0 and not items[at - 1].horses:
+        return True  # "enlevé les bandes à Lune, je trouve Max chaud"
+    return items[at].has("sets on")  # "Otto kicked Fig"
 
 
 def _run_before(items: Sequence[Item], at: int) -> Sequence[Item]:
