@@ -306,4 +306,5 @@ def _facts(clause: Clause, telling: Telling) -> None:
 
 
 def _moved(clause: Clause) -> bool:
-    return any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
+    moved = clause.has("took off", "took", "put on", "swapped")
+    return moved and any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

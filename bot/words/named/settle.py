@@ -175,7 +175,7 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
         rest = rest[1:]  # "trueno en cambio suda"
     opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
-    if opens and [i.has("yes") for i in rest[:2]] == [True]:
+    if opens and len(rest) == 1 and rest[0].has("yes"):
         return True  # "(Trasgo no está sudado,) pero luna sí"
     after = next((i for i in rest if not _passing(i)), None)
     if after is None:

@@ -18,6 +18,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 LAST = 3  # words among which "anywhere" ends a sentence
 ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
+ASKED_BEHIND = frozenset(("what", "ask state", "ask today"))
 OPENERS = 5  # words that tell a question
 YOU = ("you", "tu", "vous", "u")
 SO_MUCH = ("tan", "mas")
@@ -41,9 +42,9 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     behind = meanings_of(words[1:])
     if "ask state" in behind and _how_one_is(words):
         return True
-    if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
+    if first.horses and "she" in behind and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    if first.horses and _asked_behind(second, third):
+    if first.horses and not behind.isdisjoint(ASKED_BEHIND) and _asked_behind(second, third):
         return True
     if not behind.isdisjoint(("what", "ask today")) and of_her_what(words, sentence):
         return True

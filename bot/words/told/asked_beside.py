@@ -52,6 +52,8 @@ def told_behind_a_request(sentence: Sequence[Item]) -> int:
 
     So it does in "someone took the blue one, can't find it".
     """
+    if not some_mean(sentence[:2], "question"):
+        return 0
     asked = begins_to_ask(sentence)
     if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
         return 0

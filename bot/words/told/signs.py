@@ -117,7 +117,7 @@ def _predicate(reading: Reading, at: int) -> None:
     if pieces:
         reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         read_state(reading, at, pieces)
-    elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
+    elif at + 2 < len(items) and item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):
         reading.waiting.append(at)
