@@ -170,3 +170,10 @@ def only_asks(item: Item) -> bool:
 def asking(first: Item) -> bool:
     """The first word asks: "que" at the head of a question, though it links elsewhere."""
     return first.has("what") and not first.has("is", "was", "has", "plan", "habit")
+
+
+def asked_to_keep(sentence: Sequence[Item]) -> bool:
+    """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
+    words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
+    opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
+    return opens and some_mean(words[2:4], "keep", "do not rug") and some_mean(words, "please")

@@ -2,7 +2,9 @@
 
 from bot.words.lookup.items import predicate, some_mean
 from bot.words.thoughts.clauses import Clause
-from bot.words.thoughts.no_report import no_report, of_its_youth
+from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
+
+NO_NEWS = MAY_BLOCK | {"undo", "when", "if"}  # without one of these in it, or "when" behind it, a clause is news
 
 
 def no_news(clause: Clause, following: Clause | None) -> bool:

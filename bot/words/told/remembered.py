@@ -22,7 +22,7 @@ def remember(reading: Reading) -> None:
     if pieces:  # "Otto's sheet fell on Fig's hay, it's wet"
         here = [k for k in here if not (something_of_hers(items, k) or only_whose(items, k))]
     horses = [items[k] for k in here]
-    owned = [name for piece in pieces for name in piece.owners]
+    owned = [name for piece in pieces for name in piece.owners] if pieces else []
     if not (horses or owned) and reading.clause.has("no name"):
         telling.of_nobody()
     if pieces and not horses:
