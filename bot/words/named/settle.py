@@ -98,10 +98,11 @@ def _named(items: Sequence[Item], at: int) -> bool:
         return True
     if item.has(*SKY) and _only_a_time(items, at):
         return False
-    if at and items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
-        return False  # "rode a Bill once"
-    if called_with_article(items, at) or _picked_out(items, at):
-        return True
+    if at and items[at - 1].means:
+        if items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
+            return False  # "rode a Bill once"
+        if called_with_article(items, at) or _picked_out(items, at):
+            return True
     if _spoken_of_as_named(items, at):
         return True
     said_to_be = at > 0 and items[at - 1].has("is")

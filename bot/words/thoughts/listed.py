@@ -86,8 +86,10 @@ def _joined(items: Sequence[Item], one: int, other: int) -> bool:
 
 def _at_an_hour(behind: Sequence[Item]) -> bool:
     """As in "(turned out Pip and Ned) at 7", "at 7:30 this morning": when, and no more."""
+    if not (behind and behind[0].has("hour")):
+        return False
     said = list(takewhile(lambda i: not i.mark, behind))
-    timed = len(said) > 1 and said[0].has("hour") and (said[1].clock or said[1].number is not None)
+    timed = len(said) > 1 and (said[1].clock or said[1].number is not None)
     return timed and all_mean(said[2:], "time")
 
 
@@ -109,6 +111,8 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
             return True  # "out of his sheet and into the orange one"
     if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
         return some_mean(sentence[:at], "stripped")  # "stripped him and into the fleece"
+    if not ((rest[0].horses and before.horses) or (rest[0].piece and before.piece)):
+        return False
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None
@@ -119,7 +123,7 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
     if not (rest[0].horses and before.horses):
-        return bool(rest[0].piece and before.piece and ends)
+        return ends
     if following is None:
         return True
     if sentence[at].has("and") and some_mean(sentence[:at], "except"):

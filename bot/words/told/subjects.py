@@ -65,7 +65,7 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):
         return False
-    if not_that_one(items, at) and not _neither(reading.clause):
+    if reading.clause.has("not") and not_that_one(items, at) and not _neither(reading.clause):
         reading.denied = False
         return False
     return True
