@@ -6,6 +6,7 @@ from functools import partial
 from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.clothing.clothes import find
+from bot.words.clothing.hung_there import without_where_it_hung
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
 from bot.words.lookup.items import Item, predicate, some_mean
@@ -111,7 +112,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = in_hers(without_passing(of_whom(without_me(without_my_things(find(settled, names, mine))))))
+    pieces = in_hers(
+        without_passing(of_whom(without_me(without_my_things(without_where_it_hung(find(settled, names, mine))))))
+    )
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
     items = listed_again(said_otherwise(meant_instead(mended(this_one(none_but(worn_by(described)))))))
     if reply.ask is not None:
