@@ -219,7 +219,7 @@ class BarnDay:
         language, units, late = self.barn.language, self.barn.units, due.standing == "late"
         text = post.round_post(sheet, self.barn, self.state, language, units, late=late)
         picture = self.told.picture(sheet)
-        wear = {h.horse: h.windows[0].wear for h in sheet.horses}
+        wear = {h.horse: h.windows[0].wear for h in sheet.horses if not h.windows[0].as_found}
         event = Posted(due.window.round, due.day, due.window.start, due.window.end, wear)
         with self._all_or_nothing():
             (entry,) = self.book.record(now, "haybell", "", [event])

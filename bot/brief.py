@@ -88,6 +88,7 @@ def wear_told(told: Sheet | None, filed: FiledHorse, windows: Sequence[Window]) 
         for horse in told.horses
         if horse.horse == filed.name
         for index, window in enumerate(told.windows)
+        if not horse.windows[index].as_found
     }
     return tuple(said.get(window.start) for window in windows)
 

@@ -104,6 +104,7 @@ def dress(d: Dress, window: Window, where: str, clock: Sequence[datetime]) -> Dr
         heat_by_hour=plain(d.heat_by_hour),
         chance_cold=d.chance_cold,
         chance_hot=d.chance_hot,
+        as_found=d.as_found,
     )
 
 

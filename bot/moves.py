@@ -50,8 +50,9 @@ def put_on(sheet: Sheet, horses: Sequence[str], standing: Standing) -> dict[str,
     """
     for index, window in enumerate(sheet.windows):
         if window.round == standing.round and window.start == standing.start:
-            wear = {h.horse: h.windows[index].wear for h in sheet.horses if h.horse in horses}
-            return {name: worn for name, worn in wear.items() if set(worn) != set(standing.wear.get(name, ()))}
+            dresses = {h.horse: h.windows[index] for h in sheet.horses if h.horse in horses}
+            wear = {name: dress.wear for name, dress in dresses.items() if not dress.as_found}
+            return {n: worn for n, worn in wear.items() if n not in standing.wear or set(worn) != set(standing.wear[n])}
     return {}
 
 

@@ -73,6 +73,7 @@ class DressSheet:
     heat_by_hour: tuple[float | None, ...] = ()
     chance_cold: float = 0.0
     chance_hot: float = 0.0
+    as_found: bool = False  # nothing is advised: nobody said what it wears, and no hour could be judged
 
 
 @dataclass(frozen=True)

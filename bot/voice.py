@@ -11,7 +11,7 @@ from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from bot.barn import Barn, Garment, Person
-from bot.sheet import MissingSheet, SkyHour, Source
+from bot.sheet import DressSheet, MissingSheet, SkyHour, Source
 from bot.units import Measures, known
 from bot.words.said import Phrasebook, fill, phrasebook
 from rules.reason import Reason, Unit
@@ -48,6 +48,14 @@ class Voice:
         """An outfit in as few words as tell it: "sheet", "360 g"; for what stays on and need not be found."""
         worn = (self._pieces.get(g) for g in wear)
         return " + ".join(self._short(g) if g else "?" for g in worn) if wear else self.say("bare")
+
+    def advised(self, dress: DressSheet, horse: str) -> str:
+        """The outfit to wear; "as found" where nobody said what the horse wears and nothing could be judged."""
+        return self.say("as found") if dress.as_found else self.outfit(dress.wear, horse)
+
+    def advised_briefly(self, dress: DressSheet) -> str:
+        """The same in as few words as tell it."""
+        return self.say("as found") if dress.as_found else self.brief(dress.wear)
 
     def _short(self, garment: Garment) -> str:
         grams = self.measures.fill(garment.fill_g) if garment.fill_g else None

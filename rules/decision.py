@@ -19,11 +19,12 @@ MATERIAL_K = 2.0  # colder than this beyond tolerance is worth a garment; less, 
 class Decision:
     """What was chosen and what surrounds it.
 
-    before: the outfit of the window before, None where nobody said. cold, heat: worst strict margins [K] of what is
-    worn, bare: worst margin of the bare horse, tolerance included; None where no hour could be judged. tolerance:
-    at the cold hour [K]. chance_cold, chance_hot: 0 to 1. easiest: what would be most comfortable if changing and
-    wishes were free, and what it would save [cold degree-hours]. later_heat: worst heat margin in the same outfit
-    through the next window. wet: the horse comes in wet. unjudged: hours no forecast covered.
+    before: the outfit of the window before, None where nobody said what the horse wears and no hour since was judged.
+    cold, heat: worst strict margins [K] of what is worn, bare: worst margin of the bare horse, tolerance included; None
+    where no hour could be judged. tolerance: at the cold hour [K]. chance_cold, chance_hot: 0 to 1. easiest: what would
+    be most comfortable if changing and wishes were free, and what it would save [cold degree-hours]. later_heat: worst
+    heat margin in the same outfit through the next window. wet: the horse comes in wet. unjudged: hours no forecast
+    covered.
     absent: own pieces that could not be used.
     """
 
@@ -50,7 +51,12 @@ class Decision:
     @property
     def changes(self) -> bool:
         """Whether somebody has to change clothes; so too where nobody said what the horse wears."""
-        return self.before is None or self.before != frozenset(self.outfit.ids)
+        return not self.as_found and self.before != frozenset(self.outfit.ids)
+
+    @property
+    def as_found(self) -> bool:
+        """Nobody said what the horse wears and nothing is known of the weather: taking it off would be a guess."""
+        return self.before is None and self.cold is None and not self.outfit.pieces
 
     @property
     def eased(self) -> float:
@@ -124,9 +130,14 @@ def _at(stand: Stand, peak: Peak) -> int:
 
 
 def _before(priced: Priced, window: int, path: tuple[int, ...]) -> frozenset[str] | None:
-    if window:
+    if window and not _left_as_found(priced, window - 1, path):
         return frozenset(priced.outfits[window - 1][path[window - 1]].ids)
     return None if priced.wearer.wears is None else frozenset(priced.wearer.wears)
+
+
+def _left_as_found(priced: Priced, window: int, path: tuple[int, ...]) -> bool:
+    stand, bare = priced.stands[window], not priced.outfits[window][path[window]].pieces
+    return bare and bool(np.isnan(stand.cold).all()) and _before(priced, window, path) is None
 
 
 def _later_heat(priced: Priced, window: int, outfit: Outfit) -> Peak | None:

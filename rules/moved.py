@@ -18,6 +18,8 @@ class Told(Protocol):
 
     @property
     def wear(self) -> tuple[str, ...]: ...  # noqa: D102
+    @property
+    def as_found(self) -> bool: ...  # noqa: D102
 
 
 @dataclass(frozen=True)
@@ -41,8 +43,8 @@ def moved(before: Plan, after: Plan) -> list[Move]:
 
 
 def matters(was: Told, now: Told) -> bool:
-    """Whether people must be told: other pieces, in whatever order they were named."""
-    return set(was.wear) != set(now.wear)
+    """Whether people must be told: other pieces, in whatever order they were named, or the first that are judged."""
+    return not now.as_found and (was.as_found or set(was.wear) != set(now.wear))
 
 
 def _moves(before: Plan, after: Plan) -> Iterable[Move]:

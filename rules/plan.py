@@ -31,7 +31,8 @@ HEAVIEST_G = 600.0  # of fill: more is not made, so a band ends here
 class Dress:
     """What one horse wears for one window, and why.
 
-    wear: garment ids, skin outward. Margins in K at the worst judged hour, offset included, strict balance;
+    wear: garment ids, skin outward. as_found: no outfit is advised, for nobody said what the horse wears and no hour
+    could be judged; wear is empty then. Margins in K at the worst judged hour, offset included, strict balance;
     None where no hour could be judged. fill_band: the fill [g/m²] that keeps both margins non-negative
     through the window, low to high; None where none does or none judged. extra_energy: per cent of
     maintenance; extra_hay: kg a day. unjudged: hour indices no forecast covered. cold_by_hour, heat_by_hour:
@@ -54,6 +55,7 @@ class Dress:
     heat_by_hour: Floats
     chance_cold: float = 0.0
     chance_hot: float = 0.0
+    as_found: bool = False
     why: tuple[Reason, ...] = ()
     cautions: tuple[Reason, ...] = ()
 
@@ -150,6 +152,7 @@ def _dress(priced: Priced, path: Sequence[int], decision: Decision) -> Dress:
         heat_by_hour=_by_hour(stand, stand.heat[case], total),
         chance_cold=decision.chance_cold,
         chance_hot=decision.chance_hot,
+        as_found=decision.as_found,
         why=reasons(decision),
         cautions=cautions(decision),
     )

@@ -54,7 +54,7 @@ def today(scene: Scene) -> Iterable[str]:
     horse = scene.horse()
     for index, window in list(enumerate(scene.sheet.windows))[scene.current :]:
         if horse is not None:
-            wear = scene.tongue.outfit(horse.windows[index].wear, horse.horse)
+            wear = scene.tongue.advised(horse.windows[index], horse.horse)
             yield scene.tongue.say("wears", horse=plain(horse.horse), when=_from(window, scene), wear=wear)
         else:
             yield capital(_from(window, scene))
@@ -71,7 +71,7 @@ def _from(window: Window, scene: Scene) -> str:
 def _outfits(scene: Scene, index: int) -> Iterable[str]:
     groups: dict[str, list[str]] = {}
     for horse in scene.sheet.horses:
-        groups.setdefault(scene.tongue.outfit(horse.windows[index].wear, horse.horse), []).append(horse.horse)
+        groups.setdefault(scene.tongue.advised(horse.windows[index], horse.horse), []).append(horse.horse)
     for wear, names in sorted(groups.items(), key=lambda item: -len(item[1])):
         yield scene.tongue.say("change", names=scene.tongue.row(names), wear=wear)
 
@@ -178,7 +178,7 @@ def horse_lines(scene: Scene, name: str) -> Iterable[str]:
     if sheet is not None:
         dress = sheet.windows[scene.current]
         where = tongue.book.places.get(dress.where, plain(dress.where))
-        yield tongue.say("horse plan", wear=tongue.outfit(dress.wear, name), where=where)
+        yield tongue.say("horse plan", wear=tongue.advised(dress, name), where=where)
         yield tongue.learned(sheet.offset_c, sheet.offset_sd_c)
     for lesson in list(reversed(scene.evidence))[:LESSONS]:
         yield lesson_line(lesson, tongue)

@@ -51,7 +51,7 @@ def _why_horse(scene: Scene, horse: HorseSheet) -> Iterable[str]:
     yield tongue.say(
         "why head",
         horse=plain(horse.horse),
-        wear=tongue.outfit(dress.wear, horse.horse),
+        wear=tongue.advised(dress, horse.horse),
         until=tongue.clock(window.end),
         why=reasons(dress, sheet, horse.horse, tongue),
     )

@@ -86,6 +86,8 @@ def dressed(name: str, sheets: Sequence[Sheet]) -> dict[datetime, tuple[str, ...
     found: dict[datetime, tuple[str, ...]] = {}
     for sheet in sheets:
         for window, dress in zip(sheet.windows, _dresses(name, sheet)):
+            if dress.as_found:
+                continue
             before = [at for at in found if at <= sheet.made_at]
             if window.start <= sheet.made_at and before and found[max(before)] == dress.wear:
                 continue

@@ -163,7 +163,7 @@ def outfit(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, row: Fe
 
 def fitting(canvas: Canvas, dress: DressSheet, horse: str, tongue: Voice, room: float) -> tuple[str, int]:
     """The outfit in the largest and fullest words that have room; whose a piece is is dropped last."""
-    full, short = readable(tongue.outfit(dress.wear, horse)), readable(tongue.brief(dress.wear))
+    full, short = readable(tongue.advised(dress, horse)), readable(tongue.advised_briefly(dress))
     for words, size in ((full, WORDS), (full, SMALL), (full, FINE), (short, WORDS), (short, SMALL)):
         if canvas.length(words, size, bold=dress.change) <= room:
             return words, size

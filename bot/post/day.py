@@ -131,7 +131,7 @@ def alike(horses: Iterable[HorseSheet], window: int, tongue: Voice) -> str:
     """Horses by what they wear in one window, the largest company first: "Clover, Moss: bare; Ned: rain sheet"."""
     groups: dict[str, list[str]] = {}
     for horse in horses:
-        groups.setdefault(tongue.brief(horse.windows[window].wear), []).append(horse.horse)
+        groups.setdefault(tongue.advised_briefly(horse.windows[window]), []).append(horse.horse)
     largest = sorted(groups.items(), key=lambda item: -len(item[1]))
     return tongue.say("between").join(tongue.say("stay", names=tongue.row(names), wear=wear) for wear, names in largest)
 

@@ -6,6 +6,7 @@ from functools import partial
 from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.clothing.clothes import find
+from bot.words.clothing.hung_there import without_where_it_hung
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
 from bot.words.lookup.items import Item, meanings_of, predicate
@@ -16,6 +17,7 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mending.cleft import this_one
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
+from bot.words.mending.none_but import none_but
 from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.said_otherwise import said_otherwise
 from bot.words.mending.si_for_yes import yes_or_if
@@ -116,9 +118,11 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = in_hers(without_passing(of_whom(without_me(without_my_things(find(settled, names, mine))))))
+    pieces = in_hers(
+        without_passing(of_whom(without_me(without_my_things(without_where_it_hung(find(settled, names, mine))))))
+    )
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
+    items = listed_again(said_otherwise(meant_instead(mended(this_one(none_but(worn_by(described)))))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

@@ -12,7 +12,9 @@ from hypothesis import strategies as st
 from bot import rounds
 from bot.barn import Barn, demo_path, load
 from bot.forecast import Forecast, from_file
+from bot.moves import moved
 from bot.planning import Planner
+from bot.post import round_post
 from bot.sheet import Sheet, Window
 from bot.state import GarmentNow, as_filed
 from tests.november import WEATHER
@@ -57,6 +59,25 @@ def test_without_a_forecast_nothing_is_judged_and_nobody_moves(barn: Barn, windo
             assert (dress.cold_margin_c, dress.heat_margin_c) == (None, None)
             assert dress.unjudged
     assert sheet.horse("Tansy").windows[0].wear == ("tansy-medium",)
+
+
+def test_without_a_forecast_nobody_is_stripped_for_want_of_a_record(barn: Barn, windows: list[Window]) -> None:
+    """Nobody said what Fennel wears: she is left as found, in the post as in the answers."""
+    sheet = Planner(barn).sheet(as_filed(barn), None, windows, AT)
+    text = round_post(sheet, barn, as_filed(barn), "en", "metric")
+    assert as_filed(barn).horses["Fennel"].wear is None
+    assert not [h.horse for h in sheet.horses for d in h.windows if d.change]
+    assert "Fennel as found" in " ".join(text.split())
+
+
+def test_what_is_judged_once_the_forecast_comes_is_told(barn: Barn, windows: list[Window]) -> None:
+    """Whoever was left as found is moved by the first forecast, even where it is to be bare."""
+    state = as_filed(barn)
+    blind, seen = (Planner(barn).sheet(state, weather, windows, AT) for weather in (None, WEATHERS["morning.csv"]))
+    unsaid = {h.horse for h in blind.horses if h.windows[0].as_found}
+    assert unsaid
+    assert unsaid <= {move.horse for move in moved(blind, seen)}
+    assert not {move.horse for move in moved(seen, blind)} & unsaid
 
 
 def test_hours_the_forecast_lacks_are_named_and_the_rest_is_judged(barn: Barn, windows: list[Window]) -> None:

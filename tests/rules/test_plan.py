@@ -297,6 +297,20 @@ def test_without_any_forecast_everyone_keeps_what_it_wears():
     assert len(chosen.unjudged) == 12
 
 
+def test_without_any_forecast_a_horse_of_which_nobody_said_what_it_wears_is_left_as_found():
+    """It may stand in a heavy: "bare" would be a guess."""
+    chosen = dress(ask(unknown(), [wearer(wears=None)], WARDROBE))
+    assert (chosen.as_found, chosen.change, chosen.wear) == (True, False, ())
+
+
+def test_what_was_left_as_found_is_changed_in_the_first_window_that_is_judged():
+    """Bare as well, for nobody knows that it is."""
+    sky = joined(unknown(12), weather(14.0, 1.0, hours=12))
+    day, night = plan(ask(sky, [wearer(wears=None)], WARDROBE)).dresses["Maple"]
+    assert (day.as_found, day.change) == (True, False)
+    assert (night.as_found, night.change, night.wear) == (False, True, ())
+
+
 def test_hours_without_forecast_are_named_and_the_others_judged():
     sky = joined(weather(-5.0, 4.0, hours=18), unknown(6))
     day, night = plan(ask(sky, [wearer(clip="full")], WARDROBE)).dresses["Maple"]

@@ -7,17 +7,12 @@ import pytest
 from bot.barn import load
 from bot.events import Seen
 from bot.state import as_filed
-from bot.words import Heard, read
+from bot.words import read
 from tests.words.corpus import HERE as CORPUS
-from tests.words.corpus import barn
 from tests.words.others import SETS, file_of, messages
+from tests.words.saying import said
 
 SOME = 40  # of a set
-
-
-def said(where: str, text: str) -> Heard:
-    """What a barn of the corpus understands."""
-    return read(text, barn(where).people[0], barn(where), as_filed(barn(where)))
 
 
 @pytest.mark.parametrize("name", SETS)
@@ -33,12 +28,12 @@ def test_a_message_means_the_same_in_a_barn_that_has_heard_it_all(name: str) -> 
 
 def test_a_word_said_by_itself_still_begins_its_phrase() -> None:
     """As in "sheet off Fig" and then "off her feed", which is another thing."""
-    assert said("oak", "sheet off Fig").events
-    assert [e.sign for e in said("oak", "Willow is off her feed").events if isinstance(e, Seen)] == ["unwell"]
+    assert said("sheet off Fig").events
+    assert [e.sign for e in said("Willow is off her feed").events if isinstance(e, Seen)] == ["unwell"]
 
 
 def test_what_one_barn_heard_is_not_heard_in_another() -> None:
     """Willow is a horse in one barn only."""
     elsewhere = load(CORPUS / "encina.yaml")
-    assert said("oak", "Willow is shivering").events
+    assert said("Willow is shivering").events
     assert not read("Willow is shivering", elsewhere.people[0], elsewhere, as_filed(elsewhere)).events

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -27,6 +27,8 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "the cats Otto and Fig are soaked"),
         ("oak", "my gran, Clementine, is poorly"),
         ("chenaie", "notre chien Caramel grelotte"),
+        ("oak", "my Fig beetle is sick"),
+        ("oak", "our little Willow hamster is shivering"),
         # another one
         ("encina", "hay otra Paloma en el pueblo, que está con cólico"),
         ("oak", "the other Clementine, the goat, is shivering"),
@@ -34,8 +36,7 @@ from tests.words.test_turns_of_speech import said, told
 )
 def test_what_somebody_else_s_is_called_is_no_horse_of_the_barn(name: str, text: str) -> None:
     """A dog, an aunt, a cousin's pony: whoever it is, nothing is told of the horse of that name."""
-    heard = said(text, name)
-    assert (heard.events, heard.ask) == ((), None)
+    assert said(text, name).chatter
 
 
 @pytest.mark.parametrize(

@@ -7,15 +7,9 @@ import pytest
 from bot.barn import demo_path, load
 from bot.events import GarmentIs, Wearing
 from bot.state import as_filed
-from bot.words import Heard, read
+from bot.words import read
 from tests.words.corpus import barn
-from tests.words.test_turns_of_speech import told
-
-
-def said(text: str, where: str = "oak") -> Heard:
-    """What the manager of a barn is understood to say."""
-    here = barn(where)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, said_in, told
 
 
 @pytest.mark.parametrize(
@@ -34,6 +28,9 @@ def said(text: str, where: str = "oak") -> Heard:
         ("Willow's heavy is wet", "willow-heavy"),
         ("the spare 200 is wet", "spare-200-75"),
         ("Fig is fine, her cooler is wet", "fig-cooler"),
+        ("the spare sheet that was hanging on Otto's door is wet", "spare-sheet"),
+        ("the heavy that was on Otto is wet", "otto-heavy"),
+        ("Otto's heavy, which hung on the gate, is wet", "otto-heavy"),
         ("Lady Grey's rug is wet", "grey-sheet"),  # a liner is no rug
     ],
 )
@@ -49,6 +46,9 @@ def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: st
         ("Fig's rug is wet", {"fig-stable", "fig-heavy"}),  # although she wears one of them
         ("the 400 or the plaid sheet is wet", None),
         ("Tucker's cooler is wet", {"tucker-sheet", "tucker-250", "tucker-liner"}),
+        ("Tucker's fly sheet is wet", {"tucker-sheet"}),
+        ("put the fly rug on Otto", {"otto-sheet", "otto-heavy"}),
+        ("Tucker's red rug is wet", {"tucker-250", "tucker-sheet"}),
         ("the neck cover is wet", None),
     ],
 )
@@ -79,6 +79,8 @@ def test_other_peoples_linen_is_no_business_of_the_barn(text: str) -> None:
         ("spare 200 on Bramble", "Bramble", ("spare-200-75",)),
         ("Sunday in the 150 with neck cover", "Sunday", ("sunday-turnout", "sunday-neck")),
         ("Otto is naked", "Otto", ()),
+        ("took Fig's stable rug off, she's in her cooler now", "Fig", ("fig-cooler",)),
+        ("Fig back in the cooler today, it's cooler now", "Fig", ("fig-cooler",)),
     ],
 )
 def test_a_change_is_told_as_the_whole_outfit(text: str, horse: str, wear: tuple[str, ...]) -> None:
@@ -144,7 +146,7 @@ def test_what_was_moved_is_what_is_spoken_of_next(text: str, name: str, events: 
 def test_navy_is_one_colour(text: str) -> None:
     """Said in two words in any language; that another piece is blue does not matter."""
     here = load(demo_path())
-    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs("maple-medium", "dry"),)
+    assert said_in(here, text).events == (GarmentIs("maple-medium", "dry"),)
 
 
 @pytest.mark.parametrize(
@@ -207,7 +209,7 @@ def test_a_strap_put_on_a_rug_dresses_nobody(text: str, where: str, garment: str
 def test_what_stays_on_is_not_guessed(text: str, wear: tuple[str, ...] | None) -> None:
     """She wears a 220: whether that came off as "her 200", nobody knows, but a sheet takes its place."""
     here = load(demo_path())
-    heard = read(text, here.people[0], here, as_filed(here))
+    heard = said_in(here, text)
 
     assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])
 
@@ -227,4 +229,4 @@ def test_a_nickname_within_which_a_longer_one_begins_is_not_meant(text: str, gar
     garments = tuple(g.model_copy(update={"also": called.get(g.id, g.also)}) for g in here.garments)
     here = here.model_copy(update={"garments": garments})
 
-    assert read(text, here.people[0], here, as_filed(here)).events == (GarmentIs(garment, "damp"),)
+    assert said_in(here, text).events == (GarmentIs(garment, "damp"),)

@@ -8,6 +8,7 @@ from bot.events import Seen, Wearing
 from bot.state import as_filed
 from bot.words import read
 from tests.words.corpus import barn
+from tests.words.saying import said
 
 SIGNS = {
     "oak": ("sweaty", "shivering", "cold", "too hot", "rubbed"),
@@ -63,8 +64,7 @@ def test_a_sign_denied_is_no_sign(name: str) -> None:
 )
 def test_a_change_denied_changes_nothing(name: str, text: str) -> None:
     """The horse is in what it was in."""
-    here = barn(name)
-    assert not [e for e in read(text, here.people[0], here, as_filed(here)).events if isinstance(e, Wearing)]
+    assert not [e for e in said(text, name).events if isinstance(e, Wearing)]
 
 
 @pytest.mark.parametrize(
@@ -82,8 +82,7 @@ def test_a_change_denied_changes_nothing(name: str, text: str) -> None:
 )
 def test_a_no_that_answers_denies_nothing_behind_it(name: str, text: str, sign: str) -> None:
     """It answers what was asked; what follows is so."""
-    here = barn(name)
-    told = [e.sign for e in read(text, here.people[0], here, as_filed(here)).events if isinstance(e, Seen)]
+    told = [e.sign for e in said(text, name).events if isinstance(e, Seen)]
     assert told == [sign]
 
 
@@ -103,7 +102,6 @@ def test_a_no_that_answers_denies_nothing_behind_it(name: str, text: str, sign: 
 )
 def test_what_is_taken_back_is_not_so(name: str, text: str, sign: str) -> None:
     """Cool but not cold is right as it is; that another sign is not there takes nothing back."""
-    here = barn(name)
-    heard = read(text, here.people[0], here, as_filed(here))
+    heard = said(text, name)
 
     assert [getattr(event, "sign", None) for event in heard.events] == [sign]

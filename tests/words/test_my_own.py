@@ -2,20 +2,9 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import read
-from bot.words.meaning import Heard
-from tests.words.corpus import barn
-from tests.words.test_turns_of_speech import told
+from tests.words.saying import said, told
 
 OWNERS = {"encina": "Lola", "chenaie": "Margaux"}
-
-
-def said(text: str, where: str) -> Heard:
-    """The message as an owner writes it: Lola of Canela, Margaux of Noisette."""
-    here = barn(where)
-    owner = next(person for person in here.people if person.name == OWNERS[where])
-    return read(text, owner, here, as_filed(here))
 
 
 @pytest.mark.parametrize(
@@ -34,8 +23,7 @@ def said(text: str, where: str) -> Heard:
 )
 def test_my_jacket_is_no_horse(name: str, text: str) -> None:
     """What was spoken of last tells what "mine" is; and what the speaker wears, no horse does."""
-    heard = said(text, name)
-    assert (heard.events, heard.ask) == ((), None)
+    assert said(text, name, OWNERS[name]).chatter
 
 
 @pytest.mark.parametrize(
@@ -53,7 +41,7 @@ def test_my_jacket_is_no_horse(name: str, text: str) -> None:
 )
 def test_my_own_horse_is_one(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Told of by itself, behind a horse, or with what no thing does."""
-    assert told(said(text, name)) == expected
+    assert told(said(text, name, OWNERS[name])) == expected
 
 
 @pytest.mark.parametrize(
@@ -73,5 +61,5 @@ def test_my_own_horse_is_one(name: str, text: str, expected: list[tuple[object, 
 )
 def test_who_says_so_may_be_who_shivers(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Picked out, the speaker or another is told of, and not the horse before."""
-    heard = said(text, name)
+    heard = said(text, name, OWNERS[name])
     assert (told(heard), heard.ask) == (expected, None)

@@ -5,18 +5,11 @@ from pathlib import Path
 import pytest
 
 from bot.barn import Garment, Horse, demo_path, load
-from bot.state import as_filed
-from bot.words import Heard, read
 from bot.words.lookup.items import Item
 from bot.words.lookup.names import budget, roster
 from bot.words.named.their_horse import both_called_so
 from tests.words.corpus import barn, subjects
-
-
-def said(where: str, text: str) -> Heard:
-    """What the manager of a barn is understood to say."""
-    here = barn(where)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, said_in
 
 
 @pytest.mark.parametrize(
@@ -46,7 +39,7 @@ def said(where: str, text: str) -> Heard:
 )
 def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: str) -> None:
     """Case, accents, marks and small slips do not matter."""
-    assert subjects(said(where, text).events) == {horse}
+    assert subjects(said(text, where).events) == {horse}
 
 
 @pytest.mark.parametrize(
@@ -67,7 +60,7 @@ def test_a_horse_is_known_however_it_is_written(where: str, text: str, horse: st
 )
 def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ...]) -> None:
     """Two names as near, part of a name, a day that is also a horse: people choose."""
-    heard = said(where, text)
+    heard = said(text, where)
 
     assert heard.events == ()
     assert heard.ask is not None
@@ -79,7 +72,7 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
     """French for "that he" is one slip from Quill: who speaks English is heard in English, and asked about Quill."""
     here = load(demo_path())
     dot = next(person for person in here.people if person.language == "en")
-    heard = read(text, dot, here, as_filed(here))
+    heard = said_in(here, text, dot.name)
 
     assert subjects(heard.events) == {"Fennel"}
     assert heard.ask is not None
@@ -116,7 +109,7 @@ def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(te
 )
 def test_a_word_of_the_language_is_not_a_horse(where: str, text: str) -> None:
     """Weather, trees and days stay weather, trees and days."""
-    assert said(where, text).chatter
+    assert said(text, where).chatter
 
 
 @pytest.mark.parametrize(
@@ -124,7 +117,7 @@ def test_a_word_of_the_language_is_not_a_horse(where: str, text: str) -> None:
 )
 def test_a_horse_is_as_cold_as_a_thing_where_nothing_points_at_it(text: str) -> None:
     """A word that only points makes a thing of a name, where things are so too."""
-    assert subjects(said("hard", text).events) == {"Patch"}
+    assert subjects(said(text, "hard").events) == {"Patch"}
 
 
 @pytest.mark.parametrize(("name", "slips"), [("pip", 0), ("otto", 1), ("maple", 1), ("willow", 2)])
@@ -150,7 +143,7 @@ def test_both_of_a_name_are_the_two_that_share_it() -> None:
 
 def test_a_name_of_the_other_sex_is_asked_about() -> None:
     """Nobody's finger slips from o to a: "canelo" may be a horse that is not here."""
-    heard = said("encina", "canelo está tiritando")
+    heard = said("canelo está tiritando", "encina")
 
     assert not heard.events
     assert heard.ask is not None
@@ -165,7 +158,7 @@ def test_a_k_is_heard_as_it_is_meant(text: str, told: int) -> None:
     """What sounds as the name is the name; another man's is not."""
     here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Quico"))})
 
-    assert len(read(text, here.people[0], here, as_filed(here)).events) == told
+    assert len(said_in(here, text).events) == told
 
 
 @pytest.mark.parametrize(
@@ -175,7 +168,7 @@ def test_a_k_is_heard_as_it_is_meant(text: str, told: int) -> None:
 def test_an_n_with_its_tilde_is_another_letter(text: str, options: tuple[str, ...] | None) -> None:
     """A girl is no Nina: asked where only a horse can stand, silence elsewhere."""
     here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Nina"))})
-    heard = read(text, here.people[0], here, as_filed(here))
+    heard = said_in(here, text)
 
     assert (heard.ask.options if heard.ask else None) == options
     assert bool(heard.events) == text.startswith("Nina")
@@ -195,7 +188,7 @@ def test_an_n_with_its_tilde_is_another_letter(text: str, options: tuple[str, ..
 def test_a_word_for_people_may_be_a_slip_of_a_name(text: str, asked: bool, events: int) -> None:
     """Where no article makes it somebody; and a plural lost no apostrophe in French."""
     here = barn("chenaie").model_copy(update={"horses": (*barn("chenaie").horses, Horse(name="Copin"))})
-    heard = read(text, here.people[0], here, as_filed(here))
+    heard = said_in(here, text)
 
     assert (heard.ask is not None, len(heard.events)) == (asked, events)
 
@@ -208,7 +201,7 @@ def test_what_is_drunk_and_eaten_is_cold_without_being_a_horse(text: str, told: 
     """A horse may be called so all the same."""
     here = barn("encina").model_copy(update={"horses": (*barn("encina").horses, Horse(name="Mate"))})
 
-    assert len(read(text, here.people[0], here, as_filed(here)).events) == told
+    assert len(said_in(here, text).events) == told
 
 
 @pytest.mark.parametrize(
@@ -227,15 +220,14 @@ def test_a_rug_is_a_horses_and_no_days(text: str, meant: bool) -> None:
     here = barn("chenaie")
     horse, piece = Horse(name="Dimanche"), Garment(id="dimanche-polaire", horse="Dimanche", kind="cooler")
     here = here.model_copy(update={"horses": (*here.horses, horse), "garments": (*here.garments, piece)})
-    events = read(text, here.people[0], here, as_filed(here)).events
+    events = said_in(here, text).events
 
     assert [getattr(event, "garment", None) for event in events] == (["dimanche-polaire"] if meant else [])
 
 
 def test_a_plural_of_the_language_is_no_name_that_lost_its_apostrophe() -> None:
     """Only English names have an "s" behind them: "nubes sudada" may be Nube, and is asked about."""
-    here = barn("encina")
-    heard = read("nubes sudada en su cuadra", here.people[0], here, as_filed(here))
+    heard = said("nubes sudada en su cuadra", "encina")
 
     assert not heard.events
     assert heard.ask is not None and heard.ask.options == ("Nube",)
@@ -257,7 +249,7 @@ def test_all_that_are_somebodys_are_told_by_how_many_they_are(text: str, horses:
     here = barn("oak")
     hers = tuple(h.model_copy(update={"owner": "Priya"} if h.name in ("Willow", "Fig") else {}) for h in here.horses)
     here = here.model_copy(update={"horses": hers})
-    assert subjects(read(text, here.people[0], here, as_filed(here)).events) == horses
+    assert subjects(said_in(here, text).events) == horses
 
 
 def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
@@ -269,7 +261,7 @@ def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
         encoding="utf-8",
     )
     here = load(tmp_path / "barn.yaml")
-    heard = read("samba tiembla un buen", here.people[0], here, as_filed(here))
+    heard = said_in(here, "samba tiembla un buen")
 
     assert heard.events == ()
     assert heard.ask
@@ -287,19 +279,19 @@ def test_a_word_that_sounds_like_a_name_is_asked_about(tmp_path: Path) -> None:
 def test_a_thing_or_a_person_of_that_name_is_no_horse(text: str) -> None:
     """A tree with its article, somebody's own grandfather, who comes by."""
     here = load(demo_path())
-    assert read(text, here.people[0], here, as_filed(here)).chatter
+    assert said_in(here, text).chatter
 
 
 @pytest.mark.parametrize("text", ["Birch is wet", "the birch sheet is wet", "Grandpa is cold"])
 def test_the_horse_of_that_name_still_is(text: str) -> None:
     """Without an article, or in front of a piece."""
     here = load(demo_path())
-    assert not read(text, here.people[0], here, as_filed(here)).chatter
+    assert not said_in(here, text).chatter
 
 
 @pytest.mark.parametrize(("text", "meant"), [("el mío está sudado", True), ("¿traes pan? el mío está frío", False)])
 def test_mine_is_the_speakers_horse_where_nothing_else_was_spoken_of(text: str, meant: bool) -> None:
     """Bread is cold as well; who asks has no horse, or one."""
     here = barn("encina")
-    owner = next(p for p in here.people if any(h.owner == p.name for h in here.horses))
-    assert bool(subjects(read(text, owner, here, as_filed(here)).events)) == meant
+    owner = next(h.owner for h in here.horses if h.owner)
+    assert bool(subjects(said_in(here, text, owner).events)) == meant

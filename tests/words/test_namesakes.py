@@ -2,15 +2,8 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import Heard, read
-from tests.words.corpus import barn, subjects
-
-
-def said(where: str, text: str) -> Heard:
-    """What the manager of a barn is understood to say."""
-    here = barn(where)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.corpus import subjects
+from tests.words.saying import said
 
 
 @pytest.mark.parametrize(
@@ -18,6 +11,11 @@ def said(where: str, text: str) -> Heard:
     [
         ("oak", "Dentist Otto phoned in sick, they'll send another"),
         ("oak", "our new farrier Otto is shivering in his van"),
+        ("oak", "Otto the barber was sweating"),
+        ("oak", "Tucker the bus driver is soaked"),
+        ("oak", "Clem, our receptionist, is sick"),
+        ("encina", "Moro el panadero está temblando"),
+        ("chenaie", "Ulysse le boucher est malade"),
         ("oak", "Otto the plumber is soaked"),
         ("oak", "Tucker, our new vet, is sick"),
         ("oak", "Tucker (the physio) is off her food, no sessions today"),
@@ -39,8 +37,7 @@ def said(where: str, text: str) -> Heard:
 )
 def test_people_who_bear_a_horses_name_are_ill_without_it(where: str, text: str) -> None:
     """Their trade, where they are from, or what no horse does, tells them."""
-    heard = said(where, text)
-    assert (heard.events, heard.ask) == ((), None)
+    assert said(text, where).chatter
 
 
 @pytest.mark.parametrize(
@@ -70,7 +67,7 @@ def test_people_who_bear_a_horses_name_are_ill_without_it(where: str, text: str)
 )
 def test_who_tells_of_a_horse_or_sees_to_it_is_no_horse(where: str, text: str, horses: set[str]) -> None:
     """Of the horse that is told of, and of nobody else."""
-    heard = said(where, text)
+    heard = said(text, where)
     assert (subjects(heard.events), heard.ask) == (horses, None)
 
 
@@ -95,12 +92,12 @@ def test_who_tells_of_a_horse_or_sees_to_it_is_no_horse(where: str, text: str, h
 )
 def test_a_horse_stays_one_where_people_are_spoken_of(where: str, text: str, horses: set[str]) -> None:
     """A vet beside a horse's name makes nobody of it."""
-    assert subjects(said(where, text).events) == horses
+    assert subjects(said(text, where).events) == horses
 
 
 def test_the_same_name_behind_such_a_person_is_asked_about() -> None:
     """Whether it is still the farrier who is ill, nobody can tell."""
-    heard = said("oak", "Farrier Otto called. Otto is sick, so Tuesday it is")
+    heard = said("Farrier Otto called. Otto is sick, so Tuesday it is")
     assert heard.events == ()
     assert heard.ask is not None and heard.ask.options == ("Otto",)
 
@@ -125,11 +122,11 @@ def test_the_same_name_behind_such_a_person_is_asked_about() -> None:
 )
 def test_a_dog_of_that_name_is_no_horse_nor_is_who_is_told(where: str, text: str, horses: set[str]) -> None:
     """Animals of another kind, and whoever hears of a horse."""
-    heard = said(where, text)
+    heard = said(text, where)
     assert (subjects(heard.events), heard.ask) == (horses, None)
 
 
 def test_lower_case_weather_of_a_morning_is_weather() -> None:
     """Storm last night, all soaked: nobody is."""
-    assert said("tilleuls", "orage hier soir, tout est trempé").chatter
-    assert said("hard", "misty this morning, cold and damp").chatter
+    assert said("orage hier soir, tout est trempé", "tilleuls").chatter
+    assert said("misty this morning, cold and damp", "hard").chatter

@@ -2,16 +2,7 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import Heard, read
-from tests.words.corpus import barn
-from tests.words.test_turns_of_speech import told
-
-
-def heard(name: str, text: str) -> Heard:
-    """What the manager of a barn is understood to say."""
-    here = barn(name)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -29,11 +20,11 @@ def heard(name: str, text: str) -> Heard:
 )
 def test_which_of_the_two_is_asked(name: str, text: str, options: set[str]) -> None:
     """Either may be meant."""
-    said = heard(name, text)
+    heard = said(text, name)
 
-    assert not any(hasattr(event, "sign") for event in said.events)
-    assert said.ask is not None
-    assert set(said.ask.options) == options
+    assert not any(hasattr(event, "sign") for event in heard.events)
+    assert heard.ask is not None
+    assert set(heard.ask.options) == options
 
 
 @pytest.mark.parametrize(
@@ -72,12 +63,12 @@ def test_which_of_the_two_is_asked(name: str, text: str, options: set[str]) -> N
 )  # fmt: skip
 def test_what_tells_is_heeded(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Where the words tell which, nobody is asked."""
-    assert told(heard(name, text)) == expected
+    assert told(said(text, name)) == expected
 
 
 def test_a_word_that_a_horse_is_called_by_is_one_of_the_two() -> None:
     """Lucero, written as the star that it may be, is asked about beside the other."""
-    said = heard("encina", "lucero le dio una coz a Estrella y está temblando")
+    heard = said("lucero le dio una coz a Estrella y está temblando", "encina")
 
-    assert said.ask is not None
-    assert set(said.ask.options) == {"Lucero", "Estrella"}
+    assert heard.ask is not None
+    assert set(heard.ask.options) == {"Lucero", "Estrella"}

@@ -3,8 +3,7 @@
 import pytest
 
 from bot.barn import demo_path, load
-from bot.state import as_filed
-from bot.words import read
+from tests.words.saying import said_in
 
 BARN = load(demo_path())
 
@@ -24,7 +23,7 @@ BARN = load(demo_path())
 )
 def test_shivering_is_heard_however_it_is_said(text: str) -> None:
     """One horse named for certain, and the word: somebody must look."""
-    found = [(e.horse, e.sign) for e in read(text, BARN.people[0], BARN, as_filed(BARN)).events if e.kind == "sign"]  # type: ignore[attr-defined]
+    found = [(e.horse, e.sign) for e in said_in(BARN, text).events if e.kind == "sign"]  # type: ignore[attr-defined]
     assert found == [("Otter", "shivering")]
 
 
@@ -46,5 +45,5 @@ def test_shivering_is_heard_however_it_is_said(text: str) -> None:
 )
 def test_talk_of_shivering_is_no_report(text: str) -> None:
     """Suppositions, questions, the past, people."""
-    events = read(text, BARN.people[0], BARN, as_filed(BARN)).events
+    events = said_in(BARN, text).events
     assert [e for e in events if e.kind == "sign"] == []

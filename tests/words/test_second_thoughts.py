@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 REST = ("Tucker", "Willow", "Bramble", "Fig", "Lady Grey", "Sunday", "Clementine")
 
@@ -121,6 +121,9 @@ def test_what_is_taken_back_is_not_told(name: str, text: str, expected: list[tup
         "undo that, it was the wrong blanket",
         "sorry wrong group, undo that",
         "can you undo that, I typed the wrong name",
+        "cancel it, I have the wrong horse",
+        "cancel that, I mixed the two up",
+        "scrap that, I misread the tag",
         "could you undo my last please",
         "please remove my last entry, I was in the wrong stall",
         "undo that please and thank you",
@@ -140,6 +143,9 @@ def test_what_is_to_be_undone_is_said_with_its_reason(text: str) -> None:
         "forget that, no lesson today",
         "cancel the farrier please, wrong day",
         "can you undo Otto's leg straps please",
+        "cancel it, we've no shavings left",
+        "cancel that, I can't make it on time",
+        "scrap that, we have a lesson at two",
         "farrier at 9, scratch that",
     ],
 )

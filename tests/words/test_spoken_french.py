@@ -2,10 +2,7 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import read
-from tests.words.corpus import barn
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -540,6 +537,4 @@ def test_small_talk_in_the_same_words_stays_small_talk(text: str) -> None:
 @pytest.mark.parametrize("text", ["moi je reste sous ma couverture", "je garde mon liner moi", "je dors en outdoor"])
 def test_what_an_owner_wears_is_no_horses(text: str) -> None:
     """Her own blanket, although a horse of hers has one."""
-    here = barn("chenaie")
-    margaux = next(p for p in here.people if p.name == "Margaux")
-    assert read(text, margaux, here, as_filed(here)).chatter
+    assert said(text, "chenaie", "Margaux").chatter

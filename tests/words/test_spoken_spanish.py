@@ -5,9 +5,7 @@ from pathlib import Path
 import pytest
 
 from bot.barn import load
-from bot.state import as_filed
-from bot.words import read
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, said_in, told
 
 
 @pytest.mark.parametrize(
@@ -256,7 +254,7 @@ def test_a_day_has_no_ears(tmp_path: Path) -> None:
     )
     here = load(tmp_path / "barn.yaml")
     heard = [
-        read(text, here.people[0], here, as_filed(here))
+        said_in(here, text)
         for text in ("domingo frío de las orejas, lola sudada", "domingo frío de las ancas", "domingo frío y lluvioso")
     ]
     assert [told(one) for one in heard] == [[("Domingo", "cold"), ("Lola", "sweating")], [("Domingo", "cold")], []]
@@ -276,10 +274,7 @@ def test_a_barns_own_word_for_a_kind_is_heard_of_its_other_horses(tmp_path: Path
         encoding="utf-8",
     )
     here = load(tmp_path / "barn.yaml")
-    heard = [
-        read(f"la capa de {name} está mojada", here.people[0], here, as_filed(here))
-        for name in ("Tero", "Sauce", "Jarilla")
-    ]
+    heard = [said_in(here, f"la capa de {name} está mojada") for name in ("Tero", "Sauce", "Jarilla")]
     assert [told(one) for one in heard] == [[("tero-capa", "wet")], [("sauce-media", "wet")], []]
     assert heard[2].ask
     assert heard[2].ask.options == ("jarilla-media", "jarilla-gruesa")
@@ -297,5 +292,5 @@ def test_a_colour_that_does_not_agree_is_a_horse(tmp_path: Path) -> None:
     )
     here = load(tmp_path / "barn.yaml")
     texts = ("rojo manta fuera", "rojo media mojada", "blanca manta fuera", "manta roja fuera", "manta rojo fuera")
-    heard = [read(text, here.people[0], here, as_filed(here)) for text in texts]
+    heard = [said_in(here, text) for text in texts]
     assert [told(one) for one in heard] == [[("Rojo", ())], [("rojo-media", "wet")], [], [], []]

@@ -7,6 +7,7 @@ import pytest
 from bot.state import as_filed
 from bot.words import read
 from tests.words.corpus import barn
+from tests.words.saying import said
 from tests.words.test_denials import NAMES, SIGNS
 
 FRAMES = {
@@ -170,16 +171,14 @@ def test_who_looked_everywhere_tells_that_it_is_gone_even_with_question_marks(
     name: str, text: str, garment: str
 ) -> None:
     """Dismay is written with question marks as well."""
-    here = barn(name)
-    events = read(text, here.people[0], here, as_filed(here)).events
+    events = said(text, name).events
     assert [(getattr(e, "garment", ""), getattr(e, "state", "")) for e in events] == [(garment, "missing")]
 
 
 @pytest.mark.parametrize(("name", "text"), ONLY_ASKED_FOR)
 def test_asking_others_whether_they_found_it_reports_nothing(name: str, text: str) -> None:
     """Whether somebody else looked, or where it may be, says nothing of where it is."""
-    here = barn(name)
-    assert read(text, here.people[0], here, as_filed(here)).chatter
+    assert said(text, name).chatter
 
 
 OAK_TURNS = (
@@ -198,11 +197,10 @@ def test_a_hand_in_under_a_rug_wears_nothing_and_likeness_tells_how_it_is(
     text: str, expected: list[tuple[object, object]]
 ) -> None:
     """One fact each, of the horse or the piece; none of kitchens and fences."""
-    here = barn("oak")
-    events = read(text, here.people[0], here, as_filed(here)).events
-    said = [
+    events = said(text, "oak").events
+    found = [
         (getattr(e, "horse", None) or getattr(e, "garment", ""),
          getattr(e, "sign", None) or getattr(e, "state", None) or getattr(e, "wear", None))
         for e in events
     ]  # fmt: skip
-    assert said == expected
+    assert found == expected

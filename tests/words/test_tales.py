@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.words.test_turns_of_speech import said, told
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -16,14 +16,17 @@ from tests.words.test_turns_of_speech import said, told
         ("oak", "Otto's to come in at four"),
         ("oak", "Otto comes in at four"),
         ("oak", "all done in tonight, early bed for me"),
+        ("oak", "Otto was a sickly foal"),
+        ("oak", "Tucker was always cold as a yearling, he was such a sickly baby"),
+        ("encina", "Moro era un potro con tos"),
+        ("chenaie", "Perle était une pouliche fragile, toujours malade"),
         ("encina", "tuvimos una que rompía todas las mantas"),
         ("chenaie", "on avait une jument qui déchirait toutes les couvertures"),
     ],
 )
 def test_a_tale_is_no_report(name: str, text: str) -> None:
     """Of another horse, of another day, of the speaker."""
-    heard = said(text, name)
-    assert (heard.events, heard.ask) == ((), None)
+    assert said(text, name).chatter
 
 
 @pytest.mark.parametrize(
@@ -34,6 +37,8 @@ def test_a_tale_is_no_report(name: str, text: str) -> None:
         ("oak", "Otto's sheet is so wet you can wring it out", [("otto-sheet", "wet")]),
         ("oak", "Otto's sheet is at home with me in the wash, back on Sunday", [("otto-sheet", "washing")]),
         ("oak", "Otto's sheet is at mine, still wet", [("otto-sheet", "wet")]),
+        ("oak", "was out with the yearling, Otto was sweating", [("Otto", "sweating")]),
+        ("oak", "Otto was sick as a foal, now he's fine", [("Otto", "comfortable")]),
         ("oak", "Otto came in at four", [("Otto", "stall")]),
         ("encina", "la gorda de Canela está en mi casa lavándose, la traigo el domingo", [("canela-gorda", "washing")]),
         ("chenaie", "la grosse d'Étoile a un trou on pourrait y passer la tête", [("etoile-grosse", "torn")]),

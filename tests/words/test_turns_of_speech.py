@@ -2,28 +2,7 @@
 
 import pytest
 
-from bot.state import as_filed
-from bot.words import read
-from bot.words.meaning import Heard
-from tests.words.corpus import barn
-
-FIELDS = ("horse", "sign", "setting", "garment", "state", "wear", "about", "style", "keep_bare", "where", "horses")
-
-
-def told(heard: Heard) -> list[tuple[object, ...]]:
-    """Each event's subject and what is said of it; a setting only where it is not the field."""
-    rows = [[(name, getattr(event, name, None)) for name in FIELDS] for event in heard.events]
-    return [
-        tuple(v for name, v in row if v is not None and not (name == "setting" and v == "turnout") and name != "where")
-        + tuple(v for name, v in row if name == "where" and v is not None)
-        for row in rows
-    ]
-
-
-def said(text: str, name: str) -> Heard:
-    """The message as the barn's manager writes it."""
-    here = barn(name)
-    return read(text, here.people[0], here, as_filed(here))
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -32,6 +11,14 @@ def said(text: str, name: str) -> Heard:
         # one observation is one sign
         ("oak", "Tucker hot and dripping with sweat", [("Tucker", "sweating")]),
         ("oak", "Tucker freezing cold and shivering", [("Tucker", "shivering")]),
+        # a ride is praised when it is over; by what lessons there were
+        ("oak", "lovely long ride on Tucker past the mill earlier", [("Tucker",)]),
+        ("oak", "looking forward to a nice ride on Tucker", []),
+        ("oak", "tucker did the 9 and 10 lessons", [("Tucker",)]),
+        ("encina", "buen paseo con Moro esta mañana", [("Moro",)]),
+        ("oak", "no the pump isn't fixed, Tucker got ridden at 10", [("Tucker",)]),
+        ("oak", "Tucker isn't cold, I put my hand right under his rug", [("Tucker", "comfortable")]),
+        ("oak", "the spare sheet that is on Tucker is wet", [("spare-sheet", "wet")]),
         # where it was seen, said anywhere
         ("oak", "Tucker: sweaty. In his stable.", [("Tucker", "sweating", "stall")]),
         ("oak", "Tucker came back from the hack. He is sweaty", [("Tucker", "sweating", "after work")]),

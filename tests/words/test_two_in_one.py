@@ -5,18 +5,16 @@ import random
 import pytest
 
 from bot.events import Event, Wearing
-from bot.state import as_filed
-from bot.words import read
 from bot.words.lookup.tokens import plain
 from tests.words.others import SETS, barn, messages
+from tests.words.saying import said_in
 
 PAIRS = 200  # of a set
 
 
 def told(name: str, text: str) -> tuple[Event, ...]:
     """The facts that the barn's manager tells with this."""
-    where = barn(name)
-    return read(text, where.people[0], where, as_filed(where)).events
+    return said_in(barn(name), text).events
 
 
 def subjects(event: Event) -> set[str]:

@@ -2,16 +2,8 @@
 
 import pytest
 
-from bot.barn import Barn
-from bot.state import State
-from bot.words import read
-from bot.words.meaning import Heard
-
-
-def told(heard: Heard) -> list[tuple[object, ...]]:
-    """Each event's subject and what is said of it, in short."""
-    short = ("horse", "sign", "garment", "state", "wear", "about")
-    return [tuple(getattr(e, name) for name in short if getattr(e, name, None) is not None) for e in heard.events]
+from tests.words.corpus import barn
+from tests.words.saying import said, told
 
 
 @pytest.mark.parametrize(
@@ -62,11 +54,9 @@ def told(heard: Heard) -> list[tuple[object, ...]]:
         ("the plan for Otto", [("Otto", "today")]),
     ],
 )
-def test_a_way_of_saying_it_is_understood(
-    text: str, expected: list[tuple[object, ...]], oak: Barn, oak_now: State
-) -> None:
+def test_a_way_of_saying_it_is_understood(text: str, expected: list[tuple[object, ...]]) -> None:
     """Exactly that, and nothing beside it."""
-    assert told(read(text, oak.people[0], oak, oak_now)) == expected
+    assert told(said(text)) == expected
 
 
 @pytest.mark.parametrize(
@@ -84,16 +74,16 @@ def test_a_way_of_saying_it_is_understood(
         "she's sweating?",
     ],
 )
-def test_what_only_sounds_like_a_report_is_left_alone(text: str, oak: Barn, oak_now: State) -> None:
+def test_what_only_sounds_like_a_report_is_left_alone(text: str) -> None:
     """Wishes, days, other animals, praise, questions to people."""
-    assert read(text, oak.people[0], oak, oak_now).chatter
+    assert said(text).chatter
 
 
 @pytest.mark.parametrize(
     "text", ["she's shivering", "the bay mare is shivering by the gate", "está tiritando", "elle grelotte"]
 )
-def test_who_shivers_and_is_not_named_is_asked_about(text: str, oak: Barn, oak_now: State) -> None:
+def test_who_shivers_and_is_not_named_is_asked_about(text: str) -> None:
     """One of them may be in danger: every horse is a choice."""
-    heard = read(text, oak.people[0], oak, oak_now)
+    heard = said(text)
     assert heard.ask is not None
-    assert (heard.ask.about, len(heard.ask.options)) == ("horse", len(oak.horses))
+    assert (heard.ask.about, len(heard.ask.options)) == ("horse", len(barn("oak").horses))

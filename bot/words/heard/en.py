@@ -905,7 +905,7 @@ PHRASES = {
         turquoise, burgundy, maroon, camo, gold, silver, plaid, checked, striped, tartan, stripy, dark blue,
         light blue, beige, cream, khaki, lilac, lime, aqua, charcoal, magenta, crimson,
         scarlet, fuchsia, fuschia, mustard, neon, multicoloured, multicolored, patterned, spotty,
-        spotted, spots, dotty,
+        spotted, spots, dotty, fly, anti fly,
         floral, flowery, flowered, zebra, leopard, leopardskin, unicorn, unicorns, checkered,
         chequered, checky, gingham, paisley, hearts, tweed, tweedy, stripey, stripes, argyle,
         houndstooth,
@@ -1545,6 +1545,9 @@ PHRASES = {
         may come back into |her|his |blanket|blankets|rug|rugs
     """,
     "worked": """
+        (lovely / great / nice / good / brilliant / fab / fabulous / super / cracking / fun / gorgeous / beautiful /
+        amazing / wonderful / fantastic / decent / best) (/ long / little / quick / short / wee) (ride / hack /
+        trail ride / canter / gallop / schooling session / flatwork session / jump session / lesson) (on / with),
         ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson,
         did a lesson, did her lesson, did his lesson, lunged, longed, schooled, hacked, hacked out,
         exercised, had a ride, had a schooling session, went for a hack, went for a ride, been ridden,
@@ -2061,6 +2064,7 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        looking forward to, look forward to, dreaming of, dying for, in need of,
         (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
         (goes / go / going) out at,
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
@@ -2225,7 +2229,8 @@ PHRASES = {
     """,
     "young": """
         a foal, a yearling, a colt, a filly, a baby, a weanling, a youngster, a two year old, a three year old,
-        a four year old, young, younger, little, a kid, in training, racing
+        a four year old, young, younger, little, a kid, in training, racing, foal, yearling, weanling, youngster,
+        two year old, three year old, four year old, (a / such a) (sickly / colicky / nervous / fussy / shivery) baby
     """,
     "weather": """
         rain, storm, sun, sunny, misty, frost, frosty, snow, snowy, wind, windy, fog, foggy, cloud, cloudy,
@@ -2524,14 +2529,24 @@ PHRASES = {
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
         electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
         tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
-        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord, barista, waiter, waitress,
+        barman, barmaid, bartender, baker, butcher, hairdresser, barber, cleaner, carpenter, joiner, plasterer,
+        decorator, mechanic, handyman, gardener, caretaker, janitor, receptionist, secretary, accountant, solicitor,
+        lawyer, estate agent, realtor, bookkeeper, librarian, shop assistant, cashier, babysitter, childminder, nanny,
+        policeman, policewoman, fireman, firefighter, paramedic, pharmacist, surgeon, surveyor, architect, welder,
+        painter, bricklayer, glazier, locksmith, (bus / taxi / truck / lorry / van / cab / tractor) driver, lifeguard,
+        (milk / fence / gate / bin / window / gas / tv / cable / water / oil / coal / muck / digger / ups / ice cream)
+        (man / guy), milkman, binman, lollipop lady, lunch lady, dog |walker|groomer, tutor, lecturer, professor,
+        vicar,
+        pastor, priest, photographer, journalist
     """,
     "calling": """
         vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
     """,
     "people do": """
         texted, messaged, phoned, emailed, rang, called, called |me|us, called to say, rang to say, rang |me|us,
-        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick, off work,
+        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick,
+        off work,
         has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
         is not coming to work, will not be at work, not answering |his|her phone
     """,
@@ -2546,7 +2561,8 @@ PHRASES = {
         ask, asked
     """,
     "shop": """
-        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency,
+        insurance,
         bar, pub, diner, pharmacy, library, gym, church, gas station, hardware store,
         tackroom shop, saddlery, feed mill, feed place, hay place
     """,
@@ -2988,7 +3004,8 @@ PHRASES = {
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
-        across (the / his / her / their) (chest / hips / croup), (front / rear) (end / legs), haunch|es, knee|s, hock|s,
+        across (the / his / her / their) (chest / hips / croup), (front / rear) (end / legs), haunch|es, knee|s,
+        hock|s,
         (near / off / left / right) (hind / fore / front), hindleg|s, foreleg, stifle|s, forearm|s, gaskin|s, muscles,
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
         skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
@@ -3819,6 +3836,9 @@ PHRASES = {
     "girth": "",
     "either way": "pulled, pulling, yanked, dragged, tugged, hoiked, hoicked",
     "felt": """
+        (i / just / i just) put (a / my) hand (/ right / in / up / down / right in / right up) (under / beneath),
+        (slipped / slid / ran / popped / put / pushed / got / stuck / shoved / poked) (a / my) hand
+        (right / way / well / deep) (in / up / down) (under / beneath / underneath),
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
         stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,
         |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |beneath|underneath|down,
@@ -3853,7 +3873,8 @@ PHRASES = {
         (the / our / my / your / his / her / a) (dog / cat / pup / puppy / kitten),
         (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
-        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
+        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador, bug, bugs, beetle, beetles,
+        butterfly, hamster, guinea |pig|pigs, tortoise, parrot, budgie, goldfish, duck, ducks, duckling, ducklings
     """,
     "some day": """
         roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,
@@ -3870,7 +3891,8 @@ PHRASES = {
         phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s,
         towel|s,
         tea, coffee, brew, breakfast, lunch, dinner, flask, mug|s, sofa|s, bed|s, house|s, saddle|s, bridle|s,
-        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
+        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s,
+        wheelbarrow|s,
         barrow|s, pyjamas
     """,
     "called": "called, named, by the name of, was called, was named, were called, whose name is, names |her|him",

@@ -1059,7 +1059,8 @@ PHRASES = {
     """,
     "one": "un||e, celle, celui",
     "colour": """
-        bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc, blanche, blanches, gris||e|es, marron,
+        antimouche|s, anti mouche|s, antimoustique|s, bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc,
+        blanche, blanches, gris||e|es, marron,
         jaune|s, orange, violet, violette, rose|s, bordeaux, beige, marine, à carreaux, écossais||e, à rayures,
         rayé||e|s, turquoise, bleu marine, kaki, doré||e, argent, mauve, bleu ciel, bleu roi, bleu nuit,
         bleu clair, bleu foncé, bleu pétrole, bleue marine, bleue ciel, bleue claire, bleue foncée, vert foncé,
@@ -1581,7 +1582,8 @@ PHRASES = {
         jusqu'au printemps, jusqu'aux beaux jours, jusqu'au retour (du printemps / des beaux jours),
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
-        pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
+        pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison),
+        toute (la saison / l'année),
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
@@ -2856,7 +2858,14 @@ PHRASES = {
         sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
         palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
         électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
-        secrétaire, tondeur, tondeuse de métier
+        secrétaire, tondeur, tondeuse de métier, serveur, serveuse, barista, boulangère, boucher, bouchère, coiffeur,
+        coiffeuse, barbier, menuisier, charpentier, mécanicien||ne, garagiste, jardinier, jardinière, concierge,
+        gardien||ne,
+        réceptionniste, comptable, avocat||e, bibliothécaire, caissier, caissière, nounou, policier, policière,
+        gendarme,
+        pompier, pharmacien||ne, chirurgien||ne, architecte, soudeur, peintre, serrurier, taxi, conducteur,
+        conductrice,
+        photographe, journaliste, curé, cuisinier, cuisinière, éboueur, laitier, épicier, épicière, femme de ménage
     """,
     "people do": """
         (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
@@ -3890,7 +3899,8 @@ PHRASES = {
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
-        c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
+        c'est quoi {THE_BOT},
+        (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
@@ -4060,7 +4070,8 @@ PHRASES = {
     """,
     "beside": """
         juste (devant / en face / à côté), tout près, à gauche, à droite,
-        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à, voisin||e,
+        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à,
+        voisin||e,
         contrairement à, ressemble à, qui ressemble à, qui ressemblait à
     """,
     "relative": """

@@ -24,6 +24,7 @@ from bot.words.thoughts.begins import (
     tells_of_a_piece,
     told_of_a_horse,
     told_of_one,
+    worked_or_moved,
     worn_and_told,
 )
 from bot.words.thoughts.clauses import Clause, Thought, is_subject
@@ -197,6 +198,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if current.items[0].has("it") and puts_on_or_off(rest):
         return ","  # "it's wet, tartan rug on him instead"
+    if worked_or_moved(rest) and any(not (i.means or i.mark) for i in current.items):
+        return ","  # "no, the tractor isn't fixed, Otto got ridden at 10"
     if sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")

@@ -2,6 +2,7 @@
 
 LINES = {
     # pieces and names
+    "as found": "as found",
     "bare": "bare",
     "spare piece": "spare {piece}",
     "piece of": "{of} {piece}",

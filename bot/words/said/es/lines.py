@@ -2,6 +2,7 @@
 
 LINES = {
     # pieces and names
+    "as found": "tal cual",
     "bare": "sin manta",
     "spare piece": "{piece} de reserva",
     "piece of": "{piece} {of}",

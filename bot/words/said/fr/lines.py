@@ -2,6 +2,7 @@
 
 LINES = {
     # pieces and names
+    "as found": "en l'état",
     "bare": "sans couverture",
     "spare piece": "{piece} de réserve",
     "piece of": "{piece} {of}",
