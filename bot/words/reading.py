@@ -49,6 +49,7 @@ from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterd
 from bot.words.thoughts.sentences import sentences
 from bot.words.thoughts.supposed import hangs, no_news, supposes
 from bot.words.thoughts.topics import beyond
+from bot.words.thoughts.under_heading import under_heading
 from bot.words.thoughts.years import with_years
 from bot.words.told.asked_beside import question_first, question_last, told_behind_a_request, two_questions
 from bot.words.told.choices import answered, corrected_reply
@@ -112,7 +113,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         return Heard(text, events=(topic,))
     pieces = in_hers(without_passing(of_whom(without_me(without_my_things(find(settled, names, mine))))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(worn_by(described))))))
+    items = listed_again(under_heading(said_otherwise(meant_instead(mended(this_one(worn_by(described)))))))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
