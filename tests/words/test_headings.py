@@ -19,6 +19,10 @@ from tests.words.saying import said, told
         ("oak", "Ridden today:\n\n- Otto\n- Fig\n\nTorn:\n- Otto's heavy", [
             ("Otto",), ("Fig",), ("otto-heavy", "torn"),
         ]),
+        ("oak", "Torn: the plaid, Tucker's liner", [("otto-sheet", "torn"), ("tucker-liner", "torn")]),
+        ("oak", "Clipped today: Willow trace and Otto bib", [("Willow", "trace"), ("Otto", "bib")]),
+        ("oak", "Soaked through, the plaid", [("otto-sheet", "soaked")]),
+        ("oak", "Strap broken, Otto's heavy", [("otto-heavy", "strap broken")]),
         ("encina", "Tiritando:\n- Canela\n- Moro", [("Canela", "shivering"), ("Moro", "shivering")]),
         ("encina", "Esquilados hoy:\n- Lucero: hunter\n- Moro: trace", [("Lucero", "hunter"), ("Moro", "trace")]),
         ("chenaie", "Tontes faites aujourd'hui :\n- Perle : chasse\n- Filou : trace", [
@@ -43,6 +47,9 @@ def test_each_line_tells_what_its_heading_says(name: str, text: str, expected: l
         "Wet last winter:\n- Otto's heavy",
         "Who is sweating?\n- Otto\n- Fig",
         "Shopping, wet as it is:\n- hay\n- boots",
+        "Soaked, the plaid?",
+        "Soaked, the plaid is the last thing I'd use",
+        "Torn: one pair of gloves, Otto's owner is cross",
         "Clipped today:\n- Otto wants new boots\n- Fig goes to the show",
     ],
 )
