@@ -16,6 +16,7 @@ from bot.words.meaning import Heard, Reference
 from bot.words.mending.cleft import this_one
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
+from bot.words.mending.none_but import none_but
 from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.said_otherwise import said_otherwise
 from bot.words.mending.si_for_yes import yes_or_if
@@ -82,6 +83,7 @@ from bot.words.told.wear import read_wear
 from bot.words.typed.languages import languages
 from bot.words.typed.scan import scan, tokens_of
 
+PUT_RIGHT = (worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading, listed_again)
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -113,7 +115,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         return Heard(text, events=(topic,))
     pieces = in_hers(without_passing(of_whom(without_me(without_my_things(find(settled, names, mine))))))
     described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(under_heading(said_otherwise(meant_instead(mended(this_one(worn_by(described)))))))
+    items: Sequence[Item] = described
+    for put_right in PUT_RIGHT:
+        items = put_right(items)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:

@@ -30,6 +30,9 @@ def test_what_sounds_alike_is_read_as_it_was_meant(text: str, expected: list[tup
     [
         "an otter ran past, its wet nose shining",
         "that new rug has lost its cold weather fill",
+        "Otto snorts at everything",
+        "Otto wormed",
+        "bring Tucker a torch, the diesel gelled",
         "the dog wants its dry bed",
         "an old sheet would do",
     ],

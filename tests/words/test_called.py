@@ -27,6 +27,8 @@ from tests.words.saying import said, told
         ("oak", "the cats Otto and Fig are soaked"),
         ("oak", "my gran, Clementine, is poorly"),
         ("chenaie", "notre chien Caramel grelotte"),
+        ("oak", "my Fig beetle is sick"),
+        ("oak", "our little Willow hamster is shivering"),
         # another one
         ("encina", "hay otra Paloma en el pueblo, que está con cólico"),
         ("oak", "the other Clementine, the goat, is shivering"),

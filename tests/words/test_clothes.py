@@ -43,6 +43,9 @@ def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: st
         ("Fig's rug is wet", {"fig-stable", "fig-heavy"}),  # although she wears one of them
         ("the 400 or the plaid sheet is wet", None),
         ("Tucker's cooler is wet", {"tucker-sheet", "tucker-250", "tucker-liner"}),
+        ("Tucker's fly sheet is wet", {"tucker-sheet"}),
+        ("put the fly rug on Otto", {"otto-sheet", "otto-heavy"}),
+        ("Tucker's red rug is wet", {"tucker-250", "tucker-sheet"}),
         ("the neck cover is wet", None),
     ],
 )
@@ -73,6 +76,8 @@ def test_other_peoples_linen_is_no_business_of_the_barn(text: str) -> None:
         ("spare 200 on Bramble", "Bramble", ("spare-200-75",)),
         ("Sunday in the 150 with neck cover", "Sunday", ("sunday-turnout", "sunday-neck")),
         ("Otto is naked", "Otto", ()),
+        ("took Fig's stable rug off, she's in her cooler now", "Fig", ("fig-cooler",)),
+        ("Fig back in the cooler today, it's cooler now", "Fig", ("fig-cooler",)),
     ],
 )
 def test_a_change_is_told_as_the_whole_outfit(text: str, horse: str, wear: tuple[str, ...]) -> None:

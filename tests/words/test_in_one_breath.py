@@ -38,6 +38,14 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "it isn't Otto that's sweating", [("Otto", "comfortable")]),
         ("oak", "Otto and not Fig is sweating", [("Otto", "sweating")]),
         ("chenaie", "c'est pas Perle qui tremble, c'est Filou", [("Filou", "shivering")]),
+        # denied of all but one
+        ("oak", "nobody is sweating except Otto", [("Otto", "sweating")]),
+        ("oak", "none of them are cold but Otto and Fig", [("Otto", "cold"), ("Fig", "cold")]),
+        ("oak", "nobody was shivering but Otto was cold", [("Otto", "cold")]),
+        ("oak", "nobody is in except Otto", []),
+        ("oak", "nobody is sick except Otto's vet", []),
+        ("encina", "nadie suda excepto Moro", [("Moro", "sweating")]),
+        ("chenaie", "aucun cheval ne grelotte, sauf Filou", [("Filou", "shivering")]),
         # some named are done, and who is still to come is none left out of all
         ("encina", "Canela y Moro cambiadas, Trueno en un rato", [(("Canela", "Moro"),)]),
         ("oak", "Otto and Fig done, Tucker still to do", [(("Otto", "Fig"),)]),

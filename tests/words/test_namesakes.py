@@ -11,6 +11,11 @@ from tests.words.saying import said
     [
         ("oak", "Dentist Otto phoned in sick, they'll send another"),
         ("oak", "our new farrier Otto is shivering in his van"),
+        ("oak", "Otto the barber was sweating"),
+        ("oak", "Tucker the bus driver is soaked"),
+        ("oak", "Clem, our receptionist, is sick"),
+        ("encina", "Moro el panadero está temblando"),
+        ("chenaie", "Ulysse le boucher est malade"),
         ("oak", "Otto the plumber is soaked"),
         ("oak", "Tucker, our new vet, is sick"),
         ("oak", "Tucker (the physio) is off her food, no sessions today"),

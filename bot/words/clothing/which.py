@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from bot.state import State
+from bot.words.heard.colours import COLOURS
 from bot.words.lookup.names import Roster
-from bot.words.lookup.piece import Piece
+from bot.words.lookup.piece import Piece, colour
 from bot.words.lookup.tokens import words
 
 REMEMBERED = 2_000  # descriptions
@@ -67,8 +68,20 @@ def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[
 def _called(piece: Piece, horse: str, roster: Roster) -> list[str]:
     """The one of its pieces that the barn calls so, whatever it is: "el impermeable", with a little fill."""
     said = _nouns(piece.said) - _nouns(horse)
-    called = [g for g in roster.owned.get(horse, ()) if not said.isdisjoint(roster.bags[g])]
+    called = [
+        g
+        for g in roster.owned.get(horse, ())
+        if not said.isdisjoint(roster.bags[g]) and not _otherwise(piece, roster.bags[g])
+    ]
     return called if len(called) == 1 and not (piece.spare or piece.fill or piece.ids) else []
+
+
+def _otherwise(piece: Piece, bag: frozenset[str]) -> bool:
+    """As in "the fly sheet" of a rain sheet, "the red sheet" of a green one; of one without a colour it may be."""
+    told = {colour(word) for word in bag}
+    wanting = [word for word in piece.words if word not in bag and colour(word) not in told]
+    coloured = not told.isdisjoint(COLOURS.values())
+    return any(coloured or word not in COLOURS for word in wanting)
 
 
 def _as_elsewhere(piece: Piece, horse: str, roster: Roster) -> list[str]:

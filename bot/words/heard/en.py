@@ -905,7 +905,7 @@ PHRASES = {
         turquoise, burgundy, maroon, camo, gold, silver, plaid, checked, striped, tartan, stripy, dark blue,
         light blue, beige, cream, khaki, lilac, lime, aqua, charcoal, magenta, crimson,
         scarlet, fuchsia, fuschia, mustard, neon, multicoloured, multicolored, patterned, spotty,
-        spotted, spots, dotty,
+        spotted, spots, dotty, fly, anti fly,
         floral, flowery, flowered, zebra, leopard, leopardskin, unicorn, unicorns, checkered,
         chequered, checky, gingham, paisley, hearts, tweed, tweedy, stripey, stripes, argyle,
         houndstooth,
@@ -2226,7 +2226,8 @@ PHRASES = {
     """,
     "young": """
         a foal, a yearling, a colt, a filly, a baby, a weanling, a youngster, a two year old, a three year old,
-        a four year old, young, younger, little, a kid, in training, racing
+        a four year old, young, younger, little, a kid, in training, racing, foal, yearling, weanling, youngster,
+        two year old, three year old, four year old, (a / such a) (sickly / colicky / nervous / fussy / shivery) baby
     """,
     "weather": """
         rain, storm, sun, sunny, misty, frost, frosty, snow, snowy, wind, windy, fog, foggy, cloud, cloudy,
@@ -2525,14 +2526,24 @@ PHRASES = {
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
         electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
         tractor guy, fencing guy, vet tech, vet nurse, barn manager, yard manager, new groom, head groom, stable hand,
-        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord
+        working student, working pupil, intern, apprentice, neighbour, neighbor, landlord, barista, waiter, waitress,
+        barman, barmaid, bartender, baker, butcher, hairdresser, barber, cleaner, carpenter, joiner, plasterer,
+        decorator, mechanic, handyman, gardener, caretaker, janitor, receptionist, secretary, accountant, solicitor,
+        lawyer, estate agent, realtor, bookkeeper, librarian, shop assistant, cashier, babysitter, childminder, nanny,
+        policeman, policewoman, fireman, firefighter, paramedic, pharmacist, surgeon, surveyor, architect, welder,
+        painter, bricklayer, glazier, locksmith, (bus / taxi / truck / lorry / van / cab / tractor) driver, lifeguard,
+        (milk / fence / gate / bin / window / gas / tv / cable / water / oil / coal / muck / digger / ups / ice cream)
+        (man / guy), milkman, binman, lollipop lady, lunch lady, dog |walker|groomer, tutor, lecturer, professor,
+        vicar,
+        pastor, priest, photographer, journalist
     """,
     "calling": """
         vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
     """,
     "people do": """
         texted, messaged, phoned, emailed, rang, called, called |me|us, called to say, rang to say, rang |me|us,
-        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick, off work,
+        called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick,
+        off work,
         has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
         is not coming to work, will not be at work, not answering |his|her phone
     """,
@@ -2547,7 +2558,8 @@ PHRASES = {
         ask, asked
     """,
     "shop": """
-        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency, insurance,
+        store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency,
+        insurance,
         bar, pub, diner, pharmacy, library, gym, church, gas station, hardware store,
         tackroom shop, saddlery, feed mill, feed place, hay place
     """,
@@ -2989,7 +3001,8 @@ PHRASES = {
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
-        across (the / his / her / their) (chest / hips / croup), (front / rear) (end / legs), haunch|es, knee|s, hock|s,
+        across (the / his / her / their) (chest / hips / croup), (front / rear) (end / legs), haunch|es, knee|s,
+        hock|s,
         (near / off / left / right) (hind / fore / front), hindleg|s, foreleg, stifle|s, forearm|s, gaskin|s, muscles,
         ears, ear, back, neck, shoulder, shoulders, chest, belly, flank, flanks, body, withers, coat,
         skin, loins, quarters, hindquarters, behind the elbow, behind the elbows, elbow, elbows,
@@ -3854,7 +3867,8 @@ PHRASES = {
         (the / our / my / your / his / her / a) (dog / cat / pup / puppy / kitten),
         (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
-        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador
+        cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador, bug, bugs, beetle, beetles,
+        butterfly, hamster, guinea |pig|pigs, tortoise, parrot, budgie, goldfish, duck, ducks, duckling, ducklings
     """,
     "some day": """
         roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,
@@ -3871,7 +3885,8 @@ PHRASES = {
         phone|s, perfume, car|s, truck|s, lorry, lorries, van|s, trailer|s, horsebox, bike|s, motorbike, boat|s,
         towel|s,
         tea, coffee, brew, breakfast, lunch, dinner, flask, mug|s, sofa|s, bed|s, house|s, saddle|s, bridle|s,
-        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s, wheelbarrow|s,
+        headcollar|s, head collar|s, numnah|s, girth strap, head torch, torch, whip|s, tractor|s, quad|s,
+        wheelbarrow|s,
         barrow|s, pyjamas
     """,
     "called": "called, named, by the name of, was called, was named, were called, whose name is, names |her|him",

@@ -214,7 +214,8 @@ PHRASES = {
         trae mucho frío, traía frío, trae harto frío,
         (tenía / tenían / tuvo / pasaba / pasaban / pasó) |mucho|muchísimo|bastante|demasiado frío,
         (tenía / tenían / tuvo / pasaba / pasó) (un poco / un poquito / algo) de frío,
-        acalambrad|o|a de frío, con los pelos (de punta / parados) de frío, los pelos parados de frío, más frí|o|a de la
+        acalambrad|o|a de frío, con los pelos (de punta / parados) de frío, los pelos parados de frío,
+        más frí|o|a de la
         cuenta, más frí|o|a de lo normal,
         (tiene / trae / con) (los / las) (oídos / orejitas) (frí|os|as / helad|os|as), parece tener frío, parecen tener
         frío, engarrotad|o|a|os|as de frío, ties|o|a de frío
@@ -1092,7 +1093,8 @@ PHRASES = {
     """,
     "one": "un|o|a",
     "colour": """
-        azul, azules, roj|o|a|os|as, verde, verdes, negr|o|a|os|as, blanc|o|a|os|as, gris, grises, marrón,
+        antimoscas, anti moscas, antimosquitos, mosquitera, azul, azules, roj|o|a|os|as, verde, verdes,
+        negr|o|a|os|as, blanc|o|a|os|as, gris, grises, marrón,
         marrones, amarill|o|a|os|as, naranja, morad|o|a|os|as, rosa, granate, burdeos, beige, celeste,
         a cuadros, de cuadros, a rayas, de rayas, lila, violeta, dorad|o|a, plata, turquesa, azul marino, café,
         azulit|o|a, azulón, azulona, azul claro, azul oscuro, azul cielo, azul real, azul eléctrico,
@@ -1384,7 +1386,8 @@ PHRASES = {
         ni una manta encima, ni manta ni nada, ni cobija ni nada, bichi, bichis,
         |anda|está|quedó|va|la dejé|lo dejé|la dejamos|lo dejamos a raíz, pelonch|o|a, en cuerito, a lo pelón,
         sin nadita, sin nadita encima, sin ropita,
-        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo), nunca con (manta / mantas / cobija /
+        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo),
+        nunca con (manta / mantas / cobija /
         cobijas / capa)
     """,
     "nothing": """
@@ -1670,7 +1673,8 @@ PHRASES = {
         si se puede, si se pudiera, a ser posible, en lo posible, en la medida de lo posible, dentro de lo posible,
         de ser posible, mientras se pueda, mientras sea posible, si no es mucha molestia, si no es molestia,
         salvo fuerza mayor,
-        desde (mañana / ya / esta noche / hoy mismo / ahora mismo), a partir de esta noche, a partir del (lunes / martes
+        desde (mañana / ya / esta noche / hoy mismo / ahora mismo), a partir de esta noche,
+        a partir del (lunes / martes
         / miércoles / jueves / viernes / sábado / domingo), desde el (lunes / martes / miércoles / jueves / viernes /
         sábado / domingo) en adelante, de aquí para delante, de aquí para adelante, de ahora para adelante, de hoy para
         delante, de hoy para adelante,
@@ -1816,7 +1820,8 @@ PHRASES = {
         (se le pone / se le ponga / le ponen / le pongan / le pongáis / ponedle / pónganle / que lleve / que use)
         |manta|cobija,
         (puede / pueden / podéis) volver a (encobijar / enmantar), (vuelvan / volved) a (encobijar / enmantar / cobijar
-        / abrigar), que (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a / abrigar
+        / abrigar),
+        que (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a / abrigar
         / abrigar a), que ya (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a /
         abrigar / abrigar a), ya se puede (encobijar / enmantar), (sí / ya sí) hay que (taparl|o|a / mantearl|o|a /
         cobijarl|o|a / abrigarl|o|a / ponerle manta / ponerle cobija)
@@ -2010,7 +2015,8 @@ PHRASES = {
         ya le hice el cambio a, ya les hice el cambio a, le hice el cambio a, les hice el cambio a, ya estuvo,
         ya estuvieron, ya tan, cobijad|o|a|os|as, ya cobijad|o|a|os|as,
         ya está arreglad|o|a, ya están arreglad|os|as, está arreglad|o|a, están arreglad|os|as, lo demás (/ ya) (está /
-        está listo / está hecho / listo / hecho / quedó / quedó listo), me he ocupado de, me ocupé de, nos hemos ocupado
+        está listo / está hecho / listo / hecho / quedó / quedó listo), me he ocupado de, me ocupé de,
+        nos hemos ocupado
         de, nos ocupamos de, encobijad|o|a|os|as
     """,
     "everyone": """
@@ -2125,7 +2131,8 @@ PHRASES = {
         lista entera hecha, toda la lista hecha, la lista entera hecha, la lista hecha, lista acabada,
         lista ✅, plan cumplido, plan hecho, mantas puestas a todos, mantas puestas todas,
         todas las mantas puestas, todas las mantas cambiadas, ya están todas las mantas puestas,
-        ya están todas las mantas, mantas hechas, mantas (/ de) noche hech|o|as, mantas listas, todas las mantas listas, todo tapado,
+        ya están todas las mantas, mantas hechas, mantas (/ de) noche hech|o|as, mantas listas,
+        todas las mantas listas, todo tapado,
         toditos listos, toditos hechos, toditas listas, toditos tapados, los doce listos, los once listos,
         los nueve listos, todos ok hechos, todos check, todos hechos y a dormir,
         ronda de la |tarde|mañana|noche |hecha|lista|terminada|acabada|completa,
@@ -2293,7 +2300,7 @@ PHRASES = {
         pos claro, sii, siii, simón, sí correcto, 👍, confirmo, confirmado
     """,
     "neither": """
-        ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo,
+        nadie, ningun|o|a, ninguno de los dos, nada, cancela, olvídalo, ninguna de las dos, déjalo,
         ninguno de los tres, ninguna de las tres, ninguno de esos, ninguna de esas, ni uno ni otro,
         ni una ni otra, ni el uno ni el otro, ninguno de ellos, ninguna de ellas, nada de eso, déjalo estar,
         da igual, no importa, es otro, es otra, otro, otra, olvida, pasa, cancelar, ni la una ni la otra,
@@ -2587,7 +2594,8 @@ PHRASES = {
         cantaba, cantando, soñando, he soñado, soñaba, sueño con, soñado, pesadilla, en sueños, de broma,
         es broma, broma, bromas, era broma, bromeando, este año, este mes, esta temporada, últimamente, estos meses,
         estas semanas, todo el mes, este último tiempo,
-        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo), nunca con (manta / mantas / cobija /
+        siempre sin (capa / capas), siempre (pelón / pelona / pelad|o|a / en pelo),
+        nunca con (manta / mantas / cobija /
         cobijas / capa),
         friolent|o|a|os|as, bien friolent|o|a, bien friolero, bien friolera, bien caluros|o|a
     """,
@@ -2702,7 +2710,8 @@ PHRASES = {
     """,
     "said": """
         (y / / pues) resulta (/ ser) que,
-        cuando (vi / veo / he visto / hemos visto / noté / he notado) (que / a), cuando me (he dado / di) cuenta de que,
+        cuando (vi / veo / he visto / hemos visto / noté / he notado) (que / a),
+        cuando me (he dado / di) cuenta de que,
         a ver a, pasé a ver a, fui a ver a, he ido a ver a, vengo de ver a, pasé ahora a ver a, pasé a mirar a,
         dice, dijo, dicen, dice que, dijo que, dicen que, creo que, me parece que, creo, avisa que, cuenta que,
         me ha dicho, me dijo, veo que, veo, he visto, vi, parece que, parece, según, he visto que, me dicen que,
@@ -2954,7 +2963,13 @@ PHRASES = {
         herrador|a, dentista, fisio, veterinari|o|a, osteópata, podólog|o|a, guarnicioner|o|a, esquilador|a,
         entrenador|a, profe, profesor|a, monitor|a, moz|o|a, encargad|o|a, fontanero, electricista, albañil,
         repartidor, cartero, camionero, transportista, doctor|a, enfermer|o|a, médico, médica, cuadrero, caballerizo,
-        capataz, vecin|o|a, jef|e|a, jinete
+        capataz, vecin|o|a, jef|e|a, jinete, camarer|o|a, barista, panader|o|a, carnicer|o|a, peluquer|o|a, barbero,
+        carpinter|o|a, mecánic|o|a, jardiner|o|a, conserje, recepcionista, secretari|o|a, contable, abogad|o|a,
+        bibliotecari|o|a, cajer|o|a, niñera, canguro, policía, bomber|o|a, farmacéutic|o|a, ciruj|ano|ana,
+        arquitect|o|a,
+        soldador|a, pintor|a, cerrajer|o|a, taxista, conductor|a, frutero, pescadero, socorrista, periodista,
+        fotógraf|o|a,
+        cura, limpiador|a, cociner|o|a, basurero, lechero, tendero
     """,
     "people do": """
         (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
@@ -3369,7 +3384,8 @@ PHRASES = {
         flanco izquierdo, flanco derecho, hombro izquierdo, hombro derecho, todo el pelo, toda la piel,
         todo el cuerpo, todo el lomo, toda la espalda, todo el costado, manos, manitas,
         pecho y cuello, el pecho y el cuello, cuello y pecho, el cuello y el pecho, (panza / barriga / tripa / vientre)
-        y cuello, la (panza / barriga / tripa) y el cuello, cuello y (panza / barriga / tripa / vientre), el cuello y la
+        y cuello, la (panza / barriga / tripa) y el cuello, cuello y (panza / barriga / tripa / vientre),
+        el cuello y la
         (panza / barriga / tripa),
         oídos
     """,
@@ -3480,8 +3496,10 @@ PHRASES = {
     """,
     "ask left": """
         quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por tapar,
-        qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar, cuáles faltan por cambiar,
-        cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer, qué caballos me quedan,
+        qué caballos faltan por cambiar, quién falta por cambiar, quiénes faltan por cambiar,
+        cuáles faltan por cambiar,
+        cuáles me quedan por hacer, cuáles me quedan, cuáles me faltan, cuáles quedan por hacer,
+        qué caballos me quedan,
         qué caballos me faltan, a quién me falta, quiénes me faltan, quiénes me quedan,
         quién falta, quién queda, quiénes faltan, quiénes quedan, quién falta por hacer, quién queda por hacer,
         qué queda, qué falta, quiénes quedan por hacer, cuántos quedan, cuántos faltan, queda alguno,
@@ -3890,7 +3908,8 @@ PHRASES = {
         se puede usar, se puede poner, se puede usar ya, puedo usar, podemos usar, puedo poner,
         cuánto le falta, cuánto falta, le falta mucho, falta mucho, para secarse, por secarse,
         secarse,
-        está list|o|a, están list|os|as, (cuándo / para cuándo / a qué hora) (estará / está / va a estar / van a estar /
+        está list|o|a, están list|os|as,
+        (cuándo / para cuándo / a qué hora) (estará / está / va a estar / van a estar /
         estarán) (list|o|a|os|as / sec|o|a|os|as), (a qué hora) va a estar, a qué hora van a estar, a qué hora estarán,
         ya está list|o|a, ya están list|os|as
     """,

@@ -933,7 +933,8 @@ PHRASES = {
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
-        sursangle|s, sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
+        sursangle|s, sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons,
+        sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
         fermetures, sangles croisées, cuissard, attache de patte, sangle de patte, sangles de pattes,
         boucle de poitrail, boucles de poitrail, surfaix croisés, clip, crochet, scratch, velcro, sanglon|s,
@@ -1059,7 +1060,8 @@ PHRASES = {
     """,
     "one": "un||e, celle, celui",
     "colour": """
-        bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc, blanche, blanches, gris||e|es, marron,
+        antimouche|s, anti mouche|s, antimoustique|s, bleu||e|s|es, rouge|s, vert||e|s|es, noir||e|s|es, blanc,
+        blanche, blanches, gris||e|es, marron,
         jaune|s, orange, violet, violette, rose|s, bordeaux, beige, marine, à carreaux, écossais||e, à rayures,
         rayé||e|s, turquoise, bleu marine, kaki, doré||e, argent, mauve, bleu ciel, bleu roi, bleu nuit,
         bleu clair, bleu foncé, bleu pétrole, bleue marine, bleue ciel, bleue claire, bleue foncée, vert foncé,
@@ -1569,7 +1571,8 @@ PHRASES = {
         on le laisse, on la laisse, laissez le, laissez la, laisse le, laisse la, laissez moi, laisse moi,
         à laisser, faut le laisser, faut la laisser, il faut laisser, merci de garder, merci de le laisser,
         merci de la laisser, à garder, qu'on laisse, qu'on le laisse, qu'on la laisse, devra rester,
-        (doit / doivent / devra / devront) (pas / plus / toujours / absolument / impérativement) rester, doivent rester, tient à ce que,
+        (doit / doivent / devra / devront) (pas / plus / toujours / absolument / impérativement) rester,
+        doivent rester, tient à ce que,
         je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
         pouvez vous laisser, vous pouvez laisser, vous pouvez me laisser, pourriez vous garder,
         je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester,
@@ -1581,7 +1584,8 @@ PHRASES = {
         jusqu'au printemps, jusqu'aux beaux jours, jusqu'au retour (du printemps / des beaux jours),
         s'il vous plaît, s'il te plaît, à partir de maintenant, désormais, dorénavant,
         jusqu'à nouvel ordre, à l'avenir, svp merci, stp merci, merci bcp, merci d'avance, dès maintenant,
-        pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison), toute (la saison / l'année),
+        pour tout l'hiver, tout l'hiver, (/ pour) (cet hiver / cette année / cette saison),
+        toute (la saison / l'année),
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
@@ -2856,7 +2860,14 @@ PHRASES = {
         sellier, pareur, pareuse, masseur, masseuse, podologue, moniteur, monitrice, prof, coach, palefrenier,
         palefrenière, soigneur, soigneuse, stagiaire, apprenti||e, facteur, factrice, livreur, livreuse, plombier,
         électricien, couvreur, maçon, voisin||e, patron||ne, gérant||e, chauffeur, boulanger, infirmier, infirmière,
-        secrétaire, tondeur, tondeuse de métier
+        secrétaire, tondeur, tondeuse de métier, serveur, serveuse, barista, boulangère, boucher, bouchère, coiffeur,
+        coiffeuse, barbier, menuisier, charpentier, mécanicien||ne, garagiste, jardinier, jardinière, concierge,
+        gardien||ne,
+        réceptionniste, comptable, avocat||e, bibliothécaire, caissier, caissière, nounou, policier, policière,
+        gendarme,
+        pompier, pharmacien||ne, chirurgien||ne, architecte, soudeur, peintre, serrurier, taxi, conducteur,
+        conductrice,
+        photographe, journaliste, curé, cuisinier, cuisinière, éboueur, laitier, épicier, épicière, femme de ménage
     """,
     "people do": """
         (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
@@ -3891,7 +3902,8 @@ PHRASES = {
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},
         comment (on utilise / utilise t on / j'utilise / utiliser / ça marche / fonctionne / marche) {THE_BOT},
-        c'est quoi {THE_BOT}, (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
+        c'est quoi {THE_BOT},
+        (à quoi sert / ça sert à quoi / il sert à quoi / que fait / qu'est ce que fait) {THE_BOT},
         comment ça marche le bot, on peut lui dire quoi, on peut te dire quoi,
         que savez vous faire, que pouvez vous faire, qu'est ce que vous savez faire, vous savez faire quoi,
         comment il marche, comment il marche ce bot, comment marche |le|ce bot, comment il fonctionne,
@@ -4062,7 +4074,8 @@ PHRASES = {
     """,
     "beside": """
         juste (devant / en face / à côté), tout près, à gauche, à droite,
-        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à, voisin||e,
+        à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à,
+        voisin||e,
         contrairement à, ressemble à, qui ressemble à, qui ressemblait à
     """,
     "relative": """

@@ -94,8 +94,9 @@ def _called(items: Sequence[Item], at: int) -> bool:
 
 
 def _make(items: Sequence[Item], at: int) -> bool:
-    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots": what it is stands beside the name."""
+    """As in "un pull Kenzo noir", "mes gants Titan", "my Titan boots", "our June bug": what it is is said too."""
     before, opener = items[at - 1], items[at - 2] if at > 1 else items[at - 1]
     if before.has(*GOODS):
         return opener is not before and opener.has(*WHOSE)
-    return before.has("my") and some_mean(items[at + 1 : at + 2], *GOODS)
+    ours = before.has("my") or (before.has("young", *LIKE) and opener.has("my"))
+    return ours and some_mean(items[at + 1 : at + 2], "animal", *GOODS)

@@ -11,6 +11,8 @@ from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, sa
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
+YOUNG = frozenset(("young",))
+NOUN = 5  # words of "was a sickly little foal"
 GRAVE = ("sign shivering", "sign sweating", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
@@ -34,12 +36,22 @@ def of_its_youth(clause: Clause) -> bool:
     """As in "quand elle était pouliche", "petite, (Perle avait …)": long ago, whatever is told beside it."""
     if not clause.has("young"):
         return False
-    if all(i.has("young") or soft(i) for i in clause.items):
+    if _was_one(clause.items):
         return True
-    if not (clause.joined == "when" or clause.has("when")):
-        return False
     said = [i for i in clause.items if not i.has("very", "article", "time") or i.has("was", "young")]
-    return any(one.has("was") and then.has("young") for one, then in pairwise(said))
+    was_young = any(one.has("was") and then.has("young") for one, then in pairwise(said))
+    if all(i.has("young") or soft(i) for i in clause.items):
+        return was_young or not clause.has("was")  # "was out with the foal" is of no youth of hers
+    return was_young and (clause.joined == "when" or clause.has("when"))
+
+
+def _was_one(items: Sequence[Item]) -> bool:
+    """As in "he was a sickly foal", "Perle était une pouliche fragile": how it was then."""
+    for at in places(items, YOUNG):
+        was = next((k for k in range(at - 1, max(-1, at - NOUN), -1) if items[k].has("was")), at)
+        if any(i.has("some") or (i.has("young") and " " in i.text) for i in items[was + 1 : at + 1][:1]):
+            return True
+    return False
 
 
 def once_long_ago(items: Sequence[Item]) -> bool:

@@ -16,6 +16,9 @@ TAKING_BACK = (
     "undo", "undo verb", "what was said", "polite", "no", "it", "link", "plan", "my", "please", "and", "thanks",
 )  # fmt: skip
 
+# no excuse for what was said wrong: "cancel it, we've no hay", "… I've got a lesson"
+OF_SOMETHING_ELSE = ("not", "without", "plan", "idiom", "people do", "weekday", "work")
+
 
 def undoes(sentence: Sequence[Item]) -> bool:
     """Whether a sentence takes back what was said before it."""
@@ -34,7 +37,7 @@ def undoes(sentence: Sequence[Item]) -> bool:
     told = any(predicate(i) or (i.piece and not _mistaken(words, k)) for k, i in enumerate(words) if k > first)
     paused = any(i.mark for i in takewhile(lambda i: i is not then, sentence))
     excuse = then.has("i", "subject", "was", "undo") or (paused and _wrong(then))
-    excuse = excuse and not then.has("my")
+    excuse = excuse and not then.has("my") and not _of_something_else(behind)
     if verb.has("undo") and not told and (excuse or all_mean(behind, *TAKING_BACK)):
         return True  # "annule, j'ai confondu Vanille et Vanina", "undo that please, I had the wrong horse"
     if verb.has("undo") and then.has("i mean") and not (told or any(i.horses for i in behind)):
@@ -57,6 +60,12 @@ def _past_opening(words: Sequence[Item]) -> int:
 def _wrong(item: Item) -> bool:
     """As in "(undo that,) wrong group", "… thought it was Gus"; not "no lesson", "sorry"."""
     return item.has("guess", "by mistake") or (item.has("no") and not item.has("not", "polite"))
+
+
+def _of_something_else(reason: Sequence[Item]) -> bool:
+    """As in "(cancel it,) we have no hay", "… I can't make it": a plan or a lack, and nobody who was wrong."""
+    mistaken = any(i.horses or i.has("was", "i mean", "undo", "what was said") or _wrong(i) for i in reason)
+    return not mistaken and some_mean(reason, *OF_SOMETHING_ELSE)
 
 
 def _mistaken(words: Sequence[Item], at: int) -> bool:

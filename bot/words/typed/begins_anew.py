@@ -1,10 +1,11 @@
-"""Phrases of several words whose last one belongs to what begins there: "est en" before "en sueur"."""
+"""Phrases of several words, some of which belong to what begins there: "est en" before "en sueur", "her cooler now"."""
 
 from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.names import Roster, Words, name_at
 
 WHERE = ("place stall", "place field", "inwards", "outwards", "in")
+DETERMINING = ("article", "her", "my", "in")
 
 
 def without_what_begins_anew(
@@ -12,6 +13,8 @@ def without_what_begins_anew(
 ) -> tuple[frozenset[str], int]:
     """A phrase of several words, its last word left to what begins there: "est en" before "en sueur"."""
     behind = at + said
+    if "idiom" in means and _her_piece(texts, at, behind, lexicon):
+        return lexicon.phrases.longest((texts[at],), 0)
     if _how_much(means, texts, behind, lexicon) or _how_begins(means, texts, behind - 1, lexicon):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
     last = at + said - 1
@@ -22,6 +25,15 @@ def without_what_begins_anew(
         means, said = lexicon.phrases.longest(texts[at:last], 0)
         means |= wears
     return means, said
+
+
+def _her_piece(texts: Words, at: int, behind: int, lexicon: Lexicon) -> bool:
+    """As in "she's in her cooler | now", "the cooler | out": what is worn; not "it's cooler now"."""
+    piece = any(m.startswith("kind ") for m in lexicon.phrases.longest((texts[at],), 0)[0])
+    if not piece or lexicon.phrases.longest(texts[max(0, at - 1) : at], 0)[0].isdisjoint(DETERMINING):
+        return False
+    then, said = lexicon.phrases.longest(texts[:behind], at + 1)
+    return at + 1 + said == behind and not then.isdisjoint(("time", "outwards"))
 
 
 def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon) -> bool:
