@@ -107,6 +107,6 @@ def _each(named: Sequence[Sequence[Item]], heading: Sequence[Item]) -> list[Item
     told: list[Item] = []
     for part in named:
         piece = any(i.piece is not None for i in part)
-        said = [i for i in heading if not (i.mark or (piece and i.piece is not None))]
+        said = [i for i in heading if not (i.mark or (piece and (i.piece is not None or i.has("one"))))]
         told += [*part[:-1], COMMA, *said, NEW_LINE]
     return told
