@@ -28,6 +28,9 @@ from tests.words.saying import said, said_in, told
         ("Willow's heavy is wet", "willow-heavy"),
         ("the spare 200 is wet", "spare-200-75"),
         ("Fig is fine, her cooler is wet", "fig-cooler"),
+        ("the spare sheet that was hanging on Otto's door is wet", "spare-sheet"),
+        ("the heavy that was on Otto is wet", "otto-heavy"),
+        ("Otto's heavy, which hung on the gate, is wet", "otto-heavy"),
         ("Lady Grey's rug is wet", "grey-sheet"),  # a liner is no rug
     ],
 )

@@ -11,6 +11,14 @@ from tests.words.saying import said, told
         # one observation is one sign
         ("oak", "Tucker hot and dripping with sweat", [("Tucker", "sweating")]),
         ("oak", "Tucker freezing cold and shivering", [("Tucker", "shivering")]),
+        # a ride is praised when it is over; by what lessons there were
+        ("oak", "lovely long ride on Tucker past the mill earlier", [("Tucker",)]),
+        ("oak", "looking forward to a nice ride on Tucker", []),
+        ("oak", "tucker did the 9 and 10 lessons", [("Tucker",)]),
+        ("encina", "buen paseo con Moro esta mañana", [("Moro",)]),
+        ("oak", "no the pump isn't fixed, Tucker got ridden at 10", [("Tucker",)]),
+        ("oak", "Tucker isn't cold, I put my hand right under his rug", [("Tucker", "comfortable")]),
+        ("oak", "the spare sheet that is on Tucker is wet", [("spare-sheet", "wet")]),
         # where it was seen, said anywhere
         ("oak", "Tucker: sweaty. In his stable.", [("Tucker", "sweating", "stall")]),
         ("oak", "Tucker came back from the hack. He is sweaty", [("Tucker", "sweating", "after work")]),

@@ -5,6 +5,7 @@ no_piece           words of clothes that are none where they stand
 no_garment         what only sounds like a garment of the barn's
 clothes, as_described   a piece of clothing as somebody described it
 owned              whose it is
+hung_there         where it was before, said only to tell which one
 worn_by            whose it is that another wears
 that_of            a piece told only by whose it is
 which              the barn's garment that a description comes to

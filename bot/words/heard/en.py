@@ -1546,6 +1546,9 @@ PHRASES = {
         may come back into |her|his |blanket|blankets|rug|rugs
     """,
     "worked": """
+        (lovely / great / nice / good / brilliant / fab / fabulous / super / cracking / fun / gorgeous / beautiful /
+        amazing / wonderful / fantastic / decent / best) (/ long / little / quick / short / wee) (ride / hack /
+        trail ride / canter / gallop / schooling session / flatwork session / jump session / lesson) (on / with),
         ridden, rode, ride done, had a lesson, had her lesson, had his lesson, had their lesson,
         did a lesson, did her lesson, did his lesson, lunged, longed, schooled, hacked, hacked out,
         exercised, had a ride, had a schooling session, went for a hack, went for a ride, been ridden,
@@ -2062,6 +2065,7 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        looking forward to, look forward to, dreaming of, dying for, in need of,
         (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
         (goes / go / going) out at,
         ill |be|have|get|do|go|put|take|bring|check|see|need|try|come|pop|ring|call|sort|look|leave|let|give|pick,
@@ -3833,6 +3837,9 @@ PHRASES = {
     "girth": "",
     "either way": "pulled, pulling, yanked, dragged, tugged, hoiked, hoicked",
     "felt": """
+        (i / just / i just) put (a / my) hand (/ right / in / up / down / right in / right up) (under / beneath),
+        (slipped / slid / ran / popped / put / pushed / got / stuck / shoved / poked) (a / my) hand
+        (right / way / well / deep) (in / up / down) (under / beneath / underneath),
         felt under, checked under, hand under, hands under, put my hand under, put a hand under, stuck my hand under,
         stuck a hand under, shoved my hand under, had a feel under, had a feel, popped my hand under,
         |slipped|slid|ran|popped|put|pushed|got|stuck|shoved|poked |a|my hand |beneath|underneath|down,

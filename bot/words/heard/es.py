@@ -1827,6 +1827,8 @@ PHRASES = {
         cobijarl|o|a / abrigarl|o|a / ponerle manta / ponerle cobija)
     """,
     "worked": """
+        (buen / gran / precioso / bonito / lindo / rico) (paseo / paseíto / galope / entrenamiento) (con / en),
+        (buena / gran / preciosa / bonita / linda) (clase / sesión / salida / cabalgata / ruta / vuelta) con,
         jugó, jugaron, jugó dos chukkers, jugó un chukker, taqueó, taquearon, taqueé,
         dio la clase, ya dio la clase, dio clase, ha dado clase, ha dado la clase, dio su clase,
         dieron clase, dieron la clase,

@@ -17,14 +17,16 @@ LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
 REACH = 6  # words
 NOBODYS = frozenset(("no name",))
-TELLING = frozenset(("kin", "animal", "called", "another", "some", "they have", "long ago", *GOODS))
+TELLING = frozenset(("kin", "animal", "called", "long ago"))  # one of these, or right beside the name one of those
+BESIDE = frozenset(("another", "some", "they have", *GOODS))
 NEAR = 15  # words from who has it to what it is called
 
 
 def without_others_called_so(items: Sequence[Item], mine: tuple[str, ...]) -> list[Item]:
     """The items, where a name is somebody else's or a make of things, as that. mine: the speaker's own horses."""
     found = list(items)
-    for at in named_near(items, TELLING, before=NEAR, behind=REACH):
+    near = named_near(items, TELLING, before=NEAR, behind=REACH)
+    for at in sorted({*near, *named_near(items, BESIDE, before=1, behind=1)}):
         family = items[at].has("kin") and items[at].horses[0] not in mine and _my(items, at)  # "mon papi", called so
         if family or _bears_it(items, at):
             found[at] = replace(items[at], means=NOBODYS, horses=(), pieces=(), person=True)
@@ -73,6 +75,8 @@ def _first(item: Item) -> str:
 
 def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
     """As in "Perle, celle de mon ancien club", "la Luna de mi prima", "le Filou de chez les voisins"."""
+    if not some_mean(items[at + 1 : at + 1 + REACH], "kin", "long ago"):
+        return False
     behind = list(dropwhile(lambda i: i.text == "," or i.has(*WHICH), items[at + 1 : at + 1 + REACH]))
     if behind and behind[0].has("long ago") and _first(behind[0]) in FROM:
         return True

@@ -109,6 +109,11 @@ def does_something(rest: Sequence[Item]) -> bool:
     return len(words) > 1 and bool(words[0].horses) and words[1].has(*VERBS) and not words[1].has("and")
 
 
+def worked_or_moved(rest: Sequence[Item]) -> bool:
+    """As in "(no, the tractor isn't fixed,) Otto got ridden at 10": a horse, a verb, and its work or place."""
+    return does_something(rest) and some_mean(rest[1:4], "worked", "work", "brought in", "turned out")
+
+
 def denied_alone(items: Sequence[Item], rest: Sequence[Item]) -> bool:
     """As in "Canelo no, (era Rayo el que sudaba)": who it is not, nothing of what, and then of another."""
     if not (items[-1].has("no", "not") and any(i.horses for i in items)):

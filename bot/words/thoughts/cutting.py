@@ -24,6 +24,7 @@ from bot.words.thoughts.begins import (
     tells_of_a_piece,
     told_of_a_horse,
     told_of_one,
+    worked_or_moved,
     worn_and_told,
 )
 from bot.words.thoughts.clauses import Clause, Thought, is_subject
@@ -99,39 +100,22 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     rest = sentence[at + 1 :]
-    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))  # ", now only the sheet"
-    left = bool(behind) and behind[0].has("except", "only")
-    if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
-        return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
-        return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
+    if _only_these_left(rest, current):
+        return None
     if only_everyone(rest) and all_mean(current.items, "done", "polite"):
         return None  # "listo, todos"
-    if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
-        return ","  # "le he quitado la manta, la marrón está rota"
-    if dressed_before(sentence, at, current) or _bare_is_the_next(rest, current):
-        return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
-    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
-        return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
-    worn = dresses(current) or (current.pieces and current.has("in"))
-    if worn and another_gets_one(rest, current.items):
-        return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if _bare_is_the_next(rest, current) or (current.pieces and _next_piece(sentence, at, current)):
+        return ","
     if len(current.pieces) > 1 and not current.horses and not current.told and only_how(rest):
         return None  # "la polaire et la doublure pendent au fil, humides les deux"
     if sentence[at].text == ":" and heads_names(current.items, rest):
         return None
-    if not current.told and did_nothing_to(current) and stands_somewhere(rest):
-        return ","  # "Lune est revenue de balade, elle est au box"
-    if worn_and_told(current.items, rest) or goes_on_table(current.items, rest):
-        return ","  # "Max : imper, la 300 est trempée"
-    if _next_is_dressed(sentence, at, current):
+    if current.horses and not current.told and _told_of_whom(rest, current):
         return ","
-    if current.pieces and _denies_a_piece(current.items):
+    if goes_on_table(current.items, rest) or (current.pieces and worn_and_told(current.items, rest)):
+        return ","  # "Max : imper, la 300 est trempée"
+    if current.pieces and (_next_is_dressed(sentence, at, current) or _denies_a_piece(current.items)):
         return ","  # "not Pip's heavy, his sheet has the rip"
-    if current.horses and not current.told and picks_out(rest):
-        return ","  # "forget what I said of Pip, it was Ned that was cold"
-    if rest and rest[0].has("stays") and current.horses and current.has("not") and not current.told:
-        return ","  # "Lucero no sale hoy, se queda en el box"
     if current.has("place stall", "place field") and seen_there(current.items, rest):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(rest):
@@ -158,6 +142,39 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     return "," if complete(current) and not goes_on(sentence, at) else None
 
 
+def _only_these_left(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "all done, (except Pip)", "took his sheet off, (now only the liner)": these are what is left."""
+    if not some_mean(rest[:3], "except", "only"):
+        return False
+    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))
+    if not (behind and behind[0].has("except", "only")):
+        return False
+    if current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES)):
+        return True  # "tous rentrés, sauf Lune"
+    return current.has("without", "off", "took off") and any(i.piece for i in behind[1:2])
+
+
+def _next_piece(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "le he quitado la manta, (la marrón está rota)": behind a piece, what is told of another, or on another."""
+    rest, worn = sentence[at + 1 :], dresses(current)
+    if worn and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
+        return True
+    if dressed_before(sentence, at, current):
+        return True  # "(Pip is sweaty,) took his sheet off, Ned too"
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
+        return True  # "Pip has the heavy over his liner, sheet's hanging up wet"
+    return (worn or current.has("in")) and another_gets_one(rest, current.items)  # "…, a Canela la negra"
+
+
+def _told_of_whom(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "Lune est revenue de balade, (elle est au box)": nothing of her yet, then where she is, or who it is."""
+    if stands_somewhere(rest) and did_nothing_to(current):
+        return True
+    if rest and rest[0].has("stays") and current.has("not"):
+        return True  # "Lucero no sale hoy, se queda en el box"
+    return picks_out(rest)  # "forget what I said of Pip, it was Ned that was cold"
+
+
 def _did_a_list(current: Thought) -> bool:
     """As in "did Pip and Ned", "I did Otto, Ned and Fig"; a list of one is none."""
     did = current.has("habit") and current.has("had") and len(current.horses) > 1
@@ -181,6 +198,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if current.items[0].has("it") and puts_on_or_off(rest):
         return ","  # "it's wet, tartan rug on him instead"
+    if worked_or_moved(rest) and any(not (i.means or i.mark) for i in current.items):
+        return ","  # "no, the tractor isn't fixed, Otto got ridden at 10"
     if sentence[at].text in ":-–—":
         return None  # "sweaty: Maple, Pip"
     signed = any(i.kinds("sign") for i in current.items) or current.items[0].has("she")

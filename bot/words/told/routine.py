@@ -1,7 +1,7 @@
 """The day's routine in a few words: clipped, worked, and the wish for bare."""
 
 from collections.abc import Sequence
-from itertools import pairwise, takewhile
+from itertools import dropwhile, islice, pairwise, takewhile
 from typing import cast
 
 from bot.events import Clipped, Style, Wished, Worked
@@ -114,6 +114,16 @@ def _work_word(item: Item) -> bool:
     return bool(item.horses) or soft(item) or item.has(*known) or item.person
 
 
+def _of_work(behind: Sequence[Item]) -> bool:
+    """As in "(had) a nice lesson", "(did) the 10 and 11 lessons": at what hours is no more than one word of it."""
+    words = dropwhile(lambda i: not i.has("work") and (i.clock or i.number is not None or _small(i)), behind)
+    return some_mean(islice(words, REACH), "work")
+
+
+def _small(item: Item) -> bool:
+    return item.has("article", "and")
+
+
 def _taken_out(items: Sequence[Item]) -> bool:
     """As in "took Storm for an hour's hack"."""
     for k, item in enumerate(items[:-3]):
@@ -164,7 +174,7 @@ def _brought_up(items: Sequence[Item]) -> bool:
 def read_work(clause: Clause, telling: Telling) -> bool:
     """As in "Rode Maple", "Maple had a lesson"."""
     items = clause.items
-    had = any(i.has("had") and some_mean(items[k + 1 : k + 5], "work") for k, i in enumerate(items))
+    had = any(i.has("had") and _of_work(items[k + 1 :]) for k, i in enumerate(items))
     had = had or _was_in_it(items) or any(_mounted(items, k) for k in places(items, MOUNTED))
     outing = _taken_out(items) or _went_out(items)
     if not (had or outing or clause.has("worked")) or clause.has("not"):

@@ -44,11 +44,12 @@ def thing_since(before: str, items: Sequence[Item]) -> str:
 
 def _thing_told(items: Sequence[Item]) -> str | None:
     """The words that tell it, "mes bottes", "le seau"; "" where it is a horse or a piece; None where nothing is."""
+    of_somebody = some_mean(items, "thing", "my")
     for at in range(len(items) - 1, -1, -1):
         item = items[at]
-        if item.has("thing"):
+        if of_somebody and item.has("thing"):
             return item.text
-        if at and items[at - 1].has("my") and item.piece is None and clothing(item):
+        if of_somebody and at and items[at - 1].has("my") and item.piece is None and clothing(item):
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""

@@ -36,6 +36,8 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
+    if not (clause.pieces or clause.has(*WITHOUT_A_PIECE, "put on")):
+        return False
     back = put_it_back(clause) and telling.spoken is not None
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
         return False
