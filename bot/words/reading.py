@@ -1,6 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
@@ -51,6 +51,7 @@ from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterd
 from bot.words.thoughts.sentences import sentences
 from bot.words.thoughts.supposed import NO_NEWS, hangs, no_news, supposes
 from bot.words.thoughts.topics import beyond
+from bot.words.thoughts.under_heading import under_heading
 from bot.words.thoughts.years import with_years
 from bot.words.told.asked_beside import asked_about, question_first, question_last, told_behind_a_request, two_questions
 from bot.words.told.choices import answered, corrected_reply
@@ -83,6 +84,12 @@ from bot.words.told.wear import read_wear
 from bot.words.typed.languages import languages
 from bot.words.typed.scan import scan, tokens_of
 
+# each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
+WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
+PUT_RIGHT = (
+    told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading,
+    listed_again,
+)  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
@@ -118,11 +125,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = in_hers(
-        without_passing(of_whom(without_me(without_my_things(without_where_it_hung(find(settled, names, mine))))))
-    )
-    described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(none_but(worn_by(described)))))))
+    pieces = _through(find(settled, names, mine), WHOSE)
+    items = _through(without_own_plans(pieces, lexicon(language)), PUT_RIGHT)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -155,6 +159,12 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
+
+
+def _through(items: Sequence[Item], row: Iterable[Callable[[Sequence[Item]], Sequence[Item]]]) -> Sequence[Item]:
+    for mend in row:
+        items = mend(items)
+    return items
 
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:

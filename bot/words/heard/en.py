@@ -1092,6 +1092,7 @@ PHRASES = {
         without rug, without rugs, without a blanket, nothing on, wearing nothing, nude, unblanketed,
         not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket on, not rugged,
         no more (rugs / blankets / clothes) on,
+        (/ to go / go / goes / going) without any (rug / rugs / blanket / blankets) (/ on / at all),
         birthday suit, in the nude, starkers, in the buff, in her birthday suit, in his birthday suit,
         rug free, nothing at all on, got nothing on, has nothing on, left bare, no clothes on,
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,

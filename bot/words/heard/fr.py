@@ -935,7 +935,8 @@ PHRASES = {
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
-        sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
+        sursangle|s, sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons,
+        sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
         fermetures, sangles croisées, cuissard, attache de patte, sangle de patte, sangles de pattes,
         boucle de poitrail, boucles de poitrail, surfaix croisés, clip, crochet, scratch, velcro, sanglon|s,
@@ -1582,7 +1583,8 @@ PHRASES = {
         on le laisse, on la laisse, laissez le, laissez la, laisse le, laisse la, laissez moi, laisse moi,
         à laisser, faut le laisser, faut la laisser, il faut laisser, merci de garder, merci de le laisser,
         merci de la laisser, à garder, qu'on laisse, qu'on le laisse, qu'on la laisse, devra rester,
-        (doit / doivent / devra / devront) (pas / plus) rester, doivent rester, tient à ce que,
+        (doit / doivent / devra / devront) (pas / plus / toujours / absolument / impérativement) rester,
+        doivent rester, tient à ce que,
         je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
         pouvez vous laisser, vous pouvez laisser, vous pouvez me laisser, pourriez vous garder,
         je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester,
@@ -1913,7 +1915,7 @@ PHRASES = {
         ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait
     """,
     "everyone": """
-        tous, toutes, tout, tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
+        tous, toutes, tout, (/ voilà) tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
         tout le troupeau, toute la clique, toute la cavalerie, tout le gang, toute la gang, toute la maisonnée,
         tout ce petit monde, tout ce beau monde, l'écurie entière, toute la petite troupe,
         tous les pensionnaires
@@ -3281,7 +3283,8 @@ PHRASES = {
         naseaux, museau, joues, gorge, extrémités, bout des oreilles, hanches, hanche, ventre et poitrail, bide,
         bidon, crinière, toupet, avant main, pointe des épaules, pointe de l'épaule, entre les antérieurs,
         entre les jambes, entre les cuisses, entre les fesses, aisselles, sous le ventre, sous les aisselles,
-        derrière l'épaule, derrière les épaules, sous la crinière
+        derrière l'épaule, derrière les épaules, sous la crinière, (épaule / hanche / fesse / cuisse / oreille / côté)
+        (gauche / droite), (antérieur / postérieur / genou / jarret / côté / flanc) (gauche / droit)
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
@@ -3971,6 +3974,7 @@ PHRASES = {
         a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit,
         si couvert||e|s|es,
         si habillé||e|s|es, si abrié||e|s|es, si emmitouflé||e|s|es, aussi couvert||e|s|es,
+        (aussi / si) (chaudement / légèrement / peu / bien) (vêtu||e / habillé||e / couvert||e),
         aussi habillé||e|s|es, aussi abrié||e|s|es, aussi emmitouflé||e|s|es, autant couvert||e|s|es,
         autant habillé||e|s|es, autant abrié||e|s|es, autant emmitouflé||e|s|es, tellement couvert||e|s|es,
         tellement habillé||e|s|es, tellement abrié||e|s|es, tellement emmitouflé||e|s|es, tant couvert||e|s|es,
