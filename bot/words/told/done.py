@@ -49,13 +49,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     if horses:
-        sure = [i for i in horses if i.sure]
-        if any(i.has("done") and i.has("swapped") for i in items):
-            telling.changed.update(name for i in sure for name in i.horses)
-        if sure:
-            telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
-        telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
-        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+        _done_with(horses, items, telling)
         return True
     if of_both(clause) and (two := telling.two()):
         telling.say(Done(tuple(name for i in two for name in i.horses)))
@@ -79,6 +73,17 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _done_with(horses: Sequence[Item], items: Sequence[Item], telling: Telling) -> None:
+    """As in "Maple and Pip done", "changed Pip": those named, asked about where a name is not sure."""
+    sure = [i for i in horses if i.sure]
+    if any(i.has("done") and i.has("swapped") for i in items):
+        telling.changed.update(name for i in sure for name in i.horses)
+    if sure:
+        telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
+    telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
+    telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
 
 
 def _all_is_well(horses: Sequence[Item], telling: Telling) -> bool:
