@@ -235,7 +235,7 @@ def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:
 
 
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
-    hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
+    hanging = longed_for = dated = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
@@ -256,12 +256,14 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging = hanging or hangs(clause)
+            dated = dated or only_yesterday(clause)
             continue
         if tale and in_the_past(clause.items):
             continue
         tale = tale or clause.has("at an age")
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
-            spoken_of(clause, telling)
+            if not (dated and read_clip(clause, telling)):  # "the clipper came yesterday, Pip has a hunter clip"
+                spoken_of(clause, telling)
             continue
         told = len(telling.events)
         _facts(clause, telling)

@@ -53,6 +53,39 @@ Rows = list[tuple[object, ...]]
         ("chenaie", "c'est tout bon, Perle est trempée", [("Perle", "wet")]),
         ("chenaie", "c'est tout bon, les poneys sont tous faits", [(("Filou",),)]),
         ("chenaie", "tout est fait, les poneys sont tous faits", [("all",)]),
+        # another thing, told by who has it; a mood is no comfort
+        ("encina", "el forro de Lucero está seco. La toalla de Pilar no, esa chorrea", [("lucero-forro", "dry")]),
+        ("encina", "el forro de Lucero está seco. la moto de mi hija no, está empapada", [("lucero-forro", "dry")]),
+        ("encina", "la manta roja está colgada. La de mi vecina no, sigue chorreando", []),
+        ("encina", "la manta roja está colgada, sigue chorreando", [("nube-manta", "soaked")]),
+        ("chenaie", "l'imper d'Ulysse est sec. La serviette de Marie non, celle-là est trempée", [
+            ("ulysse-impermeable", "dry"),
+        ]),
+        ("encina", "Paloma encantada, se ha comido la zanahoria", []),
+        ("encina", "Paloma encantada bajo su manta", [("Paloma", "comfortable")]),
+        # what is on is all; what came off is no place
+        ("encina", "Trueno con el impermeable puesto", [("Trueno", ("trueno-impermeable",))]),
+        ("encina", "Lucero fuera la manta, solo el forro", [("Lucero", ("lucero-forro",))]),
+        # where it comes from, and what was done on a day that is over
+        ("encina", "acabada la clase Moro salió sudado", [("Moro", "sweating", "after work")]),
+        ("chenaie", "le cours fini, Ulysse est sorti en sueur", [("Ulysse", "sweating", "after work")]),
+        ("chenaie", "Perle a été tondue entièrement mardi", [("Perle", "full")]),
+        ("chenaie", "Perle sera tondue entièrement mardi", []),
+        ("chenaie", "le tondeur est venu hier : Perle a une tonte de chasse", [("Perle", "hunter")]),
+        ("chenaie", "Perle : tonte bib faite ce matin", [("Perle", "bib")]),
+        ("chenaie", "tonte bib de Perle demain", []),
+        # how it was, how it is, and a heading
+        ("chenaie", "Perle a eu vraiment froid cette nuit", [("Perle", "cold")]),
+        ("chenaie", "j'ai eu vraiment froid cette nuit", []),
+        ("chenaie", "Étoile se porte parfaitement bien", [("Étoile", "comfortable")]),
+        ("encina", "Cambio: Trueno va con el impermeable", [("Trueno", ("trueno-impermeable",))]),
+        ("encina", "mañana: Trueno va con el impermeable", []),
+        ("encina", "Nube tumbándose y mordiéndose los flancos", [("Nube", "unwell")]),
+        ("encina", "Nube revolcándose en el barro", []),
+        ("encina", "a Nube ya podéis volver a ponerle manta siempre que haga falta", [("Nube", False)]),
+        # asked of the bot, behind a sigh
+        ("chenaie", "coincée au bureau 😩 comment va Perle ?", [("Perle", "state")]),
+        ("encina", "por qué le toca la gorda a Canela habiendo sol?", [("Canela", "why")]),
         # in a book or a film
         ("chenaie", "j'ai enfin relu l'Iliade, Ulysse est trempé tout du long", []),
         ("chenaie", "on a regardé le film hier, Perle est toute mouillée", []),

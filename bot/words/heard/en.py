@@ -3889,6 +3889,7 @@ PHRASES = {
         soon, dream|s|ing, shame, pity, (should / could) have (left / kept / let), imagine,
         (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
     """,
+    "heading": "change of plan, change of plans",
     "in short": "anyway, anyhow, anyways, moving on, on another note",
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

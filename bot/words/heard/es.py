@@ -241,7 +241,9 @@ PHRASES = {
         sin novedad con, sin novedad en, sin problemas con, se le pasó el frío, ya no pasa frío,
         calentit|o|a y bien,
         comodísim|o|a|os|as, comodit|o|a|os|as, comodit|o|a y sequit|o|a, cómod|o|a y sec|o|a, más a gusto,
-        muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto, encantad|o|a de la vida,
+        encantad|o|a|os|as (bajo / debajo de / dentro de) (/ la / su / sus) (manta / mantas / mantita / capa / forro /
+        polar / gorda / cobija / frazada), muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto,
+        encantad|o|a de la vida,
         tan calentit|o|a|os|as, calentit|o|a|os|as y cómod|o|a|os|as, bien calentit|o|a|os|as,
         calentiñ|o|a, calentic|o|a, calientit|o|a|os|as, bien calientit|o|a|os|as,
         calientit|o|a|os|as y sec|o|a|os|as, sec|o|a|os|as y calientit|o|a|os|as,
@@ -436,6 +438,9 @@ PHRASES = {
         no se quiere levantar, no se puede levantar, no puede levantarse, no se tiene en pie,
         no se tiene de pie, no se mantiene en pie, se mira la barriga, se mira la panza,
         se mira el vientre, se mira los ijares, mirándose el flanco, mirándose los flancos,
+        (revolcándose / tumbándose / echándose / tirándose / pateándose / levantándose) y (mirándose / mordiéndose /
+        pateándose)
+        (la / el / los) (tripa / barriga / panza / vientre / costado / flancos / ijares),
         mirándose la tripa, mirándose la barriga, se mira el costado, se mira los costados,
         se da patadas en la barriga, se da patadas en la tripa,
         escarba mucho, escarbando mucho, rasca el suelo sin parar, no caga, no ha cagado, no ha hecho caca,
@@ -581,8 +586,8 @@ PHRASES = {
         está bien, están bien, va bien, van bien, anda bien, andan bien, sigue bien, siguen bien,
         estable|s, normal, normales, correct|o|a|os|as, recuperad|o|a|os|as, ya recuperad|o|a,
         tranquilit|o|a|os|as, relajad|o|a|os|as, relajadit|o|a, seren|o|a, calm|o|a, felic|es, feliz,
-        feliz como una perdiz, contentísim|o|a|os|as, contentit|o|a|os|as, encantad|o|a|os|as,
-        encantadit|o|a, divin|o|a|os|as, pich|í|i, a tope, nikel, níquel, oka, okis, okey makey, okk, okok,
+        feliz como una perdiz, contentísim|o|a|os|as, contentit|o|a|os|as, divin|o|a|os|as, pich|í|i, a tope, nikel,
+        níquel, oka, okis, okey makey, okk, okok,
         okay, todo ok, todo perfecto, todo correcto, todo normal, todo en su sitio, todo fenomenal,
         todo genial, todo estupendo, todo tranquilo, sin problema, sin ningún problema, sin incidencias,
         sin incidencia, sin quejas, sin más, sin pega, sin pegas, nada que reportar, nada raro, nada nuevo,
@@ -651,7 +656,8 @@ PHRASES = {
     """,
     "wet": """
         se le pasó la lluvia, se le pasó el agua, le pasó la lluvia, le pasó el agua, les pasó la lluvia,
-        les pasó el agua, se le metió el agua, se le metió la lluvia, le caló el agua, le caló la lluvia,
+        les pasó el agua, (se le / le) (metió / ha metido / coló / ha colado / entró / ha entrado) (/ toda / todo)
+        (el agua / la lluvia), le caló el agua, le caló la lluvia,
         mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron, wet, mojadísim|o|a, mojadit|o|a|os|as,
         mojadísim|o|a|os|as, mojadot|e|a, remojad|o|a|os|as, muy mojad|o|a|os|as, bien mojad|o|a|os|as,
         bastante mojad|o|a|os|as, to mojad|o|a, todo mojado, toda mojada, todos mojados, todas mojadas,
@@ -1959,6 +1965,7 @@ PHRASES = {
     "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
+        (acabad|o|a / terminad|o|a / finalizad|o|a / acabando / terminando) (la / el / su / esta / este / una / mi),
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,
         viene de, vino de, vuelve de, volvió de, recién llegado de, al volver de, al volver del,
         justo después de, por culpa de, después de su, después de una, después de un, tras la, tras el,
@@ -2211,6 +2218,10 @@ PHRASES = {
         todos en orden y (cambiados / listos / tapados / hechos), todo listo por (acá / aquí)
     """,
     "undo": """
+        (anula / borra / quita / elimina / olvida / ignora / cancela / deshaz / tacha / descarta) lo (/ último) que
+        (puse / dije / escribí / mandé / anoté / he puesto / he dicho) (recién / hace un rato / hace un momento /
+        hace nada /
+        ahora / ahorita / antes / arriba),
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
         anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado,
         ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último,
@@ -3109,6 +3120,9 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        habiendo (/ hoy / tanto / este / un poco de) (sol / calor / frío / viento / lluvia / nieve / niebla),
+        siempre que haga falta, (se le / le) (metió / ha metido / entró / ha entrado) (/ toda / todo) (la nieve /
+        el granizo / el barro),
         en mi casa, (/ está) conmigo en casa, aquí conmigo, yo en casa, en mi |coche|furgo|maletero,
         no solo, no sólo, no solamente, no únicamente,
         pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
@@ -3855,6 +3869,7 @@ PHRASES = {
         cómo se te dicen las cosas, cómo se te dice, cómo se te avisa, cómo me entiendes, cómo lo digo,
         cómo lo escribo, cómo digo que, cómo escribo que, cómo informo, cómo reporto, cómo doy el parte,
         cómo lo pongo, cómo se hace esto, cómo se deshace, cómo deshago, cómo se borra, cómo borro, cómo anulo,
+        qué cosas (te / le) (puedo / podemos) (/ escribir / decir / preguntar / pedir / mandar / contar),
         qué te digo, qué te puedo escribir, qué te puedo pedir, qué puedo pedirte, qué puedo preguntarte,
         qué puedo decir, qué hay que decirte, qué hay que escribir, qué hay que escribirte,
         qué tengo que escribir, qué tengo que escribirte, qué tengo que decirte, qué tengo que poner,
@@ -4022,7 +4037,9 @@ PHRASES = {
     """,
     "what was said": """
         (eso / lo) que (acabo de poner / puse / he puesto / dije / acabo de decir) (/ está mal),
-        lo que dije, lo que he dicho, lo que puse, lo que he puesto,
+        lo que dije, lo que he dicho, lo que puse, lo que he puesto, lo (/ último) que (puse / dije / escribí /
+        mandé / anoté)
+        (recién / hace un rato / hace un momento / hace nada / ahora / ahorita / antes / arriba),
         lo que escribí, lo que he escrito, lo que mandé, lo que he mandado,
         lo último, lo último que dije, lo último que he dicho, lo último que puse,
         lo último que he puesto, lo de antes, lo de ahora, lo anterior, mi último mensaje,
@@ -4113,6 +4130,7 @@ PHRASES = {
         (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
         imagina|d|os|te
     """,
+    "heading": "cambio, cambios, (cambio / cambios) de (plan / planes / última hora)",
     "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,

@@ -64,6 +64,8 @@ PHRASES = {
         (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
         crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
+        (a / ont) eu (super / hyper / vraiment / très / bien / si / tellement / vachement / carrément / assez /
+        un peu) chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
         étouffe, crevait de chaud, meurt de chaleur, en surchauffe, chaud sous sa couverture,
@@ -113,6 +115,8 @@ PHRASES = {
         crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
+        (a / ont) eu (super / hyper / vraiment / très / bien / si / tellement / vachement / carrément / assez /
+        un peu) froid,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
         a vraiment froid, a super froid, meurt de froid, a eu froid, pris froid, a pris froid, a assez froid,
         glacé||e|s|es jusqu'aux os, oreilles glacées, les oreilles glacées, frais derrière le coude,
@@ -485,7 +489,10 @@ PHRASES = {
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s,
-        va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien, mieux,
+        va très bien, vont très bien, très bien, tout va bien, impec, va mieux, mieux,
+        se (porte / portait / portent / portaient) (/ très / parfaitement / plutôt / super / vraiment / toujours /
+        tout à fait)
+        bien, se (portait / portent / portaient) (à merveille / comme un charme),
         va beaucoup mieux, beaucoup mieux, au poil, tip top, ras, rien à signaler, super bien, niquel, nikel,
         nickel chrome, good, all good, top, okay, oki, okey, c'est ok, tout ok, tout roule, au poil partout,
         nice, correct||e|s|es, ben correct||e, convenable, peinard||e|s|es, pénard||e, zen, heureux, heureuse|s,
@@ -4161,6 +4168,7 @@ PHRASES = {
         (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
+    "heading": "changement, changements, changement de (plan / programme / dernière minute)",
     "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,

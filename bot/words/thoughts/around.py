@@ -100,7 +100,8 @@ def setting_of(clause: Clause) -> Setting:
     items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
     for at, item in enumerate(items if clause.has("work", "worked") else ()):
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
-        if item.has("worked") or (while_at and some_mean(items[at + 1 : at + 6], "work", "worked")):
+        over = item.has("work") and some_mean(items[at + 1 : at + 2], "done")  # "le cours fini, …"
+        if over or item.has("worked") or (while_at and some_mean(items[at + 1 : at + 6], "work", "worked")):
             return "after work"
     inside = any(not _came_from(items, k) for k in places(items, STALL))
     return "stall" if inside else "turnout"

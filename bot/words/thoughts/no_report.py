@@ -65,10 +65,11 @@ def in_the_past(items: Sequence[Item]) -> bool:
 
 
 def only_yesterday(clause: Clause) -> bool:
-    """No report for nothing but having been yesterday."""
-    if not clause.has("yesterday"):
+    """No report for nothing but having been yesterday, or on a day: "a été tondu samedi"."""
+    days = ("yesterday", "weekday") if clause.has("was") else ("yesterday",)
+    if not clause.has(*days):
         return False
-    return not any(not clause.items[k].has("yesterday") for k in places(clause.items, BLOCKING))
+    return not any(not clause.items[k].has(*days) for k in places(clause.items, BLOCKING))
 
 
 @dataclass(frozen=True)

@@ -17,14 +17,19 @@ OF_THE_ROUND = ("left", "drying")
 
 def question_first(sentence: Sequence[Item], telling: Telling) -> int:
     """Where what is told begins behind a question that the bot can answer, which is told; 0 without one."""
-    pause = next((k for k, i in enumerate(sentence) if i.text in PAUSES), 0)
+    pause = next((k for k, i in enumerate(sentence) if _pause(i)), 0)
     return pause + 1 if pause and _asked(sentence[:pause], telling) else 0
 
 
 def question_last(sentence: Sequence[Item], telling: Telling) -> int:
     """Where a question that the bot can answer begins behind something told, which is yet to be read; 0 without one."""
-    pause = max((k for k, i in enumerate(sentence) if i.text in PAUSES), default=0)
+    pause = max((k for k, i in enumerate(sentence) if _pause(i)), default=0)
     return pause + 1 if pause and _asked(sentence[pause + 1 :], telling) else 0
+
+
+def _pause(item: Item) -> bool:
+    """A pause, or a face between two thoughts: "stuck at work 😩 how is Pip?"."""
+    return item.mark and (item.text in PAUSES or not item.text.isascii())
 
 
 def _asked(part: Sequence[Item], telling: Telling) -> bool:

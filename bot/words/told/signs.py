@@ -33,6 +33,7 @@ from bot.words.told.removed import came_off_for_it
 from bot.words.told.states import DENYING, read_state, read_strap
 from bot.words.told.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.told.telling import Telling, named
+from bot.words.told.things import may_be_its
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
@@ -189,6 +190,8 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
     item = reading.items[at]
     if not of_clothes(item):
         _sign(reading, at, horses, after=after)
+    elif reading.telling.thing and not reading.latest and may_be_its(reading.telling.thing, reading.items, at):
+        pass  # "la 200 est sèche. La serviette de Marie non, celle-là dégouline"
     elif reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
