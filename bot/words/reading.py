@@ -255,8 +255,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
-            hanging = hanging or hangs(clause)
-            dated = dated or only_yesterday(clause)
+            hanging, dated = hanging or hangs(clause), dated or only_yesterday(clause)
             continue
         if tale and in_the_past(clause.items):
             continue
