@@ -132,12 +132,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     after = items[end] if end < len(items) else None
     if _by_name(run, _owner_named(items, at, end), roster):
         return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
-    only_told = _only_that_said(items, end) and (before is None or before.mark or before.has("and", "but"))
-    hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse or before.text == "'s")
-    hers = hers or _contracted(before)
-    called_so = len(run) == 1 and run[0].text in roster.alone
-    told = only_told or _torn_or_moved(items, at, end) or _whose_strap(items, at, end)
-    if called_so and (hers or told or _of_its_owner(items, at, end, roster)):
+    if len(run) == 1 and run[0].text in roster.alone and _of_a_nickname(items, at, roster):
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
@@ -145,11 +140,26 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
         return None if how_it_is(run, before) or neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
     if _half(run, before, after) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
         return None
+    only_told = _only_told(items, at, end)
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
     if not (weak and (starts or _determined(before)) and _ends(after)) or all_mean(run, "one"):
         return None
     return piece_of(run, numbers, roster)
+
+
+def _only_told(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "(ok but) medium torn": nothing else is said, up to the next pause."""
+    opens = at == 0 or items[at - 1].mark or items[at - 1].has("and", "but")
+    return opens and _only_that_said(items, end)
+
+
+def _of_a_nickname(items: Sequence[Item], at: int, roster: Roster) -> bool:
+    """As in "sa tigrée", "tigrée de Lune": whether the one word by which a rug is called stands as a rug does."""
+    before, end = items[at - 1] if at else None, at + 1
+    hers = before is not None and (before.has("her", "wears", "in", "put on") or before.horse or before.text == "'s")
+    told = hers or _contracted(before) or _only_told(items, at, end) or _torn_or_moved(items, at, end)
+    return told or _whose_strap(items, at, end) or _of_its_owner(items, at, end, roster)
 
 
 def _contracted(before: Item | None) -> bool:

@@ -1,6 +1,7 @@
 """Words that are no names where they stand: an article or a verb before them says so ("a star", "it is dusty")."""
 
 from collections.abc import Sequence
+from functools import cache
 
 from bot.words.lookup.gender import of_another_sex
 from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate, some_mean
@@ -90,7 +91,12 @@ def wordlike(item: Item) -> bool:
 
 def describes(item: Item) -> bool:
     """A colour, a weight, an adjective: it may be said of a rug."""
-    return item.has("colour", "any adjective") or bool(item.kinds("weight"))
+    return bool(item.means) and _describing(item.means)
+
+
+@cache
+def _describing(means: frozenset[str]) -> bool:
+    return any(m in ("colour", "any adjective") or m.startswith("weight ") for m in means)
 
 
 def _this_thing(items: Sequence[Item], at: int) -> bool:

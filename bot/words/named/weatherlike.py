@@ -132,10 +132,12 @@ def _of_clothing(means: frozenset[str]) -> bool:
     return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
 
 
+def _before_a_part(item: Item) -> bool:
+    return item.has("link", "article", "wears", "with", "her", "very") and not item.has("is", "in")
+
+
 def told_of_its_body(rest: Sequence[Item]) -> bool:
     """As in "mate con todo el lomo mojado", "misty with her ears cold": a part of the horse, and how it is."""
-    at = next((k for k, i in enumerate(rest) if i.has("body") or i.kinds("sign")), 0)
-    if not at:
-        return False
-    between = all(i.has("link", "article", "wears", "with", "her", "very") and not i.has("is", "in") for i in rest[:at])
-    return between and any(of_a_horse(i) for i in rest[at : at + 3])
+    at = next((k for k, i in enumerate(rest) if i.has("body") or i.kinds("sign") or not _before_a_part(i)), 0)
+    told = at > 0 and (rest[at].has("body") or bool(rest[at].kinds("sign")))
+    return told and any(of_a_horse(i) for i in rest[at : at + 3])

@@ -224,7 +224,12 @@ def _accent_heeded(means: frozenset[str], said: int, token: Token, lexicon: Lexi
 
 def _helped(tokens: list[Token], at: int, lexicon: Lexicon) -> bool:
     """Whether a word stands before that helps a participle: "ai", "a", "on a"."""
-    return at > 0 and any("helper" in row for _, row in lexicon.phrases.get(tokens[at - 1].text, ()))
+    return at > 0 and _may_help(tokens[at - 1].text, lexicon.language)
+
+
+@lru_cache(maxsize=SAID)
+def _may_help(word: str, language: str) -> bool:
+    return any("helper" in row for _, row in lexicon_of(language).phrases.get(word, ()))
 
 
 def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:
