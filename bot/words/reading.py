@@ -1,6 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
@@ -9,7 +9,7 @@ from bot.words.clothing.clothes import find
 from bot.words.clothing.hung_there import without_where_it_hung
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
-from bot.words.lookup.items import Item, predicate, some_mean
+from bot.words.lookup.items import Item, meanings_of, predicate
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
@@ -39,30 +39,31 @@ from bot.words.named.their_horse import (
 )
 from bot.words.named.wished_around import wished_around
 from bot.words.thoughts.around import seen_where, stands_in_stall
-from bot.words.thoughts.asides import without_asides, without_greeting, without_neighbours, without_opening
-from bot.words.thoughts.asking import asks, seen_when
-from bot.words.thoughts.but_these import as_excepted
-from bot.words.thoughts.clauses import Clause, gathered
+from bot.words.thoughts.asides import BESIDE, without_asides, without_greeting, without_neighbours, without_opening
+from bot.words.thoughts.asking import asked_to_keep, asks, seen_when
+from bot.words.thoughts.but_these import EVERY, as_excepted
+from bot.words.thoughts.clauses import CLIPS, Clause, gathered
 from bot.words.thoughts.cutting import cut
 from bot.words.thoughts.elsewhere import without_strange_horses
 from bot.words.thoughts.hers import in_hers
 from bot.words.thoughts.him_too import listed_again
 from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.thoughts.sentences import sentences
-from bot.words.thoughts.supposed import hangs, no_news, supposes
+from bot.words.thoughts.supposed import NO_NEWS, hangs, no_news, supposes
 from bot.words.thoughts.topics import beyond
+from bot.words.thoughts.under_heading import under_heading
 from bot.words.thoughts.years import with_years
-from bot.words.told.asked_beside import question_first, question_last, told_behind_a_request, two_questions
+from bot.words.told.asked_beside import asked_about, question_first, question_last, told_behind_a_request, two_questions
 from bot.words.told.choices import answered, corrected_reply
-from bot.words.told.done import read_done, without_excuse
+from bot.words.told.done import ROUND, read_done, without_excuse
 from bot.words.told.doubts import asked_which, sweat_or_rain
 from bot.words.told.elided import same
 from bot.words.told.overlooked import danger, who_shivers
 from bot.words.told.placed import moved_in_its_clothes, read_place
 from bot.words.told.put_right import puts_right
 from bot.words.told.questions import read_question
-from bot.words.told.reasons import reason_behind, wanted_of
-from bot.words.told.routine import read_clip, read_wish, read_work
+from bot.words.told.reasons import WANTED, reason_behind, wanted_of
+from bot.words.told.routine import WISHES, read_clip, read_wish, read_work
 from bot.words.told.second_thoughts import read_anew, thoughts
 from bot.words.told.signs import read_signs
 from bot.words.told.states import puts_on_a_strap
@@ -78,11 +79,23 @@ from bot.words.told.thread import (
     spoken_of,
     with_owner,
 )
-from bot.words.told.undoing import take_back, undoes
+from bot.words.told.undoing import UNDOING, take_back, undoes
 from bot.words.told.wear import read_wear
 from bot.words.typed.languages import languages
 from bot.words.typed.scan import scan, tokens_of
 
+# each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
+WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
+PUT_RIGHT = (
+    told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading,
+    listed_again,
+)  # fmt: skip
+BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
+TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
+# what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
+MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
+ROUTINE = ROUND | CLIPS | {"swapped", "put right"}
+WHEREABOUTS = frozenset(("place stall", "place field", "work", "worked"))
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -112,11 +125,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     topic = beyond(settled)
     if topic is not None:
         return Heard(text, events=(topic,))
-    pieces = in_hers(
-        without_passing(of_whom(without_me(without_my_things(without_where_it_hung(find(settled, names, mine))))))
-    )
-    described = yes_or_if(told_by_owner(without_own_plans(pieces, lexicon(language))))
-    items = listed_again(said_otherwise(meant_instead(mended(this_one(none_but(worn_by(described)))))))
+    pieces = _through(find(settled, names, mine), WHOSE)
+    items = _through(without_own_plans(pieces, lexicon(language)), PUT_RIGHT)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -151,9 +161,18 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 
 
+def _through(items: Sequence[Item], row: Iterable[Callable[[Sequence[Item]], Sequence[Item]]]) -> Sequence[Item]:
+    for mend in row:
+        items = mend(items)
+    return items
+
+
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence, without what only leads up to it."""
-    read_sentence(as_excepted(without_neighbours(without_asides(without_opening(sentence)))), telling, marked=marked)
+    told = without_asides(without_opening(sentence))
+    if not meanings_of(told).isdisjoint(BESIDE_OTHERS):
+        told = as_excepted(without_neighbours(told))
+    read_sentence(told, telling, marked=marked)
 
 
 def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
@@ -162,27 +181,28 @@ def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
 
 def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence: a question, a correction, or its clauses one by one."""
-    if undoes(sentence):
+    turns = not meanings_of(sentence).isdisjoint(TURNING)
+    if turns and undoes(sentence):
         take_back(telling)
         return
     if only_heads(sentence):
         return
     if not marked and (told := told_behind_a_request(sentence)):
-        _asked_about(sentence[:told], telling)
+        asked_about(sentence[:told], telling)
         telling.asked = False  # "the medium" is of the horse that somebody is to see to
         read_sentence(sentence[told:], telling, marked=False)
         return
-    if not marked and (why := reason_behind(sentence)):
+    if turns and not marked and (why := reason_behind(sentence)):
         wanted_of(sentence[: why - 1], sentence[why:], telling)
         read_sentence(sentence[why:], telling, marked=False)
         return
     if asks(sentence, marked=marked):
-        if _asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
+        if asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
             return
         if read_question(sentence, telling):
-            _asked_about(sentence, telling)
+            asked_about(sentence, telling)
         elif behind := question_first(sentence, telling):
-            _asked_about(sentence[:behind], telling)
+            asked_about(sentence[:behind], telling)
             telling.asked = False
             read_sentence(sentence[behind:], telling, marked=marked)
         elif before := question_last(sentence, telling):
@@ -193,17 +213,10 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
                 _clauses(clauses, telling)  # "update on Brambs, no longer sweating"
                 return
             _before_the_question(clauses, telling)
-            _asked_about(sentence, telling)
+            asked_about(sentence, telling)
             two_questions(clauses, telling)
         return
     _clauses(cut(sentence), telling)
-
-
-def _asked_to_keep(sentence: Sequence[Item]) -> bool:
-    """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
-    words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
-    opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
-    return opens and some_mean(words[2:4], "keep", "do not rug") and some_mean(words, "please")
 
 
 def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:
@@ -221,49 +234,39 @@ def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:
         _clauses(clauses[:-1], telling)
 
 
-def _asked_about(sentence: Sequence[Item], telling: Telling) -> None:
-    """As in "has anyone moved Bart's liner? it's vanished", "who saw Pip? he is wet": who "it" and "he" are."""
-    horses = [i for i in sentence if i.horse]
-    pieces = [i.piece for i in sentence if i.piece is not None]
-    if len(pieces) == 1 and len(horses) <= 1:
-        owner = pieces[0].owners[0] if len(pieces[0].owners) == 1 else horses[0].horses[0] if horses else None
-        telling.piece, telling.last = telling.meant(pieces[0], owner).ids, "piece"
-    if len(horses) == 1 and len(pieces) <= 1:
-        telling.who, telling.begun, telling.crowded, telling.asked = (horses[0],), True, True, True
-        telling.last = telling.last if pieces else "horse"
-
-
 def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
-    hanging = longed_for = False  # a condition, plan or longing said first holds for what follows
+    hanging = longed_for = dated = False  # a condition, plan or longing said first holds for what follows
     tale = False  # and so does "last winter"
     among_stalls = telling.among_stalls
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
-        if clause.joined in ("when", "if") or supposes(clause):
+        plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (following is None or following.joined != "when")
+        if clause.joined in ("when", "if") or (not plainly and supposes(clause)):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             continue
-        longed_for = longed_for or clause.has("some day")
-        if not longed_for and read_wish(clause, telling):
+        longed_for = longed_for or (not plainly and clause.has("some day"))
+        if not (plainly or longed_for) and read_wish(clause, telling):
             continue
-        if only_yesterday(clause) and read_clip(clause, telling):
+        if not plainly and only_yesterday(clause) and read_clip(clause, telling):
             continue
-        if no_news(clause, following):
+        if not plainly and no_news(clause, following):
             telling.thing = thing_since(telling.thing, clause.items)
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
-            hanging = hanging or hangs(clause)
+            hanging, dated = hanging or hangs(clause), dated or only_yesterday(clause)
             continue
         if tale and in_the_past(clause.items):
             continue
         tale = tale or clause.has("at an age")
         if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
-            spoken_of(clause, telling)
+            if not (dated and read_clip(clause, telling)):  # "the clipper came yesterday, Pip has a hunter clip"
+                spoken_of(clause, telling)
             continue
         told = len(telling.events)
         _facts(clause, telling)
-        telling.crowded = telling.crowded or (of_people(clause) and len(telling.events) == told)
+        telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
         ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
         telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
         if telling.elsewhere and clause.has("animal"):
@@ -272,12 +275,13 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.seen_from(told, "after work")
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):
             telling.seen_from(told, "stall")
-        telling.among_stalls = in_the_stalls(clause, following, telling)
-        rode = clause.has("work", "worked") and len(clause.horses) == 1
+        somewhere = not clause.means.isdisjoint(WHEREABOUTS)
+        telling.among_stalls = in_the_stalls(clause, following, telling) if somewhere else telling.among_stalls
+        rode = somewhere and clause.has("work", "worked") and len(clause.horses) == 1
         from_work = clause.horses[0].horses if rode else ()
         telling.heard = clause
         telling.thing = thing_since(telling.thing, clause.items)
-        if clause.has("place stall") and stands_in_stall(clause.items):
+        if somewhere and clause.has("place stall") and stands_in_stall(clause.items):
             telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
         if clause.pieces:
             telling.spoken = with_owner(clause.pieces[-1], telling)
@@ -293,10 +297,10 @@ def _but_one(clause: Clause) -> bool:
 
 
 def _facts(clause: Clause, telling: Telling) -> None:
-    if puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling):
+    routine = not clause.means.isdisjoint(ROUTINE)
+    if routine and (puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling)):
         return
-    told = (clause.has("broken") or not clause.told) and not _moved(clause)
-    strapped = clause.has("strap") and (told or puts_on_a_strap(clause.items))
+    strapped = clause.has("strap") and (_strap_told(clause) or puts_on_a_strap(clause.items))
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
@@ -309,5 +313,8 @@ def _facts(clause: Clause, telling: Telling) -> None:
         moved_in_its_clothes(clause, telling)
 
 
-def _moved(clause: Clause) -> bool:
-    return any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
+def _strap_told(clause: Clause) -> bool:
+    """As in "the strap broke": what is told with it is that, and nothing was put on or taken off."""
+    if clause.told and not clause.has("broken"):
+        return False
+    return not any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

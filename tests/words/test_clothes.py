@@ -230,3 +230,21 @@ def test_a_nickname_within_which_a_longer_one_begins_is_not_meant(text: str, gar
     here = here.model_copy(update={"garments": garments})
 
     assert said_in(here, text).events == (GarmentIs(garment, "damp"),)
+
+
+@pytest.mark.parametrize(
+    ("text", "garment"),
+    [
+        ("el polar de repuesto está húmedo", "nube-polar"),
+        ("la manta de repuesto está húmeda", "reserva-200"),
+        ("la de repuesto está húmeda", "reserva-200"),
+    ],
+)
+def test_a_spare_of_another_kind_is_not_the_one_called_the_spare(text: str, garment: str) -> None:
+    """As where the spare turnout is called "la de repuesto", and a cooler belongs to nobody as well."""
+    here = barn("encina")
+    changed = {"nube-polar": {"horse": None}, "reserva-200": {"also": ("la de repuesto",)}}
+    garments = tuple(g.model_copy(update=changed.get(g.id, {})) for g in here.garments)
+    here = here.model_copy(update={"garments": garments})
+
+    assert said_in(here, text).events == (GarmentIs(garment, "damp"),)

@@ -30,6 +30,14 @@ from tests.words.saying import said, told
         ("oak", "Otto is good, nice and snug under all that hair", [("Otto", "comfortable")]),
         ("oak", "both of Otto's are wet", []),
         ("oak", "neither Otto nor Fig is cold", [("Otto", "comfortable"), ("Fig", "comfortable")]),
+        # in other words
+        ("chenaie", "Marques de frottement épaule gauche, Perle.", [("Perle", "rubbed")]),
+        ("chenaie", "Pourquoi Perle est-elle aussi chaudement vêtue ce soir ?", [("Perle", "why")]),
+        ("chenaie", "Perle doit toujours rester nue.", [("Perle", True)]),
+        ("encina", "Moro a dado 2 clases hoy", [("Moro",)]),
+        ("encina", "Mantas noche hecho, todos", [("all",)]),
+        ("oak", "From today I would like Otto to go without any rugs at all, please.", [("Otto", True)]),
+        ("oak", "can Otto really go without any rugs?", []),
         # a pronoun begins a thought
         ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
         # a question to people behind a report, and before one

@@ -23,10 +23,11 @@ def piece_of(run: Sequence[Item], numbers: Sequence[float], roster: Roster) -> P
     if rug or (not kinds and weights):
         kinds = set(RUGS)
     said = " ".join(i.raw for i in run)
-    if ids:  # a nickname narrows; what else was said must fit too
-        others = [i for i in run if not i.pieces]
-        plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
-        fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
+    others = [i for i in run if not i.pieces] if ids else ()
+    plainly = Piece(said, frozenset(kinds), fill, _bag(others, roster))
+    fitting = tuple(g for g in ids if plainly.fits(roster.garments[g], roster.bags[g]))
+    if ids and not (kinds and not fitting and any(i.pieces and i.has("spare") for i in run)):
+        # a nickname narrows; what else was said must fit too: "el polar de repuesto" is no turnout called so
         sorts = frozenset(kinds) or frozenset(roster.garments[g].kind for g in fitting or ids)
         return Piece(said, sorts, fill, _bag(run, roster), ids=fitting or ids)
     spare = some_mean(run, "spare")

@@ -1037,6 +1037,8 @@ PHRASES = {
     "else": "",
     "freezes": "",
     "at somebody's": "",
+    "story": "book, novel, film, movie, episode, cartoon, odyssey, iliad, comic, saga, series, song",
+    "reads": "read, reread, reading, watched, watching, rewatched, finished the last of",
     "elsewhere": """
         (on / in) (a / the / this) (video / reel / clip), (on / off) (tiktok / instagram / insta / facebook / youtube),
         (on / in / from) (the / ) (telly / tv / film / movie),
@@ -1090,6 +1092,7 @@ PHRASES = {
         without rug, without rugs, without a blanket, nothing on, wearing nothing, nude, unblanketed,
         not wearing anything, no clothes, unclothed, no rug on, no rugs on, no blanket on, not rugged,
         no more (rugs / blankets / clothes) on,
+        (/ to go / go / goes / going) without any (rug / rugs / blanket / blankets) (/ on / at all),
         birthday suit, in the nude, starkers, in the buff, in her birthday suit, in his birthday suit,
         rug free, nothing at all on, got nothing on, has nothing on, left bare, no clothes on,
         without anything on, nakey, au naturel, in just her coat, in just his coat, out of her rug,
@@ -1608,6 +1611,11 @@ PHRASES = {
     "mounted": """
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
         threw a leg over, swung a leg over, got to sit on, had a sit on
+    """,
+    "part way": """
+        (down / back) (to / as far as / past / behind / over) (the / his / her / their)
+        (withers / shoulders / shoulder / hips / hocks / loins / croup / rump / quarters / elbows / knees / tail),
+        (half way / halfway) (down / up / back / off)
     """,
     "by mistake": "by mistake, by accident, accidentally, in error, mistakenly, the wrong",
     "own lot": "two, pair, both, two horses, two boys, two girls, two mares, two geldings, two ponies",
@@ -3882,6 +3890,7 @@ PHRASES = {
         soon, dream|s|ing, shame, pity, (should / could) have (left / kept / let), imagine,
         (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
     """,
+    "heading": "change of plan, change of plans",
     "in short": "anyway, anyhow, anyways, moving on, on another note",
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

@@ -241,7 +241,9 @@ PHRASES = {
         sin novedad con, sin novedad en, sin problemas con, se le pasó el frío, ya no pasa frío,
         calentit|o|a y bien,
         comodísim|o|a|os|as, comodit|o|a|os|as, comodit|o|a y sequit|o|a, cómod|o|a y sec|o|a, más a gusto,
-        muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto, encantad|o|a de la vida,
+        encantad|o|a|os|as (bajo / debajo de / dentro de) (/ la / su / sus) (manta / mantas / mantita / capa / forro /
+        polar / gorda / cobija / frazada), muy a gusto, a gustito, a gustísimo, a gustico, de lo más a gusto,
+        encantad|o|a de la vida,
         tan calentit|o|a|os|as, calentit|o|a|os|as y cómod|o|a|os|as, bien calentit|o|a|os|as,
         calentiñ|o|a, calentic|o|a, calientit|o|a|os|as, bien calientit|o|a|os|as,
         calientit|o|a|os|as y sec|o|a|os|as, sec|o|a|os|as y calientit|o|a|os|as,
@@ -436,6 +438,9 @@ PHRASES = {
         no se quiere levantar, no se puede levantar, no puede levantarse, no se tiene en pie,
         no se tiene de pie, no se mantiene en pie, se mira la barriga, se mira la panza,
         se mira el vientre, se mira los ijares, mirándose el flanco, mirándose los flancos,
+        (revolcándose / tumbándose / echándose / tirándose / pateándose / levantándose) y (mirándose / mordiéndose /
+        pateándose)
+        (la / el / los) (tripa / barriga / panza / vientre / costado / flancos / ijares),
         mirándose la tripa, mirándose la barriga, se mira el costado, se mira los costados,
         se da patadas en la barriga, se da patadas en la tripa,
         escarba mucho, escarbando mucho, rasca el suelo sin parar, no caga, no ha cagado, no ha hecho caca,
@@ -581,8 +586,8 @@ PHRASES = {
         está bien, están bien, va bien, van bien, anda bien, andan bien, sigue bien, siguen bien,
         estable|s, normal, normales, correct|o|a|os|as, recuperad|o|a|os|as, ya recuperad|o|a,
         tranquilit|o|a|os|as, relajad|o|a|os|as, relajadit|o|a, seren|o|a, calm|o|a, felic|es, feliz,
-        feliz como una perdiz, contentísim|o|a|os|as, contentit|o|a|os|as, encantad|o|a|os|as,
-        encantadit|o|a, divin|o|a|os|as, pich|í|i, a tope, nikel, níquel, oka, okis, okey makey, okk, okok,
+        feliz como una perdiz, contentísim|o|a|os|as, contentit|o|a|os|as, divin|o|a|os|as, pich|í|i, a tope, nikel,
+        níquel, oka, okis, okey makey, okk, okok,
         okay, todo ok, todo perfecto, todo correcto, todo normal, todo en su sitio, todo fenomenal,
         todo genial, todo estupendo, todo tranquilo, sin problema, sin ningún problema, sin incidencias,
         sin incidencia, sin quejas, sin más, sin pega, sin pegas, nada que reportar, nada raro, nada nuevo,
@@ -651,7 +656,8 @@ PHRASES = {
     """,
     "wet": """
         se le pasó la lluvia, se le pasó el agua, le pasó la lluvia, le pasó el agua, les pasó la lluvia,
-        les pasó el agua, se le metió el agua, se le metió la lluvia, le caló el agua, le caló la lluvia,
+        les pasó el agua, (se le / le) (metió / ha metido / coló / ha colado / entró / ha entrado) (/ toda / todo)
+        (el agua / la lluvia), le caló el agua, le caló la lluvia,
         mojad|o|a|os|as, mojadit|o|a, se mojó, se ha mojado, se mojaron, wet, mojadísim|o|a, mojadit|o|a|os|as,
         mojadísim|o|a|os|as, mojadot|e|a, remojad|o|a|os|as, muy mojad|o|a|os|as, bien mojad|o|a|os|as,
         bastante mojad|o|a|os|as, to mojad|o|a, todo mojado, toda mojada, todos mojados, todas mojadas,
@@ -1294,6 +1300,15 @@ PHRASES = {
     "else": "",
     "freezes": "",
     "at somebody's": "en casa de, en lo de, en la casa de, en el rancho de, en la cuadra de, en casa e",
+    "story": """
+        libro, novela, película, peli, capítulo, episodio, odisea, ilíada, cómic, saga, telenovela, serie, cuento,
+        canción
+    """,
+    "reads": """
+        (he / hemos / estoy / / acabo de) (leído / releído / visto / leyendo / viendo / ver / leer), leí, vi, vimos,
+        terminé,
+        acabé, (he / hemos) (terminado / acabado)
+    """,
     "elsewhere": """
         (en / de) (un / el / este) (vídeo / reel), en (tiktok / instagram / insta / facebook / youtube),
         (de / en) la (tele / serie / peli / película / telenovela),
@@ -1875,7 +1890,8 @@ PHRASES = {
         he dado la clase con, he dado la clase en, hemos dado clase con, dimos clase con, dio la clase,
         ha dado la clase, dieron clase, dieron la clase, han dado clase, han dado la clase, tuvo la clase,
         tuvo su clase, ha tenido la clase, ha tenido su clase, tuvo dos clases, ha tenido dos clases,
-        ha dado dos clases, dio dos clases, ha hecho dos clases, hizo dos clases, ha hecho la clase,
+        (ha dado / a dado / han dado / an dado / dio / ha hecho / a hecho / hizo) (dos / tres / 2 / 3 / varias) clases,
+        ha hecho la clase,
         ha hecho su clase, hizo la clase, hizo su clase, hicieron clase, hicieron la clase,
         han hecho clase, han hecho la clase, hice clase con, hice la clase con, he hecho clase con,
         he hecho la clase con, hicimos clase con, hice doma con, he hecho doma con, ha hecho doma,
@@ -1940,10 +1956,16 @@ PHRASES = {
         ya ha tenido, ya tuvo
     """,
     "mounted": "me subí (a / en), me he subido (a / en), me monté en, me he montado en, nos subimos a",
+    "part way": """
+        (hasta / a) (media / medio) (grupa / lomo / espalda / cuello / pata), hasta (la / el / los / las)
+        (cruz / cuello / grupa / lomo / riñones / rodillas / corvejones / orejas / hombros / cola / ancas / espalda /
+        paletas / mitad / codos / anca), (a / por) la mitad
+    """,
     "by mistake": "por error, por equivocación, por accidente, sin darme cuenta, por despiste",
     "own lot": "",
     "took part": "participó, participaron, fue, fueron, entró, entraron, salió, salieron",
     "after": """
+        (acabad|o|a / terminad|o|a / finalizad|o|a / acabando / terminando) (la / el / su / esta / este / una / mi),
         después de, tras, de, del, desde, por, después del, luego de, a causa de, de haber, después de la,
         viene de, vino de, vuelve de, volvió de, recién llegado de, al volver de, al volver del,
         justo después de, por culpa de, después de su, después de una, después de un, tras la, tras el,
@@ -2132,7 +2154,8 @@ PHRASES = {
         lista entera hecha, toda la lista hecha, la lista entera hecha, la lista hecha, lista acabada,
         lista ✅, plan cumplido, plan hecho, mantas puestas a todos, mantas puestas todas,
         todas las mantas puestas, todas las mantas cambiadas, ya están todas las mantas puestas,
-        ya están todas las mantas, mantas hechas, mantas listas, todas las mantas listas, todo tapado,
+        ya están todas las mantas, mantas hechas, mantas (/ de) noche hech|o|as, mantas listas,
+        todas las mantas listas, todo tapado,
         toditos listos, toditos hechos, toditas listas, toditos tapados, los doce listos, los once listos,
         los nueve listos, todos ok hechos, todos check, todos hechos y a dormir,
         ronda de la |tarde|mañana|noche |hecha|lista|terminada|acabada|completa,
@@ -2195,6 +2218,10 @@ PHRASES = {
         todos en orden y (cambiados / listos / tapados / hechos), todo listo por (acá / aquí)
     """,
     "undo": """
+        (anula / borra / quita / elimina / olvida / ignora / cancela / deshaz / tacha / descarta) lo (/ último) que
+        (puse / dije / escribí / mandé / anoté / he puesto / he dicho) (recién / hace un rato / hace un momento /
+        hace nada /
+        ahora / ahorita / antes / arriba),
         deshacer, deshaz, deshaz eso, deshacer eso, deshazlo, borra eso, borra, bórralo, anula, anula eso,
         anúlalo, anular, me equivoqué, me he equivocado, fue un error, es un error, caballo equivocado,
         ignora eso, olvida eso, olvídalo, quita eso, cancela, cancela eso, ignora lo anterior, borra lo último,
@@ -2782,6 +2809,10 @@ PHRASES = {
     """,
     "idiom": """
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
+        (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable /
+        el abrigo /
+        el chubasquero / la chaqueta) (/ todo / toda / bien) (mojad|o|a / empapad|o|a / calad|o|a / chorreando /
+        pingando),
         (me he / nos hemos / me) (mojado / mojé / empapado / empapé / calado / calé / helado / congelado / asado),
         como un, como una, me comí, nos comimos,
         lona del |camión|coche|carro|remolque|tractor|auto|van,
@@ -3089,6 +3120,9 @@ PHRASES = {
         se a quedado, se a puesto, an venido, an llegado, an vuelto
     """,
     "link": """
+        habiendo (/ hoy / tanto / este / un poco de) (sol / calor / frío / viento / lluvia / nieve / niebla),
+        siempre que haga falta, (se le / le) (metió / ha metido / entró / ha entrado) (/ toda / todo) (la nieve /
+        el granizo / el barro),
         en mi casa, (/ está) conmigo en casa, aquí conmigo, yo en casa, en mi |coche|furgo|maletero,
         no solo, no sólo, no solamente, no únicamente,
         pasé recién por, recién pasé por, pasé hoy por, he pasado ahora por, pasando por delante de,
@@ -3247,8 +3281,12 @@ PHRASES = {
         con la lluvia de lado, con esta lluvia de lado, con el sol de hoy, con el frío de hoy,
         con el frío de esta noche, con el calor de hoy, con el calor de mediodía, con la rasca,
         con la rasca que hace, con esta rasca, con esta agua, bajo el agua, a pleno sol, al solecito,
-        a la sombra, al aire, al viento, al fresco, al raso, a la lluvia, a pesar del frío,
-        a pesar de la lluvia, a pesar de todo, a pesar de la manta, de esta mañana, de esta noche,
+        a la sombra, al aire, al viento, al fresco, al raso, a la lluvia, (a pesar de / pese a) (/ la / su) manta,
+        (a pesar del / pese al / a pesar de este / pese a este) (frío / viento / aire / calor / sol / hielo / agua /
+        temporal),
+        (a pesar de / pese a) (la / esta) (lluvia / helada / nieve / humedad / niebla / tormenta / calor / rasca),
+        (a pesar de / pese a) (todo / que llueve / que hiela / que hace frío / que hace calor), de esta mañana,
+        de esta noche,
         de esta tarde, de hoy, de anoche, de ahora, de la mañana, de la tarde, de la noche,
         esta mañana temprano, esta mañana a primera hora, esta mañana al llegar, esta tarde al llegar,
         esta noche al llegar, esta mañana ya, en ronda, en la ronda de la mañana, en la ronda de la tarde,
@@ -3831,6 +3869,7 @@ PHRASES = {
         cómo se te dicen las cosas, cómo se te dice, cómo se te avisa, cómo me entiendes, cómo lo digo,
         cómo lo escribo, cómo digo que, cómo escribo que, cómo informo, cómo reporto, cómo doy el parte,
         cómo lo pongo, cómo se hace esto, cómo se deshace, cómo deshago, cómo se borra, cómo borro, cómo anulo,
+        qué cosas (te / le) (puedo / podemos) (/ escribir / decir / preguntar / pedir / mandar / contar),
         qué te digo, qué te puedo escribir, qué te puedo pedir, qué puedo pedirte, qué puedo preguntarte,
         qué puedo decir, qué hay que decirte, qué hay que escribir, qué hay que escribirte,
         qué tengo que escribir, qué tengo que escribirte, qué tengo que decirte, qué tengo que poner,
@@ -3998,7 +4037,9 @@ PHRASES = {
     """,
     "what was said": """
         (eso / lo) que (acabo de poner / puse / he puesto / dije / acabo de decir) (/ está mal),
-        lo que dije, lo que he dicho, lo que puse, lo que he puesto,
+        lo que dije, lo que he dicho, lo que puse, lo que he puesto, lo (/ último) que (puse / dije / escribí /
+        mandé / anoté)
+        (recién / hace un rato / hace un momento / hace nada / ahora / ahorita / antes / arriba),
         lo que escribí, lo que he escrito, lo que mandé, lo que he mandado,
         lo último, lo último que dije, lo último que he dicho, lo último que puse,
         lo último que he puesto, lo de antes, lo de ahora, lo anterior, mi último mensaje,
@@ -4090,6 +4131,7 @@ PHRASES = {
         (el verano / la primavera / el otoño / el invierno / el año / la temporada) (/ que) (viene / próximo / próxima),
         imagina|d|os|te
     """,
+    "heading": "cambio, cambios, (cambio / cambios) de (plan / planes / última hora)",
     "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,

@@ -18,6 +18,8 @@ GOT_CLIPPED = "(s'est / se sont / vient de se / viennent de se) (fait / faire) t
 LIST = "(la liste / le planning / le plan / le tableau / le programme / les consignes / la fiche)"
 THE_BOT = "(le / ce) (bot / robot / truc là / machin là)"
 OF_THE_BOT = "(du bot / du robot / de ce bot / de ce robot / de ce truc / de ce machin / de toi / avec ce bot)"
+IT_OFF = """(je / j' / on) (la lui / le lui / les lui / lui / la leur / le leur / les leur / leur / y) (ai / a)
+    (enlevé / enlevée / enlevés / enlevées / retiré / retirée / ôté / ôtée / viré / virée / tombé / tombée)"""
 CAME_TO = "(j'ai / on a / ai) (dû / pu / fini par / préféré / réussi à) (/ lui / leur)"
 
 PHRASES = {
@@ -62,6 +64,8 @@ PHRASES = {
         (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
         crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
+        (a / ont) eu (super / hyper / vraiment / très / bien / si / tellement / vachement / carrément / assez /
+        un peu) chaud,
         a bien chaud, a un peu chaud, crève de chaud, surchauffe, brûlant||e, a un peu trop chaud, a eu chaud,
         a drôlement chaud, meurt de chaud, avait trop chaud, avoir chaud, avoir trop chaud, a super chaud,
         étouffe, crevait de chaud, meurt de chaleur, en surchauffe, chaud sous sa couverture,
@@ -111,6 +115,8 @@ PHRASES = {
         crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
         a trop froid, frigorifié||e|s|es, transi||e|s|es, gelé||e|s|es, congelé||e, les oreilles froides,
+        (a / ont) eu (super / hyper / vraiment / très / bien / si / tellement / vachement / carrément / assez /
+        un peu) froid,
         oreilles froides, oreilles gelées, a encore froid, avoir froid, avoir trop froid, a bien froid,
         a vraiment froid, a super froid, meurt de froid, a eu froid, pris froid, a pris froid, a assez froid,
         glacé||e|s|es jusqu'aux os, oreilles glacées, les oreilles glacées, frais derrière le coude,
@@ -483,7 +489,10 @@ PHRASES = {
         biens,
         correct|s|e|es, ben correct|s|e|es, bien correct|s|e|es,
         bien, va bien, vont bien, ça va, ok, parfait||e|s|es, nickel, content||e|s|es, impeccable, tranquille|s,
-        va très bien, vont très bien, très bien, tout va bien, impec, va mieux, se porte bien, mieux,
+        va très bien, vont très bien, très bien, tout va bien, impec, va mieux, mieux,
+        se (porte / portait / portent / portaient) (/ très / parfaitement / plutôt / super / vraiment / toujours /
+        tout à fait)
+        bien, se (portait / portent / portaient) (à merveille / comme un charme),
         va beaucoup mieux, beaucoup mieux, au poil, tip top, ras, rien à signaler, super bien, niquel, nikel,
         nickel chrome, good, all good, top, okay, oki, okey, c'est ok, tout ok, tout roule, au poil partout,
         nice, correct||e|s|es, ben correct||e, convenable, peinard||e|s|es, pénard||e, zen, heureux, heureuse|s,
@@ -933,7 +942,8 @@ PHRASES = {
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
-        sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons, sous cuissard,
+        sursangle|s, sangle, sangles, boucle, boucles, attache, attaches, surfaix, croisillon, croisillons,
+        sous cuissard,
         sous cuissards, courroie, mousqueton, lanière, sangle croisée, queue de sangle, bavette, fermeture,
         fermetures, sangles croisées, cuissard, attache de patte, sangle de patte, sangles de pattes,
         boucle de poitrail, boucles de poitrail, surfaix croisés, clip, crochet, scratch, velcro, sanglon|s,
@@ -1118,6 +1128,7 @@ PHRASES = {
         glissé son, glissé le, glissé les, glissé ses
     """,
     "took off": f"""
+        {IT_OFF},
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
         viré, virée, j'ai viré, on a viré, j'ai viré la, j'ai viré l',
@@ -1199,6 +1210,15 @@ PHRASES = {
     "else": "sinon",
     "freezes": "(il / y) (gèle / caille / gelait / caillait) (/ dehors), il pèle, il meule",
     "at somebody's": "chez",
+    "story": """
+        livre, roman, bouquin, film, épisode, dessin animé, bd, manga, odyssée, iliade, saga, chapitre, tome, conte,
+        légende, série, chanson
+    """,
+    "reads": """
+        (j'ai / on a / / je viens de / j'avais) (lu / relu / regardé / vu / revu / dévoré / commencé / maté / lire /
+        relire /
+        regarder / finir / terminer / fini / terminé)
+    """,
     "elsewhere": """
         (dans / sur) (une / la / cette) vidéo, sur (tiktok / instagram / insta / facebook / youtube),
         (à / de) la (télé / série), du film,
@@ -1570,7 +1590,8 @@ PHRASES = {
         on le laisse, on la laisse, laissez le, laissez la, laisse le, laisse la, laissez moi, laisse moi,
         à laisser, faut le laisser, faut la laisser, il faut laisser, merci de garder, merci de le laisser,
         merci de la laisser, à garder, qu'on laisse, qu'on le laisse, qu'on la laisse, devra rester,
-        (doit / doivent / devra / devront) (pas / plus) rester, doivent rester, tient à ce que,
+        (doit / doivent / devra / devront) (pas / plus / toujours / absolument / impérativement) rester,
+        doivent rester, tient à ce que,
         je tiens à ce que, je tiens à ce qu', pourriez vous laisser,
         pouvez vous laisser, vous pouvez laisser, vous pouvez me laisser, pourriez vous garder,
         je demande à ce que, je demande que, on garde, on le garde, on la garde, doit désormais rester,
@@ -1839,6 +1860,11 @@ PHRASES = {
     "mounted": """
         suis (monté|e sur / grimpé|e sur / remonté|e sur), suis mis|e en selle sur, ai grimpé sur, ai enfourché
     """,
+    "part way": """
+        jusqu'à (la croupe / mi dos / mi croupe / l'encolure / l'épaule / la queue / la moitié), jusqu'au (garrot /
+        dos / milieu),
+        jusqu'aux (épaules / hanches / oreilles / reins / jarrets / genoux / fesses), à (moitié / mi dos)
+    """,
     "by mistake": "par erreur, par mégarde, par accident, par inadvertance, sans faire exprès",
     "own lot": "",
     "took part": "(a / ont) participé, (est / sont) (passé|e|s|es / allé|e|s|es / parti|e|s|es)",
@@ -1896,7 +1922,7 @@ PHRASES = {
         ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait
     """,
     "everyone": """
-        tous, toutes, tout, tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
+        tous, toutes, tout, (/ voilà) tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
         tout le troupeau, toute la clique, toute la cavalerie, tout le gang, toute la gang, toute la maisonnée,
         tout ce petit monde, tout ce beau monde, l'écurie entière, toute la petite troupe,
         tous les pensionnaires
@@ -2660,7 +2686,9 @@ PHRASES = {
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
-        blizzard, dégel, grésil, arc en ciel, brume, brumes
+        blizzard, dégel, grésil, arc en ciel, brume, brumes,
+        (la / une / cette / belle / première / petite / grosse / forte / bonne / grande / les / des / ces / premières)
+        gelée|s (/ blanche / blanches / matinale / matinales / nocturnes), gelée blanche, gelées blanches
     """,
     "compares": "comme, pareil que, idem que",
     "weekday": """
@@ -2723,7 +2751,8 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
-        comme un, comme une, mes deux heures, mes trois heures,
+        j'ai (la polaire / l'imper / le ciré / la doudoune / la veste) (/ tout / toute / bien / complètement)
+        (trempé||e / mouillé||e / rincé||e / détrempé||e), comme un, comme une, mes deux heures, mes trois heures,
         chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
         coup de froid, beau temps, mains froides, mains gelées, café chaud, chocolat chaud, vin chaud,
@@ -2902,8 +2931,9 @@ PHRASES = {
         mon vieux poney, mon ptit poney, mon selle français, ma selle française, ma mule, mon mulet,
         mon double poney, ma percheronne, mon cob, ma jument de trait
     """,
-    "it": """
-        ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e, je l'ai viré||e,
+    "it": f"""
+        {IT_OFF}, ça, cela, ce, c', ceci, c'est, c'était, je l'ai enlevé||e, je l'ai retiré||e, je l'ai ôté||e,
+        je l'ai viré||e,
         on l'a enlevé||e, on l'a retiré||e, on l'a ôté||e, l'ai enlevé||e, l'ai retiré||e, je lui ai enlevé||e,
         je lui ai retiré||e, celui là, celle là, celles là, ceux là, je l'ai déshabillé||e, j'y ai ôté, j'y ai enlevé,
         j'y ai viré, j'y ai retiré
@@ -3039,7 +3069,7 @@ PHRASES = {
         avec tout le monde, tout seul, toute seule, tout seuls, d'un bord, d'un côté, des deux côtés,
         de chaque côté, du côté gauche, du côté droit, côté gauche, côté droit, à gauche, à droite, d'ici,
         d'un bout à l'autre, d'un bord à l'autre, de haut en bas, de la tête aux pieds, de la tête à la queue,
-        du garrot à la queue, jusqu'au garrot, jusqu'aux fesses, sur tout le dos, sur le dessus, dans le bas,
+        du garrot à la queue, sur tout le dos, sur le dessus, dans le bas,
         en bas, en haut, au niveau du garrot, au niveau du poitrail, au niveau des épaules,
         au niveau de l'encolure, au niveau du ventre, au niveau de la croupe, niveau épaules, vers la queue,
         vers l'encolure, vers le garrot, côté queue, à l'intérieur, à l'extérieur, à l'avant, à l'arrière,
@@ -3167,9 +3197,14 @@ PHRASES = {
         après le goûter, après l'apéro, après le foin, après le déjeuner, après le dîner, après le petit déj,
         après la pluie, après l'averse, après la tempête, avant la soupe, avant manger, avant le repas,
         avant le café, avant le goûter, avant l'apéro, avant le foin, avant la ration, avant le déjeuner,
-        avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré la pluie,
-        malgré le froid, malgré le vent, malgré la neige, malgré l'imper, malgré tout, malgré ses couvertures,
-        malgré les couvertures, malgré la chaleur, malgré le soleil, malgré son imper, malgré sa couv, direct, illico,
+        avant le dîner, avant le petit déj, malgré la couverture, malgré sa couverture, malgré l'imper, malgré tout,
+        malgré ses couvertures, malgré les couvertures, malgré son imper, malgré sa couv, direct, illico,
+        malgré (la / cette / toute la / toute cette) (pluie / neige / chaleur / douceur / flotte / boue / grêle /
+        humidité),
+        malgré (le / ce / tout ce) (froid / vent / soleil / gel / brouillard / crachin / redoux / verglas / temps /
+        givre),
+        (malgré / avec / vu / par / sous / après / à cause de) (la / cette / une / les / ces / des) gelée|s
+        (/ blanche / blanches / matinale / matinales / de cette nuit / de la nuit / de ce matin / du matin),
         illico presto, dans la foulée, sur le champ, fissa, immédiatement, dans la minute, en ce moment même,
         c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle,
         (/ la / ma / notre) (tournée / ronde) (du soir / du matin / du midi / de ce soir / de ce matin / de nuit),
@@ -3255,7 +3290,8 @@ PHRASES = {
         naseaux, museau, joues, gorge, extrémités, bout des oreilles, hanches, hanche, ventre et poitrail, bide,
         bidon, crinière, toupet, avant main, pointe des épaules, pointe de l'épaule, entre les antérieurs,
         entre les jambes, entre les cuisses, entre les fesses, aisselles, sous le ventre, sous les aisselles,
-        derrière l'épaule, derrière les épaules, sous la crinière
+        derrière l'épaule, derrière les épaules, sous la crinière, (épaule / hanche / fesse / cuisse / oreille / côté)
+        (gauche / droite), (antérieur / postérieur / genou / jarret / côté / flanc) (gauche / droit)
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
@@ -3945,6 +3981,7 @@ PHRASES = {
         a t elle sur le dos, grammage, c'est quoi ce soir, c'est quoi cette nuit,
         si couvert||e|s|es,
         si habillé||e|s|es, si abrié||e|s|es, si emmitouflé||e|s|es, aussi couvert||e|s|es,
+        (aussi / si) (chaudement / légèrement / peu / bien) (vêtu||e / habillé||e / couvert||e),
         aussi habillé||e|s|es, aussi abrié||e|s|es, aussi emmitouflé||e|s|es, autant couvert||e|s|es,
         autant habillé||e|s|es, autant abrié||e|s|es, autant emmitouflé||e|s|es, tellement couvert||e|s|es,
         tellement habillé||e|s|es, tellement abrié||e|s|es, tellement emmitouflé||e|s|es, tant couvert||e|s|es,
@@ -4132,6 +4169,7 @@ PHRASES = {
         (/ dans) (l'an / l'été / l'hiver / l'automne / le printemps / la saison / l'année) (prochain / prochaine),
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
+    "heading": "changement, changements, changement de (plan / programme / dernière minute)",
     "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,

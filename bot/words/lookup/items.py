@@ -14,7 +14,8 @@ WETNESS = ("dry", "damp", "wet", "soaked")
 
 
 @cache
-def _kinds(means: frozenset[str], group: str) -> list[str]:
+def kinds_of(means: frozenset[str], group: str) -> list[str]:
+    """The second words of these meanings in a group."""
     return sorted(m[len(group) + 1 :] for m in means if m.startswith(group + " "))
 
 
@@ -48,7 +49,7 @@ class Item:
 
     def kinds(self, group: str) -> list[str]:
         """The second words of its meanings in a group; of "sign hot" in the group "sign": ["hot"]."""
-        return _kinds(self.means, group) if self.means else []
+        return kinds_of(self.means, group) if self.means else []
 
     @property
     def horse(self) -> bool:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from importlib import import_module, resources
 from itertools import chain, zip_longest
 
@@ -12,7 +12,7 @@ from bot.words.lookup.phrases import Phrases
 from bot.words.lookup.spoken_french import in_full
 from bot.words.lookup.spoken_spanish import in_one_verb
 from bot.words.lookup.tokens import PLAIN_PHRASE, plain, words
-from bot.words.lookup.wordlist import WordList
+from bot.words.lookup.wordlist import REMEMBERED, WordList
 
 VERBS = (
     "took off",
@@ -180,11 +180,13 @@ def first_names() -> frozenset[str]:
     return common("names")
 
 
+@lru_cache(maxsize=REMEMBERED)
 def everyday(word: str) -> bool:
     """Whether a word is an everyday one of any language, or a first name: never bent into the name of a horse."""
     return of_a_language(word) or word in first_names()
 
 
+@lru_cache(maxsize=REMEMBERED)
 def of_a_language(word: str) -> bool:
     """Whether a word is an everyday one of any language."""
     return any(word in lexicon(language).everyday for language in LANGUAGES)

@@ -27,7 +27,10 @@ def my_things(items: Sequence[Item], of_pieces: Container[str]) -> list[Item]:
         return list(items)
     found: list[Item] = []
     for item in items:
-        whose = _whose(found, item) if item.has(*GOODS) and item.text not in of_pieces else None
+        if item.means.isdisjoint(GOODS):
+            found.append(item)
+            continue
+        whose = _whose(found, item) if item.text not in of_pieces else None
         if " " in item.text and item.has("thing") and item.text.partition(" ")[0] in MY:
             found.append(replace(item, means=item.means | MY_THING))  # "mon imper", which one row has as a whole
         elif whose is not None:

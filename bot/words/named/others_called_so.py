@@ -16,15 +16,21 @@ WHICH = ("relative", "that of", "one")  # "celle", "la que": which one it is
 LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
 REACH = 6  # words
+STORY_REACH = 12  # words
+ENDS = (".", "!", "?", "\n")
 NOBODYS = frozenset(("no name",))
-TELLING = frozenset(("kin", "animal", "called", "another", "some", "they have", "long ago", *GOODS))
+TELLING = frozenset(
+    ("kin", "animal", "called", "long ago", "story")
+)  # one of these, or right beside the name one of those
+BESIDE = frozenset(("another", "some", "they have", *GOODS))
 NEAR = 15  # words from who has it to what it is called
 
 
 def without_others_called_so(items: Sequence[Item], mine: tuple[str, ...]) -> list[Item]:
     """The items, where a name is somebody else's or a make of things, as that. mine: the speaker's own horses."""
     found = list(items)
-    for at in named_near(items, TELLING, before=NEAR, behind=REACH):
+    near = named_near(items, TELLING, before=NEAR, behind=REACH)
+    for at in sorted({*near, *named_near(items, BESIDE, before=1, behind=1)}):
         family = items[at].has("kin") and items[at].horses[0] not in mine and _my(items, at)  # "mon papi", called so
         if family or _bears_it(items, at):
             found[at] = replace(items[at], means=NOBODYS, horses=(), pieces=(), person=True)
@@ -36,7 +42,7 @@ def _my(items: Sequence[Item], at: int) -> bool:
 
 
 def _bears_it(items: Sequence[Item], at: int) -> bool:
-    if _of_elsewhere(items, at):
+    if _of_elsewhere(items, at) or _in_a_story(items, at):
         return True
     if not at:
         return False
@@ -45,6 +51,18 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
     if some_mean(items[max(0, at - 3) : at], "said"):
         return False  # "dice mi hermana Lola está sudada"
     return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)
+
+
+def _in_a_story(items: Sequence[Item], at: int) -> bool:
+    """As in "j'ai relu l'Odyssée, Ulysse est trempé"; whoever shivers or is ill may be the horse all the same."""
+    for k in range(at - 1, max(-1, at - STORY_REACH), -1):
+        if items[k].text in ENDS:
+            return False
+        if "story" in items[k].means:
+            before = items[max(0, k - REACH // 2) : k]
+            told_in = some_mean(before, "reads", "done", "in") and some_mean(before, "article", "my")
+            return told_in and not some_mean(items[at + 1 : at + REACH], "sign shivering", "sign unwell")
+    return False
 
 
 def _some(items: Sequence[Item], at: int) -> bool:
@@ -73,6 +91,8 @@ def _first(item: Item) -> str:
 
 def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
     """As in "Perle, celle de mon ancien club", "la Luna de mi prima", "le Filou de chez les voisins"."""
+    if not some_mean(items[at + 1 : at + 1 + REACH], "kin", "long ago"):
+        return False
     behind = list(dropwhile(lambda i: i.text == "," or i.has(*WHICH), items[at + 1 : at + 1 + REACH]))
     if behind and behind[0].has("long ago") and _first(behind[0]) in FROM:
         return True

@@ -69,7 +69,8 @@ def _settled(items: Sequence[Item], at: int, *, named: bool) -> Item:
     if not item.exact:
         if item.known and not only_a_horse(items, at):
             return replace(item, horses=())
-        return replace(item, means=frozenset()) if item.kinds("kind") else item  # "poncho tiene frío", of Pancho
+        told_so = item.kinds("kind") or item.has("animal")  # "poncho tiene frío", of Pancho
+        return replace(item, means=frozenset()) if told_so else item
     of_a_day = named and item.has("weekday") and wordlike(item) and weather_talk(items, at)
     if of_a_day and items[at + 1].text == "was":
         named = False  # "Sunday was hot": a day that is over
@@ -96,20 +97,25 @@ def _named(items: Sequence[Item], at: int) -> bool:
     item = items[at]
     if _said_alone(items, at):
         return True
-    if item.has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
-        return False  # "Sunday lunch sorted"
-    sky = item.has("weather", "sky", "bare weather") and not item.capital
-    if sky and (of_a_time(items, at) or weather_of_a_time(items, at)):
+    if item.has(*SKY) and _only_a_time(items, at):
         return False
-    if at and items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
-        return False  # "rode a Bill once"
-    if called_with_article(items, at) or _picked_out(items, at):
-        return True
+    if at and items[at - 1].means:
+        if items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
+            return False  # "rode a Bill once"
+        if called_with_article(items, at) or _picked_out(items, at):
+            return True
     if _spoken_of_as_named(items, at):
         return True
     said_to_be = at > 0 and items[at - 1].has("is")
     # "non pardon, c'est bandit", "no wait that's misty"; not "saturday, no wait, sunday"
     return (said_to_be or not item.has(*SKY)) and names_second_thought(items, at)
+
+
+def _only_a_time(items: Sequence[Item], at: int) -> bool:
+    """As in "Sunday lunch sorted", "el trueno de anoche": a day, or the weather of one."""
+    if items[at].has("weekday") and at + 1 < len(items) and items[at + 1].has("part of day"):
+        return True
+    return not items[at].capital and (of_a_time(items, at) or weather_of_a_time(items, at))
 
 
 def _spoken_of_as_named(items: Sequence[Item], at: int) -> bool:
@@ -171,11 +177,13 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
 
 def _follows(items: Sequence[Item], at: int) -> bool:
     """Whether what is said after the word is said of a horse."""
-    item, rest = items[at], past_neighbour(behind_brackets(items[at + 1 : at + REACH]))
+    item, rest = items[at], items[at + 1 : at + REACH]
+    if rest and (rest[0].mark or rest[0].has("beside")):
+        rest = past_neighbour(behind_brackets(rest))
     if len(rest) > 1 and rest[0].has("but") and " " in rest[0].text:
         rest = rest[1:]  # "trueno en cambio suda"
     opens = at > 0 and (items[at - 1].has("but") or items[at - 1].mark)
-    if opens and [i.has("yes") for i in rest[:2]] == [True]:
+    if opens and len(rest) == 1 and rest[0].has("yes"):
         return True  # "(Trasgo no está sudado,) pero luna sí"
     after = next((i for i in rest if not _passing(i)), None)
     if after is None:

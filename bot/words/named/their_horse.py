@@ -39,10 +39,11 @@ def by_owner_or_kind(items: Sequence[Item], mine: tuple[str, ...], barn: Barn) -
 
 def _of_something_else(items: Sequence[Item], at: int) -> bool:
     """As in "who has a pen? mine is dry", "el mío está frío" behind talk of rice: one of what was spoken of before."""
+    if not items[at].text.endswith(ALONE):
+        return False
     before = [i for i in items[:at] if not (soft(i) or i.has("i"))]
-    alone = items[at].text.endswith(ALONE)
     ours = any((i.horses and not (i.known and i.raw.islower())) or i.person or i.has(*KINDS) for i in before)
-    return alone and bool(before) and not (ours or any(map(predicate, before)))
+    return bool(before) and not (ours or any(map(predicate, before)))
 
 
 def _own(item: Item, mine: tuple[str, ...]) -> Item:

@@ -1,6 +1,7 @@
 """Words that are weather, a day, or a horse called so: "misty, cold" is the morning, "misty shivering" the mare."""
 
 from collections.abc import Sequence
+from functools import cache
 from itertools import pairwise
 
 from bot.words.lookup.items import Item, of_a_horse, predicate, some_mean
@@ -123,11 +124,18 @@ def well(rest: Sequence[Item]) -> bool:
 
 def clothing(item: Item) -> bool:
     """As in "sheet", "heavy", "the tartan": a word for what a horse wears."""
-    return bool(item.kinds("kind") or item.kinds("weight") or item.has("rug") or item.pieces)
+    return bool(item.pieces) or (bool(item.means) and _of_clothing(item.means))
+
+
+@cache
+def _of_clothing(means: frozenset[str]) -> bool:
+    return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def told_of_its_body(rest: Sequence[Item]) -> bool:
     """As in "mate con todo el lomo mojado", "misty with her ears cold": a part of the horse, and how it is."""
     at = next((k for k, i in enumerate(rest) if i.has("body") or i.kinds("sign")), 0)
+    if not at:
+        return False
     between = all(i.has("link", "article", "wears", "with", "her", "very") and not i.has("is", "in") for i in rest[:at])
-    return at > 0 and between and any(of_a_horse(i) for i in rest[at : at + 3])
+    return between and any(of_a_horse(i) for i in rest[at : at + 3])

@@ -3,11 +3,12 @@
 from collections.abc import Sequence
 from itertools import accumulate, takewhile
 
-from bot.words.lookup.items import Item, some_mean
+from bot.words.lookup.items import Item, named_near, some_mean
 from bot.words.lookup.lexicon import Lexicon
 
 WISHED = frozenset(("do not rug", "rug again"))
 WANTS = ("plan", "keep", "please", "not", "habit", "bare", "no")
+WANTED = frozenset(WANTS)
 SMALL = ("article", "toward", "and")
 NEAR = 6  # words before a name, and behind it
 
@@ -15,7 +16,7 @@ NEAR = 6  # words before a name, and behind it
 def wished_around(items: Sequence[Item], lexicon: Lexicon) -> list[Item]:
     """The items with such a phrase behind the name that stands in it."""
     found = list(items)
-    for at in reversed([k for k, i in enumerate(items) if i.horses]):
+    for at in reversed(named_near(items, WANTED, before=3 * NEAR)):
         if at and items[at - 1].horses:
             continue
         first = at

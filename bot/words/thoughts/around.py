@@ -1,11 +1,12 @@
 """What the words around a sign say of it: what follows, whose it is, where and after what it was seen."""
 
 from collections.abc import Sequence
+from functools import cache
 from itertools import pairwise
 from typing import cast
 
 from bot.events import Setting, Sign
-from bot.words.lookup.items import WETNESS, Item, all_mean, places, predicate, some_mean
+from bot.words.lookup.items import WETNESS, Item, all_mean, kinds_of, places, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.clauses import Clause, only_small, said_by, soft
 from bot.words.thoughts.holes import holed
@@ -25,21 +26,27 @@ WET_SIGN: dict[str, Sign] = {"dry": "comfortable", "damp": "wet", "wet": "wet", 
 
 def sign_of(item: Item) -> Sign | None:
     """What a word says of a horse; None where it may be either of two."""
-    signs = [s for s in (item.kinds("sign") or item.kinds("everyday")) if s != "warm"]
-    if signs:
-        return cast("Sign", "comfortable" if signs[0] == "good" else signs[0])
-    wetness = next((w for w in WETNESS if item.has(w)), None)
-    return WET_SIGN[wetness] if wetness else None
+    return _sign_of(item.means)
+
+
+@cache
+def _sign_of(means: frozenset[str]) -> Sign | None:
+    signs = kinds_of(means, "sign") or kinds_of(means, "everyday")
+    for sign in signs:
+        if sign != "warm":
+            return cast("Sign", "comfortable" if sign == "good" else sign)
+    return next((WET_SIGN[w] for w in WETNESS if w in means), None)
 
 
 def rest_allows(items: Sequence[Item], at: int) -> bool:
     """Whether what follows lets an everyday word be a sign: "cold" but not "cold water"."""
     item, rest = items[at], items[at + 1 :]
-    if item.has("sign rubbed") and rest and rest[0].has("her") and some_mean(rest[:6], "my", "i"):
+    rubbed = item.has("sign rubbed")
+    if rubbed and rest and rest[0].has("her") and some_mean(rest[:6], "my", "i"):
         return False  # "rubbed his tail on my coat"
     if item.has(*TRAITS) and _always_so(items[:at]):
         return False  # "Relam es muy friolento"
-    if item.has("sign rubbed"):
+    if rubbed:
         return not (len(rest) > 1 and rest[0].has("her") and not rest[1].means and rest[1].piece is None)
     if item.kinds("sign"):
         return True
@@ -93,7 +100,8 @@ def setting_of(clause: Clause) -> Setting:
     items = clause.items[said_by(clause.items) :]  # "the lass on work experience says …"
     for at, item in enumerate(items if clause.has("work", "worked") else ()):
         while_at = item.has("after", "in", "on") or item.text in ("during", "at", "a", "a la", "au")
-        if item.has("worked") or (while_at and some_mean(items[at + 1 : at + 6], "work", "worked")):
+        over = item.has("work") and some_mean(items[at + 1 : at + 2], "done")  # "le cours fini, …"
+        if over or item.has("worked") or (while_at and some_mean(items[at + 1 : at + 6], "work", "worked")):
             return "after work"
     inside = any(not _came_from(items, k) for k in places(items, STALL))
     return "stall" if inside else "turnout"

@@ -18,6 +18,7 @@ WHOLE: tuple[tuple[str, About], ...] = (
 LAST = 3  # words among which "anywhere" ends a sentence
 ENDING = 2  # words that may make a question of what they end
 ASKS_POLITELY = frozenset(("question", "ask left"))
+ASKED_BEHIND = frozenset(("what", "ask state", "ask today"))
 OPENERS = 5  # words that tell a question
 YOU = ("you", "tu", "vous", "u")
 SO_MUCH = ("tan", "mas")
@@ -41,9 +42,9 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     behind = meanings_of(words[1:])
     if "ask state" in behind and _how_one_is(words):
         return True
-    if first.horses and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
+    if first.horses and "she" in behind and second.has("she") and second.has("subject"):  # "Lulu il met quoi ce soir"
         second, third = (*words[2:4], NOTHING, NOTHING)[:2]
-    if first.horses and _asked_behind(second, third):
+    if first.horses and not behind.isdisjoint(ASKED_BEHIND) and _asked_behind(second, third):
         return True
     if not behind.isdisjoint(("what", "ask today")) and of_her_what(words, sentence):
         return True
@@ -169,3 +170,10 @@ def only_asks(item: Item) -> bool:
 def asking(first: Item) -> bool:
     """The first word asks: "que" at the head of a question, though it links elsewhere."""
     return first.has("what") and not first.has("is", "was", "has", "plan", "habit")
+
+
+def asked_to_keep(sentence: Sequence[Item]) -> bool:
+    """As in "could you leave Pip bare from now on?": a wish, put as a question to those who may."""
+    words = [i for i in sentence if not i.mark and (not i.has("polite") or i.has("please"))]
+    opens = bool(words) and words[0].has("plan") and any(i.has("i") and not i.has("subject") for i in words[1:2])
+    return opens and some_mean(words[2:4], "keep", "do not rug") and some_mean(words, "please")

@@ -91,9 +91,17 @@ def told_of_one(rest: Sequence[Item]) -> bool:
 
 
 def everyone_done(rest: Sequence[Item]) -> bool:
-    """As in ", todos los caballos hechos ya": all of them, and that they are done."""
-    opens = bool(rest) and rest[0].has("everyone", "all horses")
-    return opens and some_mean(rest[1:3], "done")
+    """As in ", todos los caballos hechos ya", ", Perle et Lune sont faites": all or some, and that they are done."""
+    if bool(rest) and rest[0].has("everyone", "all horses"):
+        return some_mean(rest[1:3], "done")
+    behind = next(dropwhile(lambda i: i.horses or i.text == "," or i.has("and", "article", "is"), rest[:LIST]), NOTHING)
+    return bool(rest) and bool(rest[0].horses) and behind.has("done", "all done")
+
+
+def the_rest_as_well(current: Thought, rest: Sequence[Item]) -> bool:
+    """As in "hechos Lola (y los demás)", "faits Max et les autres": the others as well, and no more."""
+    listed = current.has("done", "all done") and bool(current.horses) and bool(rest) and rest[0].has("the rest")
+    return listed and all(i.has("time", "polite", "everyone") for i in takewhile(lambda i: not i.mark, rest[1:]))
 
 
 def told_of_her(before: Sequence[Item], rest: Sequence[Item]) -> bool:

@@ -27,7 +27,8 @@ def as_excepted(sentence: Sequence[Item]) -> Sequence[Item]:
         return sentence
     end = turn + _as_far_as_these(sentence[turn:])
     these = sentence[turn:end]
-    if not (any(i.horses for i in these) and some_mean(these, *NOT_YET)):
+    left = any(i.has(*NOT_YET) and not i.has("all done") for i in these)  # "… sont tous faits" are not left
+    if not (any(i.horses for i in these) and left):
         return sentence
     return [*sentence[:turn], EXCEPT, *_names(these), *sentence[end:]]
 

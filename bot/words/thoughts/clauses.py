@@ -12,7 +12,7 @@ SOFT = frozenset((
     "but", "not", "stopped", "not any more", "in", "on", "of", "under", "too", "said", "body", "nearly",
     "all", "both", "after", "work", "no", "i mean", "place stall", "place field", "weather", "everyone",
     "all horses", "the rest",
-    "relative", "felt",
+    "relative", "felt", "part way",
 ))  # fmt: skip
 CLIPS = frozenset(f"style {style}" for style in STYLES)
 BOTH = frozenset(("both",))

@@ -29,6 +29,7 @@ from bot.words.thoughts.begins import (
 )
 from bot.words.thoughts.clauses import Clause, Thought, is_subject
 from bot.words.thoughts.listed import goes_on
+from bot.words.thoughts.makes_wet import makes_wet
 from bot.words.thoughts.named_at_last import picks_out
 from bot.words.thoughts.one_each import another_gets_one
 from bot.words.thoughts.parting import MOVES, parts, rules_for
@@ -102,39 +103,22 @@ def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     rest = sentence[at + 1 :]
-    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))  # ", now only the sheet"
-    left = bool(behind) and behind[0].has("except", "only")
-    if left and (current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES))):
-        return None  # "all done, except Pip", "tous rentrés, sauf Lune"
-    if current.has("without", "off", "took off") and left and any(i.piece for i in behind[1:2]):
-        return None  # "sans sa 250, juste le couvre-cou", "took his rugs off, all but the liner"
+    if _only_these_left(rest, current):
+        return None
     if only_everyone(rest) and all_mean(current.items, "done", "polite"):
         return None  # "listo, todos"
-    if dresses(current) and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
-        return ","  # "le he quitado la manta, la marrón está rota"
-    if dressed_before(sentence, at, current) or _bare_is_the_next(rest, current):
-        return ","  # "(Pip is sweaty,) took his sheet off, Ned too"
-    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
-        return ","  # "Pip has the heavy over his liner, sheet's hanging up wet"
-    worn = dresses(current) or (current.pieces and current.has("in"))
-    if worn and another_gets_one(rest, current.items):
-        return ","  # "a Lola le puse la capa verde, a Canela la negra"
+    if _bare_is_the_next(rest, current) or (current.pieces and _next_piece(sentence, at, current)):
+        return ","
     if len(current.pieces) > 1 and not current.horses and not current.told and only_how(rest):
         return None  # "la polaire et la doublure pendent au fil, humides les deux"
     if sentence[at].text == ":" and heads_names(current.items, rest):
         return None
-    if not current.told and did_nothing_to(current) and stands_somewhere(rest):
-        return ","  # "Lune est revenue de balade, elle est au box"
-    if worn_and_told(current.items, rest) or goes_on_table(current.items, rest):
-        return ","  # "Max : imper, la 300 est trempée"
-    if _next_is_dressed(sentence, at, current):
+    if current.horses and not current.told and _told_of_whom(rest, current):
         return ","
-    if current.pieces and _denies_a_piece(current.items):
+    if goes_on_table(current.items, rest) or (current.pieces and worn_and_told(current.items, rest)):
+        return ","  # "Max : imper, la 300 est trempée"
+    if current.pieces and (_next_is_dressed(sentence, at, current) or _denies_a_piece(current.items)):
         return ","  # "not Pip's heavy, his sheet has the rip"
-    if current.horses and not current.told and picks_out(rest):
-        return ","  # "forget what I said of Pip, it was Ned that was cold"
-    if rest and rest[0].has("stays") and current.horses and current.has("not") and not current.told:
-        return ","  # "Lucero no sale hoy, se queda en el box"
     if current.has("place stall", "place field") and seen_there(current.items, rest):
         return None  # "Caramel, au pré, il a froid"
     if current.horses and not current.pieces and _of_its_piece(rest):
@@ -159,6 +143,39 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
     if current.pieces and not current.horses and owner_at_last(rest, current.pieces):
         return None  # "sa couverture est trempée, à Réglisse"
     return "," if complete(current) and not goes_on(sentence, at) else None
+
+
+def _only_these_left(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "all done, (except Pip)", "took his sheet off, (now only the liner)": these are what is left."""
+    if not some_mean(rest[:3], "except", "only"):
+        return False
+    behind = list(dropwhile(lambda i: i.has("time"), rest[:3]))
+    if not (behind and behind[0].has("except", "only")):
+        return False
+    if current.has("done", "all done") or (current.has("everyone") and current.has(*MOVES)):
+        return True  # "tous rentrés, sauf Lune"
+    return current.has("without", "off", "took off") and any(i.piece for i in behind[1:2])
+
+
+def _next_piece(sentence: Sequence[Item], at: int, current: Thought) -> bool:
+    """As in "le he quitado la manta, (la marrón está rota)": behind a piece, what is told of another, or on another."""
+    rest, worn = sentence[at + 1 :], dresses(current)
+    if worn and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
+        return True
+    if dressed_before(sentence, at, current):
+        return True  # "(Pip is sweaty,) took his sheet off, Ned too"
+    if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
+        return True  # "Pip has the heavy over his liner, sheet's hanging up wet"
+    return (worn or current.has("in")) and another_gets_one(rest, current.items)  # "…, a Canela la negra"
+
+
+def _told_of_whom(rest: Sequence[Item], current: Thought) -> bool:
+    """As in "Lune est revenue de balade, (elle est au box)": nothing of her yet, then where she is, or who it is."""
+    if stands_somewhere(rest) and did_nothing_to(current):
+        return True
+    if rest and rest[0].has("stays") and current.has("not"):
+        return True  # "Lucero no sale hoy, se queda en el box"
+    return picks_out(rest)  # "forget what I said of Pip, it was Ned that was cold"
 
 
 def _did_a_list(current: Thought) -> bool:
@@ -249,6 +266,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     item, before = sentence[at], current.items[-1]
     if before.kinds("state") and not current.pieces and (item.piece is not None or _by_whom(current)):
         return False  # "Pip ripped Ned's sheet", "Lune a mordu Perle"
+    if makes_wet(current.items, len(current.items) - 1, item):
+        return False
     if item.piece is not None and before.piece is not None and some_mean(current.items[-2:-1], "over"):
         return False  # "Tinto lleva debajo de la gris el forro de Bruma"
     if item.piece is not None and of_clothes(before) and some_mean(current.items[-2:-1], "beside", *HOLDING):

@@ -21,12 +21,8 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
     listed = next((i for i in reversed(items[: before + 1]) if not (i.text == "," or i.has(*BETWEEN))), None)
     if listed is not None and not listed.horses and items[before].has("and") | (items[before].text == ","):
         return False  # "Ben bit me again, Moose is shivering"
-    if before >= 0 and items[before].has("is", "was", "i mean") and not items[before].has("article", "and"):
-        return False  # "Canelo no, era Rayo el que sudaba"
-    if before > 0 and items[before].has("said") and not items[before - 1].horses:
-        return False  # "enlevé les bandes à Lune, je trouve Max chaud"
-    if before >= 0 and items[before].has("sets on"):
-        return False  # "Otto kicked Fig"
+    if before >= 0 and items[before].means and _leads_to_another(items, before):
+        return False
     if before < 0 or not items[before].mark or items[before].text in ("&", "+", "/"):
         return True
     if items[before].text != "," or some_mean(_run_before(items, before), "and"):
@@ -35,6 +31,15 @@ def goes_on_list(items: Sequence[Item], at: int) -> bool:
         return True
     first = next((k for k, i in enumerate(items) if i.horses), at)
     return all(soft(i) or predicate(i) or i.has("felt", "both", "all") for i in items[:first])
+
+
+def _leads_to_another(items: Sequence[Item], at: int) -> bool:
+    """Whether the word at this place, before a horse, begins another thought of it."""
+    if items[at].has("is", "was", "i mean") and not items[at].has("article", "and"):
+        return True  # "Canelo no, era Rayo el que sudaba"
+    if items[at].has("said") and at > 0 and not items[at - 1].horses:
+        return True  # "enlevé les bandes à Lune, je trouve Max chaud"
+    return items[at].has("sets on")  # "Otto kicked Fig"
 
 
 def _run_before(items: Sequence[Item], at: int) -> Sequence[Item]:
@@ -81,8 +86,10 @@ def _joined(items: Sequence[Item], one: int, other: int) -> bool:
 
 def _at_an_hour(behind: Sequence[Item]) -> bool:
     """As in "(turned out Pip and Ned) at 7", "at 7:30 this morning": when, and no more."""
+    if not (behind and behind[0].has("hour")):
+        return False
     said = list(takewhile(lambda i: not i.mark, behind))
-    timed = len(said) > 1 and said[0].has("hour") and (said[1].clock or said[1].number is not None)
+    timed = len(said) > 1 and (said[1].clock or said[1].number is not None)
     return timed and all_mean(said[2:], "time")
 
 
@@ -104,6 +111,8 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
             return True  # "out of his sheet and into the orange one"
     if rest[0].has("in") and before.horses and len(rest) > 1 and rest[1].piece is not None:
         return some_mean(sentence[:at], "stripped")  # "stripped him and into the fleece"
+    if not ((rest[0].horses and before.horses) or (rest[0].piece and before.piece)):
+        return False
     following = rest[1] if len(rest) > 1 else None
     ends = (
         following is None
@@ -114,7 +123,7 @@ def goes_on(sentence: Sequence[Item], at: int) -> bool:
         or (following.has("link") and " " in following.text and (len(rest) < 3 or rest[2].mark))  # "… as the list says"
     )
     if not (rest[0].horses and before.horses):
-        return bool(rest[0].piece and before.piece and ends)
+        return ends
     if following is None:
         return True
     if sentence[at].has("and") and some_mean(sentence[:at], "except"):

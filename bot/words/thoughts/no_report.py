@@ -65,10 +65,11 @@ def in_the_past(items: Sequence[Item]) -> bool:
 
 
 def only_yesterday(clause: Clause) -> bool:
-    """No report for nothing but having been yesterday."""
-    if not clause.has("yesterday"):
+    """No report for nothing but having been yesterday, or on a day: "a été tondu samedi"."""
+    days = ("yesterday", "weekday") if clause.has("was") else ("yesterday",)
+    if not clause.has(*days):
         return False
-    return not any(not clause.items[k].has("yesterday") for k in places(clause.items, BLOCKING))
+    return not any(not clause.items[k].has(*days) for k in places(clause.items, BLOCKING))
 
 
 @dataclass(frozen=True)
@@ -77,7 +78,7 @@ class Around:
 
     clause: Clause
 
-    @property
+    @cached_property
     def items(self) -> tuple[Item, ...]:
         """The words of the thought."""
         return self.clause.items
@@ -86,7 +87,7 @@ class Around:
     def told(self) -> int:
         """The place behind which a saying changes nothing: "her sheet is dry, hung by the boiler"."""
         said = next((k for k, i in enumerate(self.items) if predicate(i)), len(self.items))
-        moved = _moved_before(self.items)
+        moved = _moved_before(self.items) if self.clause.horses and self.clause.pieces else len(self.items)
         if moved < said:
             return moved + 1
         return said + 1 if any(is_subject(i) for i in self.items[:said]) else len(self.items)
@@ -94,16 +95,17 @@ class Around:
     @cached_property
     def danger(self) -> int:
         """The place where a horse named before is said to shiver or to be ill; behind the last where none is."""
+        if not self.clause.has("sign shivering", "sign unwell"):
+            return len(self.items)
         named = next((k for k, i in enumerate(self.items) if i.horses), len(self.items))
         grave = (k for k in range(named, len(self.items)) if self.items[k].has("sign shivering", "sign unwell"))
         return next(grave, len(self.items))
 
 
 def _moved_before(items: Sequence[Item]) -> int:
-    """Where a piece of a horse was put on or taken off: "le quité la fina a Moro hace un calor"; else past the end."""
+    """Where a piece was put on or taken off: "le quité la fina (a Moro) hace un calor"; past the end where none was."""
     verb = next((k for k, i in enumerate(items) if i.has("put on", "took off", "swapped")), len(items))
-    moved = next((k for k in range(verb + 1, len(items)) if items[k].piece is not None), len(items))
-    return moved if any(i.horses for i in items) else len(items)
+    return next((k for k in range(verb + 1, len(items)) if items[k].piece is not None), len(items))
 
 
 def _supposed(items: Sequence[Item]) -> bool:
@@ -171,7 +173,8 @@ def _behind_danger(word: Item, at: int, around: Around) -> bool:
 
 def _how_much(word: Item, at: int, around: Around) -> bool:
     """As in "has a tear you could put your head through", "so wet you could wring him out", behind what is told."""
-    return at > around.told and word.has("plan") and not word.has("if") and around.items[at - 1].text in ANYBODY
+    somebody = at > 0 and around.items[at - 1].text in ANYBODY
+    return somebody and at > around.told and word.has("plan") and not word.has("if")
 
 
 def _tells_who_says_so(word: Item, at: int, around: Around) -> bool:

@@ -17,6 +17,7 @@ from bot.words.thoughts.begins import (
     seen_there,
     stays_or_goes_on,
     tells_of_a_piece,
+    the_rest_as_well,
     told_of_a_horse,
     told_of_one,
 )
@@ -83,7 +84,7 @@ def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
 def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """A question put to people, or somebody who does something: "he", "I", "it"."""
     item, following = _here(sentence, at)
-    if item.has("question") and begins_to_ask(sentence[at:]) and complete(current):
+    if item.has("question") and complete(current) and begins_to_ask(sentence[at:]):
         return ","  # "Storm is dripping with sweat can someone check on him"
     if item.has("subject") and complete(current) and she_begins(sentence, at):
         return STAYS if seen_there(current.items, sentence[at:]) else ""  # "put the sheet on Pip shes fine"
@@ -154,7 +155,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     if current.spoken and current.items[0].has("it") and following.has("subject"):
         return "and"  # "it's on the rack and he's in the tartan"
     begins = following.has("put on", "took off") or following.horses
-    if not item.has("has", "wears") and _something_done(current) and begins:
+    if begins and not item.has("has", "wears") and _something_done(current):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
@@ -169,6 +170,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "(Lola) ha entrado en calor y todos los caballos hechos ya"
     if pure and current.of_something and did_a_deed(current) and _of_one(sentence[at + 1 :]):
         return "and"  # "llego a montar a Luna y Canela está muy caliente"
+    if following.has("the rest") and the_rest_as_well(current, sentence[at + 1 :]):
+        return STAYS
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
     if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
@@ -215,6 +218,8 @@ def _moves_her(item: Item) -> bool:
 
 def _one_in_passing(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     """Whether what follows is told of one horse, and not of those named before it."""
+    if not (current.horses or current.pieces):
+        return False
     _, following = _here(sentence, at)
     behind = sentence[at + 1 :]
     seen = following.has("said") and then_seen(current, behind[1:])

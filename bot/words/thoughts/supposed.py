@@ -2,12 +2,14 @@
 
 from bot.words.lookup.items import predicate, some_mean
 from bot.words.thoughts.clauses import Clause
-from bot.words.thoughts.no_report import no_report, of_its_youth
+from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
+
+NO_NEWS = MAY_BLOCK | {"undo", "when", "if"}  # without one of these in it, or "when" behind it, a clause is news
 
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
-    if no_report(clause) or _dated_behind(clause, following):
+    if no_report(clause) or (following is not None and _dated_behind(clause, following)):
         return True
     return clause.has("undo", "when") and (_of_what_was_said(clause) or _only_until(clause))
 
@@ -37,12 +39,14 @@ def _of_what_was_said(clause: Clause) -> bool:
     return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
 
 
-def _dated_behind(clause: Clause, following: Clause | None) -> bool:
+def _dated_behind(clause: Clause, following: Clause) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
-    return following is not None and following.joined == "when" and of_its_youth(following) and clause.has("was")
+    return following.joined == "when" and of_its_youth(following) and clause.has("was")
 
 
 def hangs(clause: Clause) -> bool:
     """Whether a clause that reports nothing holds for what follows; "fini les box, Max rentré" does not."""
+    if clause.items[0].has("heading") and len(clause.items) == 1:
+        return False
     idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
     return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")

@@ -76,6 +76,8 @@ def did_a_deed(current: Thought) -> bool:
 
 def wished_of_one(current: Thought, rest: Sequence[Item]) -> bool:
     """As in "déjenmelo sin manta de aquí en adelante, Biscuit ya puede llevar": a wish, and then of another horse."""
+    if not current.has("do not rug", "rug again", "keep", "please"):
+        return False
     if not (current.has("do not rug", "rug again") or (current.has("keep", "please") and current.has("bare"))):
         return False
     behind = list(takewhile(lambda i: not i.mark, rest))

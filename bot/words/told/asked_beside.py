@@ -17,14 +17,19 @@ OF_THE_ROUND = ("left", "drying")
 
 def question_first(sentence: Sequence[Item], telling: Telling) -> int:
     """Where what is told begins behind a question that the bot can answer, which is told; 0 without one."""
-    pause = next((k for k, i in enumerate(sentence) if i.text in PAUSES), 0)
+    pause = next((k for k, i in enumerate(sentence) if _pause(i)), 0)
     return pause + 1 if pause and _asked(sentence[:pause], telling) else 0
 
 
 def question_last(sentence: Sequence[Item], telling: Telling) -> int:
     """Where a question that the bot can answer begins behind something told, which is yet to be read; 0 without one."""
-    pause = max((k for k, i in enumerate(sentence) if i.text in PAUSES), default=0)
+    pause = max((k for k, i in enumerate(sentence) if _pause(i)), default=0)
     return pause + 1 if pause and _asked(sentence[pause + 1 :], telling) else 0
+
+
+def _pause(item: Item) -> bool:
+    """A pause, or a face between two thoughts: "stuck at work 😩 how is Pip?"."""
+    return item.mark and (item.text in PAUSES or not item.text.isascii())
 
 
 def _asked(part: Sequence[Item], telling: Telling) -> bool:
@@ -52,6 +57,8 @@ def told_behind_a_request(sentence: Sequence[Item]) -> int:
 
     So it does in "someone took the blue one, can't find it".
     """
+    if not some_mean(sentence[: 2 if sentence[0].person else 1], "question"):
+        return 0
     asked = begins_to_ask(sentence)
     if not asked and not (sentence and sentence[0].has("question") and sentence[0].has("plan")):
         return 0
@@ -60,3 +67,15 @@ def told_behind_a_request(sentence: Sequence[Item]) -> int:
     gone = some_mean(rest[:1], "state missing")
     told = tells_of_a_piece(rest) or told_of_a_horse(rest) or told_of_her(sentence[:pause], rest)
     return pause if pause and (gone or (asked and told)) else 0
+
+
+def asked_about(sentence: Sequence[Item], telling: Telling) -> None:
+    """As in "has anyone moved Bart's liner? it's vanished", "who saw Pip? he is wet": who "it" and "he" are."""
+    horses = [i for i in sentence if i.horse]
+    pieces = [i.piece for i in sentence if i.piece is not None]
+    if len(pieces) == 1 and len(horses) <= 1:
+        owner = pieces[0].owners[0] if len(pieces[0].owners) == 1 else horses[0].horses[0] if horses else None
+        telling.piece, telling.last = telling.meant(pieces[0], owner).ids, "piece"
+    if len(horses) == 1 and len(pieces) <= 1:
+        telling.who, telling.begun, telling.crowded, telling.asked = (horses[0],), True, True, True
+        telling.last = telling.last if pieces else "horse"

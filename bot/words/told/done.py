@@ -45,14 +45,11 @@ def read_done(clause: Clause, telling: Telling) -> bool:
             telling.say(Done(telling.all_but(horses)))
             telling.who, telling.begun, telling.last = tuple(horses), True, "horse"  # "all done but Pip, he's cold"
         return bool(horses)
+    if whole and _all_is_well(horses, telling):
+        telling.say(Done("all"))
+        return True
     if horses:
-        sure = [i for i in horses if i.sure]
-        if any(i.has("done") and i.has("swapped") for i in items):
-            telling.changed.update(name for i in sure for name in i.horses)
-        if sure:
-            telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
-        telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
-        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+        _done_with(horses, items, telling)
         return True
     if of_both(clause) and (two := telling.two()):
         telling.say(Done(tuple(name for i in two for name in i.horses)))
@@ -76,6 +73,24 @@ def read_done(clause: Clause, telling: Telling) -> bool:
         telling.say(Done("all"))
         return True
     return _answers_done(clause, telling)
+
+
+def _done_with(horses: Sequence[Item], items: Sequence[Item], telling: Telling) -> None:
+    """As in "Maple and Pip done", "changed Pip": those named, asked about where a name is not sure."""
+    sure = [i for i in horses if i.sure]
+    if any(i.has("done") and i.has("swapped") for i in items):
+        telling.changed.update(name for i in sure for name in i.horses)
+    if sure:
+        telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
+    telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
+    telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+
+
+def _all_is_well(horses: Sequence[Item], telling: Telling) -> bool:
+    """As in "c'est tout bon, les poneys sont tous faits": a riding school calls them all so, and all is well."""
+    before = telling.heard
+    kind = len(horses) == 1 and len(horses[0].horses) > 1
+    return kind and before is not None and before.told and not (before.horses or before.pieces)
 
 
 def _all_but_missing(telling: Telling) -> tuple[str, ...]:

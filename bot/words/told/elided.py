@@ -24,9 +24,10 @@ def same(clause: Clause, telling: Telling) -> None:
     if not telling.events or not (horses or pieces):
         return
     if not clause.has("too"):
-        _came_off_as_well(clause, telling)
-        _worked_as_well(clause, telling)
-        _moved_as_well(clause, telling)
+        if isinstance(telling.events[-1], Wearing | Placed | Worked):
+            _came_off_as_well(clause, telling)
+            _worked_as_well(clause, telling)
+            _moved_as_well(clause, telling)
         return
     if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
         return
@@ -62,13 +63,11 @@ def _came_off_as_well(clause: Clause, telling: Telling) -> None:
 
 def _worked_as_well(clause: Clause, telling: Telling) -> None:
     """As in "(Junie did two lessons,) Mollie one": a horse, how many, and no more."""
+    if not isinstance(telling.events[-1], Worked):
+        return
     counted = [i for i in clause.items if i.number is not None or i.has("one", "first", "second", "third")]
     rest = [i for i in clause.items if i not in counted]
-    if (
-        counted
-        and isinstance(telling.events[-1], Worked)
-        and all(i.horses or i.mark or i.has("and", "had") for i in rest)
-    ):
+    if counted and all(i.horses or i.mark or i.has("and", "had") for i in rest):
         telling.each(clause.horses, lambda name: Worked(name))
 
 

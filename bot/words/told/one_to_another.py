@@ -14,6 +14,8 @@ GOES_ON = ("and", "but", "she")
 
 def does_something_to(items: Sequence[Item], at: int) -> Sequence[Item]:
     """Who stands before the horse at this place, with a verb and no pause between: "Otto kicked (Fig)"."""
+    if not at:
+        return ()
     before = next((k for k in range(at - 1, -1, -1) if items[k].horses or items[k].has("no name")), None)
     if before is None:
         return ()

@@ -30,6 +30,9 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     leading = next((i for i in reversed(items[: max(0, at - 1)]) if not i.has("time")), None)  # ", now only the 200"
     if only and leading is not None and leading.mark and any(i.piece for i in items[:at]):
         return "whole"  # "j'ai enlevé la doublure, juste la 200 maintenant"
+    has_on = last is not None and last.has("wears") and following is not None and {"on", "put on"} <= following.means
+    if has_on and not some_mean(before, "not"):
+        return "whole"  # "con el edredón puesto"
     if following is not None and following.has("took off", "put on"):
         return "off" if following.has("took off") else "on"
     if last is not None and last.has("instead of", "without"):

@@ -111,6 +111,8 @@ def _stands_there(items: Sequence[Item]) -> bool:
         return False
     there = list(dropwhile(lambda i: i.has("in") and not i.has("place stall", "place field"), behind))
     dressed = any(i.piece is not None or i.has("own") for i in there)
+    if dressed and any(i.has("took off") and then.piece is not None for i, then in pairwise(items)):
+        return False  # "Canela fuera la azul, solo forro"
     return dressed and there[0].has("place stall", "place field")
 
 

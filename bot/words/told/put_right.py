@@ -8,7 +8,7 @@ from bot.words.told.telling import Telling
 def puts_right(clause: Clause, telling: Telling) -> bool:
     """Whether a clause takes back what the one before it said was worn."""
     before = telling.heard
-    if before is None or clause.pieces:
+    if before is None or clause.pieces or not clause.has("swapped", "put right"):
         return False
     changed = clause.has("swapped") and clause.has("it") and not clause.has("for another")
     if not (clause.has("put right") or changed) or not before.has("was", "has"):

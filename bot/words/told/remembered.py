@@ -18,11 +18,13 @@ def remember(reading: Reading) -> None:
     """The horses and the piece of this clause, for whoever is not named behind it."""
     telling, pieces = reading.telling, reading.clause.pieces
     items = reading.items
-    here = [k for k, i in enumerate(items) if i.horses and not (not_that_one(items, k) or owns_the_stall(items, k))]
+    here = [k for k, i in enumerate(items) if i.horses]
+    if reading.clause.has("not", "place stall", "place field"):
+        here = [k for k in here if not (not_that_one(items, k) or owns_the_stall(items, k))]
     if pieces:  # "Otto's sheet fell on Fig's hay, it's wet"
         here = [k for k in here if not (something_of_hers(items, k) or only_whose(items, k))]
     horses = [items[k] for k in here]
-    owned = [name for piece in pieces for name in piece.owners]
+    owned = [name for piece in pieces for name in piece.owners] if pieces else []
     if not (horses or owned) and reading.clause.has("no name"):
         telling.of_nobody()
     aside = all(beside(items, k) for k in here)  # "Otto's sheet is on the gate by Fig, soaked"

@@ -10,6 +10,7 @@ from bot.words.thoughts.clauses import CLIPS, Clause, of_both, soft
 from bot.words.thoughts.listed import list_near
 from bot.words.told.telling import Telling
 
+CLIP = ("clip", "tont", "tond", "esquil")  # in the name of a style
 MOUNTED = frozenset(("mounted",))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
 REACH = 4  # words between "not" and what is wished no more, between "in" and the lesson
@@ -25,7 +26,7 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     told = telling.heard is not None and telling.heard.has("clipped") and len(telling.who) == 1
     small = all(i.horses or i.kinds("style") or soft(i) or i.kinds("everyday") or i.has("only") for i in items)
     again = (again or (told and not clause.horses)) and small  # "…, Vanina en intégrale", "… Juste une trace"
-    said = clause.has("clipped") or any("clip" in i.text for i in items if i.kinds("style")) or "none" in styles
+    said = clause.has("clipped") or any(map(_says_clip, items)) or "none" in styles
     said = said or (clause.has("had") and any(_clip_given(items, k) for k in range(len(items))))
     if not (said or again):
         return False
@@ -35,6 +36,11 @@ def read_clip(clause: Clause, telling: Telling) -> bool:
     telling.each(horses, lambda name: Clipped(name, cast("Style", styles[0])))
     telling.who, telling.begun = tuple(horses), True
     return bool(horses)
+
+
+def _says_clip(item: Item) -> bool:
+    """As in "full clip", "tonte bib", "esquilado completo": a style by its whole name."""
+    return bool(item.kinds("style")) and any(word in item.text for word in CLIP)
 
 
 def _clip_given(items: Sequence[Item], at: int) -> bool:

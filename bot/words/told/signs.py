@@ -22,6 +22,7 @@ from bot.words.thoughts.around import (
     wearer_ahead,
 )
 from bot.words.thoughts.clauses import Clause, only_small
+from bot.words.thoughts.makes_wet import makes_wet
 from bot.words.thoughts.named_at_last import named_last, told_at_last
 from bot.words.told.agreement import disagrees, of_the_piece
 from bot.words.told.below import felt_dry_below
@@ -32,6 +33,7 @@ from bot.words.told.removed import came_off_for_it
 from bot.words.told.states import DENYING, read_state, read_strap
 from bot.words.told.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.told.telling import Telling, named
+from bot.words.told.things import may_be_its
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
@@ -108,17 +110,20 @@ def _predicate(reading: Reading, at: int) -> None:
         return
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
-    if item.kinds("state") and reading.latest != "piece" and thing_ahead(items, at):
+    clothes = of_clothes(item)
+    if clothes and item.kinds("state") and reading.latest != "piece" and thing_ahead(items, at):
         return  # "se ha roto la jarra"
-    if item.has(*WETNESS) and both_of_hers(items, at):
+    if clothes and item.has(*WETNESS) and both_of_hers(items, at):
         return
     if _denied_behind(items, at) and of_a_horse(item):
         reading.denied, reading.spent = True, False
-    pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if of_clothes(item) else ()
+    pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if clothes else ()
     if pieces:
         reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         read_state(reading, at, pieces)
-    elif item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
+    elif reading.latest == "horse" and makes_wet(items, at, next(iter(items[at + 1 : at + 2]), None)):
+        reading.waiting = [at] if horse_ahead(items, at) else []
+    elif at + 2 < len(items) and item.kinds("sign") and (wearers := named(wearer_ahead(items, at))):
         _emit(reading, at, wearers, after=True)
     elif _before_its_horse(reading, at):
         reading.waiting.append(at)
@@ -154,13 +159,15 @@ def _denied_behind(items: Sequence[Item], at: int) -> bool:
 def _before_its_horse(reading: Reading, at: int) -> bool:
     """As in "Shivering: Pip", "cold - Maple", "the heavy is rubbing Otto"."""
     items, item = reading.items, reading.items[at]
+    if at + 1 == len(items):
+        return False
     if told_at_last(items, at) or (item.has(*WETNESS) and only_horses_behind(items, at)):
         return True  # "mojados Lola y Zafi"
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
     if reading.latest in ("horse", "piece"):
         return False
-    if at + 1 < len(items) and not _only_listed(items[at + 1 :]):
+    if not _only_listed(items[at + 1 :]):
         return False  # "no sweat tho - Rowan tree's down"
     spoken = any(i.has("is", "was") and not i.has("article") for i in items[1:at])  # "… is sweaty and Pip is fine"
     adjective = reading.gap <= 1 and bool(item.kinds("sign")) and not spoken  # "a nasty rub on Tug"
@@ -186,6 +193,8 @@ def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = Fa
     item = reading.items[at]
     if not of_clothes(item):
         _sign(reading, at, horses, after=after)
+    elif reading.telling.thing and not reading.latest and may_be_its(reading.telling.thing, reading.items, at):
+        pass  # "la 200 est sèche. La serviette de Marie non, celle-là dégouline"
     elif reading.telling.spoken and of_the_piece(reading.clause, reading.telling):
         read_state(reading, at, [reading.telling.spoken])
     elif item.has(*WETNESS) and _about_piece(reading, at):
@@ -276,13 +285,14 @@ def _tell(reading: Reading, horses: Sequence[Item], at: int) -> None:
     telling.each(horses, lambda name: Seen(name, said, setting))
     told = range(first, len(telling.events))
     plainly = said == "comfortable" and not (twice or reading.said)
-    telling.later.update(told if plainly and _timed(reading.clause) else ())
+    if plainly and _timed(reading.clause):
+        telling.later.update(told)
     unsaid = reading.denied or (said == "comfortable" and (twice or reading.items[at].has("dry")))
     telling.denied.update(dict.fromkeys(told if unsaid else (), sign))
-    very = at > 0 and reading.items[at - 1].has("very")
-    telling.plainly_not.update(told if reading.denied and not very else ())
-    warm = reading.items[at].has("warm as well") and not _timed(reading.clause)
-    telling.warm.update(dict.fromkeys(told if warm else (), reading.clause.joined == "but"))
+    if reading.denied and not (at and reading.items[at - 1].has("very")):
+        telling.plainly_not.update(told)
+    if reading.items[at].has("warm as well") and not _timed(reading.clause):
+        telling.warm.update(dict.fromkeys(told, reading.clause.joined == "but"))
     telling.of_all.update(told if len(horses) > 1 and len(horses) + 1 >= len(telling.names) else ())
     telling.past.update(told if reading.clause.has("was") else ())
     telling.sign, reading.said = sign, True

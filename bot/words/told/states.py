@@ -114,8 +114,7 @@ def _all_that_is_said(text: str) -> bool:
 
 def read_strap(clause: Clause, telling: Telling) -> bool:
     """A broken strap, or a mended one, in whatever order it is told."""
-    broken = clause.has("broken", "state torn", "state missing")
-    if not (broken or clause.has("state in service")) or clause.has("not"):
+    if not clause.has("broken", "state torn", "state missing", "state in service") or clause.has("not"):
         return False
     strap = clause.has("strap") or (clause.has("girth") and bool(clause.pieces))
     hers = (

@@ -65,7 +65,7 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         return False
     if reading.clause.has("everyone", "all horses") and excepted(items, at):
         return False
-    if not_that_one(items, at) and not _neither(reading.clause):
+    if reading.clause.has("not") and not_that_one(items, at) and not _neither(reading.clause):
         reading.denied = False
         return False
     return True
@@ -80,9 +80,10 @@ def meet_horse(reading: Reading, at: int) -> None:
     items = reading.items
     if not reading.open or not goes_on_list(items, at):
         small = ("not", "is", "article", "link", "polite", "it")  # "no está la Perla sudada"; not "it's not only Pip"
-        no_more = all(i.has(*small) and not i.has("only") for i in items[:at])
         reading.others = [] if reading.said else list(does_something_to(items, at))
-        reading.horses, reading.denied = [], reading.denied and (bool(reading.waiting) or no_more)
+        if reading.denied and not reading.waiting:
+            reading.denied = all(i.has(*small) and not i.has("only") for i in items[:at])
+        reading.horses = []
     reading.denied = reading.denied or _neither(reading.clause)
     reading.horses.append(items[at])
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []

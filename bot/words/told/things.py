@@ -44,11 +44,12 @@ def thing_since(before: str, items: Sequence[Item]) -> str:
 
 def _thing_told(items: Sequence[Item]) -> str | None:
     """The words that tell it, "mes bottes", "le seau"; "" where it is a horse or a piece; None where nothing is."""
+    of_somebody = some_mean(items, "thing", "my")
     for at in range(len(items) - 1, -1, -1):
         item = items[at]
-        if item.has("thing"):
+        if of_somebody and item.has("thing"):
             return item.text
-        if at and items[at - 1].has("my") and item.piece is None and clothing(item):
+        if of_somebody and at and items[at - 1].has("my") and item.piece is None and clothing(item):
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""
@@ -57,7 +58,21 @@ def _thing_told(items: Sequence[Item]) -> str | None:
     first = next((k for k, i in enumerate(items) if not i.has("polite", "and", "but", "time") or i.has("article")), 0)
     told = items[first : first + 3]
     subject = len(told) > 2 and told[0].has("article", "her") and not (told[1].means or told[1].person)
+    if _somebodys(items[first : first + 5]):
+        return _noun(told)  # "la toalla de Marta (no, esa chorrea)"
     return _noun(told) if subject and told[2].has("is", "was", "had", "has") else None  # "la brouette est …"
+
+
+def _somebodys(said: Sequence[Item]) -> bool:
+    """As in "la toalla de Marta", "la de mi hermana": a thing, told by who has it, that is no horse."""
+    of = next((k for k, i in enumerate(said[1:3], 1) if i.has("of") and not i.has("article")), 0)
+    thing = of and said[0].has("article") and not any(i.means or i.horses or i.piece for i in said[1:of])
+    return bool(thing) and any(_a_person(i) for i in said[of + 1 : of + 3])
+
+
+def _a_person(item: Item) -> bool:
+    called = not (item.means or item.horses or item.piece) and item.raw[:1].isupper()
+    return item.person or called or item.has("kin")
 
 
 def _noun(before: Sequence[Item]) -> str:

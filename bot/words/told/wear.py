@@ -36,6 +36,8 @@ BESIDE = (
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
+    if not (clause.pieces or clause.has(*WITHOUT_A_PIECE, "put on")):
+        return False
     back = put_it_back(clause) and telling.spoken is not None
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
         return False
@@ -54,6 +56,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     _fill_in(change, clause, telling)
     if clause.has("state washing", "state missing") and not (change.remove or change.strips):
         return False
+    if clause.has("part way") and not (change.add or change.whole):
+        return False  # "le bajé la manta hasta la cruz"
     if any(piece.either for piece in clause.pieces):
         return False
     if change.empty or not _only_that(clause):
@@ -91,7 +95,7 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if change.empty:
         as_before(clause, change, telling)
-    if change.empty and telling.spoken is not None and clause.has("it"):
+    if change.empty and telling.spoken is not None and clause.has("it") and not telling.thing:
         _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
 
 

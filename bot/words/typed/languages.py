@@ -14,7 +14,7 @@ LONG = 300  # words; a longer message is read in one language, so that time stay
 def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> Iterator[str]:
     """The languages most of the words belong to; the speaker's own first where several do.
 
-    Another is not even looked into where the speaker's has every word, and a report: a third of a short reading's time.
+    Another is not even looked into where the speaker's has every word: "Otto to check" is no Spanish.
     """
     words = {t.text for t in tokens if t.kind == "word"} - names.named
     speaker = person.language if person else "en"
@@ -22,7 +22,7 @@ def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> 
     own = _known(words, speaker)
     if words and own == len(words):
         yield speaker
-        order = [x for x in order[1:] if len(tokens) < LONG]
+        return
     known = {x: own if x == speaker else _known(words, x) for x in order}
     best = max([own, *known.values()])
     if best == 0:

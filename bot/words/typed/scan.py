@@ -19,6 +19,7 @@ from bot.words.typed.spelling import spelled
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
+ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -180,8 +181,8 @@ def _named_within(tokens: list[Token], at: int, said: int) -> bool:
 
 
 def _perhaps_one(meaning: str) -> bool:
-    """A poncho or a kid: "poncho tiene frío" may be of Pancho, "gamine tremble" of Gamin."""
-    return meaning in ("i", "kin", "thing") or meaning.startswith("kind ")
+    """A poncho, a kid, a rabbit: "poncho tiene frío" may be of Pancho, "lapin grelotte" of Lupin."""
+    return meaning in ("i", "kin", "thing", "animal", "story") or meaning.startswith("kind ")
 
 
 def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
@@ -246,7 +247,10 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
         sure = len(begun) == 1
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
     plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
-    horses, apart = ((), 0) if plural else roster.near(word)
+    if plural and ordinary and not ALIVE.isdisjoint(lexicon.phrases.longest(texts, at + 1)[0]):
+        horses, apart = (roster.spelled[word[:-1]],), 1  # "caramels tremble" is asked about; not "caramels mous"
+    else:
+        horses, apart = ((), 0) if plural else roster.near(word)
     told = bool(word.endswith("s") or horses) and told_behind(texts, at + 1, lexicon)
     if told and not (horses or plural or ordinary):
         horses, apart = roster.near(word[:-1])  # "rowens stopped sweating"

@@ -162,7 +162,7 @@ def _long_name(texts: Words, at: int, roster: Roster) -> tuple[str, int] | None:
         return None
     for phrase, horse in roster.longer:
         said = texts[at : at + len(phrase)]
-        if len(said) == len(phrase) and _one_s_more(said, phrase):
+        if said[:-1] == phrase[:-1] and _one_s_more(said, phrase):
             return horse, len(phrase)  # "big reds sheet"
         alike = [a for a, b in zip(said, phrase) if a == b]
         if len(said) < len(phrase) or len(alike) < len(phrase) - 1 or sum(map(len, alike)) < 4:

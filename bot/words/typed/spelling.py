@@ -49,6 +49,8 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             found.append(token)
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
+        elif token.text in lexicon.short_forms and _perhaps_a_name(tokens, at, lexicon, roster):
+            found.append(token)
         else:
             said = _written_out(token, lexicon, roster)
             shared = found and found[-1].text == said[0].text == "qu'"  # "kess kon leur met"
@@ -133,6 +135,13 @@ def _said_without_d(token: Token, before: Sequence[Token], lexicon: Lexicon) -> 
 
 def _as_spelled(word: str, lexicon: Lexicon) -> bool:
     return word in lexicon.everyday and word not in lexicon.short_forms
+
+
+def _perhaps_a_name(tokens: Sequence[Token], at: int, lexicon: Lexicon, roster: Roster) -> bool:
+    """As in "dune tremble" where a Lune stands: said first, a letter from her name, and then how she is."""
+    opens = at == 0 or tokens[at - 1].kind == "mark"
+    told = opens and at + 1 < len(tokens) and says_how(lexicon.phrases.longest((tokens[at + 1].text,), 0)[0])
+    return told and roster.near(tokens[at].text)[1] == 1
 
 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:

@@ -1,0 +1,112 @@
+"""What is told before it is named: "Shivering: / - Otto / - Fig", "Torn: the plaid, Fig's heavy", "Soaked, the plaid".
+
+Each that is named is given what heads it, so that whoever reads on finds one thought a name.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+from itertools import chain
+
+from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.thoughts.clauses import CLIPS, soft
+from bot.words.thoughts.sentences import STOPS
+
+BULLETS = frozenset("-•*–—·")
+COMMA, NEW_LINE = Item(",", ",", mark=True), Item("\n", "\n", mark=True)
+AT_MOST = 8  # words of a heading; more is a sentence
+DONE_TO_IT = CLIPS | frozenset(
+    ("clipped", "worked", "bare", "done", "took off", "put on", "brought in", "turned out", "broken")
+)
+NO_HEADING = frozenset((
+    "if", "when", "plan", "habit", "guess", "question", "weekday", "yesterday", "long ago", "some day", "idiom",
+    "weather", "it is", "not", "i mean", "no", "undo", "except", "the rest", "everyone", "all horses",
+))  # fmt: skip
+
+
+def under_heading(items: Sequence[Item]) -> Sequence[Item]:
+    """The items with each that is only named told for itself: "Otto, shivering / Fig, shivering"."""
+    lined = _on_lines(items) if any(item.text == "\n" for item in items) else items
+    if not any(item.mark and item.text in ":," for item in lined):
+        return lined
+    return list(chain.from_iterable(map(_in_one_line, _parts(lined, _stop))))
+
+
+def _on_lines(items: Sequence[Item]) -> list[Item]:
+    """A heading with a line for each that it is told of."""
+    lines = [line for line in _parts(items, _line_ends) if len(line) > 1]
+    told: list[Item] = []
+    heading: list[Item] = []
+    for line, behind in zip(lines, [*lines[1:], []]):
+        if heading and _names_only(line):
+            told += _each([line], heading)
+            continue
+        listed = line[-2].text == ":" or (bool(behind) and behind[0].text in BULLETS)
+        heading = line if listed and _heads(line) and _names_only(behind) else []
+        told += [] if heading else line
+    return told
+
+
+def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
+    """A heading with all it is told of behind a colon, or one piece behind a pause."""
+    at = next((k for k, item in enumerate(sentence) if item.mark and item.text in ":,"), 0)
+    heading, named = sentence[:at], [part for part in _parts(sentence[at + 1 :], _pause) if len(part) > 1]
+    pieces = named and all(any(i.piece is not None for i in part) for part in named)
+    clips = named and all(any(i.kinds("style") for i in part) and any(i.horses for i in part) for part in named)
+    alone = pieces and len(named) == 1 and all(i.piece is None for i in heading)  # not in "quilt off, zebra on"
+    listed = alone or sentence[at].text == ":"
+    told = at > 0 and sentence[-1].text != "?" and listed and (pieces or clips)
+    if told and _heads(heading) and all(map(_names_only, named)):
+        return _each(named, heading)
+    return sentence
+
+
+def _parts(items: Sequence[Item], ends: Callable[[Item], bool]) -> Iterator[list[Item]]:
+    """What stands up to each place where a part ends, the mark last."""
+    part: list[Item] = []
+    for item in items:
+        part.append(item)
+        if ends(item):
+            yield part
+            part = []
+    yield [*part, NEW_LINE]
+
+
+def _line_ends(item: Item) -> bool:
+    return item.text == "\n"
+
+
+def _stop(item: Item) -> bool:
+    return item.mark and item.text in STOPS
+
+
+def _pause(item: Item) -> bool:
+    return item.text == "," or item.has("and")
+
+
+def _heads(heading: Sequence[Item]) -> bool:
+    """Whether this says how something is that it does not name."""
+    if len(heading) > AT_MOST or any(i.horses or (i.piece is not None and i.piece.owners) for i in heading):
+        return False
+    means = meanings_of(heading)
+    told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means)
+    to_come = any(i.has("ahead") and not i.has("ask today") for i in heading)  # "Cold tonight:" is the weather
+    return told and not to_come and NO_HEADING.isdisjoint(means)
+
+
+def _names_only(part: Sequence[Item]) -> bool:
+    """Whether this names horses or pieces, with a clip at the most: "- Otto, bib", "2. the blue one"."""
+    named = any(i.horses or i.piece is not None for i in part)
+    return named and not any(predicate(i) for i in part) and all(_names(i) or soft(i) for i in part)
+
+
+def _names(item: Item) -> bool:
+    return bool(item.horses or item.piece is not None or item.kinds("style")) or item.text == "'s"
+
+
+def _each(named: Sequence[Sequence[Item]], heading: Sequence[Item]) -> list[Item]:
+    """Each with what heads it behind it; without the sort of piece where the piece is named: "Wet rugs: …"."""
+    told: list[Item] = []
+    for part in named:
+        piece = any(i.piece is not None for i in part)
+        said = [i for i in heading if not (i.mark or (piece and (i.piece is not None or i.has("one"))))]
+        told += [*part[:-1], COMMA, *said, NEW_LINE]
+    return told
