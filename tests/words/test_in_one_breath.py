@@ -43,7 +43,7 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "clipped Otto rather than Tucker, full clip", [("Otto", "full")]),
         ("oak", "Otto, between Fig and Tucker, is shivering", [("Otto", "shivering")]),
         ("oak", "Otto is colder than Tucker", []),
-        ("oak", "Otto's heavy is on the gate by Fig, soaked", [("otto-heavy", "soaked")]),
+        ("oak", "Otto's heavy is on the fence by Tucker, soaked", [("otto-heavy", "soaked")]),
         ("oak", "Otto is by Tucker's wet sheet", [("tucker-sheet", "wet")]),
         ("oak", "swapped Otto's heavy for Tucker's sheet", []),
         # denied of all but one
