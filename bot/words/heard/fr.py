@@ -4107,6 +4107,7 @@ PHRASES = {
         on devrait, tu peux, vous pouvez, tu pourrais, vous pourriez, stp, à rentrer, à enlever, à retirer,
         à découvrir, à couvrir, à sortir
     """,
+    "between": "entre, au milieu de",
     "beside": """
         juste (devant / en face / à côté), tout près, à gauche, à droite,
         à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à,
