@@ -38,6 +38,14 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "it isn't Otto that's sweating", [("Otto", "comfortable")]),
         ("oak", "Otto and not Fig is sweating", [("Otto", "sweating")]),
         ("chenaie", "c'est pas Perle qui tremble, c'est Filou", [("Filou", "shivering")]),
+        # who only tells where, or was left out
+        ("oak", "rode Otto instead of Fig, he's sweaty", [("Otto", "sweating", "after work")]),
+        ("oak", "clipped Otto rather than Tucker, full clip", [("Otto", "full")]),
+        ("oak", "Otto, between Fig and Tucker, is shivering", [("Otto", "shivering")]),
+        ("oak", "Otto is colder than Tucker", []),
+        ("oak", "Otto's heavy is on the fence by Tucker, soaked", [("otto-heavy", "soaked")]),
+        ("oak", "Otto is by Tucker's wet sheet", [("tucker-sheet", "wet")]),
+        ("oak", "swapped Otto's heavy for Tucker's sheet", []),
         # denied of all but one
         ("oak", "nobody is sweating except Otto", [("Otto", "sweating")]),
         ("oak", "none of them are cold but Otto and Fig", [("Otto", "cold"), ("Fig", "cold")]),

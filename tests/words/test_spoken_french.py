@@ -292,7 +292,7 @@ from tests.words.saying import said, told
         ("j'avais mis la 250 à Perle mais elle transpire", [("Perle", "sweating")]),
         ("j'ai mis l'imper à Étoile mais c'est celui d'Ulysse", [("Étoile", ("etoile-impermeable",))]),
         ("mis la 250 à Étoile au lieu de Perle, je rectifie : 250 à Perle, grosse à Étoile", [
-            ("Perle", ("perle-outdoor",)),
+            ("Perle", ("perle-outdoor",)), ("Étoile", ("etoile-grosse",)),
         ]),
         ("Caramel a froid, chemise bleue à la place de la 200", [
             ("Caramel", "cold"), ("Caramel", ("caramel-impermeable",)),

@@ -10,7 +10,7 @@ from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.lookup.gender import gender_of
-from bot.words.lookup.items import Item, all_mean, predicate, some_mean
+from bot.words.lookup.items import Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece, colour
 from bot.words.thoughts.sentences import REACH
@@ -55,8 +55,9 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         if said_mine and not (mine and (horses or kept_by(mine, piece, roster))):
             continue  # "my sheet": bed linen, for all the barn knows
         piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
+        how = [found.pop()] if _hers_and_wet(found) else []  # "hung Maple's wet sheet by Pip"
         piece, taken = whose_before(piece, found, mine)
-        del found[len(found) - taken :]
+        found[len(found) - taken :] = how
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
         if one_of or (piece.several and piece.some):
             # "one of Otto's rugs": a liner is one of them
@@ -71,6 +72,11 @@ def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return _one_over_another([*found, *items[heard:]])
+
+
+def _hers_and_wet(before: Sequence[Item]) -> bool:
+    """As in "Maple's wet (sheet)": whose it is, and then how it is."""
+    return len(before) > 2 and of_clothes(before[-1]) and before[-2].text == "'s" and before[-3].horse
 
 
 def _one_over_another(items: list[Item]) -> list[Item]:

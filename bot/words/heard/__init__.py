@@ -223,6 +223,7 @@ MEANINGS = {
     "ponies": "those of the barn's horses that are",
     "that of": "before whose it is: a piece like the one just told, of another horse",
     "beside": "near another horse, or unlike it: that one only tells where, or which, this one is",
+    "between": "before two horses that only tell where another is: 'the mare between Pip and Ned'",
     "relative": "who, which: what follows tells which one is meant",
     "toward": "to or for a horse, when a piece was named before it",
     "part of day": "behind a weekday it makes a day of it",

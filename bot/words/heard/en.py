@@ -3824,6 +3824,7 @@ PHRASES = {
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,
         leave, best, may need, might need, should
     """,
+    "between": "between, in between",
     "beside": """
         by, next to, right next to, beside, alongside, near, close to, across, in front, in front of, behind,
         right behind, just (behind / beside), over by, across from,

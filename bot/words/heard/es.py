@@ -4064,6 +4064,7 @@ PHRASES = {
         ocupamos, urge, échenle, échenle un ojo, échale un ojo, que nadie se l|o|a ponga, que nadie l|o|a use,
         no se l|o|a pongan, no l|o|a usen, no l|o|a pongan, nadie se l|o|a ponga, nadie l|o|a use
     """,
+    "between": "entre, entre medias de, en medio de",
     "beside": """
         al ladito, a la vera, a la par, en frente, justo (enfrente / detrás / delante),
         al lado, de al lado, justo al lado, junto a, junto al, cerca, enfrente, de enfrente, frente a, frente al,

@@ -2751,7 +2751,9 @@ PHRASES = {
         est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
     """,
     "idiom": """
-        j'ai (la polaire / l'imper / le ciré / la doudoune / la veste) (/ tout / toute / bien / complètement)
+        (est / es / sont / suis / était / étaient) fait||e|s|es pour (ça / être / moi / toi), j'ai (la polaire /
+        l'imper /
+        le ciré / la doudoune / la veste) (/ tout / toute / bien / complètement)
         (trempé||e / mouillé||e / rincé||e / détrempé||e), comme un, comme une, mes deux heures, mes trois heures,
         chaude avec, chaud avec, chaud à monter, chaude à monter, chaud comme la braise,
         sang froid, eau froide, eau chaude, en chaleur, en retard, en route, en forme, fait un froid,
@@ -4105,6 +4107,7 @@ PHRASES = {
         on devrait, tu peux, vous pouvez, tu pourrais, vous pourriez, stp, à rentrer, à enlever, à retirer,
         à découvrir, à couvrir, à sortir
     """,
+    "between": "entre, au milieu de",
     "beside": """
         juste (devant / en face / à côté), tout près, à gauche, à droite,
         à côté, d'à côté, juste à côté, près, en face, devant, derrière, juste derrière, au bout, collé||e à,

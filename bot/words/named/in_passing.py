@@ -8,6 +8,7 @@ from bot.words.lookup.items import NOTHING, Item, named_near, places, predicate,
 from bot.words.thoughts.hers import PEOPLE, end_of_hers, owns
 
 LIVING = (*PEOPLE, "pony", "donkey")
+OTHERS_PLACE = frozenset(("instead of", "between"))
 SOMEBODY, RELATIVE = frozenset(LIVING), frozenset(("relative",))
 ARTICLE, BESIDE = frozenset(("article",)), frozenset(("beside",))
 TELLS = ("is", "was", "has")
@@ -26,7 +27,33 @@ def without_passing(items: Sequence[Item]) -> Sequence[Item]:
     named = [at for at, item in enumerate(items) if item.horses]
     if not named:
         return items
+    items = _without_others_place(items)
+    named = [at for at, item in enumerate(items) if item.horses]
     return _only_told_which(_people_of_theirs(*_places_of_theirs(*_without_compared(items, named))))
+
+
+def _without_others_place(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "rode Pip (instead of Max), he's hot", "Pip, (between Max and Ned), is cold": told of none of these."""
+    found: list[Item] = []
+    end = 0
+    for at in places(items, OTHERS_PLACE):
+        first = at + 1 + _at(items, at + 1).has("article")
+        if not _at(items, first).horses or at < end:
+            continue
+        last = _listed_last(items, first, two=items[at].has("between"))
+        if last and not owns(items, last):
+            paused = at > 0 and items[at - 1].text == "," and _at(items, last + 1).text == ","
+            found.extend(items[end : at - paused])
+            end = last + 1 + paused
+    return [*found, *items[end:]] if end else items
+
+
+def _listed_last(items: Sequence[Item], first: int, *, two: bool) -> int:
+    """The last horse of "Max and Ned"; of one, where no two need be, it is that one: "and Ned is wet" is another's."""
+    if not (_at(items, first + 1).has("and") and _at(items, first + 2).horses):
+        return 0 if two else first
+    then = _at(items, first + 3)
+    return first + 2 if two or then is NOTHING or then.mark else first
 
 
 def _without_compared(items: Sequence[Item], named: Sequence[int]) -> tuple[Sequence[Item], Sequence[int]]:

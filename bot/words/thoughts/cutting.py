@@ -36,11 +36,13 @@ from bot.words.thoughts.parting import MOVES, parts, rules_for
 from bot.words.thoughts.whole import complete, did_a_deed, dressed_before, dresses, wished_of_one
 
 PAUSES = frozenset(",…:-–—()/|=→>*•")
+THAN = " than"
+HOLDING = ("in", "on", "under", "over")
 PLAN = 2  # words of "espero que"
 LEADING_ON = frozenset((
     "on", "off", "of", "and", "except", "worked", "clipped", "brought", "keep", "put on", "took", "took off", "said",
     "in", "with", "under", "over", "has", "swapped", "for another", "without", "after", "too", "article", "not", "no",
-    "i mean", "rug again", "do not rug",
+    "i mean", "rug again", "do not rug", "beside",
 ))  # fmt: skip
 
 
@@ -268,6 +270,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return False
     if item.piece is not None and before.piece is not None and some_mean(current.items[-2:-1], "over"):
         return False  # "Tinto lleva debajo de la gris el forro de Bruma"
+    if item.piece is not None and of_clothes(before) and some_mean(current.items[-2:-1], "beside", *HOLDING):
+        return False  # "Otto is by Pip's wet sheet"
     if item.piece is not None and not item.piece.owners:
         after = sentence[at + 1] if at + 1 < len(sentence) else item
         told = after.has("is") or predicate(after)  # "mis la noire a uma la bordeaux est mouillée"
@@ -294,8 +298,8 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
         return False
     if before.kinds("style") and current.horses:
         return bool(item.horses)  # "Lune tondue en chasse Max tremble"
-    if before.mark or not LEADING_ON.isdisjoint(before.means):
-        return False
+    if before.mark or not LEADING_ON.isdisjoint(before.means) or before.text.endswith(THAN):
+        return False  # "Pip is colder than Ned"
     if before.horses and not current.told:
         return False
     return current.of_something and not (before.horses and item.horses)

@@ -65,11 +65,16 @@ def in_the_past(items: Sequence[Item]) -> bool:
 
 
 def only_yesterday(clause: Clause) -> bool:
-    """No report for nothing but having been yesterday, or on a day: "a été tondu samedi"."""
-    days = ("yesterday", "weekday") if clause.has("was") else ("yesterday",)
+    """No report for nothing but having been yesterday, or on a day: "a été tondu samedi", not "était tondu"."""
+    days = ("yesterday", "weekday") if clause.has("weekday") and any(map(_has_been, clause.items)) else ("yesterday",)
     if not clause.has(*days):
         return False
     return not any(not clause.items[k].has(*days) for k in places(clause.items, BLOCKING))
+
+
+def _has_been(item: Item) -> bool:
+    """As in "a été", which is over."""
+    return item.has("was") and item.has("is")
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ from itertools import pairwise
 from bot.words.lookup.items import Item
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import crowded, not_that_one
-from bot.words.thoughts.hers import owns_the_stall, something_of_hers
+from bot.words.thoughts.hers import beside, owns_the_stall, something_of_hers
 from bot.words.told.below import hand_under
 from bot.words.told.subjects import Reading
 from bot.words.told.telling import named
@@ -27,7 +27,8 @@ def remember(reading: Reading) -> None:
     owned = [name for piece in pieces for name in piece.owners] if pieces else []
     if not (horses or owned) and reading.clause.has("no name"):
         telling.of_nobody()
-    if pieces and not horses:
+    aside = all(beside(items, k) for k in here)  # "Otto's sheet is on the gate by Fig, soaked"
+    if pieces and aside:
         telling.last = "piece"
         found = [telling.meant(p, n).ids for p in pieces for n in _whose(p, reading)]
         telling.piece = (found[0] or just_taken_off(pieces[0], telling)) if len(found) == 1 else ()
@@ -39,7 +40,9 @@ def remember(reading: Reading) -> None:
         telling.begun, telling.asked, telling.planned = True, False, False
         telling.crowded = crowded(items)
         telling.last = (
-            "horse" if horses and not (reading.latest == "piece" and telling.last == "piece") else telling.last
+            "horse"
+            if horses and not aside and not (reading.latest == "piece" and telling.last == "piece")
+            else telling.last
         )
 
 

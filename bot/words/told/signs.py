@@ -37,6 +37,7 @@ from bot.words.told.things import may_be_its
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
+THAN = " than"  # what compares
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -133,8 +134,10 @@ def _predicate(reading: Reading, at: int) -> None:
 
 
 def _more_than_another(items: Sequence[Item], at: int) -> bool:
-    """As in "Lune a plus chaud que Max", "moins froid que Max": neither is said to be so or not."""
+    """As in "Lune a plus chaud que Max", "Pip is colder than Max": neither is said to be so or not."""
     behind = items[at + 1 : at + 4]
+    if items[at].text.endswith(THAN) and not items[at].kinds("sign"):
+        return bool(behind) and bool(behind[0].horses)
     than = len(behind) > 1 and behind[0].has("what") and any(i.horses for i in behind[1:])
     return than and at > 0 and items[at - 1].text in ("plus", "moins", "mas", "menos")
 

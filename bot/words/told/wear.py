@@ -257,6 +257,8 @@ def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -
             change.whole = [piece]
         return change
     first, second = pieces[0], pieces[1]
+    if first[1].owners and second[1].owners and first[1].owners != second[1].owners:
+        return change  # "swapped Pip's medium for Ned's sheet": who wears which, nobody says
     between = clause.items[first[0] : second[0]]
     source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
     back = some_mean(between, "instead of") or (source.has("of") and not source.has("for another", "article"))
