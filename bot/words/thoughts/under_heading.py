@@ -3,7 +3,7 @@
 Each that is named is given what heads it, so that whoever reads on finds one thought a name.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Container, Iterable, Iterator, Sequence
 from itertools import chain
 
 from bot.words.lookup.items import Item, meanings_of, predicate
@@ -24,15 +24,15 @@ NO_HEADING = frozenset((
 
 def under_heading(items: Sequence[Item]) -> Sequence[Item]:
     """The items with each that is only named told for itself: "Otto, shivering / Fig, shivering"."""
-    lined = _on_lines(items) if any(item.text == "\n" for item in items) else items
-    if not any(item.mark and item.text in ":," for item in lined):
+    lined = _on_lines(items) if _marked(items, "\n") else items
+    if not _marked(lined, ":,"):
         return lined
-    return list(chain.from_iterable(map(_in_one_line, _parts(lined, _stop))))
+    return list(chain.from_iterable(map(_in_one_line, _parts(lined, _marked(lined, STOPS)))))
 
 
 def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
-    lines = [line for line in _parts(items, _line_ends) if len(line) > 1]
+    lines = [line for line in _parts(items, _marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
     heading: list[Item] = []
     for line, behind in zip(lines, [*lines[1:], []]):
@@ -47,39 +47,32 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
 
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
     """A heading with all it is told of behind a colon, or one piece behind a pause."""
-    at = next((k for k, item in enumerate(sentence) if item.mark and item.text in ":,"), 0)
-    heading, named = sentence[:at], [part for part in _parts(sentence[at + 1 :], _pause) if len(part) > 1]
+    at = next(iter(_marked(sentence, ":,")), 0)
+    heading, rest = sentence[:at], sentence[at + 1 :]
+    if not at or sentence[-1].text == "?" or not _heads(heading):
+        return sentence
+    pauses = [k for k, item in enumerate(rest) if item.text == "," or "and" in item.means]
+    named = [part for part in _parts(rest, pauses) if len(part) > 1]
     pieces = named and all(any(i.piece is not None for i in part) for part in named)
     clips = named and all(any(i.kinds("style") for i in part) and any(i.horses for i in part) for part in named)
     alone = pieces and len(named) == 1 and all(i.piece is None for i in heading)  # not in "quilt off, zebra on"
     listed = alone or sentence[at].text == ":"
-    told = at > 0 and sentence[-1].text != "?" and listed and (pieces or clips)
-    if told and _heads(heading) and all(map(_names_only, named)):
-        return _each(named, heading)
-    return sentence
+    told = listed and (pieces or clips) and all(map(_names_only, named))
+    return _each(named, heading) if told else sentence
 
 
-def _parts(items: Sequence[Item], ends: Callable[[Item], bool]) -> Iterator[list[Item]]:
+def _parts(items: Sequence[Item], ends: Iterable[int]) -> Iterator[list[Item]]:
     """What stands up to each place where a part ends, the mark last."""
-    part: list[Item] = []
-    for item in items:
-        part.append(item)
-        if ends(item):
-            yield part
-            part = []
-    yield [*part, NEW_LINE]
+    first = 0
+    for end in ends:
+        yield list(items[first : end + 1])
+        first = end + 1
+    yield [*items[first:], NEW_LINE]
 
 
-def _line_ends(item: Item) -> bool:
-    return item.text == "\n"
-
-
-def _stop(item: Item) -> bool:
-    return item.mark and item.text in STOPS
-
-
-def _pause(item: Item) -> bool:
-    return item.text == "," or item.has("and")
+def _marked(items: Sequence[Item], marks: Container[str]) -> list[int]:
+    """Where one of these marks stands."""
+    return [at for at, item in enumerate(items) if item.mark and item.text in marks]
 
 
 def _heads(heading: Sequence[Item]) -> bool:
