@@ -35,6 +35,10 @@ from tests.words.saying import said, told
             ("Ulysse", ("ulysse-impermeable",)), ("Ulysse", "field"), ("Ulysse", "comfortable"),
         ]),
         ("chenaie", "- Caramel 200\n- Perle box\nMerci !", [("Caramel", ("caramel-200",)), ("Perle", "stall")]),
+        ("encina", "Puesto ahora:\nCanela → gorda\nMoro → nada", [("Canela", ("canela-gorda",)), ("Moro", ())]),
+        ("chenaie", "Couvertures :\nPerle 250\nFilou pré", [("Perle", ("perle-outdoor",)), ("Filou", "field")]),
+        ("encina", "Mantas para mañana:\nCanela gorda\nMoro 100", []),
+        ("encina", "Esta noche:\nCanela gorda\nMoro 100", []),
         # one row is none, nor is anything of another sort
         ("oak", "Otto heavy", []),
         ("oak", "Otto grey, Fig bay", []),
@@ -43,7 +47,11 @@ from tests.words.saying import said, told
         ("encina", "Canela 2, Moro 1", []),
         ("chenaie", "Perle 3, Caramel 200 euros", []),
         # whether it is off, torn or wet is told as it was
-        ("encina", "Canela fuera gorda, Moro 100", [("Canela", ()), ("Moro", ("moro-100",))]),
+        ("oak", "Tucker liner, Otto heavy soaked", [("tucker-liner", "soaked"), ("otto-heavy", "soaked")]),
+        ("oak", "Otto heavy\nTucker sheet\nboth soaked", [("tucker-sheet", "soaked")]),
+        # a stall, or a rug for it
+        ("oak", "Fig stable, Otto heavy", []),
+        ("encina", "Trueno cuadra, Canela prado", [("Trueno", "stall"), ("Canela", "field")]),
         ("chenaie", "Caramel : 200 trempée", [("caramel-200", "soaked")]),
         # to come, supposed, asked
         ("oak", "tomorrow: Otto heavy, Fig sheet", []),

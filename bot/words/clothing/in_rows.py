@@ -8,13 +8,15 @@ from dataclasses import dataclass
 from itertools import dropwhile
 
 from bot.words.clothing.as_described import piece_of
-from bot.words.lookup.items import WETNESS, Item, meanings_of, predicate
+from bot.words.lookup.items import WETNESS, Item, meanings_of, of_clothes, predicate
 from bot.words.lookup.names import Roster
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.under_heading import BULLETS, NEW_LINE
 
 AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
 PAUSES = frozenset(",:-–—/|=")
+ARROWS = ("→", ">")
+HEADING = ("put on", "wears", "rug", "time", "polite", "article")
 PLACES = ("place stall", "place field")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
@@ -61,14 +63,30 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
         rows += found
         if rest or (rows and not found and not all(i.mark for i in sentence)):
             rest += sentence
-        elif not (rows or all(i.mark or i.has("polite") for i in sentence)):
+        elif not (rows or _heads(sentence)):
             return items
     table = len(rows) > 1 or any(row.listed for row in rows)
     if not (table and any(row.worn or _says(row, *PLACES) for row in rows)) or any(i.text == "?" for i in items):
         return items
-    if not meanings_of(rest).isdisjoint(NOT_SO):
+    if not meanings_of(rest).isdisjoint(NOT_SO) or any(map(of_clothes, rest)):
+        return items  # "Otto heavy / Fig sheet / both soaked" tells how they are, not who wears them
+    if any(_stall_or_rug(row, roster) for row in rows) and not any(_says(row, "place field") for row in rows):
         return items
     return [i for row in rows for i in (row.in_full() if row.plain else (*row.said, NEW_LINE))] + rest
+
+
+def _heads(sentence: Sequence[Item]) -> bool:
+    """As in "Hi all!", "On now:", "Mantas:": nothing that would make of the table what is to come."""
+    if not all(i.mark or i.has(*HEADING) for i in sentence):
+        return False
+    to_come = any(i.has("ahead") for i in sentence) and not any(i.has("put on", "wears") for i in sentence)
+    return not (to_come or any(i.has(*NOT_SO) and not i.has("ahead") for i in sentence))
+
+
+def _stall_or_rug(row: Row, roster: Roster) -> bool:
+    """As in "Fig stable", of one that has a stable rug, and no more: where she is, or what she wears?"""
+    alone = not row.worn and len(row.rest) == 1 and all(i.has("place stall") for i in row.rest[0])
+    return alone and any(g.kind == "stable" and g.horse in row.name.horses for g in roster.garments.values())
 
 
 def _says(row: Row, *meanings: str) -> bool:
@@ -103,7 +121,7 @@ def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
         if row is None:
             return []
         rows.append(row)
-    return rows
+    return rows if len(rows) == 1 or all(row.plain for row in rows) else []  # "Otto heavy, Fig sheet soaked"
 
 
 def _row(said: list[Item], roster: Roster) -> Row | None:
@@ -114,8 +132,9 @@ def _row(said: list[Item], roster: Roster) -> Row | None:
             return None
     name = said[0]
     worn, rest = [], []
-    for cell in _parts(said[1:], lambda i: i.mark and i.text in PAUSES):
-        part = [i for i in cell if i.pieces or not (i.mark or i.has("article", "her"))]
+    arrow = len(said) > 1 and said[1].text in ARROWS  # between two pieces it changes one for the other
+    for cell in _parts(said[2 if arrow else 1 :], _pauses):
+        part = [i for i in cell if i.pieces or not (_pauses(i) or i.has("article", "her"))]
         place = [i for i in part[:1] if i.has(*PLACES) and not i.has("took off")]  # "fuera la gorda" takes it off
         others = part[len(place) :]
         if place:
@@ -127,6 +146,10 @@ def _row(said: list[Item], roster: Roster) -> Row | None:
         elif others:
             return None
     return Row(said, name, worn, rest) if name.horse and (worn or rest) else None
+
+
+def _pauses(item: Item) -> bool:
+    return item.mark and item.text in PAUSES
 
 
 def _how(item: Item) -> bool:
