@@ -50,6 +50,9 @@ def test_each_line_tells_what_its_heading_says(name: str, text: str, expected: l
     "text",
     [
         "To check:\n- Otto\n- Fig",
+        "Tomorrow:\n- Otto: heavy\n- Fig bare",
+        "For tonight:\nOtto bare\nFig in his heavy",
+        "For tonight: Otto bare, Fig in his heavy",
         "Cold tonight:\n- Otto\n- Fig",
         "To clip on Friday:\n- Otto\n- Fig",
         "Not clipped yet:\n- Otto",
@@ -73,3 +76,31 @@ def test_a_line_that_tells_something_itself_is_told_for_itself() -> None:
     """In the end somebody is fine."""
     text = "Sweating this morning:\n- Otto\n- Fig fine"
     assert told(said(text)) == [("Otto", "sweating"), ("Fig", "comfortable")]
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("encina", "Mañana:\n- Canela: gorda\n- Moro sin manta"),
+        ("encina", "Para esta noche: Moro sin manta, Canela con la gorda"),
+        ("chenaie", "Pour demain :\nPerle nue\nFilou nu"),
+        ("chenaie", "Pour ce soir, Perle nue"),
+    ],
+)
+def test_under_another_day_nothing_is_so_yet(name: str, text: str) -> None:
+    """Nor under the night to come, where somebody writes for whom it is."""
+    assert not said(text, name).events
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "For tonight: Otto is shivering", [("Otto", "shivering")]),
+        ("encina", "Para esta noche le he puesto la gorda a Canela", [("Canela", ("canela-gorda",))]),
+        ("encina", "Mañana:\nviene el herrador\nMoro tiembla", [("Moro", "shivering")]),
+        ("chenaie", "Ce matin :\nPerle nue\nFilou nu", [("Perle", ()), ("Filou", ())]),
+    ],
+)
+def test_what_is_so_now_is_told_all_the_same(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Of this morning, with a verb of its own, or behind a line of another sort."""
+    assert told(said(text, name)) == expected

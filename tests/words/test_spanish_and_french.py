@@ -67,6 +67,10 @@ Rows = list[tuple[object, ...]]
         ("encina", "Trueno con el impermeable puesto", [("Trueno", ("trueno-impermeable",))]),
         ("encina", "Lucero fuera la manta, solo el forro", [("Lucero", ("lucero-forro",))]),
         ("encina", "Quitado el forro a Lucero", [("Lucero", ())]),
+        ("encina", "Moro lleva ya la 100", [("Moro", ("moro-100",))]),
+        ("encina", "Moro lleva ya un rato tiritando", [("Moro", "shivering")]),
+        ("encina", "Ronda de esta mañana terminada", [("all",)]),
+        ("chenaie", "la tournée de ce matin est faite", [("all",)]),
         # where it comes from, and what was done on a day that is over
         ("encina", "acabada la clase Moro salió sudado", [("Moro", "sweating", "after work")]),
         ("chenaie", "le cours fini, Ulysse est sorti en sueur", [("Ulysse", "sweating", "after work")]),

@@ -3891,6 +3891,7 @@ PHRASES = {
         (/ the) next (spring / summer / autumn / fall / winter / year / season), come (spring / summer)
     """,
     "heading": "change of plan, change of plans",
+    "for later": "(for / plan for) (tonight / the night / tomorrow night / later)",
     "in short": "anyway, anyhow, anyways, moving on, on another note",
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

@@ -1265,6 +1265,7 @@ PHRASES = {
         ahora está con, ha pasado a, pasó a la, pasó al, cambiad|o|a a, vuelve a llevar, sigue con, va solo con,
         llevando solo, llev|a|an todavía, lleva hoy, lleva ahora mismo, lleva ahora solo, lleva solo,
         lleva solamente, llevan solo, lleva únicamente, lleva nada más que, ya lleva, ya llevan,
+        (lleva / llevan) ya,
         ya lleva puest|o|a|os|as, ya tiene puest|o|a|os|as, ya tiene, ahora lleva solo, ahora solo lleva,
         ahora tiene, ahora tiene puest|o|a|os|as, ahora tiene solo, ahora va con, ahora van con, ahora llevan,
         ahora viste, ahora anda con, ahora mismo lleva, hoy lleva, hoy va con, llevando puest|o|a|os|as,
@@ -2192,6 +2193,7 @@ PHRASES = {
         quedan todos |hechos|listos|cambiados|tapados|vestidos, quedan todas |hechas|listas|cambiadas|tapadas,
         ya quedan todos, quedaron todos hechos,
         la ronda de la |mañana|tarde|noche está |hecha|lista|terminada|acabada|completa|cerrada|ok,
+        (/ la) ronda de esta (mañana / tarde / noche) (/ está / ya está) (hecha / lista / terminada / acabada),
         la ronda de la |mañana|tarde|noche ya está,
         la ronda de la |mañana|tarde|noche ya está |hecha|lista|terminada|acabada|completa,
         la ronda está |terminada|acabada|completa|cerrada, la ronda ya está |terminada|acabada|completa|cerrada,
@@ -4132,6 +4134,7 @@ PHRASES = {
         imagina|d|os|te
     """,
     "heading": "cambio, cambios, (cambio / cambios) de (plan / planes / última hora)",
+    "for later": "(para / pa) (esta noche / la noche / hoy / esta tarde / luego / más tarde / mañana por la noche)",
     "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,

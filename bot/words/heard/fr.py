@@ -1962,6 +1962,7 @@ PHRASES = {
     """,
     "all done": """
         (/ j'ai / on a) (fini / terminé / bouclé) (le tour / mon tour / la ronde / ma ronde / la tournée / ma tournée),
+        (/ la) (tournée / ronde) de ce (soir / matin) (/ est) (finie / terminée / faite / bouclée),
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
         (/ j'ai / on a) (fini / terminé / fait / bouclé) les (changements / changes),
         (j'ai / on a) (fini / terminé / bouclé) les (couvertures / couvs),
@@ -4172,6 +4173,7 @@ PHRASES = {
         (quand / dès que) les beaux jours, aux beaux jours, imagine|z, imaginer
     """,
     "heading": "changement, changements, changement de (plan / programme / dernière minute)",
+    "for later": "pour (ce soir / cette nuit / la nuit / demain / demain soir / plus tard / tout à l'heure)",
     "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,

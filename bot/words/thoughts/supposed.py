@@ -4,13 +4,16 @@ from bot.words.lookup.items import predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
-NO_NEWS = MAY_BLOCK | {"undo", "when", "if"}  # without one of these in it, or "when" behind it, a clause is news
+# without one of these in it, or "when" behind it, a clause is news
+NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
     if no_report(clause) or (following is not None and _dated_behind(clause, following)):
         return True
+    if clause.has("for later") and all(i.mark or i.has("for later") for i in clause.items):
+        return True  # "for tonight: Otto in his heavy"
     return clause.has("undo", "when") and (_of_what_was_said(clause) or _only_until(clause))
 
 

@@ -6,7 +6,7 @@ Each that is named is given what heads it, so that whoever reads on finds one th
 from collections.abc import Container, Iterable, Iterator, Sequence
 from itertools import chain
 
-from bot.words.lookup.items import Item, meanings_of, predicate, some_mean
+from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
 from bot.words.thoughts.sentences import STOPS
 
@@ -16,6 +16,7 @@ AT_MOST = 8  # words of a heading; more is a sentence
 DONE_TO_IT = CLIPS | frozenset(
     ("clipped", "worked", "bare", "done", "took off", "put on", "brought in", "turned out", "broken")
 )
+SMALL_OF_A_PLAN = ("plan", "for later", "time", "article", "of", "toward", "polite", "rug")
 NO_HEADING = frozenset((
     "if", "when", "plan", "habit", "guess", "question", "weekday", "yesterday", "long ago", "some day", "idiom",
     "weather", "it is", "not", "i mean", "no", "undo", "except", "the rest", "everyone", "all horses",
@@ -35,7 +36,11 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     lines = [line for line in parts(items, marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
     heading: list[Item] = []
+    to_come = False
     for line, behind in zip(lines, [*lines[1:], []]):
+        if to_come and _of_one(line):
+            continue
+        to_come = line[-2].text == ":" and _to_come(line)
         if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
             told += _each([line], heading)
             continue
@@ -43,6 +48,20 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
         heading = line if listed and (_seen_after(line) or (heads(line) and _names_only(behind))) else []
         told += [] if heading else line
     return told
+
+
+def _to_come(line: Sequence[Item]) -> bool:
+    """As in "Tomorrow:", "Pour ce soir :": nothing under it is so yet."""
+    words = [i for i in line if not i.mark]
+    if not all_mean(words, "ahead", "ask today", *SMALL_OF_A_PLAN):
+        return False
+    return any(i.has("plan", "for later") or (i.has("ask today") and not i.has("time")) for i in words)
+
+
+def _of_one(line: Sequence[Item]) -> bool:
+    """As in "- Otto: heavy": a line that opens with a horse or its piece."""
+    opens = next((i for i in line if not (i.mark or i.number is not None or i.has("article"))), NOTHING)
+    return bool(opens.horses) or opens.piece is not None
 
 
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
