@@ -248,3 +248,24 @@ def test_a_spare_of_another_kind_is_not_the_one_called_the_spare(text: str, garm
     here = here.model_copy(update={"garments": garments})
 
     assert said_in(here, text).events == (GarmentIs(garment, "damp"),)
+
+
+@pytest.mark.parametrize(
+    ("text", "wear"),
+    [
+        ("Tucker is in his liner under the 100", ("tucker-liner", "tucker-250")),
+        ("Tucker is in his 100 over his liner", ("tucker-liner", "tucker-250")),
+        ("Tucker is in his liner and 100", ("tucker-liner", "tucker-250")),
+        ("Tucker is in his 100", None),
+        ("put the 100 on Tucker", None),
+    ],
+)
+def test_of_two_alike_the_one_named_beside_is_not_meant(text: str, wear: tuple[str, ...] | None) -> None:
+    """As where liner and turnout both have 100 g: with the liner named, the 100 is the other; alone it is asked."""
+    here = barn("oak")
+    thin = {"tucker-250": {"fill_g": 100.0}}
+    garments = tuple(g.model_copy(update=thin.get(g.id, {})) for g in here.garments)
+    here = here.model_copy(update={"garments": garments})
+    heard = said_in(here, text)
+
+    assert [e.wear for e in heard.events if isinstance(e, Wearing)] == ([wear] if wear is not None else [])

@@ -30,6 +30,9 @@ from tests.words.saying import said, said_in, told
         ("saqué a Trueno al prado con el impermeable puesto", [
             ("Trueno", ("trueno-impermeable",)), ("Trueno", "field"),
         ]),
+        # written by ear, and without its d
+        ("e eskilao a Moro, corte hunter", [("Moro", "hunter")]),
+        ("he eskilao a Nube entera", [("Nube", "full")]),
         ("saqué al moro y a la paloma al prado", [("Moro", "field"), ("Paloma", "field")]),
         # what had to be done was done
         ("tuve que ponerle el polar a Nube", [("Nube", ("nube-polar",))]),

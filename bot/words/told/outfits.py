@@ -114,13 +114,20 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
         found = telling.meant(piece, owner, lend=owner == horse)  # "in Rosie's cooler", of Rosie who has none
         if piece.rug and piece.several and (len(found.ids) > 1 or len(worn) + 1 < len(telling.wear(horse) or ())):
             return None  # "left everyone's rugs on", "con sus mantas": which of them, nobody says
-        if not found.ids:
+        ids = found.ids or _the_other(found.options, worn, change)
+        if not ids:
             if found.options and ask:
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
             return None
-        before = [g for g in before if g not in found.ids]  # "put her heavy and her stable rug on", the heavy again
-        worn = _with(worn, found.ids, telling, yields=() if change.over or change.whole else before)
+        before = [g for g in before if g not in ids]  # "put her heavy and her stable rug on", the heavy again
+        worn = _with(worn, ids, telling, yields=() if change.over or change.whole else before)
     return Wearing(horse, ordered(worn, telling.roster))
+
+
+def _the_other(options: Sequence[str], worn: Sequence[str], change: Change) -> tuple[str, ...]:
+    """As in "in her liner under the 100", of two of 100 g: not the one that was just named."""
+    left = tuple(g for g in options if g not in worn)
+    return left if change.whole and len(left) == 1 and len(options) == 2 else ()
 
 
 def _puzzling(horse: str, change: Change, telling: Telling) -> bool:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
+from itertools import chain
 
 from bot.words.heard.periphrases import HAVE
 from bot.words.lookup.items import says_how
@@ -172,7 +173,8 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
     alike = _sounding_alike(word, lexicon) if sounded else ()
     whole = [form for other in whole for form in lexicon.short_forms.get(other, (other,))]  # "kitao", kitado: quitado
-    meant = next((other for other in (*whole, *alike, turned) if other and other in lexicon.everyday), word)
+    both = (form for other in whole for form in _sounding_alike(other, lexicon)) if sounded else ()  # "eskilao"
+    meant = next((other for other in chain(whole, alike, (turned,), both) if other and other in lexicon.everyday), word)
     if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig
     if meant != word and meant in roster.named and everyday(word):
