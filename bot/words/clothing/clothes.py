@@ -149,7 +149,9 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     only_told = _only_told(items, at, end)
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
-    if not (weak and (starts or _determined(before)) and _ends(after)) or all_mean(run, "one"):
+    hers = run[0].has("one") and _hers_and_wet(items[max(0, at - 3) : at])  # "Maple's wet one"
+    told = starts or hers or _determined(before)
+    if not (weak and told and _ends(after)) or (all_mean(run, "one") and not hers):
         return None
     return piece_of(run, numbers, roster)
 
