@@ -23,6 +23,16 @@ from tests.words.saying import said, told
         ("oak", "Clipped today: Willow trace and Otto bib", [("Willow", "trace"), ("Otto", "bib")]),
         ("oak", "Soaked through, the plaid", [("otto-sheet", "soaked")]),
         ("oak", "Strap broken, Otto's heavy", [("otto-heavy", "strap broken")]),
+        ("oak", "Bare from now on, please:\n- Otto\n- Fig", [("Otto", True), ("Fig", True)]),
+        ("oak", "After the lesson:\n- Otto sweaty\n- Fig fine", [
+            ("Otto", "sweating", "after work"), ("Fig", "comfortable", "after work"),
+        ]),
+        ("encina", "Después del paseo:\n* Canela, sudadísima\n* Moro, a gusto", [
+            ("Canela", "sweating", "after work"), ("Moro", "comfortable", "after work"),
+        ]),
+        ("encina", "Han dado clase hoy:\n1. Lucero\n2. Canela", [("Lucero",), ("Canela",)]),
+        ("encina", "Sin manta:\nMoro\nCanela", [("Moro", ()), ("Canela", ())]),
+        ("encina", "Puesto: Canela forro", [("Canela", ("canela-forro",))]),
         ("encina", "Tiritando:\n- Canela\n- Moro", [("Canela", "shivering"), ("Moro", "shivering")]),
         ("encina", "Esquilados hoy:\n- Lucero: hunter\n- Moro: trace", [("Lucero", "hunter"), ("Moro", "trace")]),
         ("chenaie", "Tontes faites aujourd'hui :\n- Perle : chasse\n- Filou : trace", [
@@ -47,6 +57,7 @@ def test_each_line_tells_what_its_heading_says(name: str, text: str, expected: l
         "Wet last winter:\n- Otto's heavy",
         "Who is sweating?\n- Otto\n- Fig",
         "Shopping, wet as it is:\n- hay\n- boots",
+        "To buy:\n- canela\n- azúcar",
         "Soaked, the plaid?",
         "Soaked, the plaid is the last thing I'd use",
         "Torn: one pair of gloves, Otto's owner is cross",

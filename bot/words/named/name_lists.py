@@ -1,11 +1,12 @@
 """Names in a list, or in turns with what is said of each: one that is surely a name is evidence for the next."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.named.told_apart import describes, only_a_horse, said_how, told_apart
 from bot.words.named.weatherlike import SKY
 from bot.words.thoughts.sentences import REACH
+from bot.words.thoughts.under_heading import heads, marked, parts
 
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
@@ -18,6 +19,21 @@ def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
         return True
     joined = any(named[k] or _two_names(items, at, k) or _either(items, at, k) for k in _neighbours(items, at))
     return joined or _in_row(items, named, at)
+
+
+def opening_lines(items: Sequence[Item]) -> Collection[int]:
+    """Where names open the lines of a list under a heading that tells something: "Sin manta: / - Moro / - Canela"."""
+    found: list[int] = []
+    heading = False
+    first = 0
+    for line in parts(items, marked(items, "\n")) if marked(items, "\n") else ():
+        opens = next((k for k, i in enumerate(line) if not (i.mark or i.number is not None)), 0)
+        if heading and line[opens].horses and line[opens + 1].mark:
+            found.append(first + opens)
+        elif opens or not line[0].mark:
+            heading = heads([i for i in line if not i.mark])
+        first += len(line)
+    return found
 
 
 def _either(items: Sequence[Item], one: int, other: int) -> bool:

@@ -9,7 +9,7 @@ from bot.words.mending.meant_instead import names_second_thought
 from bot.words.named.articled import called_with_article
 from bot.words.named.behind_name import behind_brackets, past_neighbour, past_where, strained
 from bot.words.named.fuel import fuel
-from bot.words.named.name_lists import one_of_list
+from bot.words.named.name_lists import one_of_list, opening_lines
 from bot.words.named.told_apart import only_a_horse, taken_off, told_apart, wordlike
 from bot.words.named.weatherlike import (
     SKY,
@@ -43,8 +43,9 @@ def settle(items: Sequence[Item]) -> list[Item]:
     """The same items; those that only look like a name lose it, those it must ask about stay unsure."""
     called = [at for at, item in enumerate(items) if item.horses]
     named = [False] * len(items)
+    listed = opening_lines(items)
     for at in called:
-        named[at] = not items[at].exact or _named(items, at)
+        named[at] = not items[at].exact or at in listed or _named(items, at)
     for step in (called, called[::-1]):  # in a list of names, one is evidence for the next
         for at in step:
             named[at] = named[at] or one_of_list(items, named, at)

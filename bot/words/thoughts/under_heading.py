@@ -6,12 +6,12 @@ Each that is named is given what heads it, so that whoever reads on finds one th
 from collections.abc import Container, Iterable, Iterator, Sequence
 from itertools import chain
 
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import Item, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
 from bot.words.thoughts.sentences import STOPS
 
 BULLETS = frozenset("-•*–—·")
-COMMA, NEW_LINE = Item(",", ",", mark=True), Item("\n", "\n", mark=True)
+NEW_LINE = Item("\n", "\n", mark=True)
 AT_MOST = 8  # words of a heading; more is a sentence
 DONE_TO_IT = CLIPS | frozenset(
     ("clipped", "worked", "bare", "done", "took off", "put on", "brought in", "turned out", "broken")
@@ -24,35 +24,35 @@ NO_HEADING = frozenset((
 
 def under_heading(items: Sequence[Item]) -> Sequence[Item]:
     """The items with each that is only named told for itself: "Otto, shivering / Fig, shivering"."""
-    lined = _on_lines(items) if _marked(items, "\n") else items
-    if not _marked(lined, ":,"):
+    lined = _on_lines(items) if marked(items, "\n") else items
+    if not marked(lined, ":,"):
         return lined
-    return list(chain.from_iterable(map(_in_one_line, _parts(lined, _marked(lined, STOPS)))))
+    return list(chain.from_iterable(map(_in_one_line, parts(lined, marked(lined, STOPS)))))
 
 
 def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
-    lines = [line for line in _parts(items, _marked(items, "\n")) if len(line) > 1]
+    lines = [line for line in parts(items, marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
     heading: list[Item] = []
     for line, behind in zip(lines, [*lines[1:], []]):
-        if heading and _names_only(line):
+        if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
             told += _each([line], heading)
             continue
         listed = line[-2].text == ":" or (bool(behind) and behind[0].text in BULLETS)
-        heading = line if listed and _heads(line) and _names_only(behind) else []
+        heading = line if listed and (_seen_after(line) or (heads(line) and _names_only(behind))) else []
         told += [] if heading else line
     return told
 
 
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
     """A heading with all it is told of behind a colon, or one piece behind a pause."""
-    at = next(iter(_marked(sentence, ":,")), 0)
+    at = next(iter(marked(sentence, ":,")), 0)
     heading, rest = sentence[:at], sentence[at + 1 :]
-    if not at or sentence[-1].text == "?" or not _heads(heading):
+    if not at or sentence[-1].text == "?" or not heads(heading):
         return sentence
     pauses = [k for k, item in enumerate(rest) if item.text == "," or "and" in item.means]
-    named = [part for part in _parts(rest, pauses) if len(part) > 1]
+    named = [part for part in parts(rest, pauses) if len(part) > 1]
     pieces = named and all(any(i.piece is not None for i in part) for part in named)
     clips = named and all(any(i.kinds("style") for i in part) and any(i.horses for i in part) for part in named)
     alone = pieces and len(named) == 1 and all(i.piece is None for i in heading)  # not in "quilt off, zebra on"
@@ -61,7 +61,7 @@ def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
     return _each(named, heading) if told else sentence
 
 
-def _parts(items: Sequence[Item], ends: Iterable[int]) -> Iterator[list[Item]]:
+def parts(items: Sequence[Item], ends: Iterable[int]) -> Iterator[list[Item]]:
     """What stands up to each place where a part ends, the mark last."""
     first = 0
     for end in ends:
@@ -70,19 +70,25 @@ def _parts(items: Sequence[Item], ends: Iterable[int]) -> Iterator[list[Item]]:
     yield [*items[first:], NEW_LINE]
 
 
-def _marked(items: Sequence[Item], marks: Container[str]) -> list[int]:
+def marked(items: Sequence[Item], marks: Container[str]) -> list[int]:
     """Where one of these marks stands."""
     return [at for at, item in enumerate(items) if item.mark and item.text in marks]
 
 
-def _heads(heading: Sequence[Item]) -> bool:
+def heads(heading: Sequence[Item]) -> bool:
     """Whether this says how something is that it does not name."""
     if len(heading) > AT_MOST or any(i.horses or (i.piece is not None and i.piece.owners) for i in heading):
         return False
     means = meanings_of(heading)
     told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means)
-    to_come = any(i.has("ahead") and not i.has("ask today") for i in heading)  # "Cold tonight:" is the weather
-    return told and not to_come and NO_HEADING.isdisjoint(means)
+    tonight = [i for i in heading if i.has("ahead") and i.has("ask tonight") and not i.has("ask today")]
+    means -= {"habit", "plan"} if "please" in means else frozenset()  # "from today always bare:"
+    return told and not tonight and NO_HEADING.isdisjoint(means)  # "Cold tonight:" is the weather
+
+
+def _seen_after(heading: Sequence[Item]) -> bool:
+    """As in "After the lesson:": when all of it was seen that follows."""
+    return some_mean(heading, "after") and some_mean(heading, "work") and all(map(soft, heading))
 
 
 def _names_only(part: Sequence[Item]) -> bool:
@@ -101,5 +107,5 @@ def _each(named: Sequence[Sequence[Item]], heading: Sequence[Item]) -> list[Item
     for part in named:
         piece = any(i.piece is not None for i in part)
         said = [i for i in heading if not (i.mark or (piece and (i.piece is not None or i.has("one"))))]
-        told += [*part[:-1], COMMA, *said, NEW_LINE]
+        told += [i for i in part if not (i.mark and i.text in STOPS)] + [*said, NEW_LINE]
     return told

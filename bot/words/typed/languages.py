@@ -14,17 +14,17 @@ LONG = 300  # words; a longer message is read in one language, so that time stay
 def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> Iterator[str]:
     """The languages most of the words belong to; the speaker's own first where several do.
 
-    Another is not even looked into where the speaker's has every word: "Otto to check" is no Spanish.
+    Another is not even looked into where the speaker's tables have every word: "Otto to check" is no Spanish. Words it
+    only knows prove nothing: everyday Spanish has "green" and "sheet".
     """
     words = {t.text for t in tokens if t.kind == "word"} - names.named
     speaker = person.language if person else "en"
     order = [speaker, *(x for x in LANGUAGES if x != speaker)]
-    own = _known(words, speaker)
-    if words and own == len(words):
+    if words and all(word in lexicon(speaker).phrases for word in words):
         yield speaker
         return
-    known = {x: own if x == speaker else _known(words, x) for x in order}
-    best = max([own, *known.values()])
+    known = {x: _known(words, x) for x in order}
+    own, best = known[speaker], max(known.values())
     if best == 0:
         yield from dict.fromkeys((speaker, "en"))
         return
