@@ -7,6 +7,7 @@ from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.clothing.clothes import find
 from bot.words.clothing.hung_there import without_where_it_hung
+from bot.words.clothing.in_rows import in_rows
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
 from bot.words.lookup.items import Item, meanings_of, predicate
@@ -120,10 +121,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    certain = without_doubtful(without_namesakes(settle(named_so), language))
+    certain = without_doubtful(without_namesakes(settle(in_rows(named_so, names)), language))
     settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
-    topic = beyond(settled)
-    if topic is not None:
+    if (topic := beyond(settled)) is not None:
         return Heard(text, events=(topic,))
     pieces = _through(find(settled, names, mine), WHOSE)
     items = _through(without_own_plans(pieces, lexicon(language)), PUT_RIGHT)
