@@ -73,7 +73,7 @@ from bot.words.told.things import thing_since
 from bot.words.told.thread import (
     danger_of_hers,
     in_the_stalls,
-    of_a_thing,
+    leads_elsewhere,
     of_people,
     only_heads,
     present,
@@ -267,8 +267,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
-        ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
-        telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
+        telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)
         if telling.elsewhere and clause.has("animal"):
             telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):

@@ -72,6 +72,12 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("chenaie", "Perle et Caramel en sueur, je leur ai enlevé leurs couvertures", [
             ("Perle", "sweating"), ("Caramel", "sweating"), ("Perle", ()), ("Caramel", ()),
         ]),
+        ("encina", "canela sudada manta quitada moro bien", [
+            ("Canela", ()), ("Canela", "sweating"), ("Moro", "comfortable"),
+        ]),
+        ("chenaie", "perle trempée couv enlevée ulysse sec", [
+            ("Perle", ()), ("Perle", "wet"), ("Ulysse", "comfortable"),
+        ]),
         # one goes on instead of the other, its own for each, two put on at once
         ("encina", "Canela no lleva la gorda sino la impermeable", [("Canela", ("canela-impermeable",))]),
         ("encina", "Trueno: fuera la de cuadra, dentro la impermeable", [("Trueno", ("trueno-impermeable",))]),

@@ -39,6 +39,12 @@ from tests.words.saying import said, told
         ("chenaie", "Couvertures :\nPerle 250\nFilou pré", [("Perle", ("perle-outdoor",)), ("Filou", "field")]),
         ("encina", "Mantas para mañana:\nCanela gorda\nMoro 100", []),
         ("encina", "Esta noche:\nCanela gorda\nMoro 100", []),
+        ("encina", "Canela con gorda, Trueno nada, Moro con la 100", [
+            ("Canela", ("canela-gorda",)), ("Trueno", ()), ("Moro", ("moro-100",)),
+        ]),
+        ("chenaie", "Perle 250 ok, Filou nu ok", [
+            ("Perle", ("perle-outdoor",)), ("Perle", "comfortable"), ("Filou", ()), ("Filou", "comfortable"),
+        ]),
         # one row is none, nor is anything of another sort
         ("oak", "Otto heavy", []),
         ("oak", "Otto grey, Fig bay", []),

@@ -5,7 +5,7 @@ Each row is told in full, so that whoever reads on finds one thought a sentence:
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import dropwhile
+from itertools import dropwhile, takewhile
 
 from bot.words.clothing.as_described import piece_of
 from bot.words.lookup.items import WETNESS, Item, meanings_of, of_clothes, predicate
@@ -139,8 +139,13 @@ def _row(said: list[Item], roster: Roster) -> Row | None:
         others = part[len(place) :]
         if place:
             rest.append(place)
-        if others and _clothes(others, name, roster):
-            worn.append(others)
+        if others and others[0].has("in", "wears") and not others[0].has(*PLACES):  # "con la gorda"
+            others = others[1:] or others
+        clothes = list(takewhile(lambda i: _describes(i, roster) or i.has("and", "only"), others))
+        behind = others[len(clothes) :]
+        if clothes and all(_how(i) and not of_clothes(i) for i in behind) and _clothes(clothes, name, roster):
+            worn.append(clothes)
+            rest += [behind] if behind else []  # "Otto heavy fine"
         elif others and (all(map(_how, others)) or _changed(others, roster)):
             rest.append(others)
         elif others:

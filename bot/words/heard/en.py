@@ -2023,6 +2023,7 @@ PHRASES = {
     """,
     "a little": """
         a lil, lil bit, a lil bit, a lil too, a wee bit, a tad bit,
+        a small bit, small bit, a small little bit,
         a bit, a little, a little bit, bit, slightly, a touch, a tad, little, somewhat, a wee bit, kind of,
         kinda, sort of, a smidge, a smidgen, a mite, a hint, a hint of, a trace of, a shade,
         a fraction, a wee tad, wee bit, tiny bit, a tiny bit, a teeny bit, teeny bit, teensy bit,
@@ -2221,6 +2222,13 @@ PHRASES = {
         (yard / barn / stables / stable / place / riding school / livery yard / club)
     """,
     "compares": "like, same as, as",
+    "that day": """
+        on monday, on tuesday, on wednesday, on thursday, on friday, on saturday, on sunday
+    """,
+    "clipped then": """
+        i clipped, we clipped, i have clipped, was clipped, got clipped, been clipped, has been clipped,
+        (full / fully / trace / hunter / blanket / bib / irish) clipped
+    """,
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend

@@ -279,8 +279,9 @@ def _starts_anew(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     said_of_it = (
         item.horses and at + 1 < len(sentence) and (predicate(sentence[at + 1]) or sentence[at + 1].has("done"))
     )
-    if before.has("on", "off") and said_of_it and current.horses:
-        return True  # "Maple sweaty took sheet off Pip fine"
+    undressed = before.has("took off", "put on") and any(i.piece is not None for i in current.items[-2:-1])
+    if (undressed or before.has("on", "off")) and said_of_it and current.horses:
+        return True  # "Maple sweaty took sheet off Pip fine", "canela sudada manta quitada moro bien"
     if before.has("inwards", "outwards") and len(current.items) > 1 and current.items[-2].horses and item.horses:
         then = next((i for i in sentence[at + 1 :] if not (i.horses or i.text == "," or i.has("and"))), item)
         return then.has("inwards", "outwards")  # "Maple in Pip out", "Lune Max rentrés Prince Moka dehors"

@@ -60,6 +60,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
             reading.latest, reading.gap = "other", 1
         return False
     beside_her = reading.clause.has("beside") and beside(items, at)
+    if beside_her and _only_where_it_hangs(reading, at):
+        return False
     if something_of_hers(items, at) or (beside_her and not some_mean(items[at + 1 : at + 4], "she")):
         reading.latest, reading.gap = "other", ALIEN  # not in "next to Gus, he's wet"
         return False
@@ -69,6 +71,15 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         reading.denied = False
         return False
     return True
+
+
+def _only_where_it_hangs(reading: Reading, at: int) -> bool:
+    """As in "Otto's heavy is on the gate by Fig, soaked": whose a piece is, where, and at once how it is."""
+    behind = reading.items[at + 1 : at + 4]
+    if reading.latest != "piece" or not behind or behind[0].text != ",":
+        return False
+    how = next((i for i in behind[1:] if not i.has("time", "link", "very") or of_clothes(i)), behind[0])
+    return of_clothes(how)
 
 
 def _neither(clause: Clause) -> bool:
@@ -271,7 +282,7 @@ def _meet_somebody(reading: Reading, at: int) -> None:
     """The speaker or somebody else at this place is no horse, and what follows may be told of them."""
     items, item = reading.items, reading.items[at]
     behind = items[at + 1] if at + 1 < len(items) else item
-    if behind.has("said", "guess") or _whose_work(items, at) or _the_same_person(items, at):
+    if behind.has("said", "guess", "state found") or _whose_work(items, at) or _the_same_person(items, at):
         return
     if at and items[at - 1].has("at somebody's"):
         return  # "emporté la 300 chez moi pour la laver"
