@@ -75,8 +75,8 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("encina", "canela sudada manta quitada moro bien", [
             ("Canela", ()), ("Canela", "sweating"), ("Moro", "comfortable"),
         ]),
-        ("chenaie", "perle trempée couv enlevée ulysse sec", [
-            ("Perle", ()), ("Perle", "wet"), ("Ulysse", "comfortable"),
+        ("chenaie", "perle en sueur couv enlevée ulysse sec", [
+            ("Perle", ()), ("Perle", "sweating"), ("Ulysse", "comfortable"),
         ]),
         # one goes on instead of the other, its own for each, two put on at once
         ("encina", "Canela no lleva la gorda sino la impermeable", [("Canela", ("canela-impermeable",))]),

@@ -8,12 +8,13 @@ from dataclasses import dataclass
 from itertools import dropwhile, takewhile
 
 from bot.words.clothing.as_described import piece_of
-from bot.words.lookup.items import WETNESS, Item, meanings_of, of_clothes, predicate
+from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, of_clothes, predicate
 from bot.words.lookup.names import Roster
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.under_heading import BULLETS, NEW_LINE
 
 AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
+Parts = list[Sequence[Item]]
 PAUSES = frozenset(",:-–—/|=")
 ARROWS = ("→", ">")
 HEADING = ("put on", "wears", "rug", "time", "polite", "article")
@@ -131,26 +132,37 @@ def _row(said: list[Item], roster: Roster) -> Row | None:
         if not said:
             return None
     name = said[0]
-    worn, rest = [], []
+    worn: Parts = []
+    rest: Parts = []
     arrow = len(said) > 1 and said[1].text in ARROWS  # between two pieces it changes one for the other
     for cell in _parts(said[2 if arrow else 1 :], _pauses):
-        part = [i for i in cell if i.pieces or not (_pauses(i) or i.has("article", "her"))]
+        before = [NOTHING, *cell]  # "liner an heavy" is no article
+        part = [i for k, i in enumerate(cell) if i.pieces or not (_pauses(i) or _leads(i, before[k], roster))]
         place = [i for i in part[:1] if i.has(*PLACES) and not i.has("took off")]  # "fuera la gorda" takes it off
-        others = part[len(place) :]
-        if place:
-            rest.append(place)
-        if others and others[0].has("in", "wears") and not others[0].has(*PLACES):  # "con la gorda"
-            others = others[1:] or others
-        clothes = list(takewhile(lambda i: _describes(i, roster) or i.has("and", "only"), others))
-        behind = others[len(clothes) :]
-        if clothes and all(_how(i) and not of_clothes(i) for i in behind) and _clothes(clothes, name, roster):
-            worn.append(clothes)
-            rest += [behind] if behind else []  # "Otto heavy fine"
-        elif others and (all(map(_how, others)) or _changed(others, roster)):
-            rest.append(others)
-        elif others:
+        found = _cell(part[len(place) :], name, roster)
+        if found is None:
             return None
+        worn += found[0]
+        rest += [place, *found[1]] if place else found[1]
     return Row(said, name, worn, rest) if name.horse and (worn or rest) else None
+
+
+def _cell(words: Sequence[Item], name: Item, roster: Roster) -> tuple[Parts, Parts] | None:
+    """What it says that its horse wears, and how it is; None where it says anything else."""
+    if len(words) > 1 and words[0].has("in", "wears") and not words[0].has(*PLACES):
+        words = words[1:]  # "con la gorda"
+    clothes = list(takewhile(lambda i: _describes(i, roster) or i.has("and", "only"), words))
+    behind = words[len(clothes) :]
+    if clothes and all(_how(i) and not of_clothes(i) for i in behind) and _clothes(clothes, name, roster):
+        return [clothes], [behind] if behind else []  # "Otto heavy fine"
+    if all(map(_how, words)) or _changed(words, roster):
+        return [], [words] if words else []
+    return None
+
+
+def _leads(item: Item, before: Item, roster: Roster) -> bool:
+    """As in "con la gorda", "+ sa doublure": the small word before a piece."""
+    return item.has("article", "her") and not _describes(before, roster)
 
 
 def _pauses(item: Item) -> bool:
