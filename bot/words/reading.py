@@ -7,6 +7,7 @@ from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.clothing.clothes import find
 from bot.words.clothing.hung_there import without_where_it_hung
+from bot.words.clothing.in_rows import in_rows
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
 from bot.words.lookup.items import Item, meanings_of, predicate
@@ -72,7 +73,7 @@ from bot.words.told.things import thing_since
 from bot.words.told.thread import (
     danger_of_hers,
     in_the_stalls,
-    of_a_thing,
+    leads_elsewhere,
     of_people,
     only_heads,
     present,
@@ -120,10 +121,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     written = my_things(without_others_called_so(scanned, mine), names.words)
     here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
     named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    certain = without_doubtful(without_namesakes(settle(named_so), language))
+    certain = without_doubtful(without_namesakes(settle(in_rows(named_so, names)), language))
     settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
-    topic = beyond(settled)
-    if topic is not None:
+    if (topic := beyond(settled)) is not None:
         return Heard(text, events=(topic,))
     pieces = _through(find(settled, names, mine), WHOSE)
     items = _through(without_own_plans(pieces, lexicon(language)), PUT_RIGHT)
@@ -267,8 +267,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         told = len(telling.events)
         _facts(clause, telling)
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
-        ours = bool(clause.horses or clause.pieces) or len(telling.events) > told
-        telling.elsewhere = not ours and (telling.elsewhere or of_a_thing(clause))
+        telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)
         if telling.elsewhere and clause.has("animal"):
             telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):

@@ -48,6 +48,9 @@ def test_a_piece_is_known_by_name_number_weight_and_owner(text: str, garment: st
         ("Tucker's cooler is wet", {"tucker-sheet", "tucker-250", "tucker-liner"}),
         ("Tucker's fly sheet is wet", {"tucker-sheet"}),
         ("put the fly rug on Otto", {"otto-sheet", "otto-heavy"}),
+        ("put Otto's dry one on Fig", {"otto-heavy", "otto-sheet"}),
+        ("Fig's heavy is soaked, put Otto's dry one on her", {"otto-heavy", "otto-sheet"}),
+        ("Tucker's wet one is on the rail", {"tucker-sheet", "tucker-250", "tucker-liner"}),
         ("Tucker's red rug is wet", {"tucker-250", "tucker-sheet"}),
         ("the neck cover is wet", None),
     ],
@@ -248,3 +251,15 @@ def test_a_spare_of_another_kind_is_not_the_one_called_the_spare(text: str, garm
     here = here.model_copy(update={"garments": garments})
 
     assert said_in(here, text).events == (GarmentIs(garment, "damp"),)
+
+
+@pytest.mark.parametrize("text", ["Fig is in Otto's cooler, hers is wet", "Fig has Otto's cooler on, hers is soaked"])
+def test_hers_behind_anothers_cooler_may_be_her_cooler(text: str) -> None:
+    """Her rugs, and what is of the kind spoken of."""
+    here = barn("oak")
+    coolers = (
+        g.model_copy(update={"id": "otto-cooler", "horse": "Otto"}) for g in here.garments if g.id == "fig-cooler"
+    )
+    here = here.model_copy(update={"garments": (*here.garments, *coolers)})
+    heard = said_in(here, text)
+    assert heard.ask is not None and set(heard.ask.options) == {"fig-cooler", "fig-stable", "fig-heavy"}

@@ -17,6 +17,13 @@ from tests.words.saying import said, told
         ("encina", "le echo canela al arroz, que está soso y frío"),
         ("chenaie", "un café noisette bien chaud avant de rentrer"),
         ("chenaie", "la crêpe au caramel est froide"),
+        # wood, and months
+        ("oak", "Wet willow in the stove"),
+        ("oak", "soggy willow for the fire"),
+        ("encina", "canela mojada en la lumbre, no prende"),
+        ("chenaie", "Noisette mouillée dans le poêle, ça fume"),
+        ("odd", "Everyone bare in May"),
+        ("odd", "They were all naked back in May"),
     ],
 )
 def test_food_and_weather_are_no_horses(name: str, text: str) -> None:
@@ -28,6 +35,10 @@ def test_food_and_weather_are_no_horses(name: str, text: str) -> None:
     ("name", "text", "expected"),
     [
         ("encina", "me tomo un café y canela está tiritando", [("Canela", "shivering")]),
+        ("oak", "wet willow in the field", [("Willow", "wet")]),
+        ("encina", "Canela mojada en el prado", [("Canela", "wet")]),
+        ("chenaie", "Noisette mouillée au pré", [("Noisette", "wet")]),
+        ("odd", "May is bare", [("May", ())]),
         ("encina", "el café con canela está frío y Canela está sudada", [("Canela", "sweating")]),
         ("encina", "le he dado pan a canela, está sudando", [("Canela", "sweating")]),
         ("encina", "canela está fría", [("Canela", "cold")]),

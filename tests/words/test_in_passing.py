@@ -8,6 +8,11 @@ from tests.words.saying import said, told
 @pytest.mark.parametrize(
     ("name", "text"),
     [
+        # where a thing is, and how that is
+        ("oak", "Willow bark is in the tack room, cold"),
+        ("oak", "Fig's bucket is on the rail, freezing"),
+        ("oak", "Willow's hay is in the barn, soaked"),
+        ("oak", "Fig jam's in the tack room, cold"),
         # whoever has to do with a horse
         ("oak", "Tucker's trainer is ill, the lesson is off"),
         ("oak", "Willow's new saddle fitter is sick"),
@@ -105,6 +110,10 @@ def test_who_is_named_in_passing_has_nothing_told_of_it(name: str, text: str) ->
             ],
         ),
         # a piece, and where or on whose it was
+        ("oak", "Otto's heavy is on the gate by Fig, drenched", [("otto-heavy", "soaked")]),
+        ("oak", "Otto's heavy is over the gate next to Fig, still damp", [("otto-heavy", "damp")]),
+        ("oak", "Otto is on the gate by Fig, soaked", [("Otto", "wet")]),
+        ("oak", "Willow's bucket is on the rail, she's soaked", [("Willow", "wet")]),
         ("oak", "found Otto's sheet in Fig's stall, soaked", [("otto-sheet", "soaked")]),
         ("oak", "Otto's sheet fell in Fig's poop, soaked", [("otto-sheet", "soaked")]),
         ("oak", "lent Otto's heavy to Mary for her gelding, he's soaked", []),

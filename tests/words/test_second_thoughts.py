@@ -124,6 +124,10 @@ def test_what_is_taken_back_is_not_told(name: str, text: str, expected: list[tup
         "cancel it, I have the wrong horse",
         "cancel that, I mixed the two up",
         "scrap that, I misread the tag",
+        "scratch that, I can't spell",
+        "undo that, half asleep here",
+        "forget that, my brain isn't working",
+        "undo that - no glasses on",
         "could you undo my last please",
         "please remove my last entry, I was in the wrong stall",
         "undo that please and thank you",
@@ -147,6 +151,8 @@ def test_what_is_to_be_undone_is_said_with_its_reason(text: str) -> None:
         "cancel that, I can't make it on time",
         "scrap that, we have a lesson at two",
         "farrier at 9, scratch that",
+        "cancel that, count me out",
+        "cancel the hack, I can't see a thing",
     ],
 )
 def test_what_else_is_undone_or_called_off_takes_nothing_back(text: str) -> None:

@@ -66,6 +66,7 @@ Rows = list[tuple[object, ...]]
         # what is on is all; what came off is no place
         ("encina", "Trueno con el impermeable puesto", [("Trueno", ("trueno-impermeable",))]),
         ("encina", "Lucero fuera la manta, solo el forro", [("Lucero", ("lucero-forro",))]),
+        ("encina", "Quitado el forro a Lucero", [("Lucero", ())]),
         # where it comes from, and what was done on a day that is over
         ("encina", "acabada la clase Moro salió sudado", [("Moro", "sweating", "after work")]),
         ("chenaie", "le cours fini, Ulysse est sorti en sueur", [("Ulysse", "sweating", "after work")]),

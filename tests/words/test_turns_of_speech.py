@@ -368,6 +368,18 @@ from tests.words.saying import said, told
         ("oak", "no more blankets on Fig please", [("Fig", True)]),
         ("oak", "ok haying is over, Fig and Otto are in their stalls", [("Fig", "stall"), ("Otto", "stall")]),
         ("oak", "Otto shredded his sheet and Tucker shredded his", [("otto-sheet", "torn"), ("tucker-sheet", "torn")]),
+        # how one came, said first
+        ("oak", "Drenched, Otto wandered back in from the paddock", [("Otto", "wet")]),
+        ("oak", "Soaked, Fig walked in", [("Fig", "wet")]),
+        ("encina", "Empapada, Canela ha entrado del prado", [("Canela", "wet")]),
+        ("chenaie", "Trempée, Perle est revenue du pré", [("Perle", "wet")]),
+        # on a day that is over
+        ("oak", "Fig was trace clipped on Tuesday", [("Fig", "trace")]),
+        ("oak", "they hunter clipped Otto on Thursday", [("Otto", "hunter")]),
+        ("oak", "Otto was clipped on Thursday, hunter clip", [("Otto", "hunter")]),
+        ("encina", "a Canela la esquilaron entera el lunes", [("Canela", "full")]),
+        ("encina", "a Moro lo han esquilado entero el martes", [("Moro", "full")]),
+        ("chenaie", "on a tondu Filou en intégrale lundi", [("Filou", "full")]),
         # letters the wrong way round
         ("oak", "put teh sheet on Otto adn hsi heavy is wet", [("Otto", ("otto-sheet",)), ("otto-heavy", "wet")]),
         ("oak", "Otto in just his sheet, his heavys in the washer", [
@@ -453,6 +465,14 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("encina", "le mandé un audio a Carmen por lo de Moro"),
         ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
         ("oak", "no rugs for Otto tonight"),  # a plan, and no wish for longer
+        ("oak", "soaking wet, Otto stays in"),  # so is the sky
+        ("oak", "soaking wet out, Otto came in from the field"),
+        ("oak", "Otto was meant to be hunter clipped on Thursday"),
+        ("oak", "Otto is trace clipped on Monday"),
+        ("oak", "getting them trace clipped on Monday, Otto first"),
+        ("encina", "a Moro lo esquilamos entero el lunes"),  # we do, or did
+        ("encina", "a Moro lo van a esquilar entero el martes"),
+        ("chenaie", "on tond Filou en intégrale lundi"),
         # of the speaker's things one is told by its colour, no rug
         ("oak", "anyone found my water bottle? the blue one, it's soaked by now"),
         ("encina", "¿alguien vio mi bufanda? la roja está rota"),

@@ -136,8 +136,9 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     run = items[at:end]
     before = items[at - 1] if at else None
     after = items[end] if end < len(items) else None
-    if _by_name(run, _owner_named(items, at, end), roster):
-        return Piece(" ".join(i.raw for i in run), words=frozenset(word for i in run for word in i.text.split()))
+    kinds = _by_name(run, _owner_named(items, at, end), roster)
+    if kinds:
+        return Piece(" ".join(i.raw for i in run), kinds, words=frozenset(w for i in run for w in i.text.split()))
     if len(run) == 1 and run[0].text in roster.alone and _of_a_nickname(items, at, roster):
         return Piece(run[0].raw, ids=roster.alone[run[0].text])  # "sa tigrée" of a rug called la tigrée
     fills = roster.fills
@@ -149,7 +150,9 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     only_told = _only_told(items, at, end)
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
     starts = _starts(items, at, end) or (only_told and not all(i.kinds("weight") == ["light"] for i in run))
-    if not (weak and (starts or _determined(before)) and _ends(after)) or all_mean(run, "one"):
+    hers = run[0].has("one") and _hers_and_wet(items[max(0, at - 3) : at])  # "Maple's wet one"
+    told = starts or hers or _determined(before)
+    if not (weak and told and _ends(after)) or (all_mean(run, "one") and not hers):
         return None
     return piece_of(run, numbers, roster)
 
@@ -255,12 +258,16 @@ def _owner_named(items: Sequence[Item], at: int, end: int) -> Item | None:
     return before
 
 
-def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> bool:
-    """As in "Rusty neck damp" of a piece called rusty-neck: the horse and all the rest of the piece's own name."""
+def _by_name(run: Sequence[Item], before: Item | None, roster: Roster) -> frozenset[str]:
+    """The kind in "Rusty neck damp" of a piece called rusty-neck: the horse and all the rest of the piece's own name.
+
+    Empty where no piece is called so.
+    """
     if before is None or not before.horse:
-        return False
+        return frozenset()
     said = {word for i in run for word in i.text.split()}
-    return any(roster.bags[g] == said for g in roster.owned.get(before.horses[0], ()))
+    called = (g for g in roster.owned.get(before.horses[0], ()) if roster.bags[g] == said)
+    return frozenset(roster.garments[g].kind for g in called)
 
 
 def _only_that_said(items: Sequence[Item], at: int) -> bool:

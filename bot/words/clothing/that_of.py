@@ -41,7 +41,8 @@ def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[
     """The piece that is told by its owner at this place, and how many words tell it; None and 1 where none is."""
     hers = _her_own(items, at)
     if hers:
-        return Piece(" ".join(i.raw for i in items[at : at + hers]), RUGS, their=True, rug=True), hers
+        kinds = RUGS | last.kinds if last is not None else RUGS  # "in Maple's cooler, hers is wet": a cooler too
+        return Piece(" ".join(i.raw for i in items[at : at + hers]), kinds, their=True, rug=True), hers
     whose = _whose(items, at)
     piece = _piece(items, at, whose, last) if whose else None
     return piece, 1 if piece is None else whose - at + (2 if items[at].horse else 1)

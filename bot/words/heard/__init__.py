@@ -156,6 +156,8 @@ MEANINGS = {
     "weather": "weather and seasons, some of which are names",
     "compares": "before a time long ago: as it was then, told of now",
     "weekday": "days, which are plans or long ago",
+    "that day": "on a weekday: of what is over or ahead, as the verb tells",
+    "clipped then": "of the words for clipping, those that say it is over",
     "guess": "think not, not sure: not a report",
     "said": "somebody says that",
     "what": "asks for a thing: what a horse has on",

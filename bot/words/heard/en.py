@@ -2221,6 +2221,13 @@ PHRASES = {
         (yard / barn / stables / stable / place / riding school / livery yard / club)
     """,
     "compares": "like, same as, as",
+    "that day": """
+        on monday, on tuesday, on wednesday, on thursday, on friday, on saturday, on sunday
+    """,
+    "clipped then": """
+        i clipped, we clipped, i have clipped, was clipped, got clipped, been clipped, has been clipped,
+        (full / fully / trace / hunter / blanket / bib / irish) clipped
+    """,
     "weekday": """
         monday, tuesday, wednesday, thursday, friday, saturday, sunday, mondays, tuesdays, wednesdays,
         thursdays, fridays, saturdays, sundays, mon, tue, tues, wed, thu, thur, thurs, fri, weekend

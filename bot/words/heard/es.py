@@ -2706,6 +2706,13 @@ PHRASES = {
         ola de frío, ola de calor, frente frío, humedad
     """,
     "compares": "como, igual que, lo mismo que",
+    "that day": """
+        el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo
+    """,
+    "clipped then": """
+        esquilaron, (lo / la / me lo / me la) esquilaron, raparon, raparon a, (he / ha / hemos / han) esquilado,
+        (lo / la) (he / ha / hemos / han) esquilado, (me lo / me la / nos la) han esquilado, han rapado, hemos rapado
+    """,
     "weekday": """
         lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde, findes,
         fines de semana

@@ -2691,6 +2691,12 @@ PHRASES = {
         gelée|s (/ blanche / blanches / matinale / matinales / nocturnes), gelée blanche, gelées blanches
     """,
     "compares": "comme, pareil que, idem que",
+    "that day": """
+        ce lundi, ce mardi, ce mercredi, ce jeudi, ce vendredi, ce samedi, ce dimanche
+    """,
+    "clipped then": """
+        j'ai tondu, on a tondu, a tondu, avons tondu, jlai tondu||e, on l'a tondu||e
+    """,
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we

@@ -4,7 +4,7 @@ borne              what is said to be worn and only tells how it is
 et_est             French "et" and "est" written for each other
 settle             which words that look like names are names
 doubtful           and of which of them nobody is sure: "Otto or Fig"
-weatherlike, told_apart, articled, name_lists, behind_name, food   what speaks for a name, and against
+weatherlike, told_apart, articled, name_lists, behind_name, food, fuel   what speaks for a name, and against
 others_called_so, called   family, beasts, things and horses of other places that only bear a name of the barn
 their_horse        a horse told by its owner
 namesakes          people who are called as a horse is

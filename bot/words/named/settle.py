@@ -8,6 +8,7 @@ from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.mending.meant_instead import names_second_thought
 from bot.words.named.articled import called_with_article
 from bot.words.named.behind_name import behind_brackets, past_neighbour, past_where, strained
+from bot.words.named.fuel import fuel
 from bot.words.named.name_lists import one_of_list, opening_lines
 from bot.words.named.told_apart import only_a_horse, taken_off, told_apart, wordlike
 from bot.words.named.weatherlike import (
@@ -98,7 +99,7 @@ def _named(items: Sequence[Item], at: int) -> bool:
     item = items[at]
     if _said_alone(items, at):
         return True
-    if item.has(*SKY) and _only_a_time(items, at):
+    if (item.has(*SKY) and _only_a_time(items, at)) or (not item.capital and fuel(items, at)):
         return False
     if at and items[at - 1].means:
         if items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):

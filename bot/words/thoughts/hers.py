@@ -10,6 +10,7 @@ from bot.words.thoughts.clauses import soft
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
 PLACES = ("place stall", "place field")
 OWN = frozenset(("own",))
+ADVERB = "ly"  # "Pip actually is in the barn"
 LONGEST = 4  # words of "new saddle fitter"
 
 
@@ -82,6 +83,17 @@ def owns(items: Sequence[Item], at: int) -> int:
     if at + 1 < len(items) and items[at + 1].text == "'s":
         return 2
     return 1 if not items[at].exact and items[at].text.endswith("s") else 0
+
+
+def only_her_thing(items: Sequence[Item]) -> bool:
+    """As in "Tansy oil is in the tack room", "Pip's bucket is on the rail": where a thing is, no horse."""
+    first = next((k for k, i in enumerate(items) if i.horses or not i.has("article", "polite", "and", "but")), 0)
+    noun = first + (owns(items, first) or 1)
+    if not items[first].horses or noun + 2 >= len(items) or any(i.horses for i in items[noun:]):
+        return False
+    thing, verb, where = items[noun : noun + 3]
+    named = not (thing.means or thing.mark or thing.person) and thing.known and not thing.text.endswith(ADVERB)
+    return named and verb.has("is") and where.has("in", "on", "under", "beside", "drying", *PLACES)
 
 
 def in_hers(items: Sequence[Item]) -> Sequence[Item]:

@@ -20,6 +20,18 @@ def named_last(items: Sequence[Item], at: int) -> bool:
     return all(i.horses or only_small(i) for i in items[after + 1 :])
 
 
+def came_so(items: Sequence[Item], at: int) -> bool:
+    """As in "soaking wet, Ned came in from the field": how the one came who is named behind the pause."""
+    opens = all_mean(items[:at], "polite", "very")
+    if not opens or at + 3 >= len(items) or items[at + 1].text != "," or not items[at + 2].horses:
+        return False
+    came, *rest = items[at + 3 :]
+    from_there = came.has("after") or some_mean(rest[:1], "after")
+    if not (from_there or (came.has("brought in", "fetched") and came.has("is"))) or came.has("plan", "not"):
+        return False
+    return all(only_small(i) or i.has("inwards", "after") for i in rest)
+
+
 def told_at_last(items: Sequence[Item], at: int) -> bool:
     """Whether the horse that is so is named at the end, behind a pronoun or "the one who"."""
     return at + 1 < len(items) and (_taken_up_at_last(items, at) or _picked_out_behind(items, at))

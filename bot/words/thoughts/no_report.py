@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache, cached_property
-from itertools import pairwise
+from itertools import dropwhile, pairwise
 
 from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
@@ -11,6 +11,8 @@ from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, sa
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday"))
 MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
+CLIPPED_THEN = frozenset(("clipped then",))
+WAS = frozenset(("was",))
 YOUNG = frozenset(("young",))
 NOUN = 5  # words of "was a sickly little foal"
 GRAVE = ("sign shivering", "sign sweating", "sign unwell")
@@ -66,10 +68,24 @@ def in_the_past(items: Sequence[Item]) -> bool:
 
 def only_yesterday(clause: Clause) -> bool:
     """No report for nothing but having been yesterday, or on a day: "a été tondu samedi", not "était tondu"."""
-    days = ("yesterday", "weekday") if clause.has("weekday") and any(map(_has_been, clause.items)) else ("yesterday",)
+    past = clause.has("weekday", "that day") and _is_over(clause.items)
+    days = ("yesterday", "weekday", "that day") if past else ("yesterday",)
     if not clause.has(*days):
         return False
     return not any(not clause.items[k].has(*days) for k in places(clause.items, BLOCKING))
+
+
+def _is_over(items: Sequence[Item]) -> bool:
+    """As in "a été tondu", "lo esquilaron entero", "they full clipped her": done, whenever it was."""
+    for at in places(items, WAS):
+        behind = dropwhile(lambda i: i.horses or i.has("article", "very", "time"), items[at + 1 :])
+        if _has_been(items[at]) and next(behind, items[at]).has("clipped", *CLIPS):
+            return True  # "was full clipped"; not "was to be", "was due to be"
+    for at in places(items, CLIPPED_THEN):
+        styled = not items[at].means.isdisjoint(CLIPS)  # "full clipped" is over behind who did it
+        if not styled or some_mean(items[max(0, at - 1) : at], "subject"):
+            return True
+    return False
 
 
 def _has_been(item: Item) -> bool:

@@ -23,7 +23,7 @@ from bot.words.thoughts.around import (
 )
 from bot.words.thoughts.clauses import Clause, only_small
 from bot.words.thoughts.makes_wet import makes_wet
-from bot.words.thoughts.named_at_last import named_last, told_at_last
+from bot.words.thoughts.named_at_last import came_so, named_last, told_at_last
 from bot.words.told.agreement import disagrees, of_the_piece
 from bot.words.told.below import felt_dry_below
 from bot.words.told.elided import told_of_another
@@ -163,6 +163,8 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return False
     if told_at_last(items, at) or (item.has(*WETNESS) and only_horses_behind(items, at)):
         return True  # "mojados Lola y Zafi"
+    if item.has("wet", "soaked") and not reading.clause.joined and came_so(items, at):
+        return True
     if item.has("sign rubbed") and reading.latest == "piece":
         return horse_ahead(items, at)
     if reading.latest in ("horse", "piece"):

@@ -49,6 +49,7 @@ def left_on(clause: Clause) -> list[Piece]:
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
     kept = [i.piece for i in clause.items[left:] if i.piece is not None]
     gone = [piece for piece in clause.pieces if piece not in kept]
-    off = any(i.has("off", "took off", "stripped", "bare", "nothing") and not i.has("everyone") for i in clause.items)
+    others = (*clause.items[:left], *clause.items[left + 1 :])  # "quitado el forro" alone takes it off
+    off = any(i.has("off", "took off", "stripped", "bare", "nothing") and not i.has("everyone") for i in others)
     of_one = not any(i.horses for i in clause.items[left:])  # "rugs off all but Pip in his liner" leaves Pip out
     return kept if off and of_one and all(piece.rug for piece in gone) else []

@@ -60,6 +60,8 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
             reading.latest, reading.gap = "other", 1
         return False
     beside_her = reading.clause.has("beside") and beside(items, at)
+    if beside_her and _only_where_it_hangs(reading, at):
+        return False
     if something_of_hers(items, at) or (beside_her and not some_mean(items[at + 1 : at + 4], "she")):
         reading.latest, reading.gap = "other", ALIEN  # not in "next to Gus, he's wet"
         return False
@@ -69,6 +71,15 @@ def may_be_told_of(reading: Reading, at: int) -> bool:
         reading.denied = False
         return False
     return True
+
+
+def _only_where_it_hangs(reading: Reading, at: int) -> bool:
+    """As in "Otto's heavy is on the gate by Fig, soaked": whose a piece is, where, and at once how it is."""
+    behind = reading.items[at + 1 : at + 4]
+    if reading.latest != "piece" or not behind or behind[0].text != ",":
+        return False
+    how = next((i for i in behind[1:] if not i.has("time", "link", "very") or of_clothes(i)), behind[0])
+    return of_clothes(how)
 
 
 def _neither(clause: Clause) -> bool:

@@ -6,6 +6,7 @@ from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import stands_among_stalls
 from bot.words.thoughts.clauses import Clause, soft
+from bot.words.thoughts.hers import only_her_thing
 from bot.words.thoughts.no_report import only_yesterday
 from bot.words.told.telling import Telling
 
@@ -66,6 +67,13 @@ def of_a_thing(clause: Clause) -> bool:
     ):
         return False
     return first.person or first.has("animal", "mass", "visitor", "i", "thing") or not first.means
+
+
+def leads_elsewhere(clause: Clause, telling: Telling) -> bool:
+    """Whether it is spoken of something that is no horse and no piece: "the van won't start", "Pip's oil is in …"."""
+    if clause.horses and clause.has("is") and not clause.told and only_her_thing(clause.items):
+        return True
+    return not (clause.horses or clause.pieces) and (telling.elsewhere or of_a_thing(clause))
 
 
 def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) -> bool:

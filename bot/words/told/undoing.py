@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
 from bot.events import Undo
+from bot.words.heard.wits import FAILING, WITLESS
 from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.told.telling import Telling
 
@@ -19,6 +20,8 @@ TAKING_BACK = (
 # no excuse for what was said wrong: "cancel it, we've no hay", "… I've got a lesson"
 OF_SOMETHING_ELSE = ("not", "without", "plan", "idiom", "people do", "weekday", "work")
 
+LONGEST_EXCUSE = 9  # words and marks of ", not had my coffee yet"
+
 
 def undoes(sentence: Sequence[Item]) -> bool:
     """Whether a sentence takes back what was said before it."""
@@ -33,6 +36,8 @@ def undoes(sentence: Sequence[Item]) -> bool:
     if len(words) < first + 2:
         return False
     verb, *behind = words[first:]
+    if verb.has("undo") and _out_of_his_wits(sentence):
+        return True
     then = next((i for i in behind if not i.has("polite", "it", "please")), behind[0])  # "oublie ça bot, j'ai confondu"
     told = any(predicate(i) or (i.piece and not _mistaken(words, k)) for k, i in enumerate(words) if k > first)
     paused = any(i.mark for i in takewhile(lambda i: i is not then, sentence))
@@ -66,6 +71,20 @@ def _of_something_else(reason: Sequence[Item]) -> bool:
     """As in "(cancel it,) we have no hay", "… I can't make it": a plan or a lack, and nobody who was wrong."""
     mistaken = any(i.horses or i.has("was", "i mean", "undo", "what was said") or _wrong(i) for i in reason)
     return not mistaken and some_mean(reason, *OF_SOMETHING_ELSE)
+
+
+def _out_of_his_wits(sentence: Sequence[Item]) -> bool:
+    """As in "cancel that, I can't read", "undo, half asleep": the speaker's own head or hands, behind a pause."""
+    pause = next((k for k, i in enumerate(sentence) if i.mark and i.text in ",.;:-–—(…"), len(sentence))
+    said, reason = sentence[:pause], sentence[pause:]
+    if len(reason) > LONGEST_EXCUSE or not all_mean(said, *TAKING_BACK):
+        return False
+    if any(i.horses or i.piece is not None or predicate(i) for i in reason):
+        return False
+    words = [i for i in reason if not i.mark]
+    failing = (k for k, i in enumerate(words) if i.text in FAILING)
+    denied = any(some_mean(words[max(0, k - 2) : k + 3], "not", "no", "without") for k in failing)
+    return denied or any(not WITLESS.isdisjoint(i.text.split()) for i in words)
 
 
 def _mistaken(words: Sequence[Item], at: int) -> bool:

@@ -17,6 +17,7 @@ from bot.words.typed.slipped import slip_of_name, told_behind
 from bot.words.typed.spelling import spelled
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
+TIMES = frozenset(("habit", "long ago"))
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
@@ -106,7 +107,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     if plainly is not None:
         return plainly
     means, said = lexicon.phrases.longest(texts, at)
-    ends_so = said > 1 and texts[at + said - 1] in roster.spelled
+    ends_so = said > 1 and texts[at + said - 1] in roster.spelled and not means <= TIMES  # "in June", of a horse June
     if ends_so and (_named_within(tokens, at, said) or texts[at + said : at + said + 1] == texts[at : at + 1]):
         means, said = lexicon.phrases.longest(texts[at : at + said - 1], 0)  # "la capa de Lluvia", "ni chispa ni luna"
     if said > 1:
