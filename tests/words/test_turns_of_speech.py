@@ -373,6 +373,12 @@ from tests.words.saying import said, told
         ("oak", "Soaked, Fig walked in", [("Fig", "wet")]),
         ("encina", "Empapada, Canela ha entrado del prado", [("Canela", "wet")]),
         ("chenaie", "Trempée, Perle est revenue du pré", [("Perle", "wet")]),
+        # what came off from below another, what the speaker found
+        ("oak", "pulled the liner out from under Tucker's sheet", [("Tucker", ())]),
+        ("oak", "Lady Grey's liner came off from under her sheet", [("Lady Grey", ("grey-sheet",))]),
+        ("oak", "took the liner off from under Lady Grey's sheet", [("Lady Grey", ("grey-sheet",))]),
+        ("oak", "I found two rub marks on Otto's shoulders, Fig is cold", [("Otto", "rubbed"), ("Fig", "cold")]),
+        ("oak", "Otto's heavy is still a small bit damp", [("otto-heavy", "damp")]),
         # on a day that is over
         ("oak", "Fig was trace clipped on Tuesday", [("Fig", "trace")]),
         ("oak", "they hunter clipped Otto on Thursday", [("Otto", "hunter")]),
@@ -466,6 +472,8 @@ def test_a_turn_of_speech_is_understood(name: str, text: str, expected: list[tup
         ("chenaie", "chez ma cousine le poney a fait colique toute la nuit"),
         ("oak", "no rugs for Otto tonight"),  # a plan, and no wish for longer
         ("oak", "soaking wet, Otto stays in"),  # so is the sky
+        ("oak", "I found a rub on my heel"),
+        ("oak", "I found my coat soaked"),
         ("oak", "soaking wet out, Otto came in from the field"),
         ("oak", "Otto was meant to be hunter clipped on Thursday"),
         ("oak", "Otto is trace clipped on Monday"),

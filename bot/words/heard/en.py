@@ -2023,6 +2023,7 @@ PHRASES = {
     """,
     "a little": """
         a lil, lil bit, a lil bit, a lil too, a wee bit, a tad bit,
+        a small bit, small bit, a small little bit,
         a bit, a little, a little bit, bit, slightly, a touch, a tad, little, somewhat, a wee bit, kind of,
         kinda, sort of, a smidge, a smidgen, a mite, a hint, a hint of, a trace of, a shade,
         a fraction, a wee tad, wee bit, tiny bit, a tiny bit, a teeny bit, teeny bit, teensy bit,

@@ -20,6 +20,8 @@ PASSED = (
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
     before, after = items[:at], items[at + 1 :]
+    if _from_under_it(before):
+        return ""
     following = _after_the_list(after)
     last = items[at - 1] if at else None
     if following is not None and following.has("in its stead") and not any(map(_off, _since_pause(before))):
@@ -68,6 +70,13 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
         return "whole"
     return _particle(items, at, following)
+
+
+def _from_under_it(before: Sequence[Item]) -> bool:
+    """As in "pulled the liner out from under (his medium)": another came off, and from below this one."""
+    leads = [i for i in before[-4:] if not i.has("article", "her") or i.has("under", "of")]
+    below = len(leads) > 1 and leads[-1].has("under") and not leads[-1].has("in") and leads[-2].has("of")
+    return below and any(i.piece is not None for i in before)
 
 
 def off_a_hook(clause: Clause) -> bool:

@@ -171,7 +171,9 @@ def _before_its_horse(reading: Reading, at: int) -> bool:
         return False
     if not _only_listed(items[at + 1 :]):
         return False  # "no sweat tho - Rowan tree's down"
-    spoken = any(i.has("is", "was") and not i.has("article") for i in items[1:at])  # "… is sweaty and Pip is fine"
+    spoken = any(
+        i.has("is", "was") and not i.has("article", "state found") for i in items[1:at]
+    )  # "… is sweaty and Pip is fine"
     adjective = reading.gap <= 1 and bool(item.kinds("sign")) and not spoken  # "a nasty rub on Tug"
     if (reading.latest and not adjective) or excepted(items, next((k for k, i in enumerate(items) if i.horses), 0)):
         return False

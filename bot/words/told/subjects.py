@@ -282,7 +282,7 @@ def _meet_somebody(reading: Reading, at: int) -> None:
     """The speaker or somebody else at this place is no horse, and what follows may be told of them."""
     items, item = reading.items, reading.items[at]
     behind = items[at + 1] if at + 1 < len(items) else item
-    if behind.has("said", "guess") or _whose_work(items, at) or _the_same_person(items, at):
+    if behind.has("said", "guess", "state found") or _whose_work(items, at) or _the_same_person(items, at):
         return
     if at and items[at - 1].has("at somebody's"):
         return  # "emporté la 300 chez moi pour la laver"
