@@ -99,8 +99,9 @@ def _event(part: str) -> Event:
         case "undo":
             return Undo()
         case "question":
-            about, _, what = value.partition(" ")
-            return Asked(about, **({"garment" if "-" in what else "horse": what} if what else {}))
+            about, *what = value.split(" ")
+            garment = what.pop() if what and "-" in what[-1] else None
+            return Asked(about, horse=" ".join(what) or None, garment=garment)
     raise ValueError(part)
 
 

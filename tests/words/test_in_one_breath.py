@@ -205,7 +205,7 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "I should be grateful if Otto could be kept without any rugs", [("Otto", True)]),
         # manners before a question
         ("oak", "Might I ask why Otto is in so many layers?", [("Otto", "why")]),
-        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "why")]),
+        ("oak", "y is otto in his heavy its like 50 out", [("Otto", "otto-heavy", "why")]),
         ("oak", "what blankets is still drying, please?", [("drying",)]),
         ("oak", "could you tell me whether the plaid sheet is dry yet?", [("otto-sheet", "drying")]),
         ("oak", "do you know if big blue is dry?", [("willow-heavy", "drying")]),

@@ -93,7 +93,7 @@ Rows = list[tuple[object, ...]]
         ("encina", "a Nube ya podéis volver a ponerle manta siempre que haga falta", [("Nube", False)]),
         # asked of the bot, behind a sigh
         ("chenaie", "coincée au bureau 😩 comment va Perle ?", [("Perle", "state")]),
-        ("encina", "por qué le toca la gorda a Canela habiendo sol?", [("Canela", "why")]),
+        ("encina", "por qué le toca la gorda a Canela habiendo sol?", [("Canela", "canela-gorda", "why")]),
         # in a book or a film
         ("chenaie", "j'ai enfin relu l'Iliade, Ulysse est trempé tout du long", []),
         ("chenaie", "on a regardé le film hier, Perle est toute mouillée", []),

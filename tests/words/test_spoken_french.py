@@ -111,7 +111,7 @@ from tests.words.saying import said, told
         ("caramel y reste dehors à soir", [("Caramel", "field")]),
         ("tempête doit rester nue jusqu'à nouvel ordre", [("Tempête", True)]),
         ("non c'était pas Perle, annule", [()]),
-        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "why")]),
+        ("pourquoi vous avez laissé Étoile avec juste l'imper cette nuit ?", [("Étoile", "etoile-impermeable", "why")]),
         ("quelles couvertures sèchent dans la chambre", [("drying",)]),
         # more that is told beside what is worn
         ("j'ai sorti Perle au pré avec sa 250 et son couvre-cou", [

@@ -168,7 +168,7 @@ from tests.words.saying import said, told
         ("chenaie", "chez nous le poney tremble", [("Filou", "shivering")]),
         ("encina", "todos menos Moro", [(("Lucero", "Canela", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "borra lo último q he puesto", [()]),
-        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "why")]),
+        ("encina", "¿por qué la gorda para Canela con el día que hace?", [("Canela", "canela-gorda", "why")]),
         ("encina", "la canela está sudada y el lucero frío", [("Canela", "sweating"), ("Lucero", "cold")]),
         ("encina", "ya no tiembla la canela", [("Canela", "comfortable")]),
         ("encina", "le metí la mano a Moro por debajo y está perfecto", [("Moro", "comfortable")]),
@@ -322,7 +322,7 @@ from tests.words.saying import said, told
         ("encina", "traje la manta roja y se la eché a Nube", [("Nube", ("nube-manta",))]),
         ("encina", "Moro sudó en la clase pero ya se secó", [("Moro", "comfortable")]),
         ("encina", "a la nube se le ve la carne viva en la cruz", [("Nube", "rubbed")]),
-        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "why")]),
+        ("encina", "oigan y la canela por qué anda sin la gorda?", [("Canela", "canela-gorda", "why")]),
         # three in a breath, one as the one before; fond names; all off, over another
         ("encina", "MORO BIEN SECO PALOMA TAMBIEN LUCERO SUDADO", [
             ("Moro", "comfortable"), ("Paloma", "comfortable"), ("Lucero", "sweating"),

@@ -3072,7 +3072,8 @@ PHRASES = {
         whyd, y is, y are, y does, y s
     """,
     "ask today": """
-        wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone, wear plan for tonight,
+        plan, wear plan, wear plan for the whole barn, plan for the whole barn, plan for everyone,
+        wear plan for tonight,
         plan for today, plan for tonight, whats the plan, today plan, plan please, show the plan,
         what is on today, show me the plan, what should everyone wear, what does everyone wear,
         rugs tonight, what is everyone wearing, what is everyone in, what are they wearing, what rugs,

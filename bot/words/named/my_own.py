@@ -6,6 +6,7 @@ from itertools import takewhile
 from bot.words.lookup.gender import NAME_ENDS, gender_of_name
 from bot.words.lookup.items import Item, of_clothes, predicate
 from bot.words.named.weatherlike import clothing
+from bot.words.thoughts.sentences import ENDS
 
 MINE = ("mia", "mias", "mio", "mios", "mien", "mienne", "miens", "miennes")
 REACH = 16  # words from the thing to "mine"
@@ -14,7 +15,6 @@ NO_THING = (
     "weather", "sky", "mass", "place stall", "place field", "work", "time", "hour", "body", "a horse", "i", "visitor",
     "animal", "my horse", "ahead", "part of day",
 )  # fmt: skip
-ENDS = (".", "!", "?", "\n")
 
 
 def my_thing(items: Sequence[Item], at: int, mine: Sequence[str]) -> bool:

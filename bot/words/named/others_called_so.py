@@ -7,6 +7,7 @@ from itertools import dropwhile
 from bot.words.lookup.items import Item, named_near, some_mean
 from bot.words.named.called import a_relative, an_animal, another, called_so, one_of_the_animals
 from bot.words.named.my_things import MY
+from bot.words.thoughts.sentences import ENDS
 
 BEARERS = ("kin", "animal")
 GOODS = ("thing", "jacket")
@@ -17,7 +18,6 @@ LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
 REACH = 6  # words
 STORY_REACH = 12  # words
-ENDS = (".", "!", "?", "\n")
 NOBODYS = frozenset(("no name",))
 TELLING = frozenset(
     ("kin", "animal", "called", "long ago", "story")

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mean
+from bot.words.thoughts.sentences import ENDS
 
 RELATIVE = frozenset(("relative",))
 WHO = (
@@ -16,7 +17,6 @@ IS_ME = ("is", "it", "i")
 NEAR = 6  # words from "the one" to "me"
 REACH = 40  # words of a sentence
 PAST = ("any adjective", "time", "polite", "link")  # "le stagiaire nouveau", "Clara ce matin"
-ENDS = (".", "!", "?", "\n")
 STOP = Item(".", ".", mark=True)
 
 

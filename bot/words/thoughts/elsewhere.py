@@ -8,6 +8,7 @@ from bot.barn import Barn
 from bot.words.lookup.items import Item, all_mean, places, predicate, some_mean
 from bot.words.lookup.tokens import words
 from bot.words.thoughts.clauses import soft
+from bot.words.thoughts.sentences import ENDS
 
 HERD = frozenset(("all horses", "everyone", "the rest"))
 SEVERAL = ("all horses", "ponies")
@@ -20,7 +21,6 @@ PLACED = ("at somebody's", "elsewhere", "in", "hour", "toward")  # what opens a 
 REACH = 16  # words of a thought
 BEHIND = 4  # words in which it is told whose they are
 OF_A_PLACE = 3  # words of "of the field"
-ENDS = (".", "!", "?", "\n")
 NOBODYS = frozenset(("i", "animal"))  # "they" behind it is no horse either
 
 

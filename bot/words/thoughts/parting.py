@@ -23,6 +23,7 @@ from bot.words.thoughts.begins import (
 )
 from bot.words.thoughts.came_for import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.thoughts.clauses import Thought, is_subject, soft
+from bot.words.thoughts.hers import PLACES
 from bot.words.thoughts.listed import goes_on
 from bot.words.thoughts.one_each import another_gets_one
 from bot.words.thoughts.she_begins import she_begins
@@ -42,7 +43,6 @@ DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 THEM = ("la", "lo", "las", "los")
 FROM_WORK = 3  # words of "from the lesson"
-PLACES = ("place stall", "place field")
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from bot.words.lookup.items import Item, places
 
 STOPS = frozenset(".!?;\n¿¡")
+ENDS = frozenset(".!?\n")  # of a sentence, whatever else makes a stop
 IN_SHORT = frozenset(("in short",))
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 

@@ -104,7 +104,12 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     )
     if not clothing or not _plainly(rest, *BESIDE_WHY):
         return None
-    return Asked("why", horse=horse) if horse else Asked("why", garment=_garment(items, telling, None))
+    return Asked("why", horse=horse, garment=_garment([i for i in items if not _any_rug(i)], telling, horse))
+
+
+def _any_rug(item: Item) -> bool:
+    """As in "why a rug for Pip?": clothes, and no one piece."""
+    return item.piece is not None and (item.piece.rug or item.piece.some)
 
 
 def _that_for_her(rest: Sequence[Item]) -> bool:

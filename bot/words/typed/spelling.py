@@ -10,14 +10,13 @@ from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon, everyday, first_names
 from bot.words.lookup.lexicon import lexicon as lexicon_of
 from bot.words.lookup.names import Roster
-from bot.words.lookup.spoken_french import as_written
+from bot.words.lookup.spoken_french import VOWELS, as_written
 from bot.words.lookup.spoken_spanish import PERIPHRASES, as_done
 from bot.words.lookup.tokens import Token
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
-VOWELS = frozenset("aeiouyh")
 ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
@@ -206,7 +205,7 @@ def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
 
 def _with_mute_e(word: str) -> Iterator[str]:
     """As in "smaine", "polair", "repriz" of French: the e that nobody hears."""
-    if not set(word[:2]) & VOWELS:
+    if set(word[:2]).isdisjoint(VOWELS):
         yield f"{word[0]}e{word[1:]}"
     if word[-1] not in VOWELS:
         yield f"{word}e"
