@@ -38,6 +38,12 @@ from tests.words.saying import said, told
         ("encina", "Mantas noche hecho, todos", [("all",)]),
         ("oak", "From today I would like Otto to go without any rugs at all, please.", [("Otto", True)]),
         ("oak", "can Otto really go without any rugs?", []),
+        ("chenaie", "je viens de tondre Perle en couverture", [("Perle", "blanket")]),
+        ("chenaie", "je viens de mettre Perle en couverture", [("Perle", ("perle-outdoor",))]),
+        ("chenaie", "impossible de remettre la main sur l'imper d'Ulysse", [("ulysse-impermeable", "missing")]),
+        ("chenaie", "Perle et filou st o pré", [("Perle", "field"), ("Filou", "field")]),
+        ("encina", "Hecho todo el mundo menos Moro y Canela", [(("Lucero", "Trueno", "Nube", "Paloma", "Estrella"),)]),
+        ("encina", "A Moro quiero que le pongáis manta desde hoy, que ya está mayor", [("Moro", False)]),
         # a pronoun begins a thought
         ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
         # a question to people behind a report, and before one

@@ -1776,6 +1776,8 @@ PHRASES = {
         cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
+        quiero que (le / me le) (pongáis / pongan / pongas) (/ la / su) manta
+        (desde / a partir de) (hoy / ya / ahora / mañana),
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
         puede volver a llevar manta, ya puede llevar manta, podéis ponerle manta, podéis volver a ponerle manta,
         se le puede poner manta, ya se le puede poner manta, se puede tapar, ya se puede tapar,
@@ -2084,6 +2086,7 @@ PHRASES = {
     """,
     "all done": """
         ya quedaron todos, ya quedaron todas, ya quedaron todos listos, quedaron todos listos,
+        (hecho / hechos / listo / listos) todo el mundo,
         listo todos, lista todas, listos toos, to listo, tó listo,
         todos listos, todas listas, todo listo, todos hechos, todas hechas, todo hecho, ya están todos,
         ya están todas, ya está todo, todos terminados, todo terminado, todos cambiados, están todos,

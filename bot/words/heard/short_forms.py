@@ -85,7 +85,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",
-        "pr": "pour", "ds": "dans", "tt": "tout", "ttes": "toutes", "tte": "toute", "ts": "tous",
+        "pr": "pour", "ds": "dans", "tt": "tout", "ttes": "toutes", "tte": "toute", "ts": "tous", "st": "sont",
         "jms": "jamais", "tjs": "toujours", "tjrs": "toujours", "pk": "pourquoi", "pq": "pourquoi",
         "prq": "pourquoi", "qd": "quand", "bcp": "beaucoup", "ki": "qui", "ke": "que", "k": "que", "q": "que",
         "quest": "qu'est", "mtn": "maintenant", "auj": "aujourd'hui", "ajd": "aujourd'hui", "pcq": "parce que",
