@@ -61,6 +61,7 @@ from tests.words.saying import said, told
         ("chenaie", "Caramel : 200 trempée", [("caramel-200", "soaked")]),
         # to come, supposed, asked
         ("oak", "tomorrow: Otto heavy, Fig sheet", []),
+        ("oak", "for tonight:\nOtto heavy\nFig cooler", []),
         ("oak", "Otto heavy, Fig sheet?", []),
         ("encina", "Mañana: Canela gorda, Moro 100", []),
         ("encina", "Si llueve: Canela gorda, Moro 100", []),

@@ -22,8 +22,8 @@ PLACES = ("place stall", "place field")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
 NOT_SO = frozenset((
-    "if", "plan", "ahead", "question", "some day", "undo", "i mean", "yesterday", "long ago", "weekday", "habit",
-    "guess",
+    "if", "plan", "for later", "ahead", "question", "some day", "undo", "i mean", "yesterday", "long ago", "weekday",
+    "habit", "guess",
 ))  # fmt: skip
 
 
