@@ -44,6 +44,11 @@ from tests.words.saying import said, told
         ("chenaie", "Perle et filou st o pré", [("Perle", "field"), ("Filou", "field")]),
         ("encina", "Hecho todo el mundo menos Moro y Canela", [(("Lucero", "Trueno", "Nube", "Paloma", "Estrella"),)]),
         ("encina", "A Moro quiero que le pongáis manta desde hoy, que ya está mayor", [("Moro", False)]),
+        ("chenaie", "Pourquoi on couvre Perle ce soir ?", [("Perle", "why")]),
+        ("chenaie", "Qu'est-ce qui n'a pas fini de sécher ?", [("drying",)]),
+        ("chenaie", "Perle a le droit d'être couverte maintenant", [("Perle", False)]),
+        ("chenaie", "pourquoi couvrez-vous la voiture ?", []),
+        ("encina", "Por qué le toca eso a Canela con el sol que hace??", [("Canela", "why")]),
         # a pronoun begins a thought
         ("oak", "put the liner on Tucker he was shivering", [("Tucker", ("tucker-liner",)), ("Tucker", "shivering")]),
         # a question to people behind a report, and before one

@@ -1657,6 +1657,7 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (a / ont / a de nouveau / ont de nouveau) le droit d'être couvert||e|s|es,
         (n'est / est / ne sont / sont) plus à (laisser / tenir / garder) (nu / nue / nus / nues),
         on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
         soit (couvert||e / habillé||e / rhabillé||e),
@@ -3304,7 +3305,7 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
-        pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris),
+        pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris), pourquoi (on couvre / vous couvrez / tu couvres),
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,
         pourquoi est ce que, pourquoi est ce qu', comment ça se fait que, comment ça se fait qu',
@@ -3656,6 +3657,7 @@ PHRASES = {
         c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
+        qu'est ce qui (n'a / a) pas (fini / encore fini) de sécher,
         (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours)
         qui (sèche / sèchent),
         qu'est ce qui sèche, quoi de mouillé, qu'est ce qui est mouillé, qu'est ce qui est en train de sécher,

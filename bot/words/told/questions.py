@@ -114,7 +114,7 @@ def _any_rug(item: Item) -> bool:
 
 def _that_for_her(rest: Sequence[Item]) -> bool:
     """As in "why did you pick that one for Juniper tonight": nothing but "that", and for whom."""
-    small = all(i.horses or i.has("it", "one", "yes", "toward", "ask tonight") for i in rest)
+    small = all(i.horses or i.has("it", "one", "yes", "toward", "ask tonight", "time") for i in rest)
     return small and any(i.has("toward") and then.horses for i, then in pairwise(rest))
 
 
