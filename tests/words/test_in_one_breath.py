@@ -459,6 +459,10 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "can someone put Otto in his heavy, the sheet is damp", [("otto-sheet", "damp")]),
         ("oak", "could somebody fetch Otto in, Fig is shivering", [("Fig", "shivering")]),
         ("oak", "would you believe it, Otto's sheet is dry", [("otto-sheet", "dry")]),
+        # where a thing of hers is, is told of no horse
+        ("oak", "took Otto's heavy off, it is soaked, Willow oil is in the tack room, cold", [
+            ("Otto", ()), ("otto-heavy", "soaked"),
+        ]),
         # back on; only this now; not got to
         ("oak", "Otto had his heavy off all afternoon, it's back on now", [("Otto", ("otto-heavy",))]),
         ("oak", "Otto's sheet is dry, it's on the rack", [("otto-sheet", "dry")]),

@@ -28,6 +28,7 @@ from bot.words.thoughts.begins import (
     worn_and_told,
 )
 from bot.words.thoughts.clauses import Clause, Thought, is_subject
+from bot.words.thoughts.hers import only_her_thing
 from bot.words.thoughts.listed import goes_on
 from bot.words.thoughts.makes_wet import makes_wet
 from bot.words.thoughts.named_at_last import picks_out
@@ -199,8 +200,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "(Lucero está bien,) ni frío ni calor, Trueno sin manta"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
-    if current.items[0].has("it") and puts_on_or_off(rest):
-        return ","  # "it's wet, tartan rug on him instead"
+    if only_her_thing(rest) or (current.items[0].has("it") and puts_on_or_off(rest)):
+        return ","  # "it's soaked, Tansy's oil is in the barn", "it's wet, tartan rug on him instead"
     if worked_or_moved(rest) and any(not (i.means or i.mark) for i in current.items):
         return ","  # "no, the tractor isn't fixed, Otto got ridden at 10"
     if sentence[at].text in ":-–—":

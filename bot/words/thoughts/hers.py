@@ -87,9 +87,11 @@ def owns(items: Sequence[Item], at: int) -> int:
 
 def only_her_thing(items: Sequence[Item]) -> bool:
     """As in "Tansy oil is in the tack room", "Pip's bucket is on the rail": where a thing is, no horse."""
-    first = next((k for k, i in enumerate(items) if i.horses or not i.has("article", "polite", "and", "but")), 0)
+    first = next((k for k, i in enumerate(items) if i.horses or not i.has("article", "polite", "and", "but")), None)
+    if first is None or not items[first].horses:
+        return False
     noun = first + (owns(items, first) or 1)
-    if not items[first].horses or noun + 2 >= len(items) or any(i.horses for i in items[noun:]):
+    if noun + 2 >= len(items) or any(i.horses for i in items[noun:]):
         return False
     thing, verb, where = items[noun : noun + 3]
     named = not (thing.means or thing.mark or thing.person) and thing.known and not thing.text.endswith(ADVERB)
