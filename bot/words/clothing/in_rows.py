@@ -3,22 +3,22 @@
 Each row is told in full, so that whoever reads on finds one thought a sentence: "Otto: heavy / Otto: stall, fine".
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import dropwhile, takewhile
 
 from bot.words.clothing.as_described import piece_of
 from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, of_clothes, predicate
 from bot.words.lookup.names import Roster
+from bot.words.thoughts.hers import PLACES
 from bot.words.thoughts.sentences import STOPS
-from bot.words.thoughts.under_heading import BULLETS, NEW_LINE
+from bot.words.thoughts.under_heading import BULLETS, NEW_LINE, marked, parts
 
 AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
 Parts = list[Sequence[Item]]
 PAUSES = frozenset(",:-–—/|=")
 ARROWS = ("→", ">")
 HEADING = ("put on", "wears", "rug", "time", "polite", "article")
-PLACES = ("place stall", "place field")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
 NOT_SO = frozenset((
@@ -59,7 +59,7 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
     """The items with each row of a table told in full; as they are where they are none."""
     rows: list[Row] = []
     rest: list[Item] = []
-    for sentence in _sentences(items):
+    for sentence in parts(items, marked(items, STOPS)):
         found = [] if rest else _rows(sentence, roster)
         rows += found
         if rest or (rows and not found and not all(i.mark for i in sentence)):
@@ -94,22 +94,6 @@ def _says(row: Row, *meanings: str) -> bool:
     return any(i.has(*meanings) for part in row.rest for i in part)
 
 
-def _sentences(items: Sequence[Item]) -> Iterator[list[Item]]:
-    """Each with the marks that end it."""
-    return _parts(items, lambda i: i.mark and i.text in STOPS)
-
-
-def _parts(items: Sequence[Item], ends: Callable[[Item], bool]) -> Iterator[list[Item]]:
-    """What stands up to each mark of this sort, with it."""
-    part: list[Item] = []
-    for item in items:
-        part.append(item)
-        if ends(item):
-            yield part
-            part = []
-    yield part
-
-
 def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
     """The rows of this sentence; none where anything else stands in it."""
     words = list(dropwhile(lambda i: i.text in BULLETS, sentence))
@@ -135,7 +119,8 @@ def _row(said: list[Item], roster: Roster) -> Row | None:
     worn: Parts = []
     rest: Parts = []
     arrow = len(said) > 1 and said[1].text in ARROWS  # between two pieces it changes one for the other
-    for cell in _parts(said[2 if arrow else 1 :], _pauses):
+    told = said[2 if arrow else 1 :]
+    for cell in parts(told, [k for k, i in enumerate(told) if _pauses(i)]):
         before = [NOTHING, *cell]  # "liner an heavy" is no article
         part = [i for k, i in enumerate(cell) if i.pieces or not (_pauses(i) or _leads(i, before[k], roster))]
         place = [i for i in part[:1] if i.has(*PLACES) and not i.has("took off")]  # "fuera la gorda" takes it off
@@ -197,7 +182,7 @@ def _clothes(part: Sequence[Item], name: Item, roster: Roster) -> bool:
 
 def _joined(part: Sequence[Item]) -> list[list[Item]]:
     """As in "imper + 100": each that is joined."""
-    joins = _parts(part, lambda i: i.has("and") and not i.pieces)
+    joins = parts(part, [k for k, i in enumerate(part) if i.has("and") and not i.pieces])
     return [[i for i in one if i.pieces or not i.has("and", "only")] for one in joins]
 
 

@@ -6,7 +6,7 @@ from bot.words.lookup.items import Item, all_mean, predicate, some_mean
 from bot.words.named.told_apart import describes, only_a_horse, said_how, told_apart
 from bot.words.named.weatherlike import SKY
 from bot.words.thoughts.sentences import REACH
-from bot.words.thoughts.under_heading import heads, marked, parts
+from bot.words.thoughts.under_heading import NEW_LINE, heads, marked, parts
 
 LIST_GAP = 4  # commas and "and"s that may stand between two names of a list
 
@@ -23,10 +23,13 @@ def one_of_list(items: Sequence[Item], named: Sequence[bool], at: int) -> bool:
 
 def opening_lines(items: Sequence[Item]) -> Collection[int]:
     """Where names open the lines of a list under a heading that tells something: "Sin manta: / - Moro / - Canela"."""
+    breaks = marked(items, "\n")
+    if not breaks:
+        return ()
     found: list[int] = []
     heading = False
     first = 0
-    for line in parts(items, marked(items, "\n")) if marked(items, "\n") else ():
+    for line in parts([*items, NEW_LINE], breaks):
         opens = next((k for k, i in enumerate(line) if not (i.mark or i.number is not None)), 0)
         if heading and line[opens].horses and line[opens + 1].mark:
             found.append(first + opens)

@@ -28,12 +28,12 @@ def under_heading(items: Sequence[Item]) -> Sequence[Item]:
     lined = _on_lines(items) if marked(items, "\n") else items
     if not marked(lined, ":,"):
         return lined
-    return list(chain.from_iterable(map(_in_one_line, parts(lined, marked(lined, STOPS)))))
+    return list(chain.from_iterable(map(_in_one_line, parts([*lined, NEW_LINE], marked(lined, STOPS)))))
 
 
 def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
-    lines = [line for line in parts(items, marked(items, "\n")) if len(line) > 1]
+    lines = [line for line in parts([*items, NEW_LINE], marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
     heading: list[Item] = []
     to_come = False
@@ -67,7 +67,7 @@ def _of_one(line: Sequence[Item]) -> bool:
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
     """A heading with all it is told of behind a colon, or one piece behind a pause."""
     at = next(iter(marked(sentence, ":,")), 0)
-    heading, rest = sentence[:at], sentence[at + 1 :]
+    heading, rest = sentence[:at], [*sentence[at + 1 :], NEW_LINE]
     if not at or sentence[-1].text == "?" or not heads(heading):
         return sentence
     pauses = [k for k, item in enumerate(rest) if item.text == "," or "and" in item.means]
@@ -81,12 +81,12 @@ def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
 
 
 def parts(items: Sequence[Item], ends: Iterable[int]) -> Iterator[list[Item]]:
-    """What stands up to each place where a part ends, the mark last."""
+    """What stands up to each place where a part ends, the mark last; and what is left behind the last of them."""
     first = 0
     for end in ends:
         yield list(items[first : end + 1])
         first = end + 1
-    yield [*items[first:], NEW_LINE]
+    yield list(items[first:])
 
 
 def marked(items: Sequence[Item], marks: Container[str]) -> list[int]:
