@@ -2605,6 +2605,7 @@ PHRASES = {
         along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
         same again with, same as
     """,
+    "does to": "",
     "helper": "",
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,

@@ -3094,6 +3094,7 @@ PHRASES = {
         por el estilo, ídem de ídem, ditto, same, y lo mismo, lo mismo digo de, igual con,
         igual para, igual va
     """,
+    "does to": "ha, han",
     "helper": "",
     "is": """
         le noté, la noté, lo noté, le noto, la noto, lo noto, le he notado, la he notado, lo he notado, la encontré,

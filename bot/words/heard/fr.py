@@ -1650,6 +1650,8 @@ PHRASES = {
         merci de ne plus mettre de couverture à, merci de ne plus mettre de couverture sur,
         merci de ne pas lui mettre de couverture, merci de ne plus lui mettre de couverture,
         ne rien mettre du tout à, pas de couverture cet hiver pour, on ne met rien à, on met rien à,
+        (ne / faut / il faut / ne faut / il ne faut) (pas / plus) mettre de (couverture / couv) (à / sur),
+        (faut / il faut / ne faut / il ne faut) (pas / plus) (couvrir / le couvrir / la couvrir),
         on ne met plus rien à, on met plus rien à, on ne met rien sur, on met rien sur,
         on ne met pas de couverture à, on met pas de couverture à, on met plus de couverture à,
         on ne met plus de couverture à, à ne pas couvrir, à ne plus couvrir, à laisser sans couverture,
@@ -2970,6 +2972,7 @@ PHRASES = {
         same pour, idem que, ibidem, rebelote pour, de même pour, c'est pareil, c'est pareil pour, pareil chez,
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
     """,
+    "does to": "a, ont",
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
