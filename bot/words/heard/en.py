@@ -2505,6 +2505,7 @@ PHRASES = {
         freezing cold out there, cold out in it
     """,
     "i": """
+        (they have / they have got / they had / he has / she has / he has got / she has got) (them / em / us) all,
         yours truly, muggins (/ here), yours truly here, this (poor / old) (groom / human),
         can not make it, will not make it, can not come in, will not be in, can not do it,
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
@@ -2607,6 +2608,13 @@ PHRASES = {
         and so was, so are, so were, and so are, and so were, so has, so did, and so did, and so does, the very same,
         along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
         same again with, same as
+    """,
+    "comes upon": """
+        but anyway, anyhow, but anyways, anyways,
+        i see, i find, only to find, i notice, i noticed, i saw, and saw, i spot, i spotted,
+        what do i (see / find), turns out, it turns out, turned out that, long story short, anyway, next thing i know,
+        i look (over / up / round / in / ) and, i looked (over / up / round / in / ) and, i turn round and, there was,
+        there stood, there stands, who do i (see / find), lo and behold
     """,
     "does to": "",
     "helper": "",
@@ -2746,6 +2754,7 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
+        when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
         just now, at lunch, at lunchtime, since last night, last night, overnight, all night, all day,
         since this morning, since yesterday, at midday, at noon, earlier, a minute ago, an hour ago,

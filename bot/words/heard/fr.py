@@ -2861,6 +2861,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
+        (ils / elles / ) (les / nous) ont (tous / toutes),
         (m'a / me / nous a / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
         {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
@@ -2971,6 +2972,13 @@ PHRASES = {
         tout pareil pour, pareillement, ditto, et aussi, lui aussi, elle aussi, eux aussi, elles aussi, same,
         same pour, idem que, ibidem, rebelote pour, de même pour, c'est pareil, c'est pareil pour, pareil chez,
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
+    """,
+    "comes upon": """
+        mais bon, mais bref, enfin bref, toujours est il que,
+        je vois, j'ai vu, je trouve, j'ai trouvé, je tombe sur, je suis tombé|e sur, je remarque, j'ai remarqué,
+        je m'aperçois, je me suis aperçu|e, je me rends compte, je me suis rendu compte, je regarde et,
+        je me retourne et, je découvre, j'ai découvert, j'aperçois, j'ai aperçu, et là je vois, et là je trouve,
+        voilà pas, v'là, ça fait, ça fait que, ça fait qu', du coup, résultat, bref, total
     """,
     "does to": "a, ont",
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
@@ -3168,6 +3176,7 @@ PHRASES = {
         j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
     """,
     "time": """
+        quand (enfin / finalement) j' (arrive / entre), quand je suis enfin (arrivé|e / entré|e),
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
