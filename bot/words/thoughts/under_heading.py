@@ -36,7 +36,7 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
     lines = [line for line in parts([*items, NEW_LINE], marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
-    heading: list[Item] = []
+    heading: Sequence[Item] = []
     untold: Callable[[Sequence[Item]], bool] = _none
     for line, behind in zip(map(without_marks, lines, [[], *lines]), [*lines[1:], []]):
         if untold(line):
