@@ -11,6 +11,7 @@ from bot.words.clothing.as_described import piece_of
 from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, of_clothes, predicate
 from bot.words.lookup.names import Roster
 from bot.words.thoughts.hers import PLACES
+from bot.words.thoughts.of_now import NOT_SO, of_now
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.under_heading import BULLETS, NEW_LINE, marked, parts
 
@@ -18,13 +19,8 @@ AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
 Parts = list[Sequence[Item]]
 PAUSES = frozenset(",:-–—/|=")
 ARROWS = ("→", ">")
-HEADING = ("put on", "wears", "rug", "time", "polite", "article")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
-NOT_SO = frozenset((
-    "if", "plan", "for later", "ahead", "question", "some day", "undo", "i mean", "yesterday", "long ago", "weekday",
-    "habit", "guess",
-))  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +60,7 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
         rows += found
         if rest or (rows and not found and not all(i.mark for i in sentence)):
             rest += sentence
-        elif not (rows or _heads(sentence)):
+        elif not (rows or of_now(sentence)):
             return items
     table = len(rows) > 1 or any(row.listed for row in rows)
     if not (table and any(row.worn or _says(row, *PLACES) for row in rows)) or any(i.text == "?" for i in items):
@@ -74,14 +70,6 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
     if any(_stall_or_rug(row, roster) for row in rows) and not any(_says(row, "place field") for row in rows):
         return items
     return [i for row in rows for i in (row.in_full() if row.plain else (*row.said, NEW_LINE))] + rest
-
-
-def _heads(sentence: Sequence[Item]) -> bool:
-    """As in "Hi all!", "On now:", "Mantas:": nothing that would make of the table what is to come."""
-    if not all(i.mark or i.has(*HEADING) for i in sentence):
-        return False
-    to_come = any(i.has("ahead") for i in sentence) and not any(i.has("put on", "wears") for i in sentence)
-    return not (to_come or any(i.has(*NOT_SO) and not i.has("ahead") for i in sentence))
 
 
 def _stall_or_rug(row: Row, roster: Roster) -> bool:
@@ -171,7 +159,8 @@ def _describes(item: Item, roster: Roster) -> bool:
     if item.mark or predicate(item):
         return False
     trade = item.has("colour", "gram", "rug") or item.kinds("kind") or item.kinds("weight")
-    return bool(item.pieces or trade) or item.number in roster.fills or (item.text in roster.words and not item.means)
+    called = item.text in roster.alone or (item.text in roster.words and not item.means)
+    return bool(item.pieces or trade or called) or item.number in roster.fills
 
 
 def _clothes(part: Sequence[Item], name: Item, roster: Roster) -> bool:

@@ -552,7 +552,7 @@ PHRASES = {
         trace mouillée, trace mouillées, traces humide, traces humides, traces d'humidité, traces mouillée,
         traces mouillées, partie humide, partie humides, partie d'humidité, partie mouillée, partie mouillées,
         parties humide, parties humides, parties d'humidité, parties mouillée, parties mouillées, coin humide,
-        coin mouillé, bas humide, dessous humide, doublure humide, doublure moite, intérieur humide,
+        coin mouillé, bas humide, dessous humide, intérieur humide,
         intérieur moite, dedans humide, a du mal à sécher, du mal à sécher, met du temps à sécher, sèche mal,
         sèche lentement, sèche doucement, peine à sécher, ont du mal à sécher
     """,

@@ -3,16 +3,17 @@
 Each that is named is given what heads it, so that whoever reads on finds one thought a name.
 """
 
-from collections.abc import Container, Iterable, Iterator, Sequence
+from collections.abc import Callable, Container, Iterable, Iterator, Sequence
 from itertools import chain
 
-from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, predicate, some_mean
+from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
+from bot.words.thoughts.of_now import AT_MOST, of_now, of_one, only_dressed, over_rows
 from bot.words.thoughts.sentences import STOPS
+from bot.words.thoughts.strange_rows import without_marks
 
 BULLETS = frozenset("-•*–—·")
 NEW_LINE = Item("\n", "\n", mark=True)
-AT_MOST = 8  # words of a heading; more is a sentence
 DONE_TO_IT = CLIPS | frozenset(
     ("clipped", "worked", "bare", "done", "took off", "put on", "brought in", "turned out", "broken")
 )
@@ -35,12 +36,17 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
     lines = [line for line in parts([*items, NEW_LINE], marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
-    heading: list[Item] = []
-    to_come = False
-    for line, behind in zip(lines, [*lines[1:], []]):
-        if to_come and _of_one(line):
+    heading: Sequence[Item] = []
+    untold: Callable[[Sequence[Item]], bool] = _none
+    for line, behind in zip(map(without_marks, lines, [[], *lines]), [*lines[1:], []]):
+        if untold(line):
             continue
-        to_come = line[-2].text == ":" and _to_come(line)
+        untold = untold if of_one(line) else _untold_under(line, behind)
+        if untold is of_one and over_rows(line, behind):
+            continue  # "Plan for tonight / Otto: heavy" asks nothing
+        if heading and _dressed_so(heading) and only_dressed(line):
+            told += line  # "Changed: / Otto → heavy" is a row, that Otto was changed is no more
+            continue
         if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
             told += _each([line], heading)
             continue
@@ -50,18 +56,28 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     return told
 
 
+def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Sequence[Item]], bool]:
+    """Which lines below this one tell nothing: under "Tomorrow:" each of a horse, under "For sale" who wears what."""
+    heading = over_rows(line, behind)
+    if (heading or line[-2].text == ":") and _to_come(line):
+        return of_one
+    return only_dressed if heading and not of_now(line) and not heads(line) else _none
+
+
+def _dressed_so(heading: Sequence[Item]) -> bool:
+    return some_mean(heading, "done", "swapped", "put on", "wears")
+
+
+def _none(line: Sequence[Item]) -> bool:
+    return not line
+
+
 def _to_come(line: Sequence[Item]) -> bool:
-    """As in "Tomorrow:", "Pour ce soir :": nothing under it is so yet."""
+    """As in "Tomorrow:", "Pour ce soir :", "Still to change:": nothing under it is so yet."""
     words = [i for i in line if not i.mark]
-    if not all_mean(words, "ahead", "ask today", *SMALL_OF_A_PLAN):
+    if not all_mean(words, "ahead", "ask today", "ask left", *SMALL_OF_A_PLAN):
         return False
-    return any(i.has("plan", "for later") or (i.has("ask today") and not i.has("time")) for i in words)
-
-
-def _of_one(line: Sequence[Item]) -> bool:
-    """As in "- Otto: heavy": a line that opens with a horse or its piece."""
-    opens = next((i for i in line if not (i.mark or i.number is not None or i.has("article"))), NOTHING)
-    return bool(opens.horses) or opens.piece is not None
+    return any(i.has("plan", "for later", "ask left") or (i.has("ask today") and not i.has("time")) for i in words)
 
 
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
