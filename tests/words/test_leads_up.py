@@ -30,6 +30,9 @@ from tests.words.saying import said, told
             "shivering, a tremble all down his sides, and the vicar thought so too",
             [("Otto", "shivering")],
         ),
+        ("oak", "the bus was late and when I got down there I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "busy day, but I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "stripped Lady Grey, all but the sheet", [("Lady Grey", ("grey-sheet",))]),
         (
             "encina",
             "Salgo de casa sin paraguas y me pongo como una sopa, y cuando por fin llego me encuentro a Canela "
@@ -48,6 +51,12 @@ from tests.words.saying import said, told
             "Llevo toda la mañana con el fontanero y mi suegra, pero oye, he sacado a Moro al prado",
             [("Moro", "field")],
         ),
+        (
+            "encina",
+            "Venía con prisa por lo del dentista y cuando por fin llego le he puesto el impermeable a Trueno",
+            [("Trueno", ("trueno-impermeable",))],
+        ),
+        ("chenaie", "vous n'allez pas me croire, la grosse d'Étoile est trempée", [("etoile-grosse", "soaked")]),
         (
             "chenaie",
             "La petite du samedi ne voulait pas descendre, elle pleurait presque, ça fait que Perle a travaillé une "

@@ -2597,6 +2597,8 @@ PHRASES = {
     """,
     "of": "of, for, from, belonging to",
     "and": """
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
         and, &, +, plus, then, with, along with, together with, as well as
     """,
     "but": """
@@ -2610,6 +2612,9 @@ PHRASES = {
         same again with, same as
     """,
     "comes upon": """
+        oh yes, oh yeah, oh and, but oh yes,
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
         but anyway, anyhow, but anyways, anyways,
         i see, i find, only to find, i notice, i noticed, i saw, and saw, i spot, i spotted,
         what do i (see / find), turns out, it turns out, turned out that, long story short, anyway, next thing i know,
@@ -2754,6 +2759,8 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
         when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
         just now, at lunch, at lunchtime, since last night, last night, overnight, all night, all day,
@@ -2872,6 +2879,7 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
+        you will (not / never) believe (this / it / the day i have had / ), you will never guess,
         aye aye captain, aye aye cap,
         haybell,
         lol, lmao, lolz, rofl, hehe,

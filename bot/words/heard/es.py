@@ -3073,6 +3073,7 @@ PHRASES = {
         de, del, para, a, al, de la, de el, de los, de las
     """,
     "and": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
         y, e, &, +, con, más, además, y también, e incluso, más el, más la, junto con, junto a, así como,
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
@@ -3096,6 +3097,7 @@ PHRASES = {
         igual para, igual va
     """,
     "comes upon": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
         pero oye, pero bueno, pero nada, bueno pues nada, y encima,
         veo, me veo, vi, he visto, me encuentro, me encontré, me he encontrado, encuentro, me topo con, me topé con,
         me he topado con, me fijo en, me he fijado en, me doy cuenta de, me di cuenta de, me he dado cuenta de,
@@ -3243,6 +3245,7 @@ PHRASES = {
         toca / le tocaba), por acá
     """,
     "time": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
         al ir a (coger / buscar / recoger / echar / dar / dejar),
         cuando (por fin / al fin / ya) (llego / llegué / he llegado / entro / entré / he entrado / subo / bajo),
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
@@ -3335,6 +3338,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        no (os / te) lo (vais / vas) a creer, no se lo van a creer, no os lo creéis,
         me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
         ay que, ay por favor que, de la ronda, en la ronda, de paso,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,

@@ -2954,6 +2954,7 @@ PHRASES = {
     "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre, l'autre, c'te, c't",
     "of": "de, du, d', des, pour, à, au, aux",
     "and": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
         et, &, +, plus, avec, puis, puis aussi, ainsi que, ainsi qu', et aussi, et puis aussi, et en plus,
         et pis, de même que
     """,
@@ -2974,6 +2975,7 @@ PHRASES = {
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
     """,
     "comes upon": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
         mais bon, mais bref, enfin bref, toujours est il que,
         je vois, j'ai vu, je trouve, j'ai trouvé, je tombe sur, je suis tombé|e sur, je remarque, j'ai remarqué,
         je m'aperçois, je me suis aperçu|e, je me rends compte, je me suis rendu compte, je regarde et,
@@ -3176,6 +3178,7 @@ PHRASES = {
         j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
     """,
     "time": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
         quand (enfin / finalement) j' (arrive / entre), quand je suis enfin (arrivé|e / entré|e),
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
@@ -3235,6 +3238,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        vous n'allez pas (me croire / y croire / le croire), tu vas pas me croire, vous allez pas me croire,
         (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
         (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
         (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,
