@@ -30,7 +30,7 @@ from tests.words.saying import said, told
             "shivering, a tremble all down his sides, and the vicar thought so too",
             [("Otto", "shivering")],
         ),
-        ("oak", "the bus was late and when I got down there I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
+        ("oak", "the bus was late, and when I got in I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
         ("oak", "busy day, but I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
         ("oak", "stripped Lady Grey, all but the sheet", [("Lady Grey", ("grey-sheet",))]),
         (
