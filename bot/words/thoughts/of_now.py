@@ -23,6 +23,8 @@ CALLED = frozenset(word for words in ROUNDS.values() for word in plain(words).sp
 
 def of_now(heading: Sequence[Item]) -> bool:
     """As in "Hi all!", "On now:", "Round 2, top field": nothing that would make of the list what is to come."""
+    if len(heading) > 2 * AT_MOST:
+        return False
     means = meanings_of(heading)
     told = not means.isdisjoint(DRESSED)
     round_ = any(_called(i) and not i.means for i in heading)
