@@ -25,7 +25,8 @@ class Decision:
     be most comfortable if changing and wishes were free, and what it would save [cold degree-hours]. later_heat: worst
     heat margin in the same outfit through the next window. wet: the horse comes in wet. unjudged: hours no forecast
     covered.
-    absent: own pieces that could not be used.
+    absent: own pieces that could not be used. as_found: nobody said what the horse wears and nothing is known of the
+    weather: taking it off would be a guess.
     """
 
     wearer: Wearer
@@ -47,16 +48,12 @@ class Decision:
     wet: bool
     unjudged: tuple[int, ...]
     absent: tuple[Piece, ...]
+    as_found: bool
 
     @property
     def changes(self) -> bool:
         """Whether somebody has to change clothes; so too where nobody said what the horse wears."""
         return not self.as_found and self.before != frozenset(self.outfit.ids)
-
-    @property
-    def as_found(self) -> bool:
-        """Nobody said what the horse wears and nothing is known of the weather: taking it off would be a guess."""
-        return self.before is None and self.cold is None and not self.outfit.pieces
 
     @property
     def eased(self) -> float:
@@ -94,6 +91,7 @@ def decide(priced: Priced, window: int, path: tuple[int, ...], view: Outlook) ->
         wet=wearer.wet_hair if window == 0 else int(row[path[window]]) != int(priced.cases[window][0][path[window]]),
         unjudged=tuple(stand.hours[np.isnan(stand.cold[case])].tolist()),
         absent=_absent(priced, window),
+        as_found=_left_as_found(priced, window, path),
     )
 
 

@@ -110,7 +110,9 @@ def left_lines(state: State, sheet: Sheet | None, tongue: Voice) -> Iterable[str
     todo = [name for name in standing.wear if name not in standing.done]
     must = [n for n in todo if changing is None or n in changing]
     round_ = capital(tongue.round(standing.round))
-    if not must:
+    if not must and changing is not None and changing.isdisjoint(standing.wear):
+        yield tongue.say("none to do", round=round_)
+    elif not must:
         yield tongue.say("all done", round=round_)
     else:
         yield tongue.say("left", round=round_, names=tongue.names(must))

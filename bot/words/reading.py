@@ -48,6 +48,7 @@ from bot.words.thoughts.cutting import cut
 from bot.words.thoughts.elsewhere import without_strange_horses
 from bot.words.thoughts.hers import in_hers
 from bot.words.thoughts.him_too import listed_again
+from bot.words.thoughts.leads_up import without_lead
 from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.thoughts.sentences import sentences
 from bot.words.thoughts.supposed import NO_NEWS, hangs, no_news, supposes
@@ -168,7 +169,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
     """One sentence, without what only leads up to it."""
-    told = without_asides(without_opening(sentence))
+    told = without_asides(without_opening(sentence if marked else without_lead(sentence)))
     if not meanings_of(told).isdisjoint(BESIDE_OTHERS):
         told = as_excepted(without_neighbours(told))
     read_sentence(told, telling, marked=marked)

@@ -130,6 +130,15 @@ def test_who_is_left_counts_nobody_done_that_nobody_said(ask: Callable[..., str]
     assert ask("left").splitlines() == ["Morning, still to do: Juniper, Otis and Pip.", "Done: Maple and Clover."]
 
 
+def test_who_is_left_says_so_where_nobody_changes(sheet: Sheet, state: State, farm: Barn) -> None:
+    """Nobody said that anybody is done, and nobody has to be."""
+    still = [replace(h, windows=tuple(replace(w, change=False) for w in h.windows)) for h in sheet.horses]
+    as_it_is, undone = replace(sheet, horses=tuple(still)), replace(state.standing, done=frozenset())
+    asked = (Asked("left"), as_it_is, replace(state, standing=undone), farm)
+    assert answer.answer(*asked, THEO, NINE) == "Morning: nobody changes."
+    assert answer.answer(*asked, MAELLE, NINE) == "Matin : personne ne change."
+
+
 def test_drying_tells_when_and_where_and_what_is_torn(ask: Callable[..., str]) -> None:
     """A time on the half hour, for nobody knows it better."""
     assert ask("drying").splitlines() == [

@@ -73,3 +73,29 @@ def test_it_is_the_piece_just_moved(text: str, expected: list[tuple[object, ...]
 def test_a_frequent_word_is_no_slip_of_the_trades(name: str, text: str) -> None:
     """Hoses are no holes, calls no galls: what looks like a word of the tables, but is one of its own."""
     assert not said(text, name).events
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "swapped fig 2 his hvy cos its gonna b cold l8r", [("Fig", ("fig-heavy",))]),
+        ("oak", "otto proper swty 2day", [("Otto", "sweating")]),
+        ("oak", "otto shvrng pls some1 come", [("Otto", "shivering")]),
+        ("oak", "ottos hvy is trn", [("otto-heavy", "torn")]),
+        ("oak", "is it gna rain 2moro", [("forecast",)]),
+        ("oak", "got 2 go 2 the dentist l8r m8", []),
+        ("oak", "fed otto 2 scoops", []),
+        ("encina", "moro perfe, seco y calentito", [("Moro", "comfortable")]),
+        ("encina", "paloma tien frio n l prado", [("Paloma", "cold")]),
+        ("encina", "le e qitao la mnta a nube xq staba sudada", [("Nube", ()), ("Nube", "sweating")]),
+        ("encina", "todo perfe x aki", []),
+        ("encina", "perfe grax", []),
+        ("chenaie", "perle tb, ri1 a dire", [("Perle", "comfortable")]),
+        ("chenaie", "ulysse tranble ds le pré", [("Ulysse", "shivering")]),
+        ("chenaie", "il va geler 2main ?", [("forecast",)]),
+        ("chenaie", "ct tro bi1 le cours", []),
+    ],
+)
+def test_numbers_for_sounds_and_dropped_vowels(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """As thumbs text; a number of things stays a number."""
+    assert told(said(text, name)) == expected

@@ -9,6 +9,14 @@ from tests.words.saying import said, told
     ("name", "text", "expected"),
     [
         ("oak", "Shivering:\n- Otto\n- Fig", [("Otto", "shivering"), ("Fig", "shivering")]),
+        ("oak", "In:\nOtto\nFig\nOut:\nTucker", [("Otto", "stall"), ("Fig", "stall"), ("Tucker", "field")]),
+        ("encina", "Dentro:\nCanela\nMoro\nFuera:\nNube", [("Canela", "stall"), ("Moro", "stall"), ("Nube", "field")]),
+        ("oak", "Off: Clem's sheet, Fig's stable rug\nOn: Fig's heavy", [
+            ("Clementine", ()), ("Fig", ("fig-heavy",)),
+        ]),
+        ("encina", "Cosidas y listas:\n- manta roja\n- forro azul", [
+            ("nube-manta", "in service"), ("canela-forro", "in service"),
+        ]),
         ("oak", "Clipped today:\n- Willow, trace\n- Otto, bib", [("Willow", "trace"), ("Otto", "bib")]),
         ("oak", "Clips:\nOtto - bib\nWillow - trace", [("Otto", "bib"), ("Willow", "trace")]),
         ("oak", "Wet rugs:\nOtto's heavy\nTucker's liner", [("otto-heavy", "wet"), ("tucker-liner", "wet")]),
@@ -103,4 +111,61 @@ def test_under_another_day_nothing_is_so_yet(name: str, text: str) -> None:
 )
 def test_what_is_so_now_is_told_all_the_same(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """Of this morning, with a verb of its own, or behind a line of another sort."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Changed:\nOtto -> sheet\nFig => heavy", [("Otto", ("otto-sheet",)), ("Fig", ("fig-heavy",))]),
+        ("oak", "Round 2, top field\nOtto: heavy\nFig: cooler", [
+            ("Otto", ("otto-heavy",)), ("Fig", ("fig-cooler",)),
+        ]),
+        ("oak", "They're now in\nOtto: heavy\nFig: nothing", [("Otto", ("otto-heavy",)), ("Fig", ())]),
+        ("encina", "Cambiados ya:\nCanela -> gorda\nMoro -> 100", [
+            ("Canela", ("canela-gorda",)), ("Moro", ("moro-100",)),
+        ]),
+        ("encina", "Llevan ahora:\nCanela, la gorda\nMoro, nada", [("Canela", ("canela-gorda",)), ("Moro", ())]),
+        ("chenaie", "Fait :\nPerle > 250\nFilou > polaire", [
+            ("Perle", ("perle-outdoor",)), ("Filou", ("filou-polaire",)),
+        ]),
+        ("chenaie", "Tour 7h\n- Étoile : transpire\n- Perle : RAS\n- Ulysse : imper humide", [
+            ("Étoile", "sweating"), ("Perle", "comfortable"), ("ulysse-impermeable", "damp"),
+        ]),
+        ("oak", "Rugs for sale:\nOtto: heavy\nFig: cooler", []),
+        ("oak", "To pack for the show\nOtto - heavy\nFig - cooler", []),
+        ("oak", "If it snows:\nOtto: heavy\nFig: stable rug", []),
+        ("oak", "Plan for tonight\nOtto: heavy\nFig: cooler", []),
+        ("oak", "Still to change:\nOtto\nFig", []),
+        ("encina", "Mantas en venta:\nCanela: gorda\nMoro: 100", []),
+        ("encina", "Para el concurso\nCanela: gorda\nMoro: 100", []),
+        ("encina", "Plan de esta noche\nCanela: gorda\nMoro: 100", []),
+        ("chenaie", "À commander\nPerle : 250\nCaramel : 200", []),
+        ("chenaie", "S'il gèle :\nPerle : 250\nCaramel : 200", []),
+        ("chenaie", "Plan de ce soir\nPerle : 250\nCaramel : 200", []),
+        ("oak", "Rugs for sale:\nOtto: heavy\nFig: sweaty", [("Fig", "sweating")]),
+        ("oak", "Fields from Monday\nOtto -> top field\nFig -> paddock", []),
+        ("chenaie", "Prés à partir de lundi\nPerle -> pré du haut\nFilou -> pré du bas", []),
+    ],
+)  # fmt: skip
+def test_the_heading_says_whether_it_is_worn_now(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """A round, a place, a time or what was done; under anything else, who has which piece tells nothing."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Otto: fine\nthe new horse - sweaty", [("Otto", "comfortable")]),
+        ("oak", "green rug - dry\nhosepipe - soaked", [("tucker-250", "dry")]),
+        ("encina", "Moro: bien\nel caballo nuevo - sudado", [("Moro", "comfortable")]),
+        ("chenaie", "Perle : bien\nle nouveau : en sueur", [("Perle", "comfortable")]),
+        ("oak", "Otto: in\nears: cold", [("Otto", "stall"), ("Otto", "cold")]),
+        ("oak", "Otto: in\nUpdate: sweaty now", [("Otto", "stall"), ("Otto", "sweating")]),
+    ],
+)
+def test_a_row_of_what_is_not_ours_tells_nothing_of_the_row_above(
+    name: str, text: str, expected: list[tuple[object, ...]]
+) -> None:
+    """But a part of the horse, or how it is by now, does."""
     assert told(said(text, name)) == expected

@@ -45,6 +45,10 @@ from tests.words.saying import said, told
         ("chenaie", "Perle 250 ok, Filou nu ok", [
             ("Perle", ("perle-outdoor",)), ("Perle", "comfortable"), ("Filou", ()), ("Filou", "comfortable"),
         ]),
+        ("encina", "Dejo puesto: Canela gorda, Moro 100", [("Canela", ("canela-gorda",)), ("Moro", ("moro-100",))]),
+        ("oak", "Otto / heavy / torn\nFig / cooler / dry", [("otto-heavy", "torn"), ("fig-cooler", "dry")]),
+        ("chenaie", "Ulysse / imper / déchiré", [("ulysse-impermeable", "torn")]),
+        ("oak", "Hay nets tonight\nOtto 2\nTucker 3 soaked", []),
         # one row is none, nor is anything of another sort
         ("oak", "Otto heavy", []),
         ("oak", "Otto grey, Fig bay", []),

@@ -295,3 +295,27 @@ def test_mine_is_the_speakers_horse_where_nothing_else_was_spoken_of(text: str, 
     here = barn("encina")
     owner = next(h.owner for h in here.horses if h.owner)
     assert bool(subjects(said_in(here, text, owner).events)) == meant
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "word"),
+    [
+        ("chenaie", "Caramele en sueur ce matin", "Caramele"),
+        ("chenaie", "Tour 7h\n- Caramele : transpire", "Caramele"),
+        ("chenaie", "Ulisse grelotte dans le pré", ""),
+        ("chenaie", "perce tremble de froid", "perce"),
+        ("encina", "canelo tirita", "canelo"),
+        ("oak", "Tuckera is shivering", "Tuckera"),
+    ],
+)
+def test_another_sex_or_another_word_is_asked_about(name: str, text: str, word: str) -> None:
+    """It may be a horse that is not here; a plain slip of the finger is taken."""
+    heard = said(text, name)
+    assert (heard.ask.word if heard.ask else "") == word
+    assert bool(heard.events) != bool(word)
+
+
+@pytest.mark.parametrize("text", ["je perce, je tremble de froid", "ça perce", "toujours en sueur ?"])
+def test_a_word_that_does_not_open_what_only_a_horse_does_is_a_word(text: str) -> None:
+    """Nobody is asked about."""
+    assert said(text, "chenaie").chatter

@@ -228,6 +228,8 @@ from tests.words.saying import said, told
         ("Perle ne reste plus nue cette saison, elle est trop vieille", [("Perle", False)]),
         ("Perle ne doit plus rester à poil", [("Perle", False)]),
         ("Perle restera nue cette année", [("Perle", True)]),
+        ("Ne plus mettre de couverture à Filou, merci", [("Filou", True)]),
+        ("il faut pas mettre de couverture à Filou si elle est mouillée", []),
         # the round, said behind it; an e that nobody hears; an apostrophe lost
         ("Filou et Perle c'est fait pour la tournée du soir", [(("Filou", "Perle"),)]),
         ("à ma ronde de ce matin Perle transpirait", [("Perle", "sweating")]),

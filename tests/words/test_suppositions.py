@@ -97,7 +97,7 @@ ONLY_SPOKEN_OF = {
         "selling Otto's heavy, any takers", "Otto hates his heavy", "Otto's heavy fits Fig",
         "remember to take Otto's sheet off", "you can take the sheet off Otto when it stops",
         "going to swap Otto's sheet for the heavy later", "Otto's heavy off tomorrow", "leave the heavy on Otto",
-        "Fig could wear Otto's sheet",
+        "Fig could wear Otto's sheet", "by summer they're all naked", "come spring Otto is naked",
     ),
     "encina": (
         "luego le pongo la gorda a Canela", "ponedle la gorda a Canela", "¿le quito la gorda a Canela?",

@@ -385,7 +385,11 @@ from tests.words.saying import said, told
         ("encina", "Empapada, Canela ha entrado del prado", [("Canela", "wet")]),
         ("chenaie", "Trempée, Perle est revenue du pré", [("Perle", "wet")]),
         # what came off from below another, what the speaker found
-        ("oak", "pulled the liner out from under Tucker's sheet", [("Tucker", ())]),
+        ("oak", "pulled the liner out from under Tucker's sheet", [("Tucker", ("tucker-sheet",))]),
+        ("oak", "pulled the sheet off over Lady Grey's liner", [("Lady Grey", ("grey-liner",))]),
+        ("encina", "le quité a Canela la gorda de encima del forro", [("Canela", ("canela-forro",))]),
+        ("encina", "le puse a Canela la gorda encima del forro", [("Canela", ("canela-forro", "canela-gorda"))]),
+        ("chenaie", "j'ai enlevé la sous-couverture de sous la couverture d'Étoile", [("Étoile", ())]),
         ("oak", "Lady Grey's liner came off from under her sheet", [("Lady Grey", ("grey-sheet",))]),
         ("oak", "took the liner off from under Lady Grey's sheet", [("Lady Grey", ("grey-sheet",))]),
         ("oak", "I found two rub marks on Otto's shoulders, Fig is cold", [("Otto", "rubbed"), ("Fig", "cold")]),

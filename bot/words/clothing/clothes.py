@@ -158,9 +158,18 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
 
 
 def _only_told(items: Sequence[Item], at: int, end: int) -> bool:
-    """As in "(ok but) medium torn": nothing else is said, up to the next pause."""
+    """As in "(ok but) medium torn", "tartan - wet": nothing else is said, up to the next pause."""
     opens = at == 0 or items[at - 1].mark or items[at - 1].has("and", "but")
-    return opens and _only_that_said(items, end)
+    row = ROW if at and items[at - 1].text == "," else (*ROW, ",")
+    parted = end < len(items) and items[end].text in row
+    return opens and (_only_that_said(items, end + parted) or _whole_line(items, at, end))
+
+
+def _whole_line(items: Sequence[Item], at: int, end: int) -> bool:
+    """As in "To the wash: / - tartan / - fleece": a line of a list, and nothing else on it."""
+    before = items[at - 2 : at]
+    first = bool(before) and (before[-1].text == "\n" or (before[-1].mark and before[0].text == "\n"))
+    return first and (end >= len(items) or items[end].text == "\n")
 
 
 def _of_a_nickname(items: Sequence[Item], at: int, roster: Roster) -> bool:

@@ -186,6 +186,8 @@ MEANINGS = {
     "and": "joins",
     "but": "begins another thought",
     "too": "the same of another horse",
+    "comes upon": "what a tale leads up to follows: '(the gate was stuck, and then) I see Pip shivering'",
+    "does to": "before a participle: what its subject does to another; 'has wet ears' is no verb",
     "helper": "stands before a participle, which without its accent is none (French)",
     "is": "forms of to be, to seem, to come",
     "link": "small words that change nothing",

@@ -2135,6 +2135,9 @@ PHRASES = {
         gets hot, never sweats, always sweats, tends to, prone to, used to sweat, for a laugh,
         in january, in february, in march, in april, in may, in june, in july, in august, in september,
         in october, in november, in december, in summer, in winter, in spring, in autumn, in the fall,
+        (by / come) (summer / winter / spring / autumn / midsummer / easter / christmas),
+        (by / come) (january / february / march / april / may / june / july),
+        (by / come) (august / september / october / november / december),
         never fails, without fail, never ever, always has, always was, always been, always gets,
         always does, like always, tends to get, gets sweaty, gets sweaty when, gets cold when,
         gets hot when, gets wet when, sweats when, sweats easily, sweats up when, sweats up easily,
@@ -2502,6 +2505,7 @@ PHRASES = {
         freezing cold out there, cold out in it
     """,
     "i": """
+        (they have / they have got / they had / he has / she has / he has got / she has got) (them / em / us) all,
         yours truly, muggins (/ here), yours truly here, this (poor / old) (groom / human),
         can not make it, will not make it, can not come in, will not be in, can not do it,
         i, we, you, someone, somebody, anyone, anybody, me, us, my, our, your, mine, im, ive, weve,
@@ -2593,6 +2597,8 @@ PHRASES = {
     """,
     "of": "of, for, from, belonging to",
     "and": """
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
         and, &, +, plus, then, with, along with, together with, as well as
     """,
     "but": """
@@ -2605,6 +2611,17 @@ PHRASES = {
         along with, together with, as well as, likewise for, ditto for, same goes for, same story with, same story for,
         same again with, same as
     """,
+    "comes upon": """
+        oh yes, oh yeah, oh and, but oh yes,
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
+        but anyway, anyhow, but anyways, anyways,
+        i see, i find, only to find, i notice, i noticed, i saw, and saw, i spot, i spotted,
+        what do i (see / find), turns out, it turns out, turned out that, long story short, anyway, next thing i know,
+        i look (over / up / round / in / ) and, i looked (over / up / round / in / ) and, i turn round and, there was,
+        there stood, there stands, who do i (see / find), lo and behold
+    """,
+    "does to": "",
     "helper": "",
     "is": """
         is, are, was, were, be, been, being, 's, has, have, had, got, gotten, getting, looks, looked,
@@ -2742,6 +2759,9 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
+        and (when / by the time) i (finally / eventually / ) (got / get / came / had got)
+        (here / there / in / down / up / back / out / down there / up there / up here / home),
+        when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
         just now, at lunch, at lunchtime, since last night, last night, overnight, all night, all day,
         since this morning, since yesterday, at midday, at noon, earlier, a minute ago, an hour ago,
@@ -2859,6 +2879,7 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
+        you will (not / never) believe (this / it / the day i have had / ), you will never guess,
         aye aye captain, aye aye cap,
         haybell,
         lol, lmao, lolz, rofl, hehe,

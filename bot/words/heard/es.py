@@ -2942,6 +2942,7 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
+        (los / las / nos / ) (tiene / tienen) a (todos / todas / tos / toas),
         (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe),
         (la / el) aquí presente,
         mi (menda / persona / cuerpo serrano),
@@ -3072,6 +3073,7 @@ PHRASES = {
         de, del, para, a, al, de la, de el, de los, de las
     """,
     "and": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
         y, e, &, +, con, más, además, y también, e incluso, más el, más la, junto con, junto a, así como,
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
@@ -3094,6 +3096,15 @@ PHRASES = {
         por el estilo, ídem de ídem, ditto, same, y lo mismo, lo mismo digo de, igual con,
         igual para, igual va
     """,
+    "comes upon": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
+        pero oye, pero bueno, pero nada, bueno pues nada, y encima,
+        veo, me veo, vi, he visto, me encuentro, me encontré, me he encontrado, encuentro, me topo con, me topé con,
+        me he topado con, me fijo en, me he fijado en, me doy cuenta de, me di cuenta de, me he dado cuenta de,
+        miro y, me asomo y, me he asomado y, me giro y, resulta, resulta que, total que, total, en fin que,
+        y ahí estaba, y allí estaba, ahí estaba, allí estaba, me la encuentro, me lo encuentro
+    """,
+    "does to": "ha, han",
     "helper": "",
     "is": """
         le noté, la noté, lo noté, le noto, la noto, lo noto, le he notado, la he notado, lo he notado, la encontré,
@@ -3234,6 +3245,9 @@ PHRASES = {
         toca / le tocaba), por acá
     """,
     "time": """
+        y cuando (por fin / al fin / ya / ) (llego / llegué / he llegado / entro / he entrado),
+        al ir a (coger / buscar / recoger / echar / dar / dejar),
+        cuando (por fin / al fin / ya) (llego / llegué / he llegado / entro / entré / he entrado / subo / bajo),
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,
         a mediodía, toda la noche, todo el día, desde anoche, desde esta mañana, anoche, hace un rato,
         hace una hora, hace poco, hace horas, por la noche, por la mañana, por la tarde, temprano, ya, mediodía,
@@ -3324,6 +3338,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        no (os / te) lo (vais / vas) a creer, no se lo van a creer, no os lo creéis,
         me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
         ay que, ay por favor que, de la ronda, en la ronda, de paso,
         solo quería deciros que, solo quería decirles que, quería deciros que, quería decirles que,

@@ -552,7 +552,7 @@ PHRASES = {
         trace mouillée, trace mouillées, traces humide, traces humides, traces d'humidité, traces mouillée,
         traces mouillées, partie humide, partie humides, partie d'humidité, partie mouillée, partie mouillées,
         parties humide, parties humides, parties d'humidité, parties mouillée, parties mouillées, coin humide,
-        coin mouillé, bas humide, dessous humide, doublure humide, doublure moite, intérieur humide,
+        coin mouillé, bas humide, dessous humide, intérieur humide,
         intérieur moite, dedans humide, a du mal à sécher, du mal à sécher, met du temps à sécher, sèche mal,
         sèche lentement, sèche doucement, peine à sécher, ont du mal à sécher
     """,
@@ -1650,6 +1650,8 @@ PHRASES = {
         merci de ne plus mettre de couverture à, merci de ne plus mettre de couverture sur,
         merci de ne pas lui mettre de couverture, merci de ne plus lui mettre de couverture,
         ne rien mettre du tout à, pas de couverture cet hiver pour, on ne met rien à, on met rien à,
+        (ne / faut / il faut / ne faut / il ne faut) (pas / plus) mettre de (couverture / couv) (à / sur),
+        (faut / il faut / ne faut / il ne faut) (pas / plus) (couvrir / le couvrir / la couvrir),
         on ne met plus rien à, on met plus rien à, on ne met rien sur, on met rien sur,
         on ne met pas de couverture à, on met pas de couverture à, on met plus de couverture à,
         on ne met plus de couverture à, à ne pas couvrir, à ne plus couvrir, à laisser sans couverture,
@@ -2859,6 +2861,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
+        (ils / elles / ) (les / nous) ont (tous / toutes),
         (m'a / me / nous a / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
         {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
         je, j', nous, tu, vous, moi, toi, mon, ma, mes, ton, ta, tes, notre, nos, votre, vos, suis, sommes, ai,
@@ -2951,6 +2954,7 @@ PHRASES = {
     "article": "le, la, les, l', un, une, des, du, au, aux, ce, cette, ces, cet, autre, l'autre, c'te, c't",
     "of": "de, du, d', des, pour, à, au, aux",
     "and": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
         et, &, +, plus, avec, puis, puis aussi, ainsi que, ainsi qu', et aussi, et puis aussi, et en plus,
         et pis, de même que
     """,
@@ -2970,6 +2974,15 @@ PHRASES = {
         same pour, idem que, ibidem, rebelote pour, de même pour, c'est pareil, c'est pareil pour, pareil chez,
         idem chez, idem avec, pareil avec, pareil du côté de, mêmement
     """,
+    "comes upon": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
+        mais bon, mais bref, enfin bref, toujours est il que,
+        je vois, j'ai vu, je trouve, j'ai trouvé, je tombe sur, je suis tombé|e sur, je remarque, j'ai remarqué,
+        je m'aperçois, je me suis aperçu|e, je me rends compte, je me suis rendu compte, je regarde et,
+        je me retourne et, je découvre, j'ai découvert, j'aperçois, j'ai aperçu, et là je vois, et là je trouve,
+        voilà pas, v'là, ça fait, ça fait que, ça fait qu', du coup, résultat, bref, total
+    """,
+    "does to": "a, ont",
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """
         est, sont, a, ont, semble, semblent, paraît, paraissent, a l'air, ont l'air, reste, est rentré||e,
@@ -3165,6 +3178,8 @@ PHRASES = {
         j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
     """,
     "time": """
+        et quand (j'arrive / j'arrive enfin / j'entre / je suis arrivé|e / je suis enfin arrivé|e),
+        quand (enfin / finalement) j' (arrive / entre), quand je suis enfin (arrivé|e / entré|e),
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,
         maintenant, aujourd'hui, ce soir, ce matin, cet après midi, cette nuit, en ce moment, là, tout de suite,
@@ -3223,6 +3238,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        vous n'allez pas (me croire / y croire / le croire), tu vas pas me croire, vous allez pas me croire,
         (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
         (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
         (si / au cas où) quelqu'un (demande / en a besoin / se demande), (si / au cas où) vous en avez besoin,

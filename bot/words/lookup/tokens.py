@@ -5,12 +5,13 @@ import unicodedata
 from functools import lru_cache
 from typing import NamedTuple
 
-# end of line | dots | time of day | number | word with inner apostrophes | any other mark
-PIECE = re.compile(r"\n|\.{2,}|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
+# end of line | dots | arrow | time of day | number | word with inner apostrophes | any other mark
+PIECE = re.compile(r"\n|\.{2,}|[-=]+>|\d{1,2}[:h]\d\d|\d+(?:[.,]\d+)?|[^\W\d_]+(?:['’`´][^\W\d_]+)*|[^\s\w]|_")
 APOSTROPHE = re.compile(r"['’`´]")
 PLAIN_PHRASE = re.compile(r"[a-z]+( [a-z]+)*").fullmatch
 ACCENTS = re.compile("[\u0300-\u036f]+")
 HYPHENS = "-‐‑_"
+TYPED_AS = {"..": "…", "->": "→", "--": "→", "=>": "→", "==": "→"}  # what marks of several signs begin with
 APOSTROPHES = frozenset("'’`´")
 LETTERS = {"ø": "o", "ł": "l", "đ": "d", "œ": "oe", "æ": "ae", "ı": "i"}
 
@@ -76,7 +77,7 @@ def tokenise(text: str) -> list[Token]:
         else:
             inside = _inside_word(text, start, raw)
             if not inside:
-                tokens.append(Token("…" if raw.startswith("..") else raw, raw, start, end, "mark"))
+                tokens.append(Token(TYPED_AS.get(raw[:2], raw), raw, start, end, "mark"))
             tied = inside and raw in HYPHENS
     return tokens
 

@@ -4,6 +4,8 @@ years              a year that is over
 elsewhere          horses of other people and other places, told by their kind
 came_for           whom somebody came for, passed, or went with: told nothing of
 hers               what is a horse's, and not the horse: "Maple's halter", "Maple's new saddle fitter"
+of_now             what stands over a list: whether what is below is worn now
+strange_rows       rows of what is none of ours
 under_heading      a list under a heading: each line tells what the heading says
 sentences          where each ends, and whether it is marked as a question
 asides             what only tells which horse is meant

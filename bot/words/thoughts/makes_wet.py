@@ -4,18 +4,15 @@ from collections.abc import Sequence
 
 from bot.words.lookup.items import Item
 
-HAS = ("ha", "han", "a", "ont")  # Spanish and French; "has wet ears" is no verb
-TO = ("a", "al")  # Spanish, before an animal or a person
-
 
 def makes_wet(items: Sequence[Item], at: int, behind: Item | None) -> bool:
     """Whether the word at this place is what its subject does to what stands behind; "se ha mojado" is not.
 
     behind: the next word, which may be of another thought yet.
     """
-    if behind is None or not at or items[at - 1].text not in HAS or not items[at].has("damp", "wet", "soaked"):
+    if behind is None or not at or not items[at - 1].has("does to") or not items[at].has("damp", "wet", "soaked"):
         return False
     if behind.has("time"):
         return False  # "a mouillé la nuit"
-    another = bool(behind.horses) or behind.piece is not None or behind.text in TO
+    another = bool(behind.horses) or behind.piece is not None or behind.has("toward")
     return another or behind.has("article", "her", "i", "kin")

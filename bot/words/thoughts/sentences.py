@@ -17,13 +17,19 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
     for stop in [*(sorted({*marks, *anew}) if anew else marks), len(items)]:
         while first + REACH < stop:
-            yield items[first : first + REACH], opened
-            first, opened = first + REACH, False
+            pause = _last_pause(items, first + REACH)
+            yield items[first:pause], opened
+            first, opened = pause, False
         if first < stop:
             yield items[first:stop], opened or _questioned(items, stop)
             opened = False
         opened = opened or (stop < len(items) and items[stop].text == "¿")
         first = stop + 1
+
+
+def _last_pause(items: Sequence[Item], end: int) -> int:
+    """Where what is too long is cut: at its last comma, if that leaves enough; else where the reach ends."""
+    return next((at for at in range(end, end - REACH // 2, -1) if items[at].text == ","), end)
 
 
 def _questioned(items: Sequence[Item], at: int) -> bool:

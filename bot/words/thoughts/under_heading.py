@@ -3,16 +3,17 @@
 Each that is named is given what heads it, so that whoever reads on finds one thought a name.
 """
 
-from collections.abc import Container, Iterable, Iterator, Sequence
+from collections.abc import Callable, Container, Iterable, Iterator, Sequence
 from itertools import chain
 
-from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, predicate, some_mean
+from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
+from bot.words.thoughts.of_now import AT_MOST, of_now, of_one, only_dressed, only_moved, over_rows
 from bot.words.thoughts.sentences import STOPS
+from bot.words.thoughts.strange_rows import without_marks
 
 BULLETS = frozenset("-•*–—·")
 NEW_LINE = Item("\n", "\n", mark=True)
-AT_MOST = 8  # words of a heading; more is a sentence
 DONE_TO_IT = CLIPS | frozenset(
     ("clipped", "worked", "bare", "done", "took off", "put on", "brought in", "turned out", "broken")
 )
@@ -35,12 +36,17 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     """A heading with a line for each that it is told of."""
     lines = [line for line in parts([*items, NEW_LINE], marked(items, "\n")) if len(line) > 1]
     told: list[Item] = []
-    heading: list[Item] = []
-    to_come = False
-    for line, behind in zip(lines, [*lines[1:], []]):
-        if to_come and _of_one(line):
+    heading: Sequence[Item] = []
+    untold: Callable[[Sequence[Item]], bool] = _none
+    for line, behind in zip(map(without_marks, lines, [[], *lines]), [*lines[1:], []]):
+        if untold(line):
             continue
-        to_come = line[-2].text == ":" and _to_come(line)
+        untold = untold if of_one(line) else _untold_under(line, behind)
+        if untold is of_one and over_rows(line, behind):
+            continue  # "Plan for tonight / Otto: heavy" asks nothing
+        if heading and _dressed_so(heading) and only_dressed(line):
+            told += line  # "Changed: / Otto → heavy" is a row, that Otto was changed is no more
+            continue
         if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
             told += _each([line], heading)
             continue
@@ -50,18 +56,30 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     return told
 
 
+def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Sequence[Item]], bool]:
+    """Which lines below this one tell nothing: under "Tomorrow:" each of a horse, under "For sale" who wears what."""
+    heading = over_rows(line, behind)
+    if (heading or line[-2].text == ":") and _to_come(line):
+        return of_one
+    if not heading or of_now(line) or heads(line):
+        return _none
+    return only_moved if some_mean(line, "weekday", "ahead", "plan") else only_dressed
+
+
+def _dressed_so(heading: Sequence[Item]) -> bool:
+    return some_mean(heading, "done", "swapped", "put on", "wears")
+
+
+def _none(line: Sequence[Item]) -> bool:
+    return not line
+
+
 def _to_come(line: Sequence[Item]) -> bool:
-    """As in "Tomorrow:", "Pour ce soir :": nothing under it is so yet."""
+    """As in "Tomorrow:", "Pour ce soir :", "Still to change:": nothing under it is so yet."""
     words = [i for i in line if not i.mark]
-    if not all_mean(words, "ahead", "ask today", *SMALL_OF_A_PLAN):
+    if not all_mean(words, "ahead", "ask today", "ask left", *SMALL_OF_A_PLAN):
         return False
-    return any(i.has("plan", "for later") or (i.has("ask today") and not i.has("time")) for i in words)
-
-
-def _of_one(line: Sequence[Item]) -> bool:
-    """As in "- Otto: heavy": a line that opens with a horse or its piece."""
-    opens = next((i for i in line if not (i.mark or i.number is not None or i.has("article"))), NOTHING)
-    return bool(opens.horses) or opens.piece is not None
+    return any(i.has("plan", "for later", "ask left") or (i.has("ask today") and not i.has("time")) for i in words)
 
 
 def _in_one_line(sentence: Sequence[Item]) -> Sequence[Item]:
@@ -99,10 +117,16 @@ def heads(heading: Sequence[Item]) -> bool:
     if len(heading) > AT_MOST or any(i.horses or (i.piece is not None and i.piece.owners) for i in heading):
         return False
     means = meanings_of(heading)
-    told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means)
+    told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means) or _where_or_on(heading)
     tonight = [i for i in heading if i.has("ahead") and i.has("ask tonight") and not i.has("ask today")]
     means -= {"habit", "plan"} if "please" in means else frozenset()  # "from today always bare:"
     return told and not tonight and NO_HEADING.isdisjoint(means)  # "Cold tonight:" is the weather
+
+
+def _where_or_on(heading: Sequence[Item]) -> bool:
+    """As in "In:", "Out:", "On:": where they are, or what was put on, in one word."""
+    words = [i for i in heading if not i.mark]
+    return len(words) == 1 and words[0].has("inwards", "outwards", "on", "off")
 
 
 def _seen_after(heading: Sequence[Item]) -> bool:
@@ -126,5 +150,7 @@ def _each(named: Sequence[Sequence[Item]], heading: Sequence[Item]) -> list[Item
     for part in named:
         piece = any(i.piece is not None for i in part)
         said = [i for i in heading if not (i.mark or (piece and (i.piece is not None or i.has("one"))))]
-        told += [i for i in part if not (i.mark and i.text in STOPS)] + [*said, NEW_LINE]
+        if piece and any(map(predicate, said)):
+            said = [i for i in said if not i.has("done", "and")]  # "sewn and ready:", of no horse
+        told += [i for i in part if not (i.mark and (i.text in STOPS or i is part[-1]))] + [*said, NEW_LINE]
     return told

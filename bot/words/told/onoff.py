@@ -20,8 +20,9 @@ PASSED = (
 def mode_of(items: Sequence[Item], at: int) -> str:
     """What happens to the piece at a place: "on", "off", "whole", or "" where nothing is said."""
     before, after = items[:at], items[at + 1 :]
-    if _from_under_it(before):
-        return ""
+    if _where_another_lay(before):
+        piece = items[at].piece
+        return "on" if piece is not None and not piece.rug else ""  # which rug it is, nobody says
     following = _after_the_list(after)
     last = items[at - 1] if at else None
     if following is not None and following.has("in its stead") and not any(map(_off, _since_pause(before))):
@@ -72,11 +73,13 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     return _particle(items, at, following)
 
 
-def _from_under_it(before: Sequence[Item]) -> bool:
-    """As in "pulled the liner out from under (his medium)": another came off, and from below this one."""
-    leads = [i for i in before[-4:] if not i.has("article", "her") or i.has("under", "of")]
-    below = len(leads) > 1 and leads[-1].has("under") and not leads[-1].has("in") and leads[-2].has("of")
-    return below and any(i.piece is not None for i in before)
+def _where_another_lay(before: Sequence[Item]) -> bool:
+    """As in "pulled the liner out from under (his medium)", "le quité la gorda de encima del (forro)", which stays."""
+    leads = [i for i in _since_pause(before)[-5:] if not i.has("article", "her", "of") or i.has("under", "over")]
+    if len(leads) < 2 or not leads[-1].has("under", "over") or leads[-1].has("in"):
+        return False
+    other = next((i for i in reversed(leads[:-1]) if not (i.horses or i.has("took off", "off", "outwards"))), leads[-1])
+    return other.piece is not None and some_mean(before, "took off", "took", "off", "outwards")
 
 
 def off_a_hook(clause: Clause) -> bool:

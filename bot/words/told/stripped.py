@@ -1,7 +1,7 @@
 """Everything off: "stripped Maple", "Maple in nothing"; and what alone stays on: "stripped Pip, all but the liner"."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.piece import Piece
@@ -47,9 +47,17 @@ def left_on(clause: Clause) -> list[Piece]:
     if not clause.has("except"):
         return []
     left = next(k for k, i in enumerate(clause.items) if i.has("except"))
+    if _done_behind(clause.items[left + 1 :]):
+        return []
     kept = [i.piece for i in clause.items[left:] if i.piece is not None]
     gone = [piece for piece in clause.pieces if piece not in kept]
     others = (*clause.items[:left], *clause.items[left + 1 :])  # "quitado el forro" alone takes it off
     off = any(i.has("off", "took off", "stripped", "bare", "nothing") and not i.has("everyone") for i in others)
     of_one = not any(i.horses for i in clause.items[left:])  # "rugs off all but Pip in his liner" leaves Pip out
     return kept if off and of_one and all(piece.rug for piece in gone) else []
+
+
+def _done_behind(behind: Sequence[Item]) -> bool:
+    """As in "(busy day,) but I took Pip's sheet off": what was done, before any piece is named; nothing is excepted."""
+    before = takewhile(lambda i: i.piece is None, behind)
+    return any(i.has("took off", "took", "put on", "swapped", "i") for i in before)

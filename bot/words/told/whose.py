@@ -163,6 +163,9 @@ def _all_of_it(items: Sequence[Item], at: int) -> bool:
     """As in "snug under all that hair", "con todo ese pelo", "all winter": of one thing, not of the horses."""
     if items[at].has("all") and any(i.has("weather") and not predicate(i) for i in items[at + 1 : at + 2]):
         return True
+    behind = items[at + 1 : at + 4]
+    if items[at].has("all") and len(behind) > 2 and behind[1].has("her", "article") and behind[2].has("body"):
+        return True  # "a tremble all down his sides"
     if not items[at].has("article", "wholly") or len(items) < at + 3:
         return False
     return items[at + 1].has("article") and not items[at + 2].has("all horses")

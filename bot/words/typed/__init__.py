@@ -5,5 +5,6 @@ spelling, homophones   words as a dictionary has them, from words as thumbs type
 misspelt           words of the trade with a slip in them
 slipped            names that what follows tells: a slip in one word, an apostrophe lost
 alone              words that are the same whatever stands beside them
+opening_word       a word of the tables, one letter from a name, that opens what only a horse does
 scan, begins_anew  the longest name or phrase at each place, its last word left to what begins there
 """

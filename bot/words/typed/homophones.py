@@ -1,4 +1,4 @@
-"""English words typed as others that sound alike, or short: "an" for and, "its" for it is, "to" for too, "rest"."""
+"""English words typed as others that sound alike, or short: "an" for and, "its" for it is, "2" for to."""
 
 from collections.abc import Sequence
 
@@ -7,7 +7,8 @@ from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
 
-SLIPS = frozenset(("an", "its", "to", "1", "rest"))
+SLIPS = frozenset(("an", "its", "to", "1", "2", "rest"))
+HIS = frozenset(("his", "her", "the", "its", "my"))
 VOWELS = "aeiou"
 THINGS = frozenset(("rug", "strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
 PASSING = frozenset(("very", "a little", "not", "all", "time", "link", "only"))
@@ -34,6 +35,10 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.extend((token._replace(text="it"), token._replace(text="is")))
         elif token.text == "1" and _one_of_them(texts[:at][-1:], lexicon):
             found.append(token._replace(text="one", kind="word"))
+        elif (
+            token.text == "2" and at and texts[at - 1] in roster.spelled and not HIS.isdisjoint(texts[at + 1 : at + 2])
+        ):
+            found.append(token._replace(text="to", kind="word"))  # "swapped Pip 2 his heavy"
         elif token.text == "to" and _same_of_it(tokens, texts, at, roster):
             found.append(token._replace(text="too"))
         elif token.text == "rest" and _of_the_others(texts, at, lexicon):

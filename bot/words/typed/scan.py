@@ -13,6 +13,7 @@ from bot.words.typed.alone import by_itself, going_on_name
 from bot.words.typed.begins_anew import without_what_begins_anew
 from bot.words.typed.homophones import as_meant
 from bot.words.typed.misspelt import trade_word
+from bot.words.typed.opening_word import perhaps_names
 from bot.words.typed.slipped import slip_of_name, told_behind
 from bot.words.typed.spelling import spelled
 
@@ -65,7 +66,7 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         item, taken = _longest(tokens, texts, at, lexicon, roster)
         items.append(_opening(item) if opens else _within(item, lexicon))
         end = at + taken
-    return items
+    return perhaps_names(items, roster)
 
 
 def _opening(item: Item) -> Item:
@@ -284,5 +285,6 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
 
 
 def _of_another_sex(word: str, names: list[str]) -> bool:
-    """As in "canelo" where only a Canela stands: no slip of the finger, perhaps a horse that is not here."""
-    return any(word[:-1] == name[:-1] and {word[-1], name[-1]} == {"a", "o"} for name in names)
+    """As in "canelo" where only a Canela stands, "sultane" of a Sultan: no slip, perhaps a horse that is not here."""
+    female = word[:-1] if word[-1] in "ae" and word[-2] not in "aeiouy" else word
+    return any(female == name or (word[:-1] == name[:-1] and {word[-1], name[-1]} == {"a", "o"}) for name in names)

@@ -170,6 +170,7 @@ LINES = {
     "forecast line": "{when}: {sky}",
     "left": "{round}, still to do: {names}.",
     "all done": "{round}: all who change are said to be done.",
+    "none to do": "{round}: nobody changes.",
     "done so far": "Done: {names}.",
     "nothing posted": "No round has been posted yet.",
     "all dry": "Everything is dry and in service.",

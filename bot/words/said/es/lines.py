@@ -170,6 +170,7 @@ LINES = {
     "forecast line": "{when}: {sky}",
     "left": "{round}, faltan: {names}.",
     "all done": "{round}: los que cambian ya constan como listos.",
+    "none to do": "{round}: no cambia nadie.",
     "done so far": "Listos: {names}.",
     "nothing posted": "Todavía no se publicó ninguna ronda.",
     "all dry": "Todo está seco y en uso.",

@@ -170,6 +170,7 @@ LINES = {
     "forecast line": "{when} : {sky}",
     "left": "{round}, reste à faire : {names}.",
     "all done": "{round} : tous ceux qui changent sont dits faits.",
+    "none to do": "{round} : personne ne change.",
     "done so far": "Fait : {names}.",
     "nothing posted": "Aucune tournée n'a encore été annoncée.",
     "all dry": "Tout est sec et en service.",
