@@ -9,6 +9,14 @@ from tests.words.saying import said, told
     ("name", "text", "expected"),
     [
         ("oak", "Shivering:\n- Otto\n- Fig", [("Otto", "shivering"), ("Fig", "shivering")]),
+        ("oak", "In:\nOtto\nFig\nOut:\nTucker", [("Otto", "stall"), ("Fig", "stall"), ("Tucker", "field")]),
+        ("encina", "Dentro:\nCanela\nMoro\nFuera:\nNube", [("Canela", "stall"), ("Moro", "stall"), ("Nube", "field")]),
+        ("oak", "Off: Clem's sheet, Fig's stable rug\nOn: Fig's heavy", [
+            ("Clementine", ()), ("Fig", ("fig-heavy",)),
+        ]),
+        ("encina", "Cosidas y listas:\n- manta roja\n- forro azul", [
+            ("nube-manta", "in service"), ("canela-forro", "in service"),
+        ]),
         ("oak", "Clipped today:\n- Willow, trace\n- Otto, bib", [("Willow", "trace"), ("Otto", "bib")]),
         ("oak", "Clips:\nOtto - bib\nWillow - trace", [("Otto", "bib"), ("Willow", "trace")]),
         ("oak", "Wet rugs:\nOtto's heavy\nTucker's liner", [("otto-heavy", "wet"), ("tucker-liner", "wet")]),
@@ -136,6 +144,11 @@ def test_what_is_so_now_is_told_all_the_same(name: str, text: str, expected: lis
         ("chenaie", "S'il gèle :\nPerle : 250\nCaramel : 200", []),
         ("chenaie", "Plan de ce soir\nPerle : 250\nCaramel : 200", []),
         ("oak", "Rugs for sale:\nOtto: heavy\nFig: sweaty", [("Fig", "sweating")]),
+        ("oak", "Ready for the show?\nOtto: heavy\nFig: cooler", []),
+        ("oak", "Should be in:\nOtto: heavy\nFig: cooler", []),
+        ("oak", "Rug loans\nOtto: heavy\nFig: cooler", []),
+        ("oak", "Fields from Monday\nOtto -> top field\nFig -> paddock", []),
+        ("chenaie", "Prés à partir de lundi\nPerle -> pré du haut\nFilou -> pré du bas", []),
     ],
 )  # fmt: skip
 def test_the_heading_says_whether_it_is_worn_now(name: str, text: str, expected: list[tuple[object, ...]]) -> None:

@@ -8,16 +8,17 @@ from dataclasses import dataclass
 from itertools import dropwhile, takewhile
 
 from bot.words.clothing.as_described import piece_of
-from bot.words.lookup.items import NOTHING, WETNESS, Item, meanings_of, of_clothes, predicate
+from bot.words.lookup.items import NOTHING, Item, meanings_of, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.thoughts.hers import PLACES
-from bot.words.thoughts.of_now import NOT_SO, of_now
+from bot.words.thoughts.of_now import DRESSED, NOT_SO, of_now
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.under_heading import BULLETS, NEW_LINE, marked, parts
 
 AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
 Parts = list[Sequence[Item]]
 PAUSES = frozenset(",:-–—/|=")
+CELLS = ("/", "|")
 ARROWS = ("→", ">")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
@@ -42,7 +43,11 @@ class Row:
     def plain(self) -> bool:
         """Not in "Otto: stall, heavy, dry": which of the two is dry? Nor in "Otto: liner, heavy off"."""
         rest = [i for part in self.rest for i in part]
-        return all(map(_how, rest)) and not (self.worn and any(i.has(*WETNESS) for i in rest))
+        return all(map(_how, rest)) and not (self.worn and any(map(of_clothes, rest)))
+
+    def in_one(self) -> Iterator[Item]:
+        """As said; without the lines between cells, "Otto / heavy / torn": what is torn is in the cell before."""
+        return (i for i in self.said if not (i.mark and i.text in CELLS))
 
     def in_full(self) -> Iterator[Item]:
         """Each part with its horse before it, what it wears in one."""
@@ -69,7 +74,7 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
         return items  # "Otto heavy / Fig sheet / both soaked" tells how they are, not who wears them
     if any(_stall_or_rug(row, roster) for row in rows) and not any(_says(row, "place field") for row in rows):
         return items
-    return [i for row in rows for i in (row.in_full() if row.plain else (*row.said, NEW_LINE))] + rest
+    return [i for row in rows for i in (row.in_full() if row.plain else (*row.in_one(), NEW_LINE))] + rest
 
 
 def _stall_or_rug(row: Row, roster: Roster) -> bool:
@@ -86,6 +91,8 @@ def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
     """The rows of this sentence; none where anything else stands in it."""
     words = list(dropwhile(lambda i: i.text in BULLETS, sentence))
     starts = [at for at, item in enumerate(words) if item.horses]
+    if starts and starts[0] > 1 and words[starts[0] - 1].text == ":" and _dressed_so(words[: starts[0]]):
+        words, starts = words[starts[0] :], [at - starts[0] for at in starts]  # "Puesto: Canela forro, Moro 100"
     if not starts or starts[0] > 0:
         return []
     rows = []
@@ -95,6 +102,10 @@ def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
             return []
         rows.append(row)
     return rows if len(rows) == 1 or all(row.plain for row in rows) else []  # "Otto heavy, Fig sheet soaked"
+
+
+def _dressed_so(heading: Sequence[Item]) -> bool:
+    return of_now(heading) and some_mean(heading, *DRESSED) and not some_mean(heading, "ahead")
 
 
 def _row(said: list[Item], roster: Roster) -> Row | None:

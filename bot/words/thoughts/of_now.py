@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.heard.headings import ROUNDS
-from bot.words.lookup.items import Item, all_mean, meanings_of
+from bot.words.lookup.items import Item, meanings_of
 from bot.words.lookup.tokens import plain
 
 AT_MOST = 8  # words of a heading; more is a sentence
@@ -45,7 +45,7 @@ def _rugs(item: Item) -> bool:
 def over_rows(line: Sequence[Item], behind: Sequence[Item]) -> bool:
     """Whether this is a heading, with or without a colon: the line behind it opens with a horse or its piece."""
     short = len(line) <= AT_MOST and not any(i.horses or (i.piece is not None and not _rugs(i)) for i in line)
-    return short and bool(behind) and of_one(behind) and line[-2].text not in ".!?"
+    return short and bool(behind) and of_one(behind) and line[-2].text not in ".!"
 
 
 def of_one(line: Sequence[Item]) -> bool:
@@ -56,7 +56,16 @@ def of_one(line: Sequence[Item]) -> bool:
 
 def only_dressed(line: Sequence[Item]) -> bool:
     """As in "- Otto: heavy": a horse, a mark, and nothing but what it wears."""
+    return _only(line, "bare", "nothing")
+
+
+def only_moved(line: Sequence[Item]) -> bool:
+    """As in "- Otto: top field", "Otto: heavy": and nothing but where it is, or what it wears."""
+    return _only(line, "bare", "nothing", "place field", "place stall", "inwards", "outwards")
+
+
+def _only(line: Sequence[Item], *meanings: str) -> bool:
     named = next((k for k, i in enumerate(line) if i.horses), len(line))
-    worn = [i for i in line[named + 1 :] if i.piece is not None or i.has("bare", "nothing")]
+    said = [i for i in line[named + 1 :] if i.piece is not None or i.has(*meanings)]
     between = named + 1 < len(line) and line[named + 1].text in BETWEEN
-    return bool(worn) and between and all(i.mark or i in worn or all_mean([i], *IN_ROWS) for i in line[named + 1 :])
+    return bool(said) and between and all(i.mark or i in said or i.has(*IN_ROWS) for i in line[named + 1 :])

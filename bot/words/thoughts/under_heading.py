@@ -8,7 +8,7 @@ from itertools import chain
 
 from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
-from bot.words.thoughts.of_now import AT_MOST, of_now, of_one, only_dressed, over_rows
+from bot.words.thoughts.of_now import AT_MOST, of_now, of_one, only_dressed, only_moved, over_rows
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.strange_rows import without_marks
 
@@ -61,7 +61,10 @@ def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Seq
     heading = over_rows(line, behind)
     if (heading or line[-2].text == ":") and _to_come(line):
         return of_one
-    return only_dressed if heading and not of_now(line) and not heads(line) else _none
+    asked = line[-2].text == "?"  # "Ready for the show?"
+    if not heading or (not asked and (of_now(line) or heads(line))):
+        return _none
+    return only_moved if some_mean(line, "weekday", "ahead", "plan") else only_dressed
 
 
 def _dressed_so(heading: Sequence[Item]) -> bool:
@@ -115,10 +118,16 @@ def heads(heading: Sequence[Item]) -> bool:
     if len(heading) > AT_MOST or any(i.horses or (i.piece is not None and i.piece.owners) for i in heading):
         return False
     means = meanings_of(heading)
-    told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means)
+    told = any(predicate(i) for i in heading) or not DONE_TO_IT.isdisjoint(means) or _where_or_on(heading)
     tonight = [i for i in heading if i.has("ahead") and i.has("ask tonight") and not i.has("ask today")]
     means -= {"habit", "plan"} if "please" in means else frozenset()  # "from today always bare:"
     return told and not tonight and NO_HEADING.isdisjoint(means)  # "Cold tonight:" is the weather
+
+
+def _where_or_on(heading: Sequence[Item]) -> bool:
+    """As in "In:", "Out:", "On:": where they are, or what was put on, in one word."""
+    words = [i for i in heading if not i.mark]
+    return len(words) == 1 and words[0].has("inwards", "outwards", "on", "off")
 
 
 def _seen_after(heading: Sequence[Item]) -> bool:
@@ -142,5 +151,7 @@ def _each(named: Sequence[Sequence[Item]], heading: Sequence[Item]) -> list[Item
     for part in named:
         piece = any(i.piece is not None for i in part)
         said = [i for i in heading if not (i.mark or (piece and (i.piece is not None or i.has("one"))))]
-        told += [i for i in part if not (i.mark and i.text in STOPS)] + [*said, NEW_LINE]
+        if piece and any(map(predicate, said)):
+            said = [i for i in said if not i.has("done", "and")]  # "sewn and ready:", of no horse
+        told += [i for i in part if not (i.mark and (i.text in STOPS or i is part[-1]))] + [*said, NEW_LINE]
     return told

@@ -195,6 +195,8 @@ def _only_listed(behind: Sequence[Item]) -> bool:
 
 def _emit(reading: Reading, at: int, horses: Sequence[Item], *, after: bool = False) -> None:
     item = reading.items[at]
+    if item.has(*WETNESS) and at > 1 and reading.items[at - 1].number is not None and reading.items[at - 2].horses:
+        return  # "Pip 3 soaked", of hay nets
     if not of_clothes(item):
         _sign(reading, at, horses, after=after)
     elif reading.telling.thing and not reading.latest and may_be_its(reading.telling.thing, reading.items, at):
