@@ -49,6 +49,8 @@ from tests.words.saying import said, told
         ("oak", "Otto / heavy / torn\nFig / cooler / dry", [("otto-heavy", "torn"), ("fig-cooler", "dry")]),
         ("chenaie", "Ulysse / imper / déchiré", [("ulysse-impermeable", "torn")]),
         ("oak", "Hay nets tonight\nOtto 2\nTucker 3 soaked", []),
+        ("encina", "8:00\nPaloma bien\nNube media mojada", [("Paloma", "comfortable"), ("nube-manta", "wet")]),
+        ("encina", "8:00\nMoro bien\nPaloma media mojada", [("Moro", "comfortable"), ("Paloma", "wet")]),
         # one row is none, nor is anything of another sort
         ("oak", "Otto heavy", []),
         ("oak", "Otto grey, Fig bay", []),

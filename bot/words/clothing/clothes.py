@@ -145,7 +145,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
         return None if how_it_is(run, before) or neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
-    if _half(run, before, after) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
+    if _half(run, before, after, roster) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
         return None
     only_told = _only_told(items, at, end)
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
@@ -209,10 +209,14 @@ def _whose_strap(items: Sequence[Item], at: int, end: int) -> bool:
     return ends and at > 1 and items[at - 1].has("broken", "state torn") and items[at - 2].has("strap")
 
 
-def _half(run: Sequence[Item], before: Item | None, after: Item | None) -> bool:
-    """As in "Tortita medio fresca": half of how she is, no medium of hers."""
-    halved = len(run) == 1 and run[0].has("nearly") and after is not None and predicate(after)
-    return halved and before is not None and bool(before.horses)
+def _half(run: Sequence[Item], before: Item | None, after: Item | None, roster: Roster) -> bool:
+    """As in "Tortita medio fresca": half of how she is; not "Tortita media mojada", where she has one."""
+    if len(run) > 1 or not run[0].has("nearly") or before is None or after is None:
+        return False
+    if not (before.horses and predicate(after)):
+        return False
+    hers = of_clothes(after) and run[0].text == "media" and before.horse  # "half" has one form before how she is
+    return not (hers and any(g in roster.owned[before.horses[0]] for g in roster.fitting(piece_of(run, (), roster))))
 
 
 def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -> bool:

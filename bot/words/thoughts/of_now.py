@@ -45,7 +45,7 @@ def _rugs(item: Item) -> bool:
 def over_rows(line: Sequence[Item], behind: Sequence[Item]) -> bool:
     """Whether this is a heading, with or without a colon: the line behind it opens with a horse or its piece."""
     short = len(line) <= AT_MOST and not any(i.horses or (i.piece is not None and not _rugs(i)) for i in line)
-    return short and bool(behind) and of_one(behind) and line[-2].text not in ".!?"
+    return short and bool(behind) and of_one(behind) and line[-2].text not in ".!"
 
 
 def of_one(line: Sequence[Item]) -> bool:

@@ -61,7 +61,8 @@ def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Seq
     heading = over_rows(line, behind)
     if (heading or line[-2].text == ":") and _to_come(line):
         return of_one
-    if not heading or of_now(line) or heads(line):
+    asked = line[-2].text == "?"  # "Ready for the show?"
+    if not heading or (not asked and (of_now(line) or heads(line))):
         return _none
     return only_moved if some_mean(line, "weekday", "ahead", "plan") else only_dressed
 
