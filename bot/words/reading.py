@@ -1,6 +1,6 @@
 """Reading: a message, sentence by sentence, in the language it seems to be written in."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Sequence
 from functools import partial
 
 from bot.barn import Barn, Person
@@ -10,7 +10,7 @@ from bot.words.clothing.hung_there import without_where_it_hung
 from bot.words.clothing.in_rows import in_rows
 from bot.words.clothing.that_of import told_by_owner
 from bot.words.clothing.worn_by import worn_by
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import Item, Said, meanings_of, predicate
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
@@ -118,16 +118,21 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
-    scanned = he_or_the_sky(et_or_est(borne(with_years(scan(tokens, lexicon(language), names)))))
-    written = my_things(without_others_called_so(scanned, mine), names.words)
-    here = by_owner_or_kind(without_strange_horses(written, telling.barn, names.keepers), mine, telling.barn)
-    named_so = both_called_so(with_their_horses(without_greeting(here), names.keepers), names.parts)
-    certain = without_doubtful(without_namesakes(settle(in_rows(named_so, names)), language))
-    settled = wished_around(clipped_so(certain, lexicon(language)), lexicon(language))
+    words = lexicon(language)
+    scanned = Said(scan(tokens, words, names)).through((with_years, borne, et_or_est, he_or_the_sky))
+    settled = scanned.through((
+        partial(without_others_called_so, mine=mine),
+        partial(my_things, of_pieces=names.words),
+        partial(without_strange_horses, barn=telling.barn, owned=names.keepers),
+        partial(by_owner_or_kind, mine=mine, barn=telling.barn),
+        without_greeting, partial(with_their_horses, owned=names.keepers), partial(both_called_so, parts=names.parts),
+        partial(in_rows, roster=names), settle, partial(without_namesakes, language=language), without_doubtful,
+        partial(clipped_so, lexicon=words), partial(wished_around, lexicon=words),
+    ))  # fmt: skip
     if (topic := beyond(settled)) is not None:
         return Heard(text, events=(topic,))
-    pieces = _through(find(settled, names, mine), WHOSE)
-    items = _through(without_own_plans(pieces, lexicon(language)), PUT_RIGHT)
+    dressed = partial(find, roster=names, mine=mine)
+    items = settled.through((dressed, *WHOSE, partial(without_own_plans, lexicon=words), *PUT_RIGHT))
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -160,12 +165,6 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
-
-
-def _through(items: Sequence[Item], row: Iterable[Callable[[Sequence[Item]], Sequence[Item]]]) -> Sequence[Item]:
-    for mend in row:
-        items = mend(items)
-    return items
 
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:

@@ -27,7 +27,7 @@ DETERMINING = (
 INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
 
 
-def find(items: list[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
+def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far

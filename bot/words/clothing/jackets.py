@@ -13,7 +13,7 @@ REACH = 12  # words back to the piece that came off for it
 PERHAPS = frozenset(("jacket", "place stall"))
 
 
-def with_jackets(items: list[Item]) -> list[Item]:
+def with_jackets(items: Sequence[Item]) -> list[Item]:
     """The items where "la chaqueta de Moro", "Moro's jacket" is a rug; any other is what people wear.
 
     And where "box mise", "la box de Lune" is what Lune wears in her stall, which itself is masculine; so is "stable"

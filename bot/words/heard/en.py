@@ -2505,6 +2505,7 @@ PHRASES = {
         freezing cold out there, cold out in it
     """,
     "i": """
+        (somebody / someone) is left,
         (they have / they have got / they had / he has / she has / he has got / she has got) (them / em / us) all,
         yours truly, muggins (/ here), yours truly here, this (poor / old) (groom / human),
         can not make it, will not make it, can not come in, will not be in, can not do it,

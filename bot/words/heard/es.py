@@ -109,6 +109,7 @@ PHRASES = {
         colorad|o|a de calor, parece tener calor, parecen tener calor
     """,
     "sign shivering": """
+        tiritoso, tiritosa, hecho un tembleque, hecha un tembleque,
         temblar, tiritar, tiembla, tiemblan, temblando, temblor, temblores, tirita, tiritan, tiritando,
         tiembla de frío, temblando de frío, tiritando de frío, tiritona, temblaba, tiritaba,
         tembloros|o|a|os|as, con escalofríos, escalofríos, tembló, shivering, tembleque, con tembleque,
@@ -398,6 +399,7 @@ PHRASES = {
         trae) (una matadura / mataduras), la manta le ha hecho pupa
     """,
     "sign unwell": """
+        síntomas de (cólico / fiebre / malestar), signos de (cólico / fiebre / malestar),
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
         no quiere comer, no ha comido, no comió, tose, tosen, tosiendo, con tos, decaíd|o|a|os|as,
         apátic|o|a|os|as, tiene fiebre, fiebre, con fiebre, diarrea, tiene diarrea, no está bien,
@@ -758,6 +760,7 @@ PHRASES = {
         en el lavaplatos, en lavadora, en lavandería, en tintorería, en lavadero
     """,
     "state torn": """
+        esgarrad|o|a|os|as, esgarrá, esgarrao, hecha trizas, hecho trizas, hecha jirones, hecho jirones,
         un tajo, un tajazo, un |buen|tremendo|gran tajo, un pedazo de tajo,
         rajao, rajá, se ha rajao, se ha rajado, se rajó,
         trae un hoyo, tiene un hoyo, trae un agujero, trae un tajo, tiene un tajo, trae un roto, trae una rajada,
@@ -1412,6 +1415,7 @@ PHRASES = {
         sin
     """,
     "clipped": """
+        he pelao, pelao, pelá, pelad|o|a, he pelado, hemos pelao,
  rasuraron, rasuré, raparon a, rapé a,
         esquilad|o|a|os|as, esquilé, esquilamos, esquileo, esquila,
         esquilaron, pelé, esquiló, se esquiló,
@@ -1696,6 +1700,11 @@ PHRASES = {
         esta temporada
     """,
     "do not rug": """
+        (en cueros / en pelotas / a pelo / sin nada / desnud|o|a / sin manta) siempre, ni una manta más,
+        (permanezca / quede / esté / vaya / siga) siempre
+        (sin manta / sin manta alguna / sin nada / a pelo / desnud|o|a),
+        (me / nos) (lo / la / le) (dejéis / dejen / dejes / deje / dejáis) siempre (sin manta / a pelo / sin nada),
+        me lo dejéis sin manta, me la dejéis sin manta,
         déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
         dejala siempre sin manta,
         dejalo siempre sin manta, déjenla siempre sin capa, déjenlo siempre sin capa, déjenlos siempre sin manta,
@@ -1775,6 +1784,8 @@ PHRASES = {
         cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
+        (a partir de ahora / desde ahora / desde hoy / a partir de hoy) (con manta / se tapa / tapad|o|a),
+        con manta como (los demás / las demás / todos / el resto),
         quiero que (le / me le) (pongáis / pongan / pongas) (/ la / su) manta
         (desde / a partir de) (hoy / ya / ahora / mañana),
         puede llevar manta, puede llevar manta otra vez, puede llevar manta de nuevo,
@@ -2000,6 +2011,7 @@ PHRASES = {
         longe, la longe, trabajo pie a tierra, pie a tierra
     """,
     "done": """
+        despachad|o|a|os|as,
         (cambié / cambiamos / he cambiado / hemos cambiado) (a / al),
         list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,
         cambiad|o|a|os|as, ✓, ✔, ✅, ☑, ya estan, arreglad|o|a|os|as, preparad|o|a|os|as,
@@ -2045,6 +2057,7 @@ PHRASES = {
         de, nos ocupamos de, encobijad|o|a|os|as
     """,
     "everyone": """
+        to el ganao, todo el ganado, toda la caballería, la caballería entera,
         a todos, a todas,
         todos, todas, todo, todo el mundo, toditos, todo dios, to dios, to el mundo, todo cristo,
         toda la tropa, toda la peña, toda la familia, toda la banda, toda la pandilla, toda la cuadrilla,
@@ -2084,6 +2097,7 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        está apañao to el ganao, ya está apañao to el ganao, está apañado todo el ganado,
         ya quedaron todos, ya quedaron todas, ya quedaron todos listos, quedaron todos listos,
         (hecho / hechos / listo / listos) todo el mundo,
         listo todos, lista todas, to listo, tó listo,
@@ -2375,6 +2389,7 @@ PHRASES = {
         todavía no del todo, no está del todo
     """,
     "a little": """
+        algo, aún algo, todavía algo, un tanto,
         un poco, un poquito, algo, ligeramente, poco, un pelín, un poco de, algo de, poquito, un tanto,
         un poquitín, un poquillo, un poquico, un puntito, un punto, un pelo, un pelito, un pelín de, una pizca,
         una pizca de, una miaja, una mijita, una chispa, un chin, un chinchín, tantit|o|a, un cachín,
@@ -2942,6 +2957,7 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
     """,
     "i": """
+        alguien (ha / se ha) dejado, alguien (dejó / se dejó),
         (los / las / nos / ) (tiene / tienen) a (todos / todas / tos / toas),
         (/ un / una) servidor|a, (/ el / la) menda, menda lerenda, (la / el) que (escribe / suscribe),
         (la / el) aquí presente,
@@ -3107,6 +3123,7 @@ PHRASES = {
     "does to": "ha, han",
     "helper": "",
     "is": """
+        se halla, se hallan, se encuentra aún, permanece, permanecen, se halla aún, sigue estando,
         le noté, la noté, lo noté, le noto, la noto, lo noto, le he notado, la he notado, lo he notado, la encontré,
         lo encontré, le encontré, la encuentro, lo encuentro, le encuentro, la he encontrado, lo he encontrado,
         ande, anden,
@@ -3827,6 +3844,7 @@ PHRASES = {
         qué temperatura mínima (dan / hay / tenemos / hará / va a hacer / se espera), cuál es la temperatura mínima
     """,
     "ask forecast marked": """
+        (hace / hará / va a hacer) (mucho / / bastante) (frío / calor) esta (noche / tarde),
         va a llover, va a llover esta noche, va a helar, va a helar esta noche, va a nevar, lloverá,
         lloverá esta noche, helará, helará esta noche, nevará, hará mucho frío, hará frío, hará frío esta noche,
         va a hacer frío, va a hacer frío esta noche, hará viento, va a hacer viento, llueve esta noche,
@@ -4048,6 +4066,9 @@ PHRASES = {
     "no to that": "",
     "not behind": "",
     "undo verb": """
+        anule, anulen, borre, elimine, suprima, retire, haga el favor de (anular / borrar / retirar / eliminar),
+        le ruego que (anule / borre / retire / elimine), les ruego que (anulen / borren / retiren / eliminen),
+        (puede / podría / puedes / podrías) (anular / borrar / retirar / eliminar),
         borra, bórralo, bórrame, borrar, borrad, anula, anular, anulad, ignora, ignorad, olvida,
         olvidad, olvídate de, quita, quitad, descarta, cancela, deshaz, elimina, retira,
         no hagáis caso a, no hagas caso a, no hagáis caso de, no contéis con, deshacé, sacá, ignoren, borren, bórreme,
@@ -4058,6 +4079,8 @@ PHRASES = {
         retiren
     """,
     "what was said": """
+        (mi / el) último mensaje, (mi / el) mensaje anterior, lo anterior, lo que he escrito, lo que escribí antes,
+        mi anterior mensaje, lo último que he (puesto / escrito / dicho), lo último,
         (eso / lo) que (acabo de poner / puse / he puesto / dije / acabo de decir) (/ está mal),
         lo que he dicho, lo (/ último) que (puse / dije / escribí /
         mandé / anoté)

@@ -162,6 +162,7 @@ PHRASES = {
         trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
     """,
     "sign comfortable": """
+        ravigoté||e|s|es, requinqué||e|s|es, ragaillardi||e|s|es, réchauffé||e|s|es,
         confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaude et sèche,
         chaud puis sec, chaude puis sèche,
@@ -276,6 +277,7 @@ PHRASES = {
         garrot en sang, épaule en sang, saigne à l'épaule
     """,
     "sign unwell": """
+        tout chose, toute chose, mal fichu||e, patraque, point bien, point dans son assiette, pas dans son assiette,
         a la guedille (/ au nez), (a / a attrapé / a chopé) (un rhume / la crève / un gros rhume), a une bronchite,
         colique, coliques, une colique, malade|s, ne mange pas, ne mange plus, ne mangent pas, n'a pas mangé,
         n'a rien mangé, ne veut pas manger, refuse de manger, tousse, toussent, toussait, toux, fièvre,
@@ -1556,6 +1558,7 @@ PHRASES = {
         venons de rapatrier
     """,
     "turned out": """
+        sorti||e|s|es au pré par mes soins,
         (a / ont) retrouvé (son / leur / le) (pré / paddock / parc / troupeau),
         sorti||e|s|es, j'ai sorti, on a sorti, ai sorti, a sorti, lâché||e|s|es, avons sorti, ont sorti,
         est sorti||e, sont sorti||s|es, j'ai lâché, on a lâché,
@@ -1659,6 +1662,11 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (on / vous) (le / la / les) (couvre / couvrez) comme (les autres / tout le monde),
+        à couvrir comme (les autres / tout le monde),
+        (sera / seront / est / sont) (désormais / dorénavant) couvert||e|s|es,
+        (à partir de maintenant / désormais / dorénavant) (on / vous) (le / la / les) (couvre / couvrez),
+        (à partir de maintenant / désormais / dorénavant) à couvrir,
         (a / ont / a de nouveau / ont de nouveau) le droit d'être couvert||e|s|es,
         (n'est / est / ne sont / sont) plus à (laisser / tenir / garder) (nu / nue / nus / nues),
         on (le / la / les) (couvre / recouvre) (à nouveau / de nouveau), on recouvre,
@@ -1925,6 +1933,7 @@ PHRASES = {
         ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait
     """,
     "everyone": """
+        l'ensemble des (chevaux / pensionnaires / bêtes / équidés), tous les équidés,
         tous, toutes, tout, (/ voilà) tout le monde, l'ensemble, tout l'monde, toute la troupe, toute la bande,
         tout le troupeau, toute la clique, toute la cavalerie, tout le gang, toute la gang, toute la maisonnée,
         tout ce petit monde, tout ce beau monde, l'écurie entière, toute la petite troupe,
@@ -1964,6 +1973,9 @@ PHRASES = {
         il manque que, il ne manque que, il ne manque plus que, à l'exclusion de, en dehors de, a par, à par
     """,
     "all done": """
+        (la / ma / / cette) (tournée / ronde / liste) (/ de ce soir / du soir / de ce matin / du matin)
+        est (achevée / accomplie / terminée / complète / bouclée),
+        (/ tout le monde est) pourvu pour la nuit, la liste est (faite / finie / terminée / achevée),
         (/ j'ai / on a) (fini / terminé / bouclé) (le tour / mon tour / la ronde / ma ronde / la tournée / ma tournée),
         (/ la) (tournée / ronde) de ce (soir / matin) (/ est) (finie / terminée / faite / bouclée),
         tout (fini / terminé / bouclé / plié / fait et fini) (/ ce soir / pour ce soir / ce matin / ici),
@@ -2504,6 +2516,7 @@ PHRASES = {
         pas complètement, moitié, en passe d'être, pas encore tout à fait
     """,
     "a little": """
+        quelque peu, encore quelque peu, toujours quelque peu,
         un peu, légèrement, un petit peu, un poil, peu, un tantinet, un chouia, un brin, un tout petit peu,
         chouia, tantinet, vaguement, à peine, un rien, un ti peu, ti peu, ptit peu, plus ou moins, par endroits,
         faiblement, un peux, unpeu, assez légèrement, un mini peu
@@ -2861,6 +2874,7 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur
     """,
     "i": f"""
+        quelqu'un a (oublié / laissé traîner),
         (ils / elles / ) (les / nous) ont (tous / toutes),
         (m'a / me / nous a / t'a) fait (/ bien) (transpirer / suer / trembler / grelotter / frissonner / tousser),
         {MIXED_UP}, (je me suis / jme suis / on s'est / me suis) occupé||e|s (de / d'),
@@ -4090,6 +4104,9 @@ PHRASES = {
     "no to that": "non",
     "not behind": "même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
     "undo verb": """
+        veuillez (annuler / effacer / supprimer), merci de bien vouloir (annuler / effacer / supprimer),
+        je vous prie d' (annuler / effacer), je vous (prie / prierai / demande) de (supprimer / retirer),
+        (peux tu / pouvez vous / pourriez vous / tu peux / vous pouvez) (annuler / effacer / supprimer),
         annule, annulez, annuler, oublie, oubliez, oublier, efface, effacez, effacer, ignore, ignorez, supprime,
         supprimez, retire, enlève, vire, laisse tomber, laissez tomber, tenez pas compte de,
         ne tenez pas compte de, tiens pas compte de, supprimer, retirez, retirer, ignorer, enlevez, corrige,

@@ -1,8 +1,8 @@
 """Items: what the words of a message may stand for, before anybody knows what it says."""
 
-from collections.abc import Container, Iterable, Sequence
+from collections.abc import Callable, Container, Iterable, Sequence
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, cached_property
 from operator import attrgetter
 from typing import TYPE_CHECKING
 
@@ -75,13 +75,46 @@ class Alone:
     named: Container[str]
 
 
+class Said(tuple[Item, ...]):
+    """The words of a message, and where each meaning stands among them: laid out once for all who ask."""
+
+    @cached_property
+    def alike(self) -> dict[frozenset[str], list[int]]:
+        """Where the words stand that mean the same."""
+        alike: dict[frozenset[str], list[int]] = {}
+        for at, item in enumerate(self):
+            alike.setdefault(item.means, []).append(at)
+        return alike
+
+    @cached_property
+    def means(self) -> frozenset[str]:
+        """Every meaning among them."""
+        return frozenset().union(*self.alike)
+
+    def places(self, meanings: frozenset[str]) -> list[int]:
+        """Where words of any of these meanings stand."""
+        if meanings.isdisjoint(self.means):
+            return []
+        return sorted([at for means, where in self.alike.items() if not meanings.isdisjoint(means) for at in where])
+
+    def through(self, mends: Iterable[Callable[["Said"], Sequence[Item]]]) -> "Said":
+        """What each of these in turn makes of the words; where one changes none, nothing is laid out again."""
+        said = self
+        for mend in mends:
+            mended = Said(mend(said))
+            said = said if mended == said else mended
+        return said
+
+
 def meanings_of(items: Iterable[Item]) -> frozenset[str]:
     """Every meaning among these words: what none of them has need not be looked for one by one."""
-    return frozenset().union(*map(MEANS, items))
+    return items.means if isinstance(items, Said) else frozenset().union(*map(MEANS, items))
 
 
 def places(items: Iterable[Item], meanings: frozenset[str]) -> list[int]:
     """Where words of any of these meanings stand; most of a message need not be looked at any closer."""
+    if isinstance(items, Said):
+        return items.places(meanings)
     return [at for at, item in enumerate(items) if not meanings.isdisjoint(item.means)]
 
 

@@ -8,6 +8,7 @@ from bot.words.lookup.items import NOTHING, Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import soft
 
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
+LED = ("a", "al")  # Spanish, before whom one leads: "he soltado al prado a Moro"
 PLACES = ("place stall", "place field")
 OWN = frozenset(("own",))
 ADVERB = "ly"  # "Pip actually is in the barn"
@@ -111,5 +112,6 @@ def in_hers(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def owns_the_stall(items: Sequence[Item], at: int) -> bool:
-    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it."""
-    return at > 1 and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")
+    """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it, nor who was led there."""
+    led = at > 2 and items[at - 1].raw.lower() in LED and some_mean(items[: at - 2], "turned out", "brought in")
+    return at > 1 and not led and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")

@@ -36,17 +36,28 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
     What is said of the horse is said of below the rug: "elle est trempée dessous".
     """
     apart = _of_different_genders(telling)  # "Moro lleva la fina y está seca"
-    if telling.spoken is None or not (apart or telling.last == "piece" or came_off(telling.heard)):
+    alone = _nothing_else(telling)
+    if telling.spoken is None or not (apart or alone or telling.last == "piece" or came_off(telling.heard)):
         return False
     if telling.heard is not None and telling.heard.has("felt") and telling.heard.has("under"):
         return False  # "touché sous la 250 de Lune, elle est mouillée"
     words = [i for i in clause.items if not i.mark]
     wet = next((i for i in words if of_clothes(i)), None)
-    if wet is None or clause.has(*UNDER) or wet.text.endswith(BELOW) or not all(soft(i) or predicate(i) for i in words):
+    if wet is None or clause.has(*UNDER, "outwards") or wet.text.endswith(BELOW):
         return False
-    unnamed = _of_nobody(words) or (words[0].has("is") and (apart or came_off(telling.heard)))
+    if not all(soft(i) or predicate(i) for i in words):
+        return False
+    if alone and words[0].has("is", "it") and shown_gender(wet) == "":
+        return True  # "(he colgado el impermeable,) está chorreando"
+    unnamed = _of_nobody(words) or (words[0].has("is") and (apart or alone or came_off(telling.heard)))
     of_it = GENDERS.get(words[0].text) if words[0].has("she") else shown_gender(wet) if unnamed else None
     return of_it is not None and of_it == telling.spoken.gender
+
+
+def _nothing_else(telling: Telling) -> bool:
+    """As in "he colgado el impermeable en el guadarnés": one piece, and no horse, was spoken of so far."""
+    heard = telling.heard
+    return heard is not None and len(heard.pieces) == 1 and not (heard.horses or heard.told or telling.who)
 
 
 def _of_nobody(words: Sequence[Item]) -> bool:

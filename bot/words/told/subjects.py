@@ -175,8 +175,9 @@ def _answers(items: Sequence[Item], at: int) -> bool:
 
 def _meet_mark(reading: Reading, at: int) -> None:
     item = reading.items[at]
-    if at and item.text in ",." and reading.items[at - 1].has("not"):
-        reading.denied = False  # "no he's not, he's sweating"
+    denies = at > 0 and reading.items[at - 1].has("not")
+    if denies and item.text in ",." and not (reading.waiting and reading.items[at - 1].has("not behind")):
+        reading.denied = False  # "no he's not, he's sweating"; but "elle tremble plus, la Perle"
     if item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
         reading.gap = 0  # "her sheet leaks at the seam, soaked"
     elif reading.spent:  # "no better, still shivering"

@@ -1,0 +1,65 @@
+"""How country people, the very correct and foreigners say it, in Spanish and French; and what only sounds like it."""
+
+import pytest
+
+from tests.words.saying import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        # the very correct
+        ("encina", "Anule mi último mensaje, por favor.", [()]),
+        ("encina", "le ruego que anule lo anterior", [()]),
+        ("encina", "haga el favor de borrar mi mensaje anterior", [()]),
+        ("encina", "les ruego que Canela permanezca siempre sin manta alguna", [("Canela", True)]),
+        ("encina", "el forro azul de Canela se halla aún algo húmedo", [("canela-forro", "damp")]),
+        ("encina", "a Canela me la dejéis siempre sin manta", [("Canela", True)]),
+        ("chenaie", "La liste de ce soir est achevée pour l'ensemble des chevaux", [("all",)]),
+        ("chenaie", "je vous prie d'effacer ce que j'ai écrit", [()]),
+        ("chenaie", "la grosse d'Étoile est encore quelque peu humide", [("etoile-grosse", "damp")]),
+        ("chenaie", "Perle : à partir de maintenant on la couvre comme les autres", [("Perle", False)]),
+        # the country
+        ("encina", "La gorda de Canela, esgarrá", [("canela-gorda", "torn")]),
+        ("encina", "Ya está apañao to el ganao", [("all",)]),
+        ("encina", "he pelao a Canela de babero", [("Canela", "bib")]),
+        ("encina", "Ya he soltao al prao al Trueno y al Moro", [("Trueno", "field"), ("Moro", "field")]),
+        ("encina", "Canela, en cueros siempre", [("Canela", True)]),
+        ("chenaie", "Elle tremble plus, la Perle, la v'là ravigotée", [("Perle", "comfortable")]),
+        ("chenaie", "elle transpire plus, Perle", [("Perle", "comfortable")]),
+        ("chenaie", "Filou, il est point bien", [("Filou", "unwell")]),
+        # what is asked in passing
+        ("encina", "hace mucho frio esta noche o que", [("forecast",)]),
+    ],
+)
+def test_each_is_understood_in_his_own_words(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """Exactly that."""
+    assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "somebody's left the sheet out in the rain and it's soaking wet"),
+        ("encina", "alguien se ha dejado el impermeable fuera y está empapado"),
+        ("encina", "he colgado el impermeable en el guadarnés, está chorreando"),
+    ],
+)
+def test_a_wet_piece_that_may_be_several_is_asked_about(name: str, text: str) -> None:
+    """One of them was hung up, and is wet: which, nobody said."""
+    ask = said(text, name).ask
+    assert ask is not None
+    assert ask.about == "garment"
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("encina", "he colgado el impermeable en el guadarnés, está lloviendo"),
+        ("encina", "el ganado de mi primo está apañado"),
+        ("chenaie", "la liste des courses est faite"),
+    ],
+)
+def test_what_only_sounds_like_it_is_left_alone(name: str, text: str) -> None:
+    """The weather, other people's cattle, the shopping."""
+    assert said(text, name).chatter
