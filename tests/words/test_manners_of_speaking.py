@@ -1,4 +1,4 @@
-"""How country people, the very correct and foreigners say it, in Spanish and French; and what only sounds like it."""
+"""How country people, the very correct and foreigners say it; and what only sounds like it."""
 
 import pytest
 
@@ -8,7 +8,17 @@ from tests.words.saying import said, told
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
     [
+        # foreigners
+        ("oak", "Hello, I check Otto now and he is shivering very much, please somebody come", [("Otto", "shivering")]),
+        ("oak", "I was riding Otto this morning, he was very good boy", [("Otto",)]),
+        ("oak", "sorry I did mistake, please delete what I wrote before", [()]),
         # the very correct
+        (
+            "oak",
+            "I should like to record that Otto received a blanket clip on Saturday afternoon.",
+            [("Otto", "blanket")],
+        ),
+        ("oak", "Kindly note that Otto's sheet is torn at the shoulder.", [("otto-sheet", "torn")]),
         ("encina", "Anule mi último mensaje, por favor.", [()]),
         ("encina", "le ruego que anule lo anterior", [()]),
         ("encina", "haga el favor de borrar mi mensaje anterior", [()]),
@@ -20,6 +30,9 @@ from tests.words.saying import said, told
         ("chenaie", "la grosse d'Étoile est encore quelque peu humide", [("etoile-grosse", "damp")]),
         ("chenaie", "Perle : à partir de maintenant on la couvre comme les autres", [("Perle", False)]),
         # the country
+        ("oak", "somebody tell sam that Otto's heavy has a broken belly strap", [("otto-heavy", "strap broken")]),
+        ("oak", "Otto's heavy nobbut damp", [("otto-heavy", "damp")]),
+        ("oak", "Nay. Scrub that.", [()]),
         ("encina", "La gorda de Canela, esgarrá", [("canela-gorda", "torn")]),
         ("encina", "Ya está apañao to el ganao", [("all",)]),
         ("encina", "he pelao a Canela de babero", [("Canela", "bib")]),
@@ -55,6 +68,9 @@ def test_a_wet_piece_that_may_be_several_is_asked_about(name: str, text: str) ->
 @pytest.mark.parametrize(
     ("name", "text"),
     [
+        ("oak", "somebody tell sam to put the heavy on Otto"),
+        ("oak", "Otto gets a full clip on Monday"),
+        ("oak", "Tucker had a lesson with the Saturday kids the other month"),
         ("encina", "he colgado el impermeable en el guadarnés, está lloviendo"),
         ("encina", "el ganado de mi primo está apañado"),
         ("chenaie", "la liste des courses est faite"),

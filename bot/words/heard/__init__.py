@@ -187,6 +187,8 @@ MEANINGS = {
     "but": "begins another thought",
     "too": "the same of another horse",
     "comes upon": "what a tale leads up to follows: '(the gate was stuck, and then) I see Pip shivering'",
+    "had then": "with a clip behind it, and a day: it was done",
+    "pass on": "somebody is to tell somebody what follows 'that', which is so: 'somebody tell Sam that Pip is cold'",
     "does to": "before a participle: what its subject does to another; 'has wet ears' is no verb",
     "helper": "stands before a participle, which without its accent is none (French)",
     "is": "forms of to be, to seem, to come",

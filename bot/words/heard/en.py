@@ -83,6 +83,7 @@ PHRASES = {
         shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
+        foundered,
         ears are ice, ears like ice, ears are like ice, ears ice,
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
         cold under the rug, cold under her rug, cold under his rug, cold under the blanket,
@@ -204,9 +205,13 @@ PHRASES = {
         digging into her shoulder, cutting into his, cutting into her, a sore bit, sore bit, sore bits, a sore place,
         sore places, bald |place|places ||on ||shoulder|shoulders|chest|withers, place without hair,
         places without hair, hair is rubbed away, |wound|wounds|sore|sores from ||the |rug|blanket,
-        |wound|wounds from |his|her |rug|blanket, hair is away, hair is gone, hair is rubbed
+        |wound|wounds from |his|her |rug|blanket, hair is away, hair is gone, hair is rubbed,
+        (a / small / big / little / nasty / bad / slight / proper) rub (mark / marks / sore / patch), (a /
+        some / the) rubbing, rubbed (mark / marks / place / places / patch / patches), a rubbed (mark /
+        place / patch / shoulder)
     """,
     "sign unwell": """
+        right badly, real badly, proper badly, off (his / her / the) (meat / hay / oats / grub), is badly, 's badly,
         choked on her feed, choked on his feed, choking on her feed, choking on his feed,
         has choke, has a choke, got choke,
         unwell, colic, colicking, colicky, colicing, poorly, ill, sick, coughing, cough, off feed,
@@ -1597,7 +1602,11 @@ PHRASES = {
         in from our hack, in from our ride, in from hacking, in from riding, in from the arena,
         just in from a hack, just back from our lesson, just off a hack, just off the lunge,
         |done|finished |riding|lunging|schooling|hacking|jumping, got done |riding|lunging|schooling|hacking|jumping,
-        just got off, just rode, just hopped off, |made|make |a|the|her|his lesson
+        just got off, just rode, just hopped off, |made|make |a|the|her|his lesson,
+        (i / we) (was / were / am / are / have been) (riding / lunging / longeing / schooling / hacking /
+        jumping / exercising / working) (/ on / with), (i / we) (have / had / did) (ride / rode / lunge /
+        school / jump) (/ on / with), (make / made) (/ a / the / my / one) (lesson /
+        riding / ride / training / hack) (on / with)
     """,
     "had": """
         had, did, finished, has had, have had, just did, done, did some, did a, gave, has done,
@@ -1605,7 +1614,8 @@ PHRASES = {
         did a short, had a quick, had a short, had a long, had some, had a good, gave him a,
         gave her a, done some, just had, has just had, have just had, just finished, i do,
         just been for a, been for a, given, |i|we give, |i|we gave, |i|we have given, went for a, went out for a,
-        went on a, went out on a, gone for a, out for a
+        went on a, went out on a, gone for a, out for a,
+        received, underwent, has received, have received, has undergone
     """,
     "mounted": """
         got on, hopped on, hopped up on, sat on, climbed on, climbed aboard, got up on, just got on, hopped on board,
@@ -1757,6 +1767,8 @@ PHRASES = {
         omitting, everyone except, all except
     """,
     "all done": """
+        the round (is / has been) (completed / carried out / finished) for all horses,
+        all horses have been (seen to / attended to),
         all done, everyone done, everybody done, everyone is done, everybody is done, everyone sorted,
         everyone is sorted, all rugs done, all rugged, round done, round is done, everyone changed,
         everyone is changed, everyone is rugged, all rugs changed, everyone finished, whole barn done,
@@ -1866,6 +1878,7 @@ PHRASES = {
         all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
     """,
     "undo": """
+        (nay / nah / no /) (scrub / scrap) (that / it),
         (undo / scratch / delete / scrap / disregard) (that / this) one,
         (/ oops / sorry / no / no no) (scratch / ignore / delete / undo) that last (one / msg / message / text),
         (undo / delete / remove / ignore / cancel / scratch) my last (entry / report / update / note / post / text),
@@ -1928,7 +1941,25 @@ PHRASES = {
         forget my last msg, forget my last post, forget my last update, forget my last report,
         disregard my last text, disregard my last post, disregard my last update, disregard my last report,
         strike my last message, strike my last text, strike my last msg, strike my last post,
-        strike my last update, strike my last report, cancel my last msg
+        strike my last update, strike my last report, cancel my last msg,
+        (did / do / make / have) (/ a / one / big) mistake, (i / we) (did / do / make / have) (/ a / one /
+        big) mistake, (it was / was / is / this is / this was) (/ a / my / big) mistake (from / of) (me / my
+        side / my part / mine), make undo, make an undo, (please / please to) (undo / delete / cancel /
+        remove / erase), (kindly / would you kindly / could you kindly / please be so good as to / be so
+        kind as to / please be so kind as to) (undo / disregard / ignore / cancel / delete / strike /
+        withdraw) (that / it / my last / my last message / my last entry / my previous message / what i said
+        / the above), (i / we) (wish / would like / should like / beg) to (withdraw / retract / cancel)
+        (that / my last / my last message / my last entry / my previous message / what i said), (please /
+        kindly) (let / consider) (that / it / my last message / my previous message) (be / as / to be)
+        (withdrawn / cancelled / struck out), (please / kindly) (consider / treat) my (last / previous)
+        (message / entry / report) (/ as) (withdrawn / cancelled / void), (my last / my previous / the last
+        / the previous) (message / entry / report / note) was (in error / mistaken / a mistake / wrong /
+        incorrect / entered in error / sent in error),
+        i (should / would) be (grateful / obliged / glad) if (you / someone) (would / could) (/ kindly /
+        please) (undo / disregard / ignore / cancel / delete / strike / withdraw) (that / it / my last / my
+        last message / my last entry / my last report / my previous message / my previous entry / what i
+        said), (might / may / could) i ask that my (last / previous) (message / entry / report / note) be
+        (withdrawn / cancelled / disregarded / deleted / struck out)
     """,
     "no": """
         no, nope, wrong, sorry, oops, correction, nah, not, naw, negative, whoops, woops, oopsie,
@@ -2019,6 +2050,7 @@ PHRASES = {
         not properly, not really, hardly, scarcely, three quarters, 90%, 90 percent, 80%
     """,
     "a little": """
+        nobbut, nobut,
         a lil, lil bit, a lil bit, a lil too, a wee bit, a tad bit,
         a small bit, small bit, a small little bit,
         a bit, a little, a little bit, bit, slightly, a touch, a tad, little, somewhat, kind of,
@@ -2331,7 +2363,16 @@ PHRASES = {
         from what i can tell, according to, emergency, sos, alert, warning, red alert, urgently,
         very urgent, mayday, attention please, breaking news, newsflash, news flash, breaking,
         important, important message, please help, need help here, help needed, quick, come quick,
-        come quickly, someone come quick, hurry, asap
+        come quickly, someone come quick, hurry, asap,
+        (i / we) (check / look / look at / watch / go check / go and check / go to check / go look / go see
+        / go to see / come see / come to see / visit) (/ on / now / now on), (i / we) (meet / pass / walk by
+        / walk past),
+        (i / we) (should like / would like / wish / want / beg / am writing / are writing / have / must /
+        write / am sorry / regret / am pleased / am happy / simply wish / need) to (record / report / note /
+        inform you / state / advise / advise you / let you know / mention / notify you / announce / place on
+        record / have it recorded / have it noted) (/ that), (please / kindly) (note / be advised / be
+        informed / record) (/ that), (may / might) i (record / report / inform you / advise / mention /
+        point out / let you know) (/ that), for the record
     """,
     "what": "what, which, whats",
     "question": """
@@ -2622,6 +2663,8 @@ PHRASES = {
         i look (over / up / round / in / ) and, i looked (over / up / round / in / ) and, i turn round and, there was,
         there stood, there stands, who do i (see / find), lo and behold
     """,
+    "had then": "received, underwent, has received, got",
+    "pass on": "tell, inform, let, notify, warn",
     "does to": "",
     "helper": "",
     "is": """
@@ -3835,16 +3878,23 @@ PHRASES = {
     "no to that": "",
     "not behind": "",
     "undo verb": """
+        scrub, take no notice of, pay no heed to, pay no mind to,
         ignore, scrap, forget, delete, disregard, cancel, take back, undo, strike, bin, retract, erase,
         wipe, drop, remove, never mind
     """,
     "what was said": """
+        what i just (put / wrote / said / sent / typed / posted),
         what i said, what i just said, what i put, what i just put, what i wrote, what i just wrote,
         what i sent, what i told you, my last, my last message, my last text, my last one,
         the last message, the last one, last message, last one, last bit, the last bit, that last one,
         that last bit, that last message, my previous message, my message, what i said before,
         what i said earlier, the last thing i |said|wrote|sent|put, the last thing,
-        that message, that one i just sent, that one i sent, what i reported
+        that message, that one i just sent, that one i sent, what i reported,
+        what i (say / said / write / wrote / written / typed / put / send / sent / tell / told / posted)
+        (before / earlier / above / just now / a minute ago / a moment ago / now), (the / my) (message / msg
+        / text) (before / from before / above / of before), my (message / msg / text), message (before /
+        above / from before), what i (say / write / typed / type / posted / tell / told), my previous (entry
+        / note / report / text / msg), my last (entry / note / report)
     """,
     "afterwards": """
         will, going to, gonna, can, please, need, needs, want taking, wants, let us, do not, don't use,

@@ -3120,6 +3120,8 @@ PHRASES = {
         miro y, me asomo y, me he asomado y, me giro y, resulta, resulta que, total que, total, en fin que,
         y ahí estaba, y allí estaba, ahí estaba, allí estaba, me la encuentro, me lo encuentro
     """,
+    "had then": "recibió",
+    "pass on": "dígale, dígales, dile, decidle, díganle, avise, avisad, avisa, dígan|le|les",
     "does to": "ha, han",
     "helper": "",
     "is": """

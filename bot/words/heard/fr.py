@@ -2996,6 +2996,8 @@ PHRASES = {
         je me retourne et, je découvre, j'ai découvert, j'aperçois, j'ai aperçu, et là je vois, et là je trouve,
         voilà pas, v'là, ça fait, ça fait que, ça fait qu', du coup, résultat, bref, total
     """,
+    "had then": "a reçu, a subi",
+    "pass on": "dise, dites, dis, prévenez, préviens, prévienne, dites lui, dis lui",
     "does to": "a, ont",
     "helper": "a, ai, as, ont, avons, avez, est, sont, été, suis, vient d'être, bien",
     "is": """

@@ -85,7 +85,8 @@ def _is_over(items: Sequence[Item]) -> bool:
         styled = not items[at].means.isdisjoint(CLIPS)  # "full clipped" is over behind who did it
         if not styled or some_mean(items[max(0, at - 1) : at], "subject"):
             return True
-    return False
+    had = next((k for k, i in enumerate(items) if i.has("had then")), len(items))
+    return some_mean(items[had + 1 :], *CLIPS)  # "got a full clip on Monday"
 
 
 def _has_been(item: Item) -> bool:
@@ -227,6 +228,13 @@ def _please(word: Item, at: int, around: Around) -> bool:
     return is_so and any(predicate(i) for i in words[1:3])
 
 
+def _passed_on(word: Item, at: int, around: Around) -> bool:
+    """As in "somebody tell Sam that Pip's strap is broken": whom it is to be told, and what is so."""
+    behind = around.items[at + 1 : at + 6]
+    told = next((k for k, i in enumerate(behind[:2]) if i.has("pass on")), len(behind))
+    return word.has("plan") and not word.has("if") and some_mean(behind[told + 1 :], "relative", "what")
+
+
 def _of_people(word: Item, at: int, around: Around) -> bool:
     """As in "did two lessons with the Thursday riders", "con los chicos del jueves": who they are, and no day."""
     items = around.items
@@ -254,6 +262,7 @@ HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
     (frozenset(("habit",)), _as_ever),
     (frozenset(("too",)), _the_same),
     (frozenset(("plan", "guess")), _behind_danger),
+    (frozenset(("plan",)), _passed_on),
     (BLOCKING - {"if", "guess", "plan"}, _tells_who_says_so),
     (frozenset(("yesterday", "long ago")), _compares),
     (frozenset(("time",)), _a_while_ago),

@@ -119,7 +119,8 @@ def _at_last(sentence: Sequence[Item]) -> bool:
     if any(i.piece is not None or predicate(i) for i in sentence):
         return False
     excused = any(map(_wrong, sentence[: max(pause, 0)]))  # "sorry wrong group, undo that"
-    if pause < 0 or not last or not (last[0].has("undo verb") or (excused and last[0].has("undo"))):
+    by_name = last[1:2] and last[1].has("what was said")  # "excuse me, my fault, please delete what I wrote"
+    if pause < 0 or not last or not (last[0].has("undo verb") or ((excused or by_name) and last[0].has("undo"))):
         return False
     if len(last) == 1:
         return last[0].has("undo")
