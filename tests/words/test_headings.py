@@ -9,6 +9,12 @@ from tests.words.saying import said, told
     ("name", "text", "expected"),
     [
         ("oak", "Shivering:\n- Otto\n- Fig", [("Otto", "shivering"), ("Fig", "shivering")]),
+        ("oak", "Done so far 🐴\n1. Otto\n2. Fig", [(("Otto", "Fig"),)]),
+        ("oak", "Ridden today:\n– Otto (hack, 40 min)\n– Fig (lesson w/ Sue)", [("Otto",), ("Fig",)]),
+        ("oak", "To be ridden tomorrow:\n– Otto (hack, 40 min)\n– Fig", []),
+        ("encina", "ESQUILA\n- Lucero: completo, terminado 11:15\nOTROS\n- Moro: mojado", [
+            ("Lucero", "full"), ("Moro", "wet"),
+        ]),
         ("oak", "In:\nOtto\nFig\nOut:\nTucker", [("Otto", "stall"), ("Fig", "stall"), ("Tucker", "field")]),
         ("encina", "Dentro:\nCanela\nMoro\nFuera:\nNube", [("Canela", "stall"), ("Moro", "stall"), ("Nube", "field")]),
         ("oak", "Off: Clem's sheet, Fig's stable rug\nOn: Fig's heavy", [

@@ -1669,6 +1669,7 @@ PHRASES = {
         a gallop, hack with
     """,
     "done": """
+        done (so far / up to now / until now / already),
         done, finished, sorted, changed, all set, all sorted, done now, complete, ✓, ✔, ✅, ☑,
         all done and dusted, rugs done, blankets done, done and dusted, taken care of,
         rugged as planned, as planned, dressed as planned, rugged, blanketed, rugs changed, all rugged,

@@ -2011,6 +2011,7 @@ PHRASES = {
         longe, la longe, trabajo pie a tierra, pie a tierra
     """,
     "done": """
+        (hechos / listos) (hasta ahora / por ahora / de momento),
         despachad|o|a|os|as,
         (cambié / cambiamos / he cambiado / hemos cambiado) (a / al),
         list|o|a|os|as, hech|o|a|os|as, terminad|o|a|os|as, acabad|o|a|os|as, ya está, ya están,

@@ -1910,6 +1910,7 @@ PHRASES = {
         rênes longues, ride, rides, marcheur, le cour, un cour, son cour, mon cour, du cour
     """,
     "done": f"""
+        faits (jusqu'ici / pour l'instant / à cette heure),
         (/ j'ai / jai / on a / ai / a) (suivi / appliqué / respecté / exécuté) {LIST} (/ pour / de / d' / chez),
         (comme / tel que / selon ce qui est) (indiqué / marqué / écrit / noté / prévu / affiché / demandé)
         (sur / dans / par / au) (la liste / le planning / le plan / tableau),

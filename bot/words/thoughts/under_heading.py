@@ -41,6 +41,7 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
     for line, behind in zip(map(without_marks, lines, [[], *lines]), [*lines[1:], []]):
         if untold(line):
             continue
+        line = _as_headed(line, heading)
         untold = untold if of_one(line) else _untold_under(line, behind)
         if untold is of_one and over_rows(line, behind):
             continue  # "Plan for tonight / Otto: heavy" asks nothing
@@ -50,10 +51,28 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
         if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
             told += _each([line], heading)
             continue
-        listed = line[-2].text == ":" or (bool(behind) and behind[0].text in BULLETS)
-        heading = line if listed and (_seen_after(line) or (heads(line) and _names_only(behind))) else []
+        listed = line[-2].text == ":" or (bool(behind) and _bulleted(behind))
+        of_names = heads(line) and _names_only(_as_headed(behind, line))
+        heading = line if listed and (_seen_after(line) or of_names) else []
         told += [] if heading else line
     return told
+
+
+def _bulleted(line: Sequence[Item]) -> bool:
+    """As in "- Otto", "1. Otto"."""
+    numbered = line[0].number is not None and line[1].text in ".)"
+    return line[0].text in BULLETS or numbered
+
+
+def _as_headed(line: Sequence[Item], heading: Sequence[Item]) -> Sequence[Item]:
+    """The line without what only goes with its heading: "Ridden: / - Otto (hack)", "Clips: / - Otto: bib, done"."""
+    if some_mean(heading, "worked", "done"):
+        end = next((k for k, i in enumerate(line) if i.text == "("), len(line))
+    elif some_mean(heading, "clipped"):
+        end = next((k for k, i in enumerate(line) if i.has("done") and some_mean(line[:k], *CLIPS)), len(line))
+    else:
+        return line
+    return line if end in (0, len(line)) else [*line[:end], line[-1]]
 
 
 def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Sequence[Item]], bool]:
