@@ -63,6 +63,7 @@ from tests.words.saying import said, told
             "heure de plus",
             [("Perle",)],
         ),
+        ("chenaie", "j'ai mis la grosse à Étoile et je suis rentrée", [("Étoile", ("etoile-grosse",))]),
         (
             "chenaie",
             "Je traverse la cour, le chat manque de me faire tomber, la voisine appelle pour ses poules, et là je vois "
@@ -84,6 +85,14 @@ def test_what_a_tale_leads_up_to_is_heard(name: str, text: str, expected: list[t
         ("oak", "my friend's yard is a mess, she told me all about it, and I see Otto's rug is on sale there"),
         ("encina", "Si mañana vengo con tiempo y veo a Canela sudando le quito la gorda"),
         ("encina", "En la hípica de mi prima tienen a todos tiritando porque nadie pone una manta"),
+        ("oak", "I meant to put Fig's heavy on before I left but the traffic was awful and I never got there"),
+        ("oak", "I remember the winter of the big snow, Otto was shivering every night and I slept in the tack room"),
+        ("oak", "my aunt has hers at a posh place with a spa and she says they are all sweating under two rugs each"),
+        (
+            "encina",
+            "Mi cuñada tiene los suyos en una cuadra de lujo y dice que están todos sudando porque les ponen dos mantas",
+        ),
+        ("encina", "Me acuerdo del invierno de la nevada, Canela tiritaba cada noche"),
         ("chenaie", "Si demain j'arrive tôt et que je vois Perle trembler je la couvre"),
         ("chenaie", "Chez ma cousine le facteur mord les chiens, ils les ont tous malades"),
     ],

@@ -2115,7 +2115,7 @@ PHRASES = {
         please, remember, do not forget, make sure, hope, forgot to put, forgot to take,
         forgot to change, forgot to swap, forgot to rug, forgot to bring, forgot to turn,
         forgotten to put, forgotten to take, forgotten to change, meant to put, meant to take,
-        meant to change, tried to put, tried to take, nearly put, nearly took, almost put, almost took,
+        i meant to (put / take / change / swap / turn / bring / ride), meant to change, tried to put, tried to take, nearly put, nearly took, almost put, almost took,
         hoping, hopefully, plan, plans, planning, maybe, perhaps, probably, wonder, wondering, about to,
         due, ought, have to, has to, supposed to, expecting, getting ready to, shall we, unlikely,
         likely, ready to, i will, want to, wants to, asking, ask, asked, remind, reminder, booked,
@@ -2206,6 +2206,7 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        i remember (the winter / the summer / the year / the night / that winter / one winter / when),
         the (night / day / year) (she / he) was born, in (her / his) (racing / competing / show) days,
         (back in / in)
         (2010 / 2011 / 2012 / 2013 / 2014 / 2015 / 2016 / 2017 / 2018 / 2019 / 2020 / 2021 / 2022 / 2023 / 2024 / 2025),

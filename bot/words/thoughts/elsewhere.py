@@ -20,6 +20,7 @@ OF_SUCH = ("du ", "d' ", "de ", "del ")  # opens a saying of a place
 PLACED = ("at somebody's", "elsewhere", "in", "hour", "toward")  # what opens a thought that only says where
 REACH = 16  # words of a thought
 BEHIND = 4  # words in which it is told whose they are
+TALE = 24  # words before it in its sentence
 OF_A_PLACE = 3  # words of "of the field"
 NOBODYS = frozenset(("i", "animal"))  # "they" behind it is no horse either
 
@@ -38,11 +39,26 @@ def without_strange_horses(items: Sequence[Item], barn: Barn, owned: Mapping[str
         all_of_them = item.has("everyone") and at - theirs < REACH
         if all_of_them and not any(i.text in ENDS for i in items[theirs:at]):
             found[at] = replace(item, means=NOBODYS)  # "ils ont trois poneys, tous malades"
+        elif item.has("everyone") and _seen_in_a_tale(items, at):
+            found[at] = replace(item, means=NOBODYS)
         elif _of_another_place(items, at, barn) or (not item.has("everyone") and _of_others(items, at, barn, owned)):
             found[at], theirs = replace(item, means=NOBODYS), at
         elif item.has(*SEVERAL) and _only_some(items, at, barn):
             found[at] = replace(item, means=frozenset({"a horse"}))
     return found
+
+
+def _seen_in_a_tale(items: Sequence[Item], at: int) -> bool:
+    """As in "mi cuñada tiene los suyos en una cuadra y dice que están todos sudando": nobody says that they are ours.
+
+    How every horse of ours is, is told in few words, and of no kin.
+    """
+    if not any(predicate(i) for i in items[at + 1 : at + 1 + BEHIND]):
+        return False
+    before = list(takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, at - TALE) : at])))
+    if any(i.horses for i in before):
+        return False  # "Otto was the last, and all were dry": of ours
+    return len(before) == TALE or (some_mean(before, "kin") and some_mean(before, "own", "they have"))
 
 
 def _only_some(items: Sequence[Item], at: int, barn: Barn) -> bool:

@@ -62,11 +62,13 @@ def read_place(clause: Clause, telling: Telling) -> bool:
 
 
 def _somebody_comes_in(items: Sequence[Item]) -> bool:
-    """As in "mum came in", "je rentre": no horse is spoken of, and somebody else moves."""
+    """As in "mum came in", "je rentre", "je suis rentrée": no horse is spoken of, and somebody else moves."""
     words = [i for i in items if not (i.mark or i.has("polite", "time"))]
     if not words or any(i.horses or i.has("she", "it", "everyone", "all horses", "the rest", "both") for i in words):
         return False
     somebody = words[0].person or (words[0].has("i") and not words[0].has("subject"))
+    if len(words) > 1 and words[0].text in GOING and words[1].has("helper") and words[1].has("i"):
+        return True
     said = words[0].text.split()
     return somebody or (len(words) == 1 and len(said) == 2 and said[0] in GOING)  # not "je l'ai rentrée"
 
