@@ -25,6 +25,9 @@ from tests.words.saying import said, told
         ("encina", "les ruego que Canela permanezca siempre sin manta alguna", [("Canela", True)]),
         ("encina", "el forro azul de Canela se halla aún algo húmedo", [("canela-forro", "damp")]),
         ("encina", "a Canela me la dejéis siempre sin manta", [("Canela", True)]),
+        ("encina", "ya he acabado la lista entera todos hechos", [("all",)]),
+        ("encina", "Canela deja de ir a pelo", [("Canela", False)]),
+        ("encina", "al pasar por delante de Moro lo oigo toser feo", [("Moro", "unwell")]),
         ("chenaie", "La liste de ce soir est achevée pour l'ensemble des chevaux", [("all",)]),
         ("chenaie", "je vous prie d'effacer ce que j'ai écrit", [()]),
         ("chenaie", "la grosse d'Étoile est encore quelque peu humide", [("etoile-grosse", "damp")]),
@@ -73,6 +76,7 @@ def test_a_wet_piece_that_may_be_several_is_asked_about(name: str, text: str) ->
         ("oak", "Tucker had a lesson with the Saturday kids the other month"),
         ("encina", "he colgado el impermeable en el guadarnés, está lloviendo"),
         ("encina", "el ganado de mi primo está apañado"),
+        ("encina", "ya he acabado la lista de la compra"),
         ("chenaie", "la liste des courses est faite"),
     ],
 )

@@ -399,6 +399,7 @@ PHRASES = {
         trae) (una matadura / mataduras), la manta le ha hecho pupa
     """,
     "sign unwell": """
+        lo oigo toser, la oigo toser, le oigo toser, lo he oído toser, la he oído toser, tosiendo feo,
         síntomas de (cólico / fiebre / malestar), signos de (cólico / fiebre / malestar),
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
         no quiere comer, no ha comido, no comió, tose, tosen, tosiendo, con tos, decaíd|o|a|os|as,
@@ -1784,6 +1785,7 @@ PHRASES = {
         cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
+        deja de ir (a pelo / sin manta / en cueros / desnud|o|a), ya no va (a pelo / sin manta),
         (a partir de ahora / desde ahora / desde hoy / a partir de hoy) (con manta / se tapa / tapad|o|a),
         con manta como (los demás / las demás / todos / el resto),
         quiero que (le / me le) (pongáis / pongan / pongas) (/ la / su) manta
@@ -2098,6 +2100,9 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        (he / hemos) (acabado / terminado / hecho / completado) (la lista / la ronda / la vuelta) entera,
+        (he / hemos) (acabado / terminado / hecho / completado) toda la (lista / ronda / vuelta),
+        la lista entera todos hechos,
         está apañao to el ganao, ya está apañao to el ganao, está apañado todo el ganado,
         ya quedaron todos, ya quedaron todas, ya quedaron todos listos, quedaron todos listos,
         (hecho / hechos / listo / listos) todo el mundo,
@@ -3359,6 +3364,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        les advierto (de que / que / ), les aviso (de que / que / ), me he liado, me he liao, me e liao, me lie,
         no (os / te) lo (vais / vas) a creer, no se lo van a creer, no os lo creéis,
         me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
         ay que, ay por favor que, de la ronda, en la ronda, de paso,
