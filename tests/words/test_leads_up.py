@@ -90,7 +90,7 @@ def test_what_a_tale_leads_up_to_is_heard(name: str, text: str, expected: list[t
         ("oak", "my aunt has hers at a posh place with a spa and she says they are all sweating under two rugs each"),
         (
             "encina",
-            "Mi cuñada tiene los suyos en una cuadra de lujo y dice que están todos sudando porque les ponen dos mantas",
+            "Mi cuñada tiene los suyos en una cuadra de lujo y dice que están todos sudando porque les ponen dos",
         ),
         ("encina", "Me acuerdo del invierno de la nevada, Canela tiritaba cada noche"),
         ("chenaie", "Si demain j'arrive tôt et que je vois Perle trembler je la couvre"),

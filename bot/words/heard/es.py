@@ -2667,7 +2667,8 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
-        recuerdo (el invierno / el año / la noche / la nevada), me acuerdo (del invierno / del año / de cuando / de aquel),
+        recuerdo (el invierno / el año / la noche / la nevada),
+        me acuerdo (del invierno / del año / de cuando / de aquel),
         (la noche / el día / el año) que (nació / nacieron / llegó a casa),
         de (cría / potrilla / potrillo / chiquitit|o|a / bebé), en (mi / su) época,
         en sus años de (concurso / carreras / competición / trabajo),
