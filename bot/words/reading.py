@@ -72,13 +72,12 @@ from bot.words.told.states import puts_on_a_strap
 from bot.words.told.telling import Telling, named
 from bot.words.told.things import thing_since
 from bot.words.told.thread import (
-    danger_of_hers,
     in_the_stalls,
     leads_elsewhere,
     of_people,
     only_heads,
-    present,
     spoken_of,
+    told_all_the_same,
     with_owner,
 )
 from bot.words.told.undoing import UNDOING, take_back, undoes
@@ -244,6 +243,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (following is None or following.joined != "when")
         if clause.joined in ("when", "if") or (not plainly and supposes(clause)):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
+            telling.supposing = True
             continue
         longed_for = longed_for or (not plainly and clause.has("some day"))
         if not (plainly or longed_for) and read_wish(clause, telling):
@@ -260,7 +260,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if tale and in_the_past(clause.items):
             continue
         tale = tale or clause.has("at an age")
-        if hanging and (clause.joined in ("and", "", ",") and not (present(clause) or danger_of_hers(clause, telling))):
+        if hanging and clause.joined in ("and", "", ",") and not told_all_the_same(clause, telling):
             if not (dated and read_clip(clause, telling)):  # "the clipper came yesterday, Pip has a hunter clip"
                 spoken_of(clause, telling)
             continue

@@ -31,6 +31,11 @@ from tests.words.saying import said, told
             [("Otto", "shivering")],
         ),
         ("oak", "the bus was late, and when I got in I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
+        (
+            "oak",
+            "I'm not blaming anybody because he always does it to himself, Otto's sheet has a rip in it",
+            [("otto-sheet", "torn")],
+        ),
         ("oak", "busy day, but I took Lady Grey's sheet off", [("Lady Grey", ("grey-liner",))]),
         ("oak", "stripped Lady Grey, all but the sheet", [("Lady Grey", ("grey-sheet",))]),
         (
@@ -81,6 +86,7 @@ def test_what_a_tale_leads_up_to_is_heard(name: str, text: str, expected: list[t
     ("name", "text"),
     [
         ("oak", "if the bus is late again and I see Otto shivering I'll put his heavy on"),
+        ("oak", "if it rains tonight, Otto's sheet is soaked"),
         ("oak", "tomorrow I come up early and I see Otto first"),
         ("oak", "my friend's yard is a mess, she told me all about it, and I see Otto's rug is on sale there"),
         ("encina", "Si mañana vengo con tiempo y veo a Canela sudando le quito la gorda"),

@@ -98,13 +98,21 @@ def only_heads(sentence: Sequence[Item]) -> bool:
     return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
-def present(clause: Clause) -> bool:
-    """A horse and a sign in one clause stand for themselves, whatever was planned before it."""
+def told_all_the_same(clause: Clause, telling: Telling) -> bool:
+    """Whether this is so, whatever was planned or supposed before it."""
+    return _present(clause, telling) or _danger_of_hers(clause, telling)
+
+
+def _present(clause: Clause, telling: Telling) -> bool:
+    """A horse and a sign in one clause stand for themselves, whatever was planned before it; so does her torn rug."""
+    if clause.joined == "if":
+        return False
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
-    return bool(clause.horses) and signs and clause.joined != "if"
+    hers = any(piece.owners for piece in clause.pieces) and clause.has("state torn", "state missing", "strap", "soaked")
+    return (bool(clause.horses) and signs) or (hers and clause.has("is", "has") and not telling.supposing)
 
 
-def danger_of_hers(clause: Clause, telling: Telling) -> bool:
+def _danger_of_hers(clause: Clause, telling: Telling) -> bool:
     """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
     danger = some_mean(clause.items, "sign shivering", "sign unwell")
     return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun

@@ -62,6 +62,8 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if change.empty or not _only_that(clause):
         return False
+    if clause.has("instead of") and telling.change is None and not (change.add or change.whole):
+        return False  # ", à la place de la grosse", of one of whom nobody heard what was put on
     if change.strips and wished_so(clause, telling):
         return False
     horses = wearers(clause, change, telling)
