@@ -7,6 +7,7 @@ hers               what is a horse's, and not the horse: "Maple's halter", "Mapl
 of_now             what stands over a list: whether what is below is worn now
 strange_rows       rows of what is none of ours
 under_heading      a list under a heading: each line tells what the heading says
+leads_up           a tale told in one breath: what only leads up to the report
 sentences          where each ends, and whether it is marked as a question
 asides             what only tells which horse is meant
 but_these          all but these, said as what they are not yet
