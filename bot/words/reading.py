@@ -77,6 +77,7 @@ from bot.words.told.thread import (
     of_people,
     only_heads,
     spoken_of,
+    supposed_of,
     told_all_the_same,
     with_owner,
 )
@@ -243,7 +244,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (following is None or following.joined != "when")
         if clause.joined in ("when", "if") or (not plainly and supposes(clause)):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
-            telling.supposing = True
+            telling.supposing = supposed_of(clause)
             continue
         longed_for = longed_for or (not plainly and clause.has("some day"))
         if not (plainly or longed_for) and read_wish(clause, telling):

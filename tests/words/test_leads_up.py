@@ -87,6 +87,11 @@ def test_what_a_tale_leads_up_to_is_heard(name: str, text: str, expected: list[t
     [
         ("oak", "if the bus is late again and I see Otto shivering I'll put his heavy on"),
         ("oak", "if it rains tonight, Otto's sheet is soaked"),
+        ("oak", "if it rains, Otto is cold"),
+        ("oak", "if the wind gets up, Otto is sweating"),
+        ("encina", "si llueve, Canela está empapada"),
+        ("chenaie", "s'il gèle, Perle a froid"),
+        ("chenaie", "s'il pleut, Perle a froid"),
         ("oak", "tomorrow I come up early and I see Otto first"),
         ("oak", "my friend's yard is a mess, she told me all about it, and I see Otto's rug is on sale there"),
         ("encina", "Si mañana vengo con tiempo y veo a Canela sudando le quito la gorda"),

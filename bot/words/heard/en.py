@@ -2284,6 +2284,7 @@ PHRASES = {
         two year old, three year old, four year old, (a / such a) (sickly / colicky / nervous / fussy / shivery) baby
     """,
     "weather": """
+        it (rains / snows / pours / hails / freezes / drizzles),
         rain, storm, sun, sunny, misty, frost, frosty, snow, snowy, wind, windy, fog, foggy, cloud, cloudy,
         stormy, winter, summer, spring, autumn, fall, hail, breeze, breezy, thunder, sleet, drizzle, raining,
         snowing, rainy, ice, dusty, muddy, lashing, lashing down, lashing rain, lashing it down,

@@ -2700,6 +2700,7 @@ PHRASES = {
         au débourrage, encore entier, plus jeune, en club
     """,
     "weather": """
+        il pleut,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
         tonnerre, météo, il neige, lune, bruine, averse, averses, déluge, gelée, gelées, canicule, redoux,

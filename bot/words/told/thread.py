@@ -103,13 +103,24 @@ def told_all_the_same(clause: Clause, telling: Telling) -> bool:
     return _present(clause, telling) or _danger_of_hers(clause, telling)
 
 
+def supposed_of(clause: Clause) -> str:
+    """Of what a condition is told: "weather" in "if it rains tonight", "si gèle"; "other" in "if I'm not mistaken"."""
+    foretold = clause.has("if") and clause.has("weather", "sky", "brings weather", "freezes", "bare weather", "mass")
+    return "weather" if foretold else "other"
+
+
 def _present(clause: Clause, telling: Telling) -> bool:
-    """A horse and a sign in one clause stand for themselves, whatever was planned before it; so does her torn rug."""
+    """A horse and a sign in one clause stand for themselves, whatever was planned before it; so does her torn rug.
+
+    Not in "if it rains, Otto is cold"; but of danger it is better told once too often.
+    """
     if clause.joined == "if":
         return False
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
+    grave = clause.has("sign shivering", "sign unwell")
     hers = any(piece.owners for piece in clause.pieces) and clause.has("state torn", "state missing", "strap", "soaked")
-    return (bool(clause.horses) and signs) or (hers and clause.has("is", "has") and not telling.supposing)
+    of_horse = bool(clause.horses) and signs and (grave or telling.supposing != "weather")
+    return of_horse or (hers and clause.has("is", "has") and not telling.supposing)
 
 
 def _danger_of_hers(clause: Clause, telling: Telling) -> bool:
