@@ -11,7 +11,7 @@ from bot.words.clothing.as_described import piece_of
 from bot.words.lookup.items import NOTHING, Item, meanings_of, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.thoughts.hers import PLACES
-from bot.words.thoughts.of_now import DRESSED, NOT_SO, of_now
+from bot.words.thoughts.of_now import NOT_SO, dressed_so, of_now
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.under_heading import BULLETS, NEW_LINE, marked, parts
 
@@ -91,7 +91,7 @@ def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
     """The rows of this sentence; none where anything else stands in it."""
     words = list(dropwhile(lambda i: i.text in BULLETS, sentence))
     starts = [at for at, item in enumerate(words) if item.horses]
-    if starts and starts[0] > 1 and words[starts[0] - 1].text == ":" and _dressed_so(words[: starts[0]]):
+    if starts and starts[0] > 1 and words[starts[0] - 1].text == ":" and _on_now(words[: starts[0]]):
         words, starts = words[starts[0] :], [at - starts[0] for at in starts]  # "Puesto: Canela forro, Moro 100"
     if not starts or starts[0] > 0:
         return []
@@ -104,8 +104,9 @@ def _rows(sentence: Sequence[Item], roster: Roster) -> list[Row]:
     return rows if len(rows) == 1 or all(row.plain for row in rows) else []  # "Otto heavy, Fig sheet soaked"
 
 
-def _dressed_so(heading: Sequence[Item]) -> bool:
-    return of_now(heading) and some_mean(heading, *DRESSED) and not some_mean(heading, "ahead")
+def _on_now(heading: Sequence[Item]) -> bool:
+    """As in "Puesto:"; not "Para esta noche:"."""
+    return of_now(heading) and dressed_so(heading) and not some_mean(heading, "ahead")
 
 
 def _row(said: list[Item], roster: Roster) -> Row | None:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.words.heard.headings import ROUNDS
-from bot.words.lookup.items import Item, meanings_of
+from bot.words.lookup.items import Item, meanings_of, some_mean
 from bot.words.lookup.tokens import plain
 
 AT_MOST = 8  # words of a heading; more is a sentence
@@ -26,13 +26,18 @@ def of_now(heading: Sequence[Item]) -> bool:
     if len(heading) > 2 * AT_MOST:
         return False
     means = meanings_of(heading)
-    told = not means.isdisjoint(DRESSED)
+    told = dressed_so(heading)
     round_ = any(_called(i) and not i.means for i in heading)
     ahead = any(i.has("ahead") and not (round_ and i.has("part of day")) for i in heading)  # "ronda noche"
     if not (means - {"ahead"}).isdisjoint(NOT_SO) or (ahead and not told):
         return False
     words = [i for i in heading if not (i.mark or i.number is not None or i.clock)]
     return all(i.has(*DRESSED, *BESIDE) or _called(i) or (round_ and i.has("part of day")) for i in words)
+
+
+def dressed_so(heading: Sequence[Item]) -> bool:
+    """As in "Changed:", "On now:", "Llevan ahora:": the rows below say what was put on."""
+    return some_mean(heading, *DRESSED)
 
 
 def _called(item: Item) -> bool:

@@ -8,7 +8,7 @@ from itertools import chain
 
 from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, soft
-from bot.words.thoughts.of_now import AT_MOST, of_now, of_one, only_dressed, only_moved, over_rows
+from bot.words.thoughts.of_now import AT_MOST, dressed_so, of_now, of_one, only_dressed, only_moved, over_rows
 from bot.words.thoughts.sentences import STOPS
 from bot.words.thoughts.strange_rows import without_marks
 
@@ -45,7 +45,7 @@ def _on_lines(items: Sequence[Item]) -> list[Item]:
         untold = untold if of_one(line) else _untold_under(line, behind)
         if untold is of_one and over_rows(line, behind):
             continue  # "Plan for tonight / Otto: heavy" asks nothing
-        if heading and _dressed_so(heading) and only_dressed(line):
+        if heading and dressed_so(heading) and only_dressed(line):
             told += line  # "Changed: / Otto → heavy" is a row, that Otto was changed is no more
             continue
         if heading and (_names_only(line) or (_seen_after(heading) and any(i.horses for i in line))):
@@ -84,10 +84,6 @@ def _untold_under(line: Sequence[Item], behind: Sequence[Item]) -> Callable[[Seq
     if not heading or (not asked and (of_now(line) or heads(line))):
         return _none
     return only_moved if some_mean(line, "weekday", "ahead", "plan") else only_dressed
-
-
-def _dressed_so(heading: Sequence[Item]) -> bool:
-    return some_mean(heading, "done", "swapped", "put on", "wears")
 
 
 def _none(line: Sequence[Item]) -> bool:
