@@ -3,16 +3,19 @@
 from collections.abc import Container, Sequence
 from dataclasses import replace
 from functools import cache
+from itertools import takewhile
 
 from bot.words.clothing.as_described import piece_of
 from bot.words.clothing.jackets import with_jackets
+from bot.words.clothing.neck_covers import with_neck_covers
 from bot.words.clothing.no_garment import kept_by, of_nothing_here
-from bot.words.clothing.no_piece import how_it_is, lamp, neck_of_hers
+from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.lookup.gender import gender_of
 from bot.words.lookup.items import Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece, colour
+from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
 
 OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
@@ -31,7 +34,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
-    items = with_jackets(items)
+    items = with_neck_covers(with_jackets(items), roster)
     horses = any(i.horses for i in items)
     members = _members(items, roster)
     for at in sorted(members):
@@ -145,7 +148,7 @@ def _described(items: Sequence[Item], at: int, end: int, roster: Roster) -> Piec
     numbers = [i.number for i in run if i.number is not None and (i.number in fills or not _of_a_name(i, run, roster))]
     if any(i.pieces or i.kinds("kind") or i.has("rug") for i in run):
         return None if how_it_is(run, before) or neck_of_hers(items, at, end) else piece_of(run, numbers, roster)
-    if _half(run, before, after, roster) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
+    if half(run, before, after, roster) or (run[0].kinds("weight") == ["light"] and lamp(items, end)):
         return None
     only_told = _only_told(items, at, end)
     weak = any(n in fills and n for n in numbers) or _weak(items, at, run, roster)
@@ -209,16 +212,6 @@ def _whose_strap(items: Sequence[Item], at: int, end: int) -> bool:
     return ends and at > 1 and items[at - 1].has("broken", "state torn") and items[at - 2].has("strap")
 
 
-def _half(run: Sequence[Item], before: Item | None, after: Item | None, roster: Roster) -> bool:
-    """As in "Tortita medio fresca": half of how she is; not "Tortita media mojada", where she has one."""
-    if len(run) > 1 or not run[0].has("nearly") or before is None or after is None:
-        return False
-    if not (before.horses and predicate(after)):
-        return False
-    hers = of_clothes(after) and run[0].text == "media" and before.horse  # "half" has one form before how she is
-    return not (hers and any(g in roster.owned[before.horses[0]] for g in roster.fitting(piece_of(run, (), roster))))
-
-
 def _weak(items: Sequence[Item], at: int, run: Sequence[Item], roster: Roster) -> bool:
     """Words that may be of clothes, where what stands beside them is: "the heavy", "tartan's wet"."""
     if any(i.kinds("weight") or i.has("one", "spare") for i in run):
@@ -248,8 +241,22 @@ def _starts(items: Sequence[Item], at: int, end: int) -> bool:
     opens = (at == 0 or items[at - 1].mark) and not items[at].has("any adjective")
     if opens and after.horse and then is not None and told_of_clothes(then):
         return True
-    moved = after.has("on", "off", "put on", "took off", "in its stead")
-    return opens and (moved or (after.has("is") and then is not None and then.has("off", "on")))
+    if opens and after.has("and"):
+        after, then = (*_behind_another(items, end), None, None)[:2]  # "heavy and liner on June"
+    moved = after is not None and after.has("on", "off", "put on", "took off", "in its stead")
+    return opens and (moved or _is_moved(after, then))
+
+
+def _behind_another(items: Sequence[Item], end: int) -> Sequence[Item]:
+    """What stands behind the second of two pieces: what is told of both."""
+    rest = items[end + 1 : end + LONGEST_RUN]
+    pieces = len(list(takewhile(lambda i: clothing(i) or i.has("colour", "any adjective", "article"), rest)))
+    return rest[pieces : pieces + 2] if pieces else ()
+
+
+def _is_moved(after: Item | None, then: Item | None) -> bool:
+    """As in "(medium) is on"."""
+    return after is not None and after.has("is") and then is not None and then.has("off", "on")
 
 
 def _of_a_name(item: Item, run: Sequence[Item], roster: Roster) -> bool:

@@ -2,7 +2,9 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import WETNESS, Item, some_mean
+from bot.words.clothing.as_described import piece_of
+from bot.words.lookup.items import WETNESS, Item, of_clothes, predicate, some_mean
+from bot.words.lookup.names import Roster
 
 
 def lamp(items: Sequence[Item], end: int) -> bool:
@@ -25,3 +27,13 @@ def neck_of_hers(items: Sequence[Item], at: int, end: int) -> bool:
         return False
     wet = some_mean(items[max(0, at - 4) : at], *WETNESS)
     return wet and items[at - 1].has("article", "her", "in", "after")
+
+
+def half(run: Sequence[Item], before: Item | None, after: Item | None, roster: Roster) -> bool:
+    """As in "Tortita medio fresca": half of how she is; not "Tortita media mojada", where she has one."""
+    if len(run) > 1 or not run[0].has("nearly") or before is None or after is None:
+        return False
+    if not (before.horses and predicate(after)):
+        return False
+    hers = of_clothes(after) and run[0].text == "media" and before.horse  # "half" has one form before how she is
+    return not (hers and any(g in roster.owned[before.horses[0]] for g in roster.fitting(piece_of(run, (), roster))))
