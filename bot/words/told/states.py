@@ -203,7 +203,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and some_mean(clause.items[:at], "it")  # "my good coats ripped, caught it" is of no rug
-    weather = item.has(*WETNESS) and telling.piece == telling.put_on  # "put her sheet on, it's wet"
+    weather = telling.piece == telling.put_on and _of_the_sky(clause.items, at)
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)
         tell_piece(telling, spoken, state, named(spoken.owners))
@@ -218,6 +218,12 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
             piece = piece._replace(every=True)
         tell_piece(telling, piece, state, _owners(reading, piece))
+
+
+def _of_the_sky(items: Sequence[Item], at: int) -> bool:
+    """As in "(put her sheet on,) it's wet"; "it's soaked" is of the sheet, but "it's soaking out there"."""
+    outside = some_mean(items[at + 1 : at + 2], "outwards", "weather")
+    return items[at].has(*WETNESS) and (outside or not items[at].has("soaked"))
 
 
 def _left_out_behind(items: Sequence[Item], at: int) -> bool:

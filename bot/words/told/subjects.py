@@ -15,6 +15,7 @@ from bot.words.told.one_to_another import does_something_to
 from bot.words.told.pronouns import of_one, the_one
 from bot.words.told.telling import Telling, named
 from bot.words.told.things import only_whose
+from bot.words.told.worn_and_wet import has_it_wet
 
 ALIEN = 9  # other people, other things: too far for any sign
 WHERE = ("place stall", "place field", "work")
@@ -123,7 +124,7 @@ def meet_piece(reading: Reading, at: int) -> None:
     items = reading.items
     before = items[at - 1] if at else None
     worn = before is not None and before.has("under", "in", "with", "has", "wears")
-    if reading.latest == "horse" and worn and not _has_it_wet(items, at):
+    if reading.latest == "horse" and worn and not has_it_wet(items, at):
         return
     if reading.latest == "piece" and _lies_over_or_under(items, at):
         return
@@ -140,13 +141,6 @@ def meet_piece(reading: Reading, at: int) -> None:
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
         reading.denied = False
-
-
-def _has_it_wet(items: Sequence[Item], at: int) -> bool:
-    """As in "Otto has the sheet soaked", "Perle a la bleue toute trempée": how it is follows what the horse has on."""
-    has = items[at - 1].has("has", "wears") and not items[at - 1].has("in", "and", "under")
-    then = next((i for i in items[at + 1 :] if not i.has("very", "a little", "wholly")), None)
-    return has and then is not None and of_clothes(then)
 
 
 def _how_she_is(items: Sequence[Item], at: int) -> bool:
