@@ -10,6 +10,7 @@ from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, we
 from bot.words.thoughts.sentences import REACH
 
 MORE = ("mas", "tan")
+SMALL = ("little", "lil", "wee")  # of a horse that one is fond of
 FELT = 5  # words of "cold along her back"
 STRAPPED = 5  # words of "strap broken on the heavy of …"
 
@@ -47,6 +48,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if _attribute(items, at):
         return True  # "wet moss is slippery"
     adjectival = before.has("article", "her", "very", "a little") and not before.has("all", "both", "toward")
+    adjectival = adjectival and not _fondly(items, at)
     if _this_thing(items, at):
         return True
     if adjectival and (before.has("but") or not sort_of) and _says(items[at + 1 : at + REACH]):
@@ -56,6 +58,12 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
     if before.text == "of" and at > 1 and clothing(items[at - 2]):
         return False  # "the plaid of ginger"
     return adjectival or before.text in ("of", "every")
+
+
+def _fondly(items: Sequence[Item], at: int) -> bool:
+    """As in "little Maple", "poor little Otter"; not "a little otter", "the little patch"."""
+    opener = items[at - 2] if at > 1 else NOTHING
+    return items[at - 1].text in SMALL and not opener.has("article", "some", "her", "no", "weather", "is")
 
 
 def _may_describe(item: Item, behind: Item) -> bool:
