@@ -3947,6 +3947,9 @@ PHRASES = {
     "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
+    "hung": """
+        hung, hang, hanging, hung up, hanging up, draped, slung
+    """,
     "drying": """
         drying, drying out, drying off, hanging, hanging up, hung up, on the rack, to dry, in the tack room,
         hanging in the tack room, hung in the tack room, in the drying room, in the boiler room, on the line,

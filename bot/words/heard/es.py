@@ -768,7 +768,7 @@ PHRASES = {
         rot|o|a|os|as, rasgad|o|a|os|as, rajad|o|a|os|as, desgarrad|o|a|os|as, se ha roto, se rompió, rompió,
         ha roto, rasgó, tiene un agujero, agujero, agujeread|o|a, un roto, un siete, ha rasgado, ha rajado,
         rajó, destrozad|o|a|os|as, descosid|o|a|os|as, un desgarrón, desgarrón, se rasgó,
-        se le rompió, se le ha roto, se le rompieron, se le han roto, se me rompió, se me ha roto, se le rompe,
+        se le rompió, se le ha roto, se le rompieron, se le han roto, se le rompe,
         tiene un roto, con un agujero, con un siete, con un roto, un agujero, un agujerazo,
         hecha polvo, hecho polvo, hecha pedazos, hecho pedazos, se ha rasgado,
         se ha desgarrado, se descosió, se ha descosido, ha destrozado, destrozó, pinchad|o|a,
@@ -4165,6 +4165,9 @@ PHRASES = {
     """,
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
+    "hung": """
+        colgué, colgó, colgamos, colgaron, colgad|o|a|os|as, tendí, tendid|o|a|os|as, guindé, guindad|o|a|os|as
+    """,
     "drying": """
         secando, secándose, se está secando, se están secando, por secar, sin secar, tendid|o|a|os|as,
         en el tendedero, en el guadarnés, en la cuerda, en el tendal, en el radiador, al lado de la estufa

@@ -2268,6 +2268,7 @@ PHRASES = {
         toute la gang est habillée
     """,
     "undo": """
+        oublie|z|r ce que (je viens de / j'ai) (dire / dit / écrire / écrit), oublié ce que je viens de dire,
         annule, annuler, annule ça, annulez, efface, efface ça, effacer, je me suis trompé, je me suis trompée,
         c'est une erreur, c'était une erreur, mauvais cheval, oublie ça, ignore ça, ignore mon message, ignorez,
         retire ça, erreur de ma part, mon erreur, annule le dernier, pas le bon cheval, annule tout ça, erreur,
@@ -4193,6 +4194,10 @@ PHRASES = {
     "not anywhere": "nulle part",
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
+    "hung": """
+        (/ je l'ai) (pendu||e / étendu||e / accroché||e / suspendu||e / étalé||e), (pendu / étendu / accroché)|s|es,
+        (je l'ai mis||e / je le mets / je la mets / mis||e) à sécher, je l'étends, je la pends, je l'accroche
+    """,
     "drying": """
         en train de sécher, à sécher, (est / sont) à sécher, au séchage, sèchent, en séchage,
         sur la corde, sur la corde à linge, sur le fil,

@@ -191,6 +191,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "2main": "demain", "2m1": "demain", "dem1": "demain", "tranble": "tremble", "trambl": "tremble",
         "trembl": "tremble", "tranbl": "tremble", "tranbler": "trembler", "trampe": "trempé", "tranpe": "trempé",
         "mouiye": "mouillé", "transpi": "transpire", "transp": "transpire", "couvs": "couvertures", "chod": "chaud",
+        "anul": "annule", "anule": "annule", "dernié": "dernier", "limper": "l'imper",
         "lgr": "légère", "lrd": "lourde", "gd": "grand",
         "temp": "temps", "stt": "cet", "ave": "avait", "fodré": "faudrait", "dlo": "de l'eau", "dleau": "de l'eau",
     },

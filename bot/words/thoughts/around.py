@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import cast
 
 from bot.events import Setting, Sign
@@ -115,6 +115,11 @@ def _came_from(items: Sequence[Item], at: int) -> bool:
     return before > 0 and items[before].has("of") and items[before - 1].has("broken", "outwards", "turned out")
 
 
+def _hung_there(items: Sequence[Item], at: int) -> bool:
+    """As in "her sheet is soaked, I hung it in her stall": where the piece is."""
+    return some_mean(takewhile(lambda i: not i.mark and not i.horses, reversed(items[:at])), "hung")
+
+
 def seen_where(items: Sequence[Item]) -> Setting:
     """Where or after what a message of one horse saw it, said anywhere in it; "turnout" where nothing says so."""
     if len({i.horses for i in items if i.horses}) != 1 or some_mean(items, "place field"):
@@ -127,14 +132,16 @@ def seen_where(items: Sequence[Item]) -> Setting:
     if len(items) > 2 and items[-1].has("work") and items[-2].mark and not planned:
         return "after work"  # "sudado, clase"
     moved = some_mean(items, "not", "plan", "brought in", "turned out", "brought", "stays", "done")
-    inside = any(not items[k].has("inwards") and not _came_from(items, k) for k in places(items, STALL))
+    inside = any(
+        not (items[k].has("inwards") or _came_from(items, k) or _hung_there(items, k)) for k in places(items, STALL)
+    )
     return "stall" if inside and not moved else "turnout"
 
 
 def stands_in_stall(items: Sequence[Item]) -> bool:
     """As in "In his stable.", "saw Willow in her stall": where the horse is, nothing that is done there."""
     at = next((k for k, i in enumerate(items) if i.has("place stall")), None)
-    if at is None:
+    if at is None or _hung_there(items, at):
         return False
     before = [i for i in items[:at] if not i.has("her", "article", "is", "link") or i.has("in")]
     return (
@@ -150,7 +157,9 @@ def stands_among_stalls(items: Sequence[Item]) -> bool:
     "À l'écurie" may be anywhere on the farm, and "Marta está en la cuadra" is of Marta.
     """
     at = next((k for k, i in enumerate(items) if i.has("place stall")), len(items))
-    if at == len(items) or any(i.horses or i.piece is not None or i.has("not", "plan", "if") for i in items):
+    if at == len(items) or _hung_there(items, at):
+        return False
+    if any(i.horses or i.piece is not None or i.has("not", "plan", "if") for i in items):
         return False
     if any(i.person or (i.has("is") and not i.has("i", "helper")) for i in items):
         return False

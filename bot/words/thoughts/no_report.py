@@ -57,8 +57,12 @@ def _was_one(items: Sequence[Item]) -> bool:
 
 
 def once_long_ago(items: Sequence[Item]) -> bool:
-    """As in "con tres años Brisa tiritaba"; not "con tres años Brisa está tiritando"."""
-    return some_mean(items, "at an age") and in_the_past(items)
+    """As in "con tres años Brisa tiritaba", "… when he was a foal"; not "con tres años Brisa está tiritando"."""
+    if some_mean(items, "at an age") and in_the_past(items):
+        return True
+    young = next((k for k, i in enumerate(items) if i.has("young")), 0)
+    when = some_mean(items[max(0, young - NOUN) : young], "when") and items[young - 1].has("was", "is")
+    return when or (young > 0 and items[young - 1].has("long ago"))
 
 
 def in_the_past(items: Sequence[Item]) -> bool:

@@ -10,7 +10,7 @@ NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
-    if no_report(clause) or (following is not None and _dated_behind(clause, following)):
+    if no_report(clause) or (following is not None and _dated_behind(following)):
         return True
     if clause.has("for later") and all(i.mark or i.has("for later") for i in clause.items):
         return True  # "for tonight: Otto in his heavy"
@@ -42,9 +42,9 @@ def _of_what_was_said(clause: Clause) -> bool:
     return len(behind) > 1 and behind[0].has("of", "hour") and bool(behind[1].horses)
 
 
-def _dated_behind(clause: Clause, following: Clause) -> bool:
+def _dated_behind(following: Clause) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
-    return following.joined == "when" and of_its_youth(following) and clause.has("was")
+    return following.joined == "when" and of_its_youth(following)
 
 
 def hangs(clause: Clause) -> bool:

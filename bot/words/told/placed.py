@@ -33,6 +33,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or (clause.has("turned out") and clause.has("work") and not clause.has("after"))
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
+        or _put_away(clause, telling)
     ):
         return False
     items = tuple(_without_company(_up_to_the_reason(items)))
@@ -59,6 +60,17 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _put_away(clause: Clause, telling: Telling) -> bool:
+    """As in "(her sheet is soaked,) hung it in her stall", "… je l'ai mise dans son box": where the piece is."""
+    if clause.horses or clause.has("brought in", "turned out"):
+        return False
+    it = any(i.has("it") and not i.has("she") for i in clause.items)
+    whose = [k for k, (i, place) in enumerate(pairwise(clause.items)) if i.has("her") and place.has(*WHERE_TO[:2])]
+    her = any(i.has("she") and k not in whose for k, i in enumerate(clause.items))
+    left = clause.has("brought") and bool(whose) and not her
+    return clause.has("hung") or (telling.last == "piece" and (it or left))
 
 
 def _somebody_comes_in(items: Sequence[Item]) -> bool:
