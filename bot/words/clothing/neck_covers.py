@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.words.lookup.items import Item, all_mean, places
+from bot.words.lookup.items import Item, all_mean, places, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.named.weatherlike import clothing
 
@@ -19,7 +19,9 @@ def with_neck_covers(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
         return items
     found = list(items)
     for at in places(items, BODY):
-        if items[at].text in NECKS and _with_a_rug(items, at) and _nothing_of_it(items, at):
+        if items[at].text not in NECKS:
+            continue
+        if _moved(items, at) or (_with_a_rug(items, at) and _nothing_of_it(items, at)):
             found[at] = replace(items[at], means=COVER)
     return found
 
@@ -32,6 +34,20 @@ def _with_a_rug(items: Sequence[Item], at: int) -> bool:
         return True
     behind = next((k for k in range(at + 1, min(len(items), at + 1 + BETWEEN)) if not _joins(items[k])), at)
     return behind > at + 1 and clothing(items[behind])
+
+
+def _moved(items: Sequence[Item], at: int) -> bool:
+    """As in "took Juno's neck off", "enlevé l'encolure de Lune", "her neck is off": nobody takes off the other."""
+    before, behind = items[max(0, at - BETWEEN - 1) : at], items[at + 1 : at + 3]
+    off = next((i for i in behind if not i.has("is")), items[at])
+    verb = some_mean(before, "put on", "took off", "took", "brought")
+    if some_mean(before, "clipped"):
+        return False
+    if off.has("off") or (verb and off.has("on")):
+        return True
+    took = next((i for i in reversed(before) if not i.has("article", "her")), items[at])
+    ends = not behind or behind[0].mark or behind[0].has("of", "toward")
+    return took.has("took off", "put on") and ends
 
 
 def _joins(item: Item) -> bool:

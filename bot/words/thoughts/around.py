@@ -15,6 +15,7 @@ from bot.words.thoughts.no_report import LIKENS
 TRAITS = ("sign cold", "sign hot", "everyday cold", "everyday hot")
 SER = ("es", "son", "era", "eran", "ya es", "ya son")
 ONE = ("un", "una", "unos", "unas")
+LIKE_A = (" as", " as a", " as an")
 STALL, WORK = frozenset(("place stall",)), frozenset(("work", "worked"))
 SEEN_THERE = STALL | WORK
 LOOKED = ("in", "of", "on", "not anywhere")  # what stands between a state and its piece
@@ -65,6 +66,8 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
     if following.has("idiom") and following.text.partition(" ")[0] in LIKENS:
         return True  # "sèche comme un os"
+    if item.text.endswith(LIKE_A):
+        return True  # "hot as a stove"
     return _harmless(following) or following.piece is not None
 
 

@@ -104,9 +104,13 @@ def told_all_the_same(clause: Clause, telling: Telling) -> bool:
 
 
 def supposed_of(clause: Clause) -> str:
-    """Of what a condition is told: "weather" in "if it rains tonight", "si gèle"; "other" in "if I'm not mistaken"."""
-    foretold = clause.has("if") and clause.has("weather", "sky", "brings weather", "freezes", "bare weather", "mass")
-    return "weather" if foretold else "other"
+    """Of what a condition is told: "weather" in "if it rains tonight", "si gèle"; "ours" of a horse or a piece.
+
+    "other" in "if I'm not mistaken", "if anybody is making coffee".
+    """
+    if clause.has("if") and clause.has("weather", "sky", "brings weather", "freezes", "bare weather", "mass"):
+        return "weather"
+    return "ours" if clause.horses or clause.pieces or clause.has("she", "it") or clause.told else "other"
 
 
 def _present(clause: Clause, telling: Telling) -> bool:
@@ -118,9 +122,12 @@ def _present(clause: Clause, telling: Telling) -> bool:
         return False
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
     grave = clause.has("sign shivering", "sign unwell")
-    hers = any(piece.owners for piece in clause.pieces) and clause.has("state torn", "state missing", "strap", "soaked")
     of_horse = bool(clause.horses) and signs and (grave or telling.supposing != "weather")
-    return of_horse or (hers and clause.has("is", "has") and not telling.supposing)
+    hers = any(piece.owners for piece in clause.pieces) and clause.has("is", "has")
+    if telling.supposing == "other":
+        return of_horse or (hers and clause.told)
+    damaged = clause.has("state torn", "state missing", "strap", "soaked")
+    return of_horse or (hers and damaged and not telling.supposing)
 
 
 def _danger_of_hers(clause: Clause, telling: Telling) -> bool:
