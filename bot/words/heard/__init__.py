@@ -241,6 +241,7 @@ MEANINGS = {
     "not anywhere": 'behind "can not find": who looked everywhere tells it, though marked as a question',
     "wholly": 'all of it, not all of them: "está todo mojado"',
     "company": "other horses that one is turned out with",
+    "unwanted": "what is wished not to be: 'no quiero que Luna vaya sin manta'",
     "hung": "where a wet piece was hung is not where the horse is",
     "drying": "on its way to dry, in a question which pieces are",
     "thanks": "a greeting or thanks: 'everyone' behind it are people",

@@ -3947,6 +3947,9 @@ PHRASES = {
     "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
+    "unwanted": """
+        
+    """,
     "hung": """
         hung, hang, hanging, hung up, hanging up, draped, slung
     """,

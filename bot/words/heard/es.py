@@ -1666,6 +1666,7 @@ PHRASES = {
         (dejé / dejamos / he dejado / hemos dejado / dejaron / han dejado) suelt|o|a|os|as (/ a / al)
     """,
     "keep": """
+        no (dejéis / dejes / dejen / dejar / dejemos / puede ir / puede andar),
         dejad, dejar, deja, dejen, dejadl|o|a, mantened, mantener, quiero, que vaya, que esté, que siga,
         que se quede, prefiero, por favor, déjenl|o|a, tiene que ir, que lleven, dejemos, mantengan, que vayan,
         se quede, se queden, vaya, esté, siga, vayan, dejad a, dejen a, dejadlas, dejadlos, déjala, déjalo,
@@ -2013,6 +2014,7 @@ PHRASES = {
         longe, la longe, trabajo pie a tierra, pie a tierra
     """,
     "done": """
+        echa ya, echo ya,
         (hechos / listos) (hasta ahora / por ahora / de momento),
         despachad|o|a|os|as,
         (cambié / cambiamos / he cambiado / hemos cambiado) (a / al),
@@ -2100,6 +2102,7 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        to (hecho / listo / puesto / terminado),
         (he / hemos) (acabado / terminado / hecho / completado) (la lista / la ronda / la vuelta) entera,
         (he / hemos) (acabado / terminado / hecho / completado) toda la (lista / ronda / vuelta),
         la lista entera todos hechos,
@@ -2368,6 +2371,7 @@ PHRASES = {
         la última, el último, número tres, la tres, el tres, 3️⃣
     """,
     "not": """
+        no (dejéis / dejes / dejen / dejar / dejemos / puede ir / puede andar),
         eh no,
         no, ya no, ni, tampoco, nunca, ningún, ninguna, jamás, nada de, para nada, en absoluto,
         de ninguna manera, de ningún modo, nunca jamás, ni siquiera, ni un poco, ni pizca de, ya ni, nope,
@@ -2743,6 +2747,7 @@ PHRASES = {
         fines de semana
     """,
     "guess": """
+        que no sé (dónde / cuándo / cómo / por qué),
         apuesto a que, me apuesto a que, fijo que, me juego lo que quieras a que,
         no creo, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si,
         supongo que, creo que no, me parece que no, diría que no, no creo que, no pienso que, no me parece que,
@@ -3364,6 +3369,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        quillo, chiquillo, illo, pisha, miarma,
         les advierto (de que / que / ), les aviso (de que / que / ), me he liado, me he liao, me e liao, me lie,
         no (os / te) lo (vais / vas) a creer, no se lo van a creer, no os lo creéis,
         me he encargado (/ yo), me encargué (/ yo), nos hemos encargado,
@@ -4165,6 +4171,9 @@ PHRASES = {
     """,
     "wholly": "todo, toda, to, toa",
     "company": "yeguas, castrados, potrillos, manada",
+    "unwanted": """
+        no (quiero / queremos / quisiera / me gusta / nos gusta / me hace gracia) que
+    """,
     "hung": """
         colgué, colgó, colgamos, colgaron, colgad|o|a|os|as, tendí, tendid|o|a|os|as, guindé, guindad|o|a|os|as
     """,

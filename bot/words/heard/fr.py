@@ -4194,6 +4194,9 @@ PHRASES = {
     "not anywhere": "nulle part",
     "wholly": "tout, toute",
     "company": "juments, hongres, poulains, troupeau",
+    "unwanted": """
+        (j'aime / je n'aime / on aime / on n'aime) (pas / pas trop)
+    """,
     "hung": """
         (/ je l'ai) (pendu||e / étendu||e / accroché||e / suspendu||e / étalé||e), (pendu / étendu / accroché)|s|es,
         (je l'ai mis||e / je le mets / je la mets / mis||e) à sécher, je l'étends, je la pends, je l'accroche

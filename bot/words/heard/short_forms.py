@@ -66,6 +66,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "rdy": "ready", "gd": "good", "bk": "back", "tkn": "taken",
     },
     "es": {
+        "elao": "helado", "elaos": "helados", "elá": "helada", "fartan": "faltan",
+        "farta": "falta",
         "an": "han", "ekiboque": "equivoqué", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que",
         "qe": "que", "qda": "queda",
         "qdo": "quedo",

@@ -6,6 +6,7 @@ from itertools import dropwhile, takewhile
 from bot.events import About
 from bot.words.lookup.items import NOTHING, Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.thoughts.clauses import Clause
+from bot.words.thoughts.no_report import did_a_chore
 
 WHOLE: tuple[tuple[str, About], ...] = (
     ("ask left", "left"),
@@ -56,7 +57,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    if first.has("had") and (some_mean(sentence[1:], "done") or _did_a_clip(sentence) or _did_these(sentence)):
+    if first.has("had") and (some_mean(sentence[1:], "done") or any(told(sentence) for told in DID)):
         return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
@@ -74,6 +75,14 @@ def _did_these(sentence: Sequence[Item]) -> bool:
         said.pop()
     behind = takewhile(lambda i: not i.mark, sentence[did + 1 + len(said) :])
     return sum(bool(i.horses) for i in said) > 1 and all_mean(behind, "time", "polite", "too")
+
+
+def _did_a_chore(sentence: Sequence[Item]) -> bool:
+    """As in "did the hay and took Maple's sheet off": a thing, and then what else was done."""
+    did = next(k for k, i in enumerate(sentence) if i.has("had"))
+    chore = list(takewhile(lambda i: not (i.mark or i.has("and")), sentence[did + 1 :]))
+    then = sentence[did + 2 + len(chore) : did + 3 + len(chore)]
+    return did_a_chore(chore) and some_mean(then, "took", "took off", "put on", "brought in", "turned out", "i")
 
 
 def _asked_behind(verb: Item, then: Item) -> bool:
@@ -97,6 +106,9 @@ def _did_a_clip(sentence: Sequence[Item]) -> bool:
         return behind.mark or behind.has("time", "clipped") or bool(behind.kinds("style"))
     between = sentence[did + 1 : names[0]]
     return all(i.kinds("style") or i.has("clipped", "article", "on", "of") for i in between)
+
+
+DID = (_did_a_clip, _did_these, _did_a_chore)  # no question, though "did" opens it
 
 
 def _looked_for(sentence: Sequence[Item], words: Sequence[Item]) -> bool:

@@ -14,6 +14,7 @@ MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
 CLIPPED_THEN = frozenset(("clipped then",))
 WAS = frozenset(("was",))
 YOUNG = frozenset(("young",))
+CHORE = 4  # words of "the top field hay"
 NOUN = 5  # words of "was a sickly little foal"
 GRAVE = ("sign shivering", "sign sweating", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
@@ -175,7 +176,14 @@ def _did_something(word: Item, at: int, around: Around) -> bool:
     verb = any(i.has("is", "has", "was") and i.text != "'s" for i in behind)
     clip = any(not i.means.isdisjoint(CLIPS) for i in behind) and not verb
     counted = any(i.number is not None or i.has("one") for i in behind) and all(map(only_small, behind))  # "did one"
-    return horses or clip or counted or some_mean(behind, "work", "done")
+    return horses or clip or counted or did_a_chore(behind) or some_mean(behind, "work", "done")
+
+
+def did_a_chore(behind: Sequence[Item]) -> bool:
+    """As in "(did) the hay", "(did) the mucking out": a thing and no verb of the barn's horses or clothes."""
+    if not 1 < len(behind) <= CHORE or not behind[0].has("article", "her", "my"):
+        return False
+    return not any(is_subject(i) or i.person or predicate(i) or i.has("subject", "is", "has", "i") for i in behind)
 
 
 def _as_ever(word: Item, at: int, around: Around) -> bool:

@@ -154,8 +154,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "Otto kicked Pip and now Pip won't eat"
     if current.spoken and current.items[0].has("it") and following.has("subject"):
         return "and"  # "it's on the rack and he's in the tartan"
-    begins = following.has("put on", "took off") or following.horses
-    if begins and not item.has("has", "wears") and _something_done(current):
+    begins = following.has("put on", "took off", "took") or following.horses
+    if begins and not item.has("has", "wears") and (_something_done(current) or _took_next(following, current)):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
@@ -282,7 +282,13 @@ def _only_horse(current: Thought) -> bool:
 
 def _something_done(current: Thought) -> bool:
     """What somebody did, of no horse and no piece."""
-    return not current.of_something and current.has("brought", "i", "felt")
+    return not current.of_something and current.has("brought", "i", "felt", "had")
+
+
+def _took_next(following: Item, current: Thought) -> bool:
+    """As in "fed the cats and took Maple's sheet off": a deed that is over, behind words of nothing that is ours."""
+    idle = not current.of_something and current.means.isdisjoint(("plan", "if", "guess", "not", "yesterday", "habit"))
+    return idle and following.has("took") and not following.has("took off", "put on")
 
 
 def _somebody(item: Item) -> bool:

@@ -5,6 +5,7 @@ from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
 # without one of these in it, or "when" behind it, a clause is news
+BEFORE = ("before", "antes de", "avant de", "avant d'")  # and what is still to come
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
@@ -49,7 +50,13 @@ def _dated_behind(following: Clause) -> bool:
 
 def hangs(clause: Clause) -> bool:
     """Whether a clause that reports nothing holds for what follows; "fini les box, Max rentré" does not."""
-    if clause.items[0].has("heading") and len(clause.items) == 1:
+    if (clause.items[0].has("heading") and len(clause.items) == 1) or _done_before(clause):
         return False
     idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
     return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
+
+
+def _done_before(clause: Clause) -> bool:
+    """As in "he pasado antes de llevar a los niños", "popped in before taking the kids to school": that is over."""
+    until = next((k for k, i in enumerate(clause.items) if k and i.text in BEFORE), 0)
+    return until > 0 and not any(i.has(*MAY_BLOCK) for i in clause.items[:until])

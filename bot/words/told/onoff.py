@@ -171,6 +171,8 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
             and bool(items[k - 1].horses)
             and _only_pieces(items, k)
         )
+    if items[k - 1].has("she"):
+        return True  # "left her in her medium"
     before = [i for i in items[:k] if not (i.has(*PASSED) or i.clock or i.number is not None)]
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 

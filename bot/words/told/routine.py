@@ -111,7 +111,7 @@ def _not_to_be(items: Sequence[Item]) -> bool:
     before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
     bare = next((k for k, i in enumerate(items) if i.has("bare")), at) if unrugged is None else at
     denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
-    over = any(i.has("stopped") or (i.has("not") and not i.has("not any more")) for i in before)
+    over = any(i.has("stopped", "unwanted") or (i.has("not") and not i.has("not any more")) for i in before)
     return items[at].has("not") or denied or over
 
 
