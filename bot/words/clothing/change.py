@@ -10,6 +10,7 @@ class Change:
     """What a clause does to an outfit. whole: these and nothing else. all_off: everything first.
 
     rugs_off: all that it had on before the message, not what the message itself put on. of: the horses it was done to.
+    as_said: how its two pieces lie was told ("the heavy over the sheet"), whatever is the custom.
     """
 
     add: list[Piece] = field(default_factory=list)
@@ -18,6 +19,7 @@ class Change:
     all_off: bool = False
     rugs_off: bool = False
     over: bool = False
+    as_said: bool = False
     of: frozenset[str] = frozenset()
 
     @property

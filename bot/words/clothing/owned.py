@@ -8,6 +8,8 @@ from bot.words.lookup.piece import Piece
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
 
+BEFORE_HER = ("article", "any adjective", "polite")  # "of that poor old Maple"
+
 
 def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) -> tuple[Piece, int]:
     """Whose it is, from the words before it, and how many of them say so."""
@@ -67,8 +69,8 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
     if at + 1 >= len(items) or not items[at].has("of"):
         return piece, at
     place = at + 1
-    while place + 1 < len(items) and items[place].has("article") and not items[place].horses:
-        place += 1  # "a la Tormenta"
+    while place + 1 < len(items) and items[place].has(*BEFORE_HER) and not items[place].horses:
+        place += 1  # "a la Tormenta", "de ce vieux Gaspard"
     owners: list[str] = []
     while place < len(items) and items[place].horse:
         owners.extend(items[place].horses)

@@ -2385,6 +2385,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (up / down / out / in) (a / one / two / three) (hole / holes / notch / notches),
         all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,
         (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,
         stands a chance, saving grace, by the grace of, in good grace, with good grace,
@@ -3947,9 +3948,7 @@ PHRASES = {
     "not anywhere": "anywhere, any place, anyplace",
     "wholly": "",
     "company": "mares, geldings, fillies, youngsters, herd",
-    "unwanted": """
-        
-    """,
+    "unwanted": "",
     "hung": """
         hung, hang, hanging, hung up, hanging up, draped, slung
     """,

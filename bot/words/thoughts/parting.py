@@ -68,6 +68,8 @@ def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     speaks = item.has(*DONE_BY_SPEAKER) and item.text.partition(" ")[0] in SPEAKER
     if speaks and complete(current) and not current.has("clipped"):  # "Pip's clipped, I gave him a trace"
         return ""  # "Molly has only her sheet now i took off the heavy", "tout est fait j'ai rentré Filou"
+    if item.has("hung") and item.text.partition(" ")[0] in SPEAKER and complete(current):
+        return ""  # "elle est trempée je l'ai accrochée dans son box"
     if dressed_instead(current, sentence[at:]):
         return "and"
     if item.has("leaves only") and dresses(current):
@@ -191,7 +193,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
 
 Rule = Callable[[Sequence[Item], int, Thought], str | None]
 RULES: tuple[tuple[frozenset[str], Rule], ...] = (
-    (frozenset(("bare", "leaves only", "strap", "afterwards", *DONE_BY_SPEAKER)), _by_a_deed),
+    (frozenset(("bare", "leaves only", "strap", "afterwards", "hung", *DONE_BY_SPEAKER)), _by_a_deed),
     (frozenset(("question", "subject", "it", "not behind")), _by_somebody),
     (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),

@@ -107,7 +107,8 @@ def placed_or_dressed(current: Thought) -> bool:
         return True
     if current.has("work") and current.has("took", "had", "took part"):
         return True  # "took Pip for a hack he came back hot"
-    last = next((i for i in reversed(items) if not i.has("time", "polite") or i.has("inwards", "outwards")), items[-1])
+    small = ("time", "polite", "link")  # "got Fergus in finally"
+    last = next((i for i in reversed(items) if not i.has(*small) or i.has("inwards", "outwards")), items[-1])
     if last.has("inwards", "outwards"):
         return True
     if current.has(*ENOUGH) and any(i.has(*ENOUGH) and not i.has("in") for i in items) and not _whose_stall(items):

@@ -121,7 +121,7 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
             return None
         before = [g for g in before if g not in ids]  # "put her heavy and her stable rug on", the heavy again
         worn = _with(worn, ids, telling, yields=() if change.over or change.whole else before)
-    return Wearing(horse, ordered(worn, telling.roster))
+    return Wearing(horse, tuple(worn) if change.as_said else ordered(worn, telling.roster))
 
 
 def _the_other(options: Sequence[str], worn: Sequence[str], change: Change) -> tuple[str, ...]:

@@ -32,6 +32,7 @@ BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
 )  # fmt: skip
+OVER_IT = ("over", "on top of", "par dessus", "encima de", "encima del", "por encima de", "arriba de", "arriba del")
 
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
@@ -193,6 +194,7 @@ def _change(clause: Clause) -> Change:
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
         change.add.reverse()
+        change.as_said = any(i.text in OVER_IT for i in items[pieces[0][0] : pieces[1][0]])
     return change
 
 
