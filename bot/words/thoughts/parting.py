@@ -176,8 +176,9 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return STAYS
     if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
         return STAYS
-    if current.items and not (current.of_something or item.has("has", "wears")) and told_of_a_horse(sentence[at + 1 :]):
-        return "and"  # "he pasado antes de trabajar y Pelayo está bien"
+    of_nothing_yet = current.items and not (current.of_something or item.has("has", "wears"))
+    if of_nothing_yet and (told_of_a_horse(sentence[at + 1 :]) or owned_piece_told(sentence[at + 1 :])):
+        return "and"  # "he pasado antes de trabajar y Pelayo está bien", "… y la gorda de Pelayo está rota"
     if current.told and not current.of_something and does_something(sentence[at + 1 :]):
         return "and"  # "(la morada) está mojada y Perla ha dado la clase"
     if dresses(current) and (owned_piece_told(sentence[at + 1 :]) or stays_or_goes_on(sentence[at + 1 :])):
