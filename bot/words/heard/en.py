@@ -1288,7 +1288,7 @@ PHRASES = {
         stabled tonight, stabled today, penned in, barned
     """,
     "turned out": """
-        turned out, turned back out, let out, put out, chucked out, kicked out, went out, has gone
+        turned out, turned back out, let out, put out, chucked out, went out, has gone
         out, have gone out, gone out, has been turned out, have turned out, let loose, back out in the
         field, turnt out, turned em out, turfed out, hoofed out, booted out, popped out,
         turned loose, let go in, chucked back out, flung out, slung out, put back out, gone back out,
@@ -2695,6 +2695,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        kicked out, kicking out, kicks out, lashed out, lashing out, struck out, bucked out,
         (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,
         (/ back / over) at my |place|house|home,
         not only,
@@ -3875,7 +3876,7 @@ PHRASES = {
         (/ i have / i) (fixed / corrected) (it / them / that) (/ back / now), put right now
     """,
     "leaves only": "",
-    "only": "only, just, nowt but, nothing but",
+    "only": "only, just, nowt but, nothing but, (/ and) (nothing / nowt) (else / more)",
     "toward": "for, to, onto",
     "part of day": "morning, afternoon, evening, night, lunch, lunchtime, tea, dinner, breakfast",
     "no to that": "",

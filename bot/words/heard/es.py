@@ -391,7 +391,7 @@ PHRASES = {
         le |peló|pelaron|pela|ha pelado el |pecho|hombro|lomo|cuello,
         le |peló|pelaron|pela la |cruz|paleta|crin, se le |peló|rozó|lastimó el |pecho|hombro|lomo|cuello,
         se le |peló|rozó|lastimó la |cruz|paleta|crin,
-        |trae|tiene|con el |hombro|pecho|lomo|cuello |lastimado|rozado|raspado,
+        |trae|tiene|con el |hombro|pecho|lomo|cuello |lastimado|rozado|raspado|pelado,
         |trae|tiene|con la |cruz|paleta|crin |lastimada|rozada|raspada,
         |trae|tiene|con los |hombros|encuentros |lastimados|rozados|raspados,
         |pecho|hombro|lomo|cuello |lastimado|raspado, le |peló|pelaron|pela los hombros,
@@ -560,6 +560,7 @@ PHRASES = {
         con la nariz escurriendo, con la nariz sucia, (tiene / trae / anda con) (tos / mocos)
     """,
     "everyday hot": """
+        humea, humeando, echa vapor, echando vapor, echa humo, echando humo,
         caliente|s, calor, 🥵, hot, calentit|o|a de más, calurosit|o|a, caluros|o|a|os|as, calentón, calentona,
         hirviendo, ardiendo, 🔥, 🫠, con la temperatura alta, caldead|o|a, acalor, calorcito, calufa, calorazo,
         calores, bochorno, quemando, caliente caliente, calentorr|o|a

@@ -479,6 +479,7 @@ PHRASES = {
         se roule sans arrêter, se roule et se regarde les flancs, se roule et gratte
     """,
     "everyday hot": """
+        fume, fumait,
         chaud||e|s|es, bouillant||e, brûlant||e|s, 🥵, hot, chaud bouillant, chaud chaud, brûlantes
     """,
     "everyday cold": """
@@ -3339,6 +3340,8 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
+        (quelqu'un / qqn / quelqu'un ici) (sait / saurait / peut me dire) pourquoi,
+        (tu sais / vous savez / on sait) pourquoi,
         pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris), pourquoi (on couvre / vous couvrez / tu couvres),
         pourquoi, pour quelle raison, comment ça se fait, explique, explique moi, pourquoi pas,
         comment se fait il, dis moi pourquoi, explique moi pourquoi, dites moi pourquoi, pk que,

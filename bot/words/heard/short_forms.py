@@ -5,6 +5,8 @@ A word that is part of a horse's, a person's or a garment's name stays as it is 
 
 SHORT_FORMS: dict[str, dict[str, str]] = {
     "en": {
+        "goin": "going", "doin": "doing", "comin": "coming", "gettin": "getting", "lookin": "looking",
+        "puttin": "putting", "takin": "taking", "wearin": "wearing",
         "u": "you", "ur": "your", "r": "are", "n": "and", "thru": "through", "w": "with", "wi": "with",
         "abt": "about", "cuz": "because", "cos": "because", "coz": "because", "tmrw": "tomorrow",
         "tmr": "tomorrow", "isnt": "is not", "int": "is not", "wasnt": "was not", "hasnt": "has not",

@@ -72,6 +72,11 @@ class Roster:
         rows = self.pieces.get(word, ())
         return self.alone.get(word) or next((ids for phrase, ids in rows if len(phrase) == 1), ())
 
+    def owner(self, word: str) -> str | None:
+        """The horse whose name this may be with an "s" that lost its apostrophe: "maples", "birches"."""
+        hissing = word.endswith(("ches", "shes", "xes", "zes", "ses"))
+        return self.spelled.get(word[:-1]) or (self.spelled.get(word[:-2]) if hissing else None)
+
     def fitting(self, piece: Piece) -> tuple[str, ...]:
         """The garments that a description is true of, in the file's order."""
         fitting = self.fitted.get(piece)

@@ -120,7 +120,8 @@ def told_of_another(clause: Clause, horses: Sequence[Item], telling: Telling, *,
     over = stopped and all(soft(i) or i.mark for i in clause.items[:3])  # "mais là c'est fini, elle broute"
     if not (over or all(soft(i) or i.horses for i in clause.items)):
         return
-    ended = not horses and _not_now(clause)
+    was = telling.heard is not None and telling.heard.has("was")  # "temblaba, ahora ya no"
+    ended = not horses and (clause.joined == "but" or (was and clause.joined == ",")) and _not_now(clause)
     stopped, denied = stopped or ended, denied or ended
     closing = clause.items[-1].has("not", "not any more") or _closes(clause.items[-1])
     if not (stopped or (closing and clause.has("is") and horses)):
@@ -175,7 +176,7 @@ def _not_now(clause: Clause) -> bool:
     """As in "was sweaty but isn't now"; not "sweaty but not much"."""
     words = [i for i in clause.items if not i.mark]
     now = len(words) == 1 or any(i.has("time", "not any more") and not i.has("ahead") for i in words)
-    return clause.joined == "but" and clause.has("not") and now and all(soft(i) for i in words)
+    return clause.has("not") and now and all(soft(i) for i in words)
 
 
 def _not_so(clause: Clause) -> bool:

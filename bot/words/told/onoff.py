@@ -65,7 +65,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("wears", "keeps"):
         return "whole"
     if verb is not None:
-        return "whole" if only else "on"  # "le dejé puesta solo la azul"
+        no_other = next((i for i in reversed(after) if not i.mark), verb).has("only")  # "put it on Pip, nothing else"
+        return "whole" if only or no_other else "on"  # "le dejé puesta solo la azul"
     if _only_this_left(before) and not any(predicate(i) for i in after):
         return "whole"
     if _in_a_piece(items, at) or _layered(items, at) or _nothing_else(items, at):
@@ -83,10 +84,10 @@ def _where_another_lay(before: Sequence[Item]) -> bool:
 
 
 def off_a_hook(clause: Clause) -> bool:
-    """As in "took Otto's sheet off the hook": where it hung, and no strap that came off."""
+    """As in "took Otto's sheet off the hook", "gone off its hook": where it hung, and no strap that came off."""
     threes = zip(clause.items, clause.items[1:], clause.items[2:], strict=False)
     return clause.has("strap") and any(
-        off.has("off") and the.has("article") and hook.has("strap") for off, the, hook in threes
+        off.has("off") and the.has("article", "her") and hook.has("strap") for off, the, hook in threes
     )
 
 
@@ -147,6 +148,7 @@ def _after_the_list(after: Sequence[Item]) -> Item | None:
     for k, item in enumerate(after):
         listed = item.has("and") and k + 1 < len(after) and any(i.piece for i in after[k + 1 : k + 3])
         passing = item.has("link", "article", "very", "is", "her") and not item.has("off", "on", "in its stead")
+        passing = passing and not item.text.endswith("ing")  # "the sheet is leaking on Maple"
         if not (listed or passing or (k and item.piece)):
             return item
     return None
@@ -186,8 +188,9 @@ def _moved_to(items: Sequence[Item], at: int) -> bool:
 def _nothing_else(items: Sequence[Item], at: int) -> bool:
     """As in "Perle has only her sheet", "Perle just her sheet", "Perle sheet only": a horse, "only", the piece."""
     before, piece, behind = items[:at], items[at].piece, items[at + 1 :]
-    if piece is not None and piece.led and behind and behind[0].has("only") and not behind[0].has("and"):
-        return not before and all(i.mark or i.has("time", "polite") for i in behind[1:])
+    if not before and behind and behind[0].has("only") and not behind[0].has("and"):
+        small = ("time", "polite") if piece is not None and piece.led else ("polite",)  # "(sheet off,) liner only"
+        return all(i.mark or i.has(*small) for i in behind[1:])
     if (
         at > 1
         and before[-1].has("only")
@@ -198,16 +201,22 @@ def _nothing_else(items: Sequence[Item], at: int) -> bool:
     return some_mean(before, "has") and some_mean(items, "only") and any(i.horses for i in before)
 
 
+def only_layered(items: Sequence[Item]) -> bool:
+    """As in "liner under the sheet for Maple": pieces, how they lie, and nothing else."""
+    return all(i.piece or i.horses or i.mark or i.has(*LAYERING) for i in items)
+
+
 def _layered(items: Sequence[Item], at: int) -> bool:
     """As in "Lady has her liner under her turnout", "I've his liner on under the heavy": both, and nothing else."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
     if len(pieces) != 2 or at not in pieces:
         return False
-    no_more = all(i.piece or i.horses or i.mark or i.has(*LAYERING) for i in items)
+    no_more = only_layered(items)
     has = bool(items[0].horses) and some_mean(items[1:2], "is")  # "Lucero tiene el forro y encima la 200"
     if not (has or some_mean(items[: pieces[0]], "has") or no_more):
         return False
     below = any(i.has("under") and not i.has("wears") for i in items[pieces[1] + 1 : pieces[1] + 2])
+    below = below or (no_more and some_mean(items[pieces[0] : pieces[1]], "under"))  # "liner under the sheet for Maple"
     return below or some_mean(items[pieces[0] : pieces[1]], "over")  # "a l'imper + la bordeaux dessous"
 
 
@@ -232,3 +241,8 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
         joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
         return "on" if some_mean(rest[:joined], "over") else "whole"  # "Star has her liner on as well"
     return "on" if horse or not rest or rest[0].mark or rest[0].has("polite", "in its stead") else ""
+
+
+def without_another(after: Sequence[Item]) -> bool:
+    """As in "Uma 200 without the liner": behind what is worn, what is not."""
+    return any(i.has("without") and any(j.piece for j in after[k + 1 : k + 3]) for k, i in enumerate(after))

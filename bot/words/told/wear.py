@@ -13,7 +13,7 @@ from bot.words.thoughts.clauses import Clause, soft
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.dressed_alike import as_before
 from bot.words.told.it import done_to_it, leave_it, put_it_back, put_it_on
-from bot.words.told.onoff import goes_with, mode_of, off_a_hook
+from bot.words.told.onoff import goes_with, mode_of, off_a_hook, only_layered, without_another
 from bot.words.told.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
 from bot.words.told.routine import wished_so
 from bot.words.told.stripped import in_nothing, left_on, strips, wears_nothing
@@ -32,7 +32,7 @@ BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
 )  # fmt: skip
-OVER_IT = ("over", "on top of", "par dessus", "encima de", "encima del", "por encima de", "arriba de", "arriba del")
+OVER_IT = ("over", "on top of", "par dessus", "encima de", "por encima de", "arriba de")  # not "y encima la azul"
 
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
@@ -194,7 +194,7 @@ def _change(clause: Clause) -> Change:
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):
         change.whole.reverse()  # "the spare on over his medium": what lies under is named last
         change.add.reverse()
-        change.as_said = any(i.text in OVER_IT for i in items[pieces[0][0] : pieces[1][0]])
+        change.as_said = any(i.text.startswith(OVER_IT) for i in items[pieces[0][0] : pieces[1][0]])
     return change
 
 
@@ -205,6 +205,7 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
         return mode_of(items, beside)
     mode = mode_of(items, at)
     below = items[at - 1].has("under") and not items[at - 1].has("in")
+    below = below and not only_layered(items)
     if mode == "whole" and piece.owners and below and not any(i.horses for i in items[:at]):
         return ""  # "glissé la doudoune sous l'imper de Lune": where, not what she wears
     under = any(i.has("under") and i.has("wears") for i in items[:at]) and some_mean(items[at:], "is", "she")
@@ -213,11 +214,7 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     if mode == "whole" and (any(predicate(i) for i in items[:at]) or _how_it_is(items, at)):
         return ""  # "sweaty under her rug", "Perle a la verte toute trempée"
     worn = bool(piece.owners) or any(i.horses for i in items)
-    return "whole" if not mode and worn and _without_another(items[at + 1 :]) else mode  # "Uma 200 without the liner"
-
-
-def _without_another(after: Sequence[Item]) -> bool:
-    return any(i.has("without") and any(j.piece for j in after[k + 1 : k + 3]) for k, i in enumerate(after))
+    return "whole" if not mode and worn and without_another(items[at + 1 :]) else mode  # "Uma 200 without the liner"
 
 
 def _how_it_is(items: Sequence[Item], at: int) -> bool:

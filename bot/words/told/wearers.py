@@ -69,6 +69,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         clause.has("over") and len(pieces) > 1 and telling.dressed != ""
     )  # "… and the black over the liner"
     moves = moves or bool(change.add)  # "(fuera la azul,) dentro la verde"
+    moves = moves or (bool(change.whole) and clause.has("only"))  # "(sheet off,) liner only"
     moves = moves or (clause.has("in") and clause.has("she"))  # "so he is in his liner"
     if moves and telling.begun and pieces and all(piece.their and piece.several for piece in pieces):
         return telling.meant_by(clause)  # "Pip and Ned were hot, took their heavies off"

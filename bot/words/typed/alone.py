@@ -25,4 +25,4 @@ def going_on_name(word: str, roster: Roster) -> frozenset[str]:
 
 def _may_own(word: str, roster: Roster) -> bool:
     """A name with an "s" that may have lost its apostrophe: what follows tells."""
-    return word.endswith("s") and (word[:-1] in roster.spelled or bool(roster.nicknamed(word[:-1])))
+    return word.endswith("s") and (roster.owner(word) is not None or bool(roster.nicknamed(word[:-1])))

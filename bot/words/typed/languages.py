@@ -9,6 +9,7 @@ from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
 
 LONG = 300  # words; a longer message is read in one language, so that time stays in proportion
+DENYING = frozenset(("ne", "pas", "ni", "sin"))  # in another language than English: no slip of anything
 
 
 def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> Iterator[str]:
@@ -29,7 +30,9 @@ def languages(tokens: Sequence[Token], names: Roster, person: Person | None) -> 
         yield from dict.fromkeys((speaker, "en"))
         return
     alike = [x for x in order if known[x] == best]
-    if speaker not in alike and 0 < own == best - 1:
+    if not DENYING.isdisjoint(words):  # "Quill ne tremble plus" by somebody who speaks English
+        alike.sort(key=lambda x: not all(word in lexicon(x).phrases for word in words))
+    elif speaker not in alike and 0 < own == best - 1:
         alike.insert(0, speaker)  # "quil hot" by somebody who speaks English
     yield from alike if len(tokens) < LONG else alike[:1]
 

@@ -33,7 +33,7 @@ def slip_of_name(
     behind = lexicon.phrases.longest(texts, at + 1)[0]
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
-    owner = roster.spelled.get(token.text[:-1])
+    owner = roster.owner(token.text)
     if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
         return None  # "nettles are out": of many
     apart = token.text[:-1] in lexicon.everyday and not _of_one(texts, at + 1, lexicon)  # "thistles everywhere"
