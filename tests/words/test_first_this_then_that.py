@@ -68,6 +68,8 @@ def test_what_was_asked_planned_or_long_ago_is_not(name: str, text: str) -> None
         ("encina", "no dejéis a Canela sin manta", [("Canela", False)]),
         ("chenaie", "j'aime pas que Perle soit nue", [("Perle", False)]),
         ("encina", "quillo to hecho", [("all",)]),
+        ("oak", "both of Willow's rugs are soaked", [("willow-light", "soaked"), ("willow-heavy", "soaked")]),
+        ("encina", "Canela perdió la gorda", [("canela-gorda", "missing")]),
         ("oak", "Otto was shivering this morning, not now", [("Otto", "comfortable")]),
         ("encina", "Canela temblaba esta mañana, ahora ya no", [("Canela", "comfortable")]),
         ("oak", "Perle ne tremble plus", []),

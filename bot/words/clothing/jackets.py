@@ -22,7 +22,8 @@ def with_jackets(items: Sequence[Item]) -> list[Item]:
     found = list(items)
     for at in places(items, PERHAPS):
         feminine = items[at].text == "box" and items[at].has("place stall") and _worn_in_it(items, at)
-        if feminine or (items[at].has("stall or rug") and (_moved(items, at) or _worn(items, at))):
+        rug = items[at].has("stall or rug")
+        if feminine or (rug and (_moved(items, at) or _worn(items, at) or _beside_another(items, at))):
             found[at] = replace(items[at], means=frozenset({"kind stable"}))
         if items[at].has("jacket") and _of_a_horse(items, at):
             found[at] = replace(items[at], means=frozenset({"rug"}))
@@ -70,6 +71,16 @@ def _worn(items: Sequence[Item], at: int) -> bool:
         return _ends(verb) or verb.has("is")  # "sweating under his stable"
     dressed = any(clothing(i) for i in items[max(0, at - REACH) : at])
     return dressed and (before.has("for another", "over") or (before.has("and") and clothing(items[at - 2])))
+
+
+def _beside_another(items: Sequence[Item], at: int) -> bool:
+    """As in "Sorrel: stable + heavy", "Sorrel has his stable under the heavy"; not "in his stable and heavy"."""
+    behind = [i for i in items[at + 1 : at + 4] if not i.has(*WHOSE) or i.has("and")]
+    joins, other = [*behind, NOTHING, NOTHING][:2]
+    before = _past_owner(items, at)
+    heads = before is NOTHING or before.text == ":" or (before.has("has") and not before.has("brought"))
+    listed = joins.has("and") or joins.text in ("under", "over") or (before.text == ":" and joins.text == ",")
+    return heads and listed and clothing(other)
 
 
 def _past_owner(items: Sequence[Item], at: int) -> Item:

@@ -833,6 +833,7 @@ PHRASES = {
         costura, la costura descosida, una costura descosida
     """,
     "state missing": """
+        perdió, ha perdido, (me / se) (perdió / ha perdido),
         falta, faltan, perdid|o|a|os|as, no encuentro, no encontramos, no aparece, ha desaparecido,
         no está por ningún lado, se ha perdido, perdimos, perdí, no lo encuentro,
         no la encuentro, hemos perdido, he perdido, se perdió, no hay manera de encontrar, no se encuentra,

@@ -215,8 +215,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if len(pieces) == 1 and any_rug(pieces[0]) and came_off(telling.heard) and telling.spoken is not None:
         pieces = [telling.spoken]  # "ôté la turquoise à Moka, est toute détrempée la couverte"
     for piece in pieces:
-        if piece.several and not (piece.every or piece.owners) and clause.has("all"):  # "the liners are all dry"
-            piece = piece._replace(every=True)
+        if piece.several and not (piece.every or piece.owners or piece.their) and clause.has("all"):
+            piece = piece._replace(every=True, pair=clause.has("both"))  # "the liners are all dry"
         tell_piece(telling, piece, state, _owners(reading, piece))
 
 
