@@ -2385,6 +2385,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (does not / do not / never / never really / hardly) feel|s the (cold / heat),
         (up / down / out / in) (a / one / two / three) (hole / holes / notch / notches),
         all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,
         (no / not a / fat / slim / small / a fighting / half a) chance, on the off chance, stand a chance,

@@ -2604,6 +2604,8 @@ PHRASES = {
         tapar)
     """,
     "habit": """
+        suda (enseguida / en seguida / por nada / con nada / fácil / fácilmente / con facilidad),
+        no pasa (frío / calor) nunca, nunca pasa (frío / calor), no tiene (frío / calor) nunca,
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
         les encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente,
         más que, parece un, parece una, acostumbra, qué guap|o|a, soñé, película,

@@ -1276,7 +1276,7 @@ PHRASES = {
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
         découvert||e|s, ne porte rien, pas de couverture, n'a rien sur le dos, n'a pas de couverture,
         sans rien sur le dos, n'a plus de couverture, plus de couverture, tous nus, toutes nues, bare, naked,
-        à nu, sans rien du tout, rien du tout sur le dos, n'a rien, déshabillé||e|s, laissé||e nu||e,
+        à nu, sans rien du tout, rien du tout sur le dos, n'a rien dessus, déshabillé||e|s, laissé||e nu||e,
         laissé||e sans couverture, nue comme un ver, nu comme un ver, n'a plus rien sur le dos, n'a plus rien,
         plus rien sur le dos, à poils, tt nue, toute nues, tout nus, cul nu, le cul nu, cul à l'air,
         le cul à l'air, les fesses à l'air, fesses à l'air, le dos à l'air, sans couverte, sans couvs,
@@ -2620,6 +2620,7 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
+        transpire (vite / facilement / pour un rien / pour rien), sue (vite / facilement / pour un rien),
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
         chaque hiver, rarement, plus que, connu pour, a tendance, ont tendance, rêvé,

@@ -15,6 +15,7 @@ PASSED = (
     "is", "link", "time", "was", "very", "too", "hour", "outwards", "turned out", "in", "article", "toward",
     "place field", "place stall", "her",
 )  # fmt: skip
+BELOW = ("debajo", "abajo", "dessous", "underneath")
 
 
 def mode_of(items: Sequence[Item], at: int) -> str:
@@ -76,11 +77,19 @@ def mode_of(items: Sequence[Item], at: int) -> str:
 
 def _where_another_lay(before: Sequence[Item]) -> bool:
     """As in "pulled the liner out from under (his medium)", "le quité la gorda de encima del (forro)", which stays."""
+    if before and _the_one_below(before):
+        return True
     leads = [i for i in _since_pause(before)[-5:] if not i.has("article", "her", "of") or i.has("under", "over")]
     if len(leads) < 2 or not leads[-1].has("under", "over") or leads[-1].has("in"):
         return False
     other = next((i for i in reversed(leads[:-1]) if not (i.horses or i.has("took off", "off", "outwards"))), leads[-1])
     return other.piece is not None and some_mean(before, "took off", "took", "off", "outwards")
+
+
+def _the_one_below(before: Sequence[Item]) -> bool:
+    """As in "le quité el forro de debajo de (la gorda)": which one it was tells where it was."""
+    piece = next((i for i in reversed(before) if not i.has("of", "article", "her")), before[-1])
+    return piece.piece is not None and piece.text.split()[-1] in BELOW and some_mean(before, "took off", "took", "off")
 
 
 def off_a_hook(clause: Clause) -> bool:
