@@ -1754,13 +1754,13 @@ PHRASES = {
         everybody in the barn, everyone in the barn, everyone on the yard, everybody on the yard
     """,
     "both": """
-        together, both of, the two of,
+        together,
         both, both of them, the two of them, all three, both horses, the pair, the pair of them,
         the pair of em, pair of them, the two, the both of them, both of em, them both,
         the two of em, both ponies, both mares, both geldings, both the boys, both the girls,
         the three of them, all three of them, the trio, all four, all four of them, the four of them
     """,
-    "all": "all, all of, both, both of, the two of, all the, each of, every",
+    "all": "all, all of, both, all the, each of, every",
     "except": """
         except, except for, but, apart from, bar, other than, all but, minus, save for, besides, aside
         from, leaving out, not counting, excluding, with the exception of, excepting, all bar,

@@ -57,7 +57,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "a la mora"
     if before.text == "of" and at > 1 and clothing(items[at - 2]):
         return False  # "the plaid of ginger"
-    return adjectival or before.text in ("of", "every")
+    both = before.text == "of" and at > 1 and items[at - 2].has("both")  # "both of Maple's rugs"
+    return adjectival or (before.text in ("of", "every") and not both)
 
 
 def _fondly(items: Sequence[Item], at: int) -> bool:
