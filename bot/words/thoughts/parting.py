@@ -43,6 +43,7 @@ DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 THEM = ("la", "lo", "las", "los")
 FROM_WORK = 3  # words of "from the lesson"
+UNDONE = ("plan", "if", "guess", "not", "yesterday", "habit")  # with one of these, nothing was done
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
 
@@ -290,8 +291,8 @@ def _something_done(current: Thought) -> bool:
 
 def _took_next(following: Item, current: Thought) -> bool:
     """As in "fed the cats and took Maple's sheet off": a deed that is over, behind words of nothing that is ours."""
-    idle = not current.of_something and current.means.isdisjoint(("plan", "if", "guess", "not", "yesterday", "habit"))
-    return idle and following.has("took") and not following.has("took off", "put on")
+    took = following.has("took") and not following.has("took off", "put on")
+    return took and not current.of_something and current.means.isdisjoint(UNDONE)
 
 
 def _somebody(item: Item) -> bool:

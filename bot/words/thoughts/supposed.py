@@ -58,5 +58,7 @@ def hangs(clause: Clause) -> bool:
 
 def _done_before(clause: Clause) -> bool:
     """As in "he pasado antes de llevar a los niños", "popped in before taking the kids to school": that is over."""
+    if not clause.has("when"):
+        return False
     until = next((k for k, i in enumerate(clause.items) if k and i.text in BEFORE), 0)
     return until > 0 and not any(i.has(*MAY_BLOCK) for i in clause.items[:until])
