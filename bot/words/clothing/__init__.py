@@ -1,6 +1,7 @@
 """Which piece of clothing is meant, whose it is, and what a change does to an outfit.
 
 jackets            what is clothing only where a horse wears it
+neck_covers        a neck that is worn
 no_piece           words of clothes that are none where they stand
 no_garment         what only sounds like a garment of the barn's
 clothes, as_described   a piece of clothing as somebody described it

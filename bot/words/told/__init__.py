@@ -20,6 +20,7 @@ outfits            what a horse wears then
 elided             what a clause leaves out because the one before said so
 thread, remembered whom a clause leaves for those behind it
 doubts             two things said of which one can be so
+worn_and_wet       what a horse has on, and how wet that is
 below              what a hand finds under a piece
 onoff              what happens to one piece: on, off, or all that is worn
 reasons            why something is wanted, told behind it
