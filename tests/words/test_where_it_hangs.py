@@ -65,3 +65,12 @@ def test_but_whoever_is_led_in_stands_there(name: str, text: str, place: tuple[o
 def test_it_is_the_piece_that_is_soaked_and_the_sky_that_is_wet(text: str, expected: list[tuple[object, ...]]) -> None:
     """Nobody says of the weather that it is soaked, but for "out"."""
     assert told(said(text)) == expected
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [("put Otto in with Fig", []), ("Otto's in with Fig", []), ("brought Otto in with Fig", [("Otto", "stall")])],
+)
+def test_in_with_another_is_no_place(text: str, expected: list[tuple[object, ...]]) -> None:
+    """Which field or stall that is, nobody says."""
+    assert told(said(text)) == expected

@@ -15,6 +15,7 @@ from bot.words.told.telling import Telling, named
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
 PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
+LED = ("brought", "fetched", "led", "walked", "came")
 WHERE_TO = ("place stall", "place field", "inwards", "outwards")
 
 
@@ -34,6 +35,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
         or _put_away(clause, telling)
+        or _in_with_another(items)
     ):
         return False
     items = tuple(_without_company(_up_to_the_reason(items)))
@@ -60,6 +62,14 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
     return bool(horses)
+
+
+def _in_with_another(items: Sequence[Item]) -> bool:
+    """As in "put Fennel in with Quill": which field or stall that is, nobody says; but "brought Fennel in with Quill"."""
+    if any(i.text in LED for i in items):
+        return False
+    threes = zip(items, items[1:], items[2:], strict=False)
+    return any(i.text == "in" and by.text in WITH and bool(other.horses) for i, by, other in threes)
 
 
 def _put_away(clause: Clause, telling: Telling) -> bool:
