@@ -23,6 +23,11 @@ TORN = [("canela-gorda", "torn")]
             [("Clementine", "cold"), ("Clementine", ("clem-sheet",))],
         ),
         ("oak", "if anybody is making coffee I will love you, Otto's sheet is still damp", [("otto-sheet", "damp")]),
+        (
+            "encina",
+            "Moro temblaba así que le puse la fina y lo metí dentro",
+            [("Moro", "shivering"), ("Moro", ("moro-100",)), ("Moro", "stall")],
+        ),
         ("encina", "he pasado antes de llevar a los niños al cole y la gorda de Canela está rota", TORN),
         (
             "encina",

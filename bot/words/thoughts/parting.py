@@ -162,8 +162,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
-    if current.horses and not current.told and _moves_her(following):
-        return "and"  # "he cogido a Lola y la he metido"
+    if (current.horses or dresses(current)) and not current.told and _moves_her(following):
+        return "and"  # "he cogido a Lola y la he metido", "le puse la capa y lo metí"
     if current.told and not current.of_something and following.has(*MOVES):
         return "and"  # "(saqué a Moro,) tenía tembleque y lo volví a meter"
     pure = not item.has("has", "wears")

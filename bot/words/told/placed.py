@@ -65,7 +65,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
 
 
 def _in_with_another(items: Sequence[Item]) -> bool:
-    """As in "put Fennel in with Quill": which field or stall that is, nobody says; but "brought Fennel in with Quill"."""
+    """As in "put Fennel in with Quill": where that is, nobody says; but "brought Fennel in with Quill"."""
     if any(i.text in LED for i in items):
         return False
     threes = zip(items, items[1:], items[2:], strict=False)
