@@ -8,7 +8,7 @@ from bot.events import Seen, Wearing
 from bot.state import as_filed
 from bot.words import read
 from tests.words.corpus import barn
-from tests.words.saying import said
+from tests.words.saying import said, told
 
 SIGNS = {
     "oak": ("sweaty", "shivering", "cold", "too hot", "rubbed"),
@@ -105,3 +105,16 @@ def test_what_is_taken_back_is_not_so(name: str, text: str, sign: str) -> None:
     heard = said(text, name)
 
     assert [getattr(event, "sign", None) for event in heard.events] == [sign]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("encina", "ni el lucero ni la canela están sudados", [("Lucero", "comfortable"), ("Canela", "comfortable")]),
+        ("oak", "neither Otto's sheet nor his heavy is dry", [("otto-heavy", "damp")]),  # the sheet is left out
+        ("encina", "ni el impermeable de Canela ni la gorda están secos", [("canela-gorda", "damp")]),
+    ],
+)
+def test_neither_is_no_sign_and_takes_nothing_off(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """What is denied is not told as so, and no piece comes off."""
+    assert told(said(text, name)) == expected

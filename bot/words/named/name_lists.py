@@ -75,7 +75,7 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
         k = at + step
         k -= 1 if step < 0 and at and _only_article(items[at - 1]) else 0
         joined = False
-        while 0 <= k < len(items) and abs(k - at) < LIST_GAP and (items[k].has("and", "or") or items[k].text in ",&+/"):
+        while 0 <= k < len(items) and abs(k - at) < LIST_GAP and _joins(items[k]):
             k, joined = k + step, True
         k += 1 if step > 0 and joined and k < len(items) and _only_article(items[k]) else 0
         k += 1 if step > 0 and joined and k < len(items) and _fondly(items[k]) else 0
@@ -84,6 +84,11 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
         if items[k].exact or items[k].sure or only_a_horse(items, k):
             found.append(k)
     return found
+
+
+def _joins(item: Item) -> bool:
+    """As in "Pip, Ned and Otto", "ni el lucero ni el cardo"."""
+    return item.has("and", "or") or item.text in ",&+/" or item.text == "ni"
 
 
 def _fondly(item: Item) -> bool:

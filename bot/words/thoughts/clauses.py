@@ -15,6 +15,7 @@ SOFT = frozenset((
     "relative", "felt", "part way",
 ))  # fmt: skip
 CLIPS = frozenset(f"style {style}" for style in STYLES)
+NOR = ("ni", "neither", "nor")  # before each of several: it is so of none
 BOTH = frozenset(("both",))
 PAIRED = ("body", "her", "my", "of", "a horse", "visitor", "animal", "strap")  # what there are two of, or whose
 

@@ -7,7 +7,7 @@ from typing import cast
 from bot.words.lookup.items import Item, of_clothes, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import excepted, neither, not_that_one
-from bot.words.thoughts.clauses import Clause, soft
+from bot.words.thoughts.clauses import NOR, Clause, soft
 from bot.words.thoughts.hers import beside, something_of_hers
 from bot.words.thoughts.listed import goes_on_list, list_near
 from bot.words.told.agreement import goes_on_of_it, takes_up
@@ -87,6 +87,12 @@ def _neither(clause: Clause) -> bool:
     return clause.has("not", "neither") and neither(clause.items)
 
 
+def _nor(items: Sequence[Item], at: int) -> bool:
+    """As in "ni el Lucero (está sudado)", "ni la gorda (está seca)": a word of its own that denies what follows."""
+    before = next((i for i in reversed(items[max(0, at - 2) : at]) if not i.has("article") or i.has("not")), None)
+    return before is not None and before.text in NOR
+
+
 def meet_horse(reading: Reading, at: int) -> None:
     """The horse at this place is whom the next sign is told of, alone or with those listed before it."""
     items = reading.items
@@ -96,7 +102,7 @@ def meet_horse(reading: Reading, at: int) -> None:
         if reading.denied and not reading.waiting:
             reading.denied = all(i.has(*small) and not i.has("only") for i in items[:at])
         reading.horses = []
-    reading.denied = reading.denied or _neither(reading.clause)
+    reading.denied = reading.denied or _neither(reading.clause) or _nor(items, at)
     reading.horses.append(items[at])
     reading.open, reading.latest, reading.gap, reading.pieces = True, "horse", 0, []
 
@@ -140,7 +146,7 @@ def meet_piece(reading: Reading, at: int) -> None:
     reading.pieces = [*reading.pieces, piece] if joined else [piece]
     reading.latest, reading.gap = "piece", 0
     if not reading.open:
-        reading.denied = False
+        reading.denied = _nor(items, at)
 
 
 def _how_she_is(items: Sequence[Item], at: int) -> bool:

@@ -9,7 +9,7 @@ from bot.words.clothing.shares import share_of
 from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.meaning import Ask
-from bot.words.thoughts.clauses import Clause, soft
+from bot.words.thoughts.clauses import NOR, Clause, soft
 from bot.words.thoughts.hers import something_of_hers
 from bot.words.told.dressed_alike import as_before
 from bot.words.told.it import done_to_it, leave_it, put_it_back, put_it_on
@@ -246,7 +246,8 @@ def _lacks(items: Sequence[Item], at: int) -> bool:
 
 def _not_this(items: Sequence[Item], at: int) -> bool:
     before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her", "of") or i.has("not")]
-    return bool(before) and before[-1].has("not")  # "plus de bleue"
+    nor = bool(before) and before[-1].text in NOR and any(map(predicate, items))  # "neither his sheet nor … is dry"
+    return bool(before) and before[-1].has("not") and not nor  # "plus de bleue"
 
 
 def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
