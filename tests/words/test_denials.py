@@ -112,6 +112,9 @@ def test_what_is_taken_back_is_not_so(name: str, text: str, sign: str) -> None:
     [
         ("encina", "ni el lucero ni la canela están sudados", [("Lucero", "comfortable"), ("Canela", "comfortable")]),
         ("oak", "neither Otto's sheet nor his heavy is dry", [("otto-heavy", "damp")]),  # the sheet is left out
+        ("oak", "it wasn't Otto's sheet that tore", []),
+        ("encina", "no es la gorda de Canela la que está rota", []),
+        ("encina", "la gorda de Canela no está mojada", [("canela-gorda", "dry")]),
         ("encina", "ni el impermeable de Canela ni la gorda están secos", [("canela-gorda", "damp")]),
     ],
 )

@@ -26,6 +26,7 @@ AWAY = ("torn", "washing")  # where a piece was, before somebody fetched it
 ONE_BY_ONE = ("torn", "strap broken", "missing")
 VAGUE = 4  # choices; "a rug is wet" within a longer tale is no question worth asking in a large barn
 BRIEF = 6  # words
+IT_IS_NOT = ("it", "is", "was", "not")
 
 
 def state_word(clause: Clause, at: int, *, denied: bool) -> GarmentWord | None:
@@ -190,7 +191,7 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if not pieces and _its_own(clause, at) and telling.spoken is not None:
         pieces = [telling.spoken._replace(owners=(), ids=(), words=frozenset(), their=False)]
     unsaid = reading.denied or item.text.partition(" ")[0] in DENYING
-    if _left_out_behind(clause.items, at):
+    if _left_out_behind(clause.items, at) or _of_another_one(clause.items[:at]):
         return
     if state is None or (unsaid and item.has(*WETNESS) and _told_already(reading, pieces)):
         return  # "mouillé, pas humide, mouillé", "mouillé encore, pas sec"
@@ -230,6 +231,14 @@ def _left_out_behind(items: Sequence[Item], at: int) -> bool:
     """As in "everyone's rugs are dry except Pip's purple": told of all but that one, and it is told of no other."""
     left = next((k for k in range(at + 1, len(items)) if items[k].has("except")), len(items))
     return any(i.piece is not None or i.horses for i in items[left:])
+
+
+def _of_another_one(before: Sequence[Item]) -> bool:
+    """As in "it wasn't Maple's sheet that tore": which piece it is not, and nothing of how that one is."""
+    piece = next((k for k, i in enumerate(before) if i.piece is not None), 0)
+    opens = [i for i in before[:piece] if not (i.mark or i.has("article", "her", "polite"))]
+    it_is_not = some_mean(opens, "it", "is") and some_mean(opens, "not") and all(i.has(*IT_IS_NOT) for i in opens)
+    return it_is_not and some_mean(before[piece + 1 : piece + 3], "relative")
 
 
 def _its_own(clause: Clause, at: int) -> bool:
