@@ -15,12 +15,11 @@ BETWEEN = 3  # words of ", and the"
 
 def with_neck_covers(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
     """The same items; where a neck is told with a rug, and nothing is said of how it is, it is a neck cover."""
-    if all(garment.kind != "neck" for garment in roster.garments.values()):
+    necks = [at for at in places(items, BODY) if items[at].text in NECKS]
+    if not necks or all(garment.kind != "neck" for garment in roster.garments.values()):
         return items
     found = list(items)
-    for at in places(items, BODY):
-        if items[at].text not in NECKS:
-            continue
+    for at in necks:
         if _moved(items, at) or (_with_a_rug(items, at) and _nothing_of_it(items, at)):
             found[at] = replace(items[at], means=COVER)
     return found

@@ -78,7 +78,7 @@ def _neighbours(items: Sequence[Item], at: int) -> list[int]:
         while 0 <= k < len(items) and abs(k - at) < LIST_GAP and _joins(items[k]):
             k, joined = k + step, True
         k += 1 if step > 0 and joined and k < len(items) and _only_article(items[k]) else 0
-        k += 1 if step > 0 and joined and k < len(items) and _fondly(items[k]) else 0
+        k += 1 if step > 0 and joined and k < len(items) and _fond_word(items[k]) else 0
         if not joined or not 0 <= k < len(items) or not items[k].horses:
             continue
         if items[k].exact or items[k].sure or only_a_horse(items, k):
@@ -91,7 +91,7 @@ def _joins(item: Item) -> bool:
     return item.has("and", "or") or item.text in ",&+/" or item.text == "ni"
 
 
-def _fondly(item: Item) -> bool:
+def _fond_word(item: Item) -> bool:
     """As in "Brume et la petite Nono", "Ned and poor old Pip"."""
     return not item.horses and item.has("young", "any adjective", "polite") and not item.has("and")
 

@@ -57,7 +57,7 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
         return False  # "que Canela se quede …" asks nothing
     if not first.has("is", "was", "has", "habit", "plan"):
         return True
-    if first.has("had") and (some_mean(sentence[1:], "done") or any(told(sentence) for told in DID)):
+    if first.has("had") and (some_mean(sentence[1:], "done") or _did_something(sentence)):
         return False  # "did Pip and Ned like it said"
     return len(words) > 1 and bool(
         words[1].horses
@@ -67,21 +67,26 @@ def asks(sentence: Sequence[Item], *, marked: bool) -> bool:
     )
 
 
-def _did_these(sentence: Sequence[Item]) -> bool:
-    """As in "did Pip, Ned and Otto", a round's list and no other verb; not "did Pip and Ned get their hay"."""
+def _did_something(sentence: Sequence[Item]) -> bool:
+    """Whether "did", which opens it, tells what was done: no question."""
     did = next(k for k, i in enumerate(sentence) if i.has("had"))
-    said = list(takewhile(lambda i: i.horses or i.has("and") or i.text == ",", sentence[did + 1 :]))
+    behind = sentence[did + 1 :]
+    return _did_a_clip(behind) or _did_these(behind) or _did_a_chore(behind)
+
+
+def _did_these(behind: Sequence[Item]) -> bool:
+    """As in "did Pip, Ned and Otto", a round's list and no other verb; not "did Pip and Ned get their hay"."""
+    said = list(takewhile(lambda i: i.horses or i.has("and") or i.text == ",", behind))
     while said and said[-1].text == ",":
         said.pop()
-    behind = takewhile(lambda i: not i.mark, sentence[did + 1 + len(said) :])
-    return sum(bool(i.horses) for i in said) > 1 and all_mean(behind, "time", "polite", "too")
+    rest = takewhile(lambda i: not i.mark, behind[len(said) :])
+    return sum(bool(i.horses) for i in said) > 1 and all_mean(rest, "time", "polite", "too")
 
 
-def _did_a_chore(sentence: Sequence[Item]) -> bool:
+def _did_a_chore(behind: Sequence[Item]) -> bool:
     """As in "did the hay and took Maple's sheet off": a thing, and then what else was done."""
-    did = next(k for k, i in enumerate(sentence) if i.has("had"))
-    chore = list(takewhile(lambda i: not (i.mark or i.has("and")), sentence[did + 1 :]))
-    then = sentence[did + 2 + len(chore) : did + 3 + len(chore)]
+    chore = list(takewhile(lambda i: not (i.mark or i.has("and")), behind))
+    then = behind[len(chore) + 1 : len(chore) + 2]
     return did_a_chore(chore) and some_mean(then, "took", "took off", "put on", "brought in", "turned out", "i")
 
 
@@ -91,24 +96,19 @@ def _asked_behind(verb: Item, then: Item) -> bool:
     return verb.has("ask state", "ask today") or (what and verb.has("ask wearing", "wears"))
 
 
-def _did_a_clip(sentence: Sequence[Item]) -> bool:
+def _did_a_clip(behind: Sequence[Item]) -> bool:
     """As in "did Pip last night, hunter clip", "did a trace clip on Pip": what was done, and no other verb behind whom.
 
     Not "did Pip get a hunter clip", "did the clip come out well".
     """
-    did = next(k for k, i in enumerate(sentence) if i.has("had"))
-    names = [k for k, i in enumerate(sentence) if i.horses]
-    if not names or not any(i.kinds("style") for i in sentence):
+    names = [k for k, i in enumerate(behind) if i.horses]
+    if not names or not any(i.kinds("style") for i in behind):
         return False
-    opens = all(i.horses or i.has("and", "article") for i in sentence[did + 1 : names[0]])
-    behind = next((i for i in sentence[names[-1] + 1 :] if not (i.has("article") or i.text == "'s")), NOTHING)
-    if opens:
-        return behind.mark or behind.has("time", "clipped") or bool(behind.kinds("style"))
-    between = sentence[did + 1 : names[0]]
+    between = behind[: names[0]]
+    then = next((i for i in behind[names[-1] + 1 :] if not (i.has("article") or i.text == "'s")), NOTHING)
+    if all(i.horses or i.has("and", "article") for i in between):
+        return then.mark or then.has("time", "clipped") or bool(then.kinds("style"))
     return all(i.kinds("style") or i.has("clipped", "article", "on", "of") for i in between)
-
-
-DID = (_did_a_clip, _did_these, _did_a_chore)  # no question, though "did" opens it
 
 
 def _looked_for(sentence: Sequence[Item], words: Sequence[Item]) -> bool:

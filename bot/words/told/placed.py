@@ -7,7 +7,7 @@ from bot.events import Placed, Wearing, Where, Worked
 from bot.words.lookup.items import Item, of_a_horse, some_mean
 from bot.words.thoughts.around import OF_HORSE
 from bot.words.thoughts.clauses import Clause, of_both, soft
-from bot.words.thoughts.hers import owns_the_stall, something_of_hers
+from bot.words.thoughts.hers import PLACES, owns_the_stall, something_of_hers
 from bot.words.thoughts.listed import in_company, list_near
 from bot.words.thoughts.no_report import WITH
 from bot.words.told.telling import Telling, named
@@ -16,7 +16,7 @@ TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
 PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
 LED = ("brought", "fetched", "led", "walked", "came")
-WHERE_TO = ("place stall", "place field", "inwards", "outwards")
+WHERE_TO = (*PLACES, "inwards", "outwards")
 
 
 def read_place(clause: Clause, telling: Telling) -> bool:
@@ -77,7 +77,7 @@ def _put_away(clause: Clause, telling: Telling) -> bool:
     if clause.horses or clause.has("brought in", "turned out"):
         return False
     it = any(i.has("it") and not i.has("she") for i in clause.items)
-    whose = [k for k, (i, place) in enumerate(pairwise(clause.items)) if i.has("her") and place.has(*WHERE_TO[:2])]
+    whose = [k for k, (i, place) in enumerate(pairwise(clause.items)) if i.has("her") and place.has(*PLACES)]
     her = any(i.has("she") and k not in whose for k, i in enumerate(clause.items))
     left = clause.has("brought") and bool(whose) and not her
     return clause.has("hung") or (telling.last == "piece" and (it or left))

@@ -53,7 +53,7 @@ class Telling:
     dressed: str = ""  # how the last outfit was told: "whole", "on" for pieces added
     change: Change | None = None  # what the last outfit came from, for "Pip too"
     crowded: bool = False  # somebody else was spoken of beside the horse
-    supposing: str = ""  # of what a condition was told: "weather" of "if it rains, her sheet is soaked", else "other"
+    supposing: str = ""  # of what a condition was told: "weather" of "if it rains, …", "ours" of a horse, "other"
     asked: bool = False  # the horse was only asked about, of people
     planned: bool = False  # or only planned for: no piece is its own for that
     elsewhere: bool = False  # something that is not the barn's was spoken of since
