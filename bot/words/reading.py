@@ -261,7 +261,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if tale and in_the_past(clause.items):
             continue
         tale = tale or clause.has("at an age")
-        if hanging and clause.joined in ("and", "", ",") and not told_all_the_same(clause, telling):
+        if hanging and clause.joined in ("and", "", ",") and not told_all_the_same(clause, telling, dated=dated):
             if not (dated and read_clip(clause, telling)):  # "the clipper came yesterday, Pip has a hunter clip"
                 spoken_of(clause, telling)
             continue

@@ -564,7 +564,8 @@ PHRASES = {
         being hosed off and washed, being hosed, in my washer, in our washer, in our wash,
         in the yard washer, in the yard machine, in the yard washing machine, on a wash, on a cycle,
         in on a cycle, on a cold wash, on a wool wash, being wash, is wash, i wash, i am washing,
-        sent for washing, getting washed, gone off for cleaning, gone off for washing, to wash,
+        sent for washing, getting washed, gone off for cleaning, gone off for washing,
+        (gone / going / went / sent / ready) to wash,
         put for wash, in for wash, for wash, gone home with me for a wash,
         gone home with me to be washed, home with me for a wash, home with me to be washed,
         home with me to wash, coming home with me for a wash, taken home with me to wash,
@@ -2027,7 +2028,7 @@ PHRASES = {
         not remotely, not even, neither of, none of, far from, anything but, ent, ain, amnt, isn t,
         never once, no signs of, no sign of any, without any sign of, without a, rarely ever,
         not really, not totally, not entirely, not properly, not all the way, not quite, not fully,
-        not completely, not yet, but not,
+        not completely, not yet,
         needs doing, need doing, still needs doing, still need doing, wants doing, want doing,
         still wants doing, still want doing,
         needs to be done, need to be done, still needs to be done, still need to be done, still to do,
@@ -2103,6 +2104,10 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        remind (me / us / him / her / somebody / someone) to, (note / memo / reminder / message) to self, on my list,
+        on the list, on my to do list, on the to do list, (says / said / say) to (wash / put / take / bring / turn /
+        change / clip / leave / keep / rug / swap / strip), (told / asked / wants / wanted) (me / us / him / her) to,
+        to (put / stick / pop / change / hang up), to wash,
         looking forward to, look forward to, dreaming of, dying for, in need of,
         (to / not to) (come in / go out / be brought in / be turned out), (comes / come / coming) in at,
         (goes / go / going) out at,
@@ -2303,6 +2308,14 @@ PHRASES = {
         clammy out, sticky out, monsoon, southerly, northerly, easterly, westerly, nor easter,
         norther, blue norther, arctic blast, cold front, warm front, heatwave, heat wave, cold snap,
         indian summer, el nino
+    """,
+    "hearsay": """
+        apparently, (i / we) (hear / heard / have heard) (/ that), (i / we) (have been / was / were / am) told (/
+        that), been told (/ that), (i / we) got told (/ that), they (say / said / reckon / tell me / told me) (/
+        that), people (say / said / reckon) (/ that), (someone / somebody / anyone / anybody) (says / said / reckons /
+        reckoned / heard / told me / mentioned) (/ that), (/ it) is not true (/ that), (do / did) not believe (/
+        that), can not believe (/ that), it is a lie (/ that), who (says / said / told you) (/ that), (let us / lets)
+        say, (/ it) is said (/ that), word has it (/ that), i gather (/ that)
     """,
     "guess": """
         i bet, bet, ill bet, i will bet, id bet, i would bet, my bet is, ten to one,
@@ -2925,6 +2938,10 @@ PHRASES = {
         for the next round, for the weekend round, since nobody else was here,
         since no one else was here, as nobody else was here, because nobody else was here,
         as no one else was here, 2nite, 2night, 2day
+    """,
+    "as of now": """
+        now, right now, just now, today, this morning, this afternoon, this evening, at the moment, so far today, as
+        of now
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """

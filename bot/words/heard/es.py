@@ -2752,6 +2752,15 @@ PHRASES = {
         lunes, martes, miércoles, jueves, viernes, sábado, domingo, sábados, domingos, finde, findes,
         fines de semana
     """,
+    "hearsay": """
+        por lo visto, al parecer, (/ me / nos) (dicen / dijeron / han dicho / cuentan / contaron / han contado /
+        comentan / comentaron / han comentado) (/ que), (/ ya) se (dice / comenta / rumorea / cuenta / ha dicho) (/
+        por ahí) que, (he / hemos) oído (/ decir) que, oí (/ decir) que, según (dicen / me dicen / cuentan / me
+        cuentan / me han dicho / me dijeron / he oído), (/ a mí) me ha llegado que, corre el rumor de que, parece ser
+        que, (alguien / uno / gente) (dice / dijo / ha dicho) que, no es (verdad / cierto) que, es (mentira / falso)
+        que, no me (creo / lo creo) que, no me puedo creer que, quién (dice / dijo / ha dicho) que, (supongamos /
+        digamos / pongamos) que
+    """,
     "guess": """
         que no sé (dónde / cuándo / cómo / por qué),
         apuesto a que, me apuesto a que, fijo que, me juego lo que quieras a que,
@@ -3368,6 +3377,10 @@ PHRASES = {
         en la mañanita, esta mañanita, de mañanita, en la tardecita, anochecito, media horita, tres cuartos de hora,
         cuarto de hora, hora y pico, una hora y pico, una horita larga, un buen rato, un rato, un ratito, un ratico
     """,
+    "as of now": """
+        ahora, ahora mismo, ahorita, hoy, hoy ya, ahora ya, esta mañana, esta tarde, de momento, a estas horas, en
+        este momento
+    """,
     "hour": """
         a las, sobre las, desde las, hacia las, desde, sobre, a eso de las, hasta las, hacia la, hacia el,
         como a las, tipo, tipo a las, eso de las, a esto de las, casi a las, pasadas las, antes de las, antes de,
@@ -3767,6 +3780,7 @@ PHRASES = {
         cómo amaneció la, cómo amaneció el, cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
     """,
     "ask forecast": """
+        cuál es la previsión (/ del tiempo / meteorológica / de hoy), la previsión del tiempo,
         cómo viene el pronóstico, cómo viene la helada,
         qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
         qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
@@ -3957,6 +3971,7 @@ PHRASES = {
         y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
     """,
     "ask wearing": """
+        ir tan (abrigad|o|a / tapad|o|a),
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
         lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a llevar,
         tiene puesto, llevará, hay que ponerle, ponerle, debería llevar, tiene que llevar, viste, hay que poner,
@@ -3981,6 +3996,7 @@ PHRASES = {
         tan encobijad|o|a|os|as
     """,
     "ask tonight": """
+        en (la / tu) lista, en el plan,
         esta noche, hoy, esta tarde, esta mañana, pongo, ponemos, toca, le toca, mañana, le pongo, le ponemos,
         hay que ponerle, debería llevar, va a llevar, llevará, se pone, para, tiene que llevar, para esta noche,
         para hoy, para la noche, para mañana, mañana por la mañana, mañana por la noche, por la noche,

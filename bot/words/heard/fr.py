@@ -2562,6 +2562,7 @@ PHRASES = {
         s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "plan": """
+        (tu as / t'as / vous avez / on a) prévu,
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
         faudrait, devrait, devrais, devrions, devra, doit, dois, devons, peut, peux, pouvez, pourrait,
         pourrais, pourriez, voulez, veux, veut, vouloir, besoin, s'il te plaît, s'il vous plaît, merci de,
@@ -2722,6 +2723,14 @@ PHRASES = {
     "weekday": """
         lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, dimanches, week end, weekend, lundis, mardis,
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
+    """,
+    "hearsay": """
+        apparemment, (/ il) paraît (que / qu'), (on / ils) (dit / disent) (que / qu'), (on / ils) m' (a / ont) dit
+        (que / qu'), on (me / nous) dit (que / qu'), on m'a (raconté / rapporté / appris / soufflé) (que / qu'), (/
+        j'ai / on a) entendu dire (que / qu'), le bruit court (que / qu'), (quelqu'un / les gens) (dit / disent / a
+        dit) (que / qu'), d'après (ce qu'on dit / les rumeurs / la rumeur), à ce (qu'on dit / qu'il paraît / qu'on m'a
+        dit), (/ c'est / ce n'est) pas vrai (que / qu'), c'est faux (que / qu'), (/ j' / je n') y crois pas (que /
+        qu'), qui (dit / a dit) (que / qu'), (disons / mettons / supposons / admettons) (que / qu')
     """,
     "guess": """
         je (pense / crois / songe à / compte) (/ le / la / les / lui) (laisser / mettre / remettre / enlever),
@@ -3256,6 +3265,10 @@ PHRASES = {
         (à / pour / pendant / lors de / durant / dans) (la / ma / notre) (tournée / ronde)
         (/ du soir / du matin / du midi / de ce soir / de ce matin / de nuit)
     """,
+    "as of now": """
+        là, maintenant, aujourd'hui, ce matin, cet après midi, cet aprem, à présent, en ce moment, là maintenant, à
+        cette heure, pour le moment, ce midi
+    """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
         vous n'allez pas (me croire / y croire / le croire), tu vas pas me croire, vous allez pas me croire,
@@ -3341,6 +3354,7 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
+        pourquoi autant,
         (quelqu'un / qqn / quelqu'un ici) (sait / saurait / peut me dire) pourquoi,
         (tu sais / vous savez / on sait) pourquoi,
         pourquoi (t'as / tu as / vous avez / avoir) (choisi / pris), pourquoi (on couvre / vous couvrez / tu couvres),
@@ -4047,6 +4061,7 @@ PHRASES = {
         autant de choses sur le dos, tout ça sur le dos, leur met on quoi
     """,
     "ask tonight": """
+        (dans / sur) (le plan / la liste / ta liste),
         ce soir, aujourd'hui, cette nuit, ce matin, met, mettre, on met, je mets, doit porter, demain, portera,
         mets, on lui met, je lui mets, faut mettre, lui mettre, pour, va porter, met on, cet après midi,
         dois je mettre, doit on mettre, pour la nuit, lui met on, pour ce soir, pour cette nuit, pour demain,

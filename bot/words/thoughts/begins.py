@@ -232,3 +232,9 @@ def both_worked(current: Thought, behind: Sequence[Item]) -> bool:
 
 def _how_long_or_where(item: Item) -> bool:
     return soft(item) or item.number is not None or item.has("work")
+
+
+def would_be_else(behind: Sequence[Item]) -> bool:
+    """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
+    she = bool(behind) and behind[0].has("she", "it")
+    return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)

@@ -9,14 +9,16 @@ from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
-BLOCKING = frozenset((*BLOCKS, "weekday"))
-MAY_BLOCK = BLOCKING | {"had", "young", "at an age"}
+BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay"))
+SAYS = frozenset(("tells", "told by"))
+MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age"}
 CLIPPED_THEN = frozenset(("clipped then",))
 WAS = frozenset(("was",))
 YOUNG = frozenset(("young",))
 CHORE = 4  # words of "the top field hay"
 NOUN = 5  # words of "was a sickly little foal"
 GRAVE = ("sign shivering", "sign sweating", "sign unwell")
+DANGER = ("sign shivering", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
 LIKENS = ("como", "comme", "like", "as")
@@ -26,7 +28,7 @@ def no_report(clause: Clause) -> bool:
     """Whether a thought is a plan, a condition, a habit or an old story."""
     if clause.means.isdisjoint(MAY_BLOCK):
         return False
-    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items):
+    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items) or _told_of_then(clause):
         return True
     around = Around(clause)
     return any(
@@ -55,6 +57,15 @@ def _was_one(items: Sequence[Item]) -> bool:
         if any(i.has("some") or (i.has("young") and " " in i.text) for i in items[was + 1 : at + 1][:1]):
             return True
     return False
+
+
+def _told_of_then(clause: Clause) -> bool:
+    """As in "Tom reckons Molly was sweaty", "selon Tom elle avait froid": what others tell of what was; but danger."""
+    if not clause.has(*SAYS) or clause.has(*DANGER):
+        return False
+    says = places(clause.items, SAYS)[0]
+    by_another = says > 0 and not clause.items[says - 1].has("i") or clause.items[says].has("told by")
+    return by_another and some_mean(clause.items[says + 1 :], "was")
 
 
 def once_long_ago(items: Sequence[Item]) -> bool:
@@ -122,10 +133,10 @@ class Around:
     @cached_property
     def danger(self) -> int:
         """The place where a horse named before is said to shiver or to be ill; behind the last where none is."""
-        if not self.clause.has("sign shivering", "sign unwell"):
+        if not self.clause.has(*DANGER):
             return len(self.items)
         named = next((k for k, i in enumerate(self.items) if i.horses), len(self.items))
-        grave = (k for k in range(named, len(self.items)) if self.items[k].has("sign shivering", "sign unwell"))
+        grave = (k for k in range(named, len(self.items)) if self.items[k].has(*DANGER))
         return next(grave, len(self.items))
 
 
@@ -205,6 +216,11 @@ def _behind_danger(word: Item, at: int, around: Around) -> bool:
     return at > around.danger and word.has("plan", "guess") and not word.has("if")
 
 
+def _danger_heard_of(_word: Item, _at: int, around: Around) -> bool:
+    """As in "apparently Storm is shivering": better looked at for nothing."""
+    return around.clause.has(*DANGER)
+
+
 def _how_much(word: Item, at: int, around: Around) -> bool:
     """As in "has a tear you could put your head through", "so wet you could wring him out", behind what is told."""
     somebody = at > 0 and around.items[at - 1].text in ANYBODY
@@ -275,6 +291,7 @@ HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
     (frozenset(("too",)), _the_same),
     (frozenset(("plan", "guess")), _behind_danger),
     (frozenset(("plan",)), _passed_on),
+    (frozenset(("hearsay",)), _danger_heard_of),
     (BLOCKING - {"if", "guess", "plan"}, _tells_who_says_so),
     (frozenset(("yesterday", "long ago")), _compares),
     (frozenset(("time",)), _a_while_ago),

@@ -20,11 +20,13 @@ from bot.words.thoughts.begins import (
     the_rest_as_well,
     told_of_a_horse,
     told_of_one,
+    would_be_else,
 )
 from bot.words.thoughts.came_for import dressed_instead, one_of_them, only_the_next, then_seen
 from bot.words.thoughts.clauses import Thought, is_subject, soft
 from bot.words.thoughts.hers import PLACES
 from bot.words.thoughts.listed import goes_on
+from bot.words.thoughts.now_otherwise import now_otherwise
 from bot.words.thoughts.one_each import another_gets_one
 from bot.words.thoughts.she_begins import she_begins
 from bot.words.thoughts.whole import (
@@ -115,7 +117,7 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "if" if complete(current) and (current.told or _paused(sentence, at)) else STAYS
     behind_pause = not current.items and at > 0  # ", as he was cold"
     because = (_somebody(following) and not item.has("hour")) or tells_of_a_piece(sentence[at + 1 :])
-    if item.has("else") and _would_be_else(sentence[at + 1 : at + 4]) and (dresses(current) or current.has(*MOVES)):
+    if item.has("else") and would_be_else(sentence[at + 1 : at + 4]) and (dresses(current) or current.has(*MOVES)):
         return "if"  # "mis la polaire à Lune sinon elle a froid"
     if item.has("reason") and (behind_pause or complete(current)) and because:
         return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
@@ -200,6 +202,7 @@ RULES: tuple[tuple[frozenset[str], Rule], ...] = (
     (frozenset(("except", "if", "in case", "reason", "when", "but")), _by_a_link),
     (frozenset(("and", "too")), _by_and),
     (frozenset(("said", "state found")), _by_what_was_seen),
+    (frozenset(("as of now",)), now_otherwise),
 )
 
 
@@ -308,12 +311,6 @@ def _told_of_the_excepted(rest: Sequence[Item], current: Thought) -> bool:
         after += 1
     told = 0 < after < len(rest) and predicate(rest[after])
     return told and current.told
-
-
-def _would_be_else(behind: Sequence[Item]) -> bool:
-    """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
-    she = bool(behind) and behind[0].has("she", "it")
-    return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)
 
 
 def _paused(sentence: Sequence[Item], at: int) -> bool:

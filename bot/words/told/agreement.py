@@ -1,6 +1,7 @@
 """Whether a pronoun takes a piece up again: "la verte, elle, est sèche", "viré l'imper de Filou, il dégoulinait"."""
 
 from collections.abc import Sequence
+from itertools import dropwhile
 
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import gender_of_name, shown_gender
@@ -41,7 +42,7 @@ def of_the_piece(clause: Clause, telling: Telling) -> bool:
         return False
     if telling.heard is not None and telling.heard.has("felt") and telling.heard.has("under"):
         return False  # "touché sous la 250 de Lune, elle est mouillée"
-    words = [i for i in clause.items if not i.mark]
+    words = list(dropwhile(lambda i: i.has("time", "but") and not i.has("is"), (i for i in clause.items if not i.mark)))
     wet = next((i for i in words if of_clothes(i)), None)
     if wet is None or clause.has(*UNDER, "outwards") or wet.text.endswith(BELOW):
         return False

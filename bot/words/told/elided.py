@@ -180,13 +180,14 @@ def _not_now(clause: Clause) -> bool:
 
 
 def _not_so(clause: Clause) -> bool:
-    """Horses, and behind them that it is not so of them; no more. "Nor is Pip" says it first."""
+    """Horses, and behind them that it is not so of them; no more. "Nor is Pip", "but not Pip" say it first."""
     if not (clause.horses and clause.has("not", "no")):
         return False
     words = [i for i in clause.items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
     nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
-    words = words[2:] if nor else words
-    denied = nor or any(i.has("not", "no") for i in words if not i.horses)
+    but_not = clause.joined == "but" and len(words) > 1 and words[0].has("not", "no") and not words[0].horses
+    words = words[2:] if nor else words[1:] if but_not else words
+    denied = nor or but_not or any(i.has("not", "no") for i in words if not i.horses)
     return (
         bool(words) and bool(words[0].horses) and denied and all(i.horses or i.has("not", "no", "too") for i in words)
     )

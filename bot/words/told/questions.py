@@ -21,6 +21,7 @@ LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 2
 BESIDE_WHY = (
     "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
     "yes", "nothing", "ask tonight", "ask ready", "sky", "when", "toward", "brought", "keeps", "helper", "only", "gram",
+    "keep", "do not rug", "afterwards",
     "brings weather",  # "por qué lleva tanto": much, also of rain
 )  # fmt: skip
 
@@ -98,7 +99,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     rest = _up_to_the_reason([i for i in items if not i.has("ask why")])
     clothing = (
         any(i.piece or (i.number or 0) >= LEAST_FILL for i in items)
-        or some_mean(rest, "bare", "nothing", "wears", "ask wearing", "off", "on")
+        or some_mean(rest, "bare", "nothing", "wears", "ask wearing", "off", "on", "do not rug")
         or len(rest) <= 2
         or _that_for_her(rest)
     )

@@ -9,6 +9,7 @@ from bot.words.thoughts.clauses import Clause, soft
 from bot.words.thoughts.hers import only_her_thing
 from bot.words.thoughts.no_report import only_yesterday
 from bot.words.told.telling import Telling
+from bot.words.told.then_and_now import as_it_is_now, spoken_of_then
 
 
 def spoken_of(clause: Clause, telling: Telling) -> None:
@@ -16,6 +17,8 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
     horses = [i for i in clause.items if i.horse]
     if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
         telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
+    elif spoken_of_then(clause, telling):
+        pass
     elif clause.has("yesterday", "long ago"):
         telling.of_nobody()  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
@@ -98,9 +101,9 @@ def only_heads(sentence: Sequence[Item]) -> bool:
     return moved and all(i.has("turned out", "brought in") or soft(i) for i in sentence)
 
 
-def told_all_the_same(clause: Clause, telling: Telling) -> bool:
-    """Whether this is so, whatever was planned or supposed before it."""
-    return _present(clause, telling) or _danger_of_hers(clause, telling)
+def told_all_the_same(clause: Clause, telling: Telling, *, dated: bool) -> bool:
+    """Whether this is so, whatever was planned or supposed before it. dated: or told of some other day."""
+    return _present(clause, telling) or _danger_of_hers(clause, telling) or (dated and as_it_is_now(clause))
 
 
 def supposed_of(clause: Clause) -> str:
