@@ -7,6 +7,7 @@ from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import RUGS, Piece, colour
 
 BLUE, NAVY = "blue", "navy"
+JOINS = ("de", "a", "d'", "with", "con")  # of "de estrellas", "à pois"
 
 # what each weight means, in g/m² of fill, both ends included
 WEIGHTS = {"heavy": (300.0, 1000.0), "medium": (150.0, 299.0), "light": (0.0, 149.0)}
@@ -52,9 +53,8 @@ def _bag(run: Iterable[Item], roster: Roster) -> frozenset[str]:
     """
     kindless = not any(i.kinds("kind") or i.kinds("weight") or i.has("rug") for i in run)
     bare = roster.nouns if kindless else frozenset[str]()
-    words = {
-        word for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster) for word in i.text.split()
-    }
+    told = (i for i in run if i.has("colour") or i.text in bare or _only_a_name(i, roster))
+    words = {word for i in told for word in i.text.split() if word not in JOINS}
     navy = any(colour(word) == NAVY for word in words)
     return frozenset(word for word in words if not (navy and colour(word) == BLUE))
 

@@ -121,6 +121,7 @@ PHRASES = {
         burning up
     """,
     "sign comfortable": """
+        without (sweating / shivering),
         comfortable, comfy, snug, cosy, cozy, toasty, warm and dry, dry and warm, nice and warm,
         lovely and warm, nice and dry, warm enough, just right, nice and toasty, warm and comfortable,
         warm and cosy, toasty warm, good temperature, perfect temperature, right temperature, good temp,
@@ -636,6 +637,8 @@ PHRASES = {
         needs stitching up, needs sewing up, needs a few stitches, wants |stitching|sewing, wants a stitch
     """,
     "state missing": """
+        (missing / gone / vanished / disappeared) (from / off) (its / her / his / the / their) (hook / peg / rail /
+        rack / hanger / place / bar),
         gone from (the / his / her / its) (hook / peg / rack / rail / door / tack room / shelf / pile),
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
         nowhere to be found, nobody can find, no one can find, has gone walkabout, gone walkabout,
@@ -2207,6 +2210,7 @@ PHRASES = {
     "brings weather": "there is, there was, some, heavy, more, such",
     "mass": "rain, snow, ice, hail, frost, fog, sleet, drizzle, summer, winter, spring, autumn, fall",
     "yesterday": """
+        last (monday / tuesday / wednesday / thursday / friday / saturday / sunday),
         yesterday, yesterday morning, yesterday evening, yesterday afternoon, yesterday lunchtime,
         yesterday night, yesterdays, the day before, day before yesterday, the day before yesterday,
         t'day before, yestreen
@@ -2602,7 +2606,7 @@ PHRASES = {
         best friend, colleague|s, lodger, tenant, classmate, teammate, workmate, flatmate, housemate, hubby, missus,
         granny, grandad, grampa
     """,
-    "another": "another, the other, a different, some other",
+    "another": "different, another, the other, a different, some other",
     "title": """
         farrier, dentist, equine dentist, physio, chiro, osteopath, saddler, blacksmith, trainer, dr, mrs, plumber,
         electrician, roofer, builder, postman, mailman, postie, hay |man|guy, feed |man|guy, delivery |man|guy|driver,
@@ -2709,6 +2713,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        with it,
         kicked out, kicking out, kicks out, lashed out, lashing out, struck out, bucked out,
         (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,
         (/ back / over) at my |place|house|home,
@@ -2823,6 +2828,7 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
+        for like (an hour / half an hour / ten minutes / two hours / hours),
         when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
         just now, at lunch, at lunchtime, since last night, last night, overnight, all night, all day,

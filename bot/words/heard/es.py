@@ -2106,6 +2106,8 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        (ya / ) (quedaron / quedan / están / estan / quedaron hechos / están hechos) todos los cambios, todos los
+        cambios (hechos / listos / están hechos / quedaron hechos),
         to (hecho / listo / puesto / terminado),
         (he / hemos) (acabado / terminado / hecho / completado) (la lista / la ronda / la vuelta) entera,
         (he / hemos) (acabado / terminado / hecho / completado) toda la (lista / ronda / vuelta),
@@ -2670,6 +2672,7 @@ PHRASES = {
     """,
     "mass": "mate, mates, café, té, caldo, sopa, atole, arroz, frijol, frijoles, torta, tortas, chocolate",
     "yesterday": """
+        (el / este) (lunes / martes / miércoles / jueves / viernes / sábado / domingo) pasado,
         ayer, ayer por la tarde, ayer por la mañana, ayer al mediodía, ayer temprano, ayer tarde,
         ayer a la tarde, ayer a la noche, ayer en la tarde, ayer en la mañana, ayer en la noche,
         ayer a última hora, ayer a primera hora, ayer mismo, ayer todo el día, todo el día de ayer,
@@ -2677,6 +2680,7 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        del año pasado, el viaje del año pasado,
         recuerdo (el invierno / el año / la noche / la nevada),
         me acuerdo (del invierno / del año / de cuando / de aquel),
         (la noche / el día / el año) que (nació / nacieron / llegó a casa),
@@ -3063,6 +3067,7 @@ PHRASES = {
         no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
     """,
     "tells": """
+        (/ me / nos) (contó / cuenta / dijo / dice / ha contado / ha dicho / comentó),
         (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
         (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
         (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que,

@@ -162,6 +162,7 @@ PHRASES = {
         trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
     """,
     "sign comfortable": """
+        sans (transpirer / suer / trembler / grelotter / frissonner),
         ravigoté||e|s|es, requinqué||e|s|es, ragaillardi||e|s|es, réchauffé||e|s|es,
         confo|s, (/ bien / ben / tout||e) à (son / leur) aise,
         chaud pis sec, chaude pis sèche, chauds pis secs, chaudes pis sèches, chaude et sèche,
@@ -1271,6 +1272,8 @@ PHRASES = {
         par en dessus, superposé||e|s, en double, en même temps que
     """,
     "bare": """
+        (ne / n') (porte / mette / ait / porter / mettre / met) plus (aucune couverture / de couverture / rien / de
+        couvertures / aucune couverture sur le dos),
         je lui ai tout enlevé, lui ai tout enlevé, on lui a tout enlevé, je lui ai tout retiré, je lui ai tout viré,
         j'y ai tout enlevé, j'y ai tout viré, lui ai tout retiré, je leur ai tout enlevé,
         sans couverture, sans couvertures, sans rien, à poil, tout nu, toute nue, rien sur le dos, sans couv,
@@ -1663,6 +1666,8 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (vous pouvez / tu peux / on peut / vous pourrez) (de nouveau / à nouveau / / maintenant / désormais)
+        (recouvrir / couvrir / rhabiller),
         (on / vous) (le / la / les) (couvre / couvrez) comme (les autres / tout le monde),
         à couvrir comme (les autres / tout le monde),
         (sera / seront / est / sont) (désormais / dorénavant) couvert||e|s|es,
@@ -1892,6 +1897,7 @@ PHRASES = {
         sortons du, je reviens de, on revient de, je rentre de, on rentre de
     """,
     "work": """
+        leçons, séances, balades,
         au pas, au trot, au galop, aux trois allures,
         reprise, la reprise, les reprises,
         cours, leçon, travail, balade, longe, séance, entraînement, saut, monte, monter, l'avoir monté,
@@ -2495,6 +2501,7 @@ PHRASES = {
     """,
     "third": "troisième, le troisième, la troisième, trois, numéro 3, choix 3, option 3",
     "not": """
+        pas encore,
         pas, plus, jamais, aucun, aucune, ni, non, pas de, n est pas, n est plus, n a pas, n a plus, n ont pas,
         n ont plus, guère, nullement, aucunement, absolument pas, vraiment pas, même pas, pas vraiment,
         loin d'être, loin de, plus du tout, pas du tout, pas non plus, pantoute, je ne veux plus que,
@@ -2655,6 +2662,7 @@ PHRASES = {
     "brings weather": "il y a, y a, tombe, arrive, du",
     "mass": "",
     "yesterday": """
+        (lundi / mardi / mercredi / jeudi / vendredi / samedi / dimanche) (dernier / passé),
         hier, hier matin, hier après midi, hier aprem, hier en fin de journée, hier aussi, hier déjà,
         hier encore, hier midi, hier dans la journée
     """,
@@ -2704,6 +2712,7 @@ PHRASES = {
         au débourrage, encore entier, plus jeune, en club
     """,
     "weather": """
+        brume épaisse (sur / dans / partout / ce matin / en bas / dehors / au fond),
         il pleut,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
         grêle, hiver, été, automne, printemps, nuage, nuages, temps, ciel, brise, étoile, étoiles, verglas,
@@ -3271,6 +3280,7 @@ PHRASES = {
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        je (rentre / reviens / sors / remonte / redescends) (du / de) (pré / paddock / champ / parc),
         vous n'allez pas (me croire / y croire / le croire), tu vas pas me croire, vous allez pas me croire,
         (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),
         (si / au cas où) (vous / tu) (la / le / les / l') (cherchez / cherches / voulez / veux / cherchiez / vouliez),
@@ -4125,7 +4135,7 @@ PHRASES = {
     "toward": "à, au, pour",
     "part of day": "matin, matinée, midi, soir, soirée, nuit, après-midi",
     "no to that": "non",
-    "not behind": "même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
+    "not behind": "pas encore, même plus, même pas, pas, plus, pantoute, pas du tout, plus du tout, pas non plus",
     "undo verb": """
         veuillez (annuler / effacer / supprimer), merci de bien vouloir (annuler / effacer / supprimer),
         je vous prie d' (annuler / effacer), je vous (prie / prierai / demande) de (supprimer / retirer),

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import dropwhile
+from itertools import dropwhile, takewhile
 
 from bot.words.lookup.items import Item, named_near, some_mean
 from bot.words.named.called import a_relative, an_animal, another, called_so, one_of_the_animals
@@ -22,7 +22,9 @@ NOBODYS = frozenset(("no name",))
 TELLING = frozenset(
     ("kin", "animal", "called", "long ago", "story")
 )  # one of these, or right beside the name one of those
-BESIDE = frozenset(("another", "some", "they have", *GOODS))
+BESIDE = frozenset(("another", "some", "they have", "compares", "a horse", "her", *GOODS))
+OF_OTHERS = ("kin", "shop", "visitor", "at somebody's")
+THEIRS = ("her", "his", "their", "su", "leur", "sa", "son")
 NEAR = 15  # words from who has it to what it is called
 
 
@@ -48,6 +50,8 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
         return False
     if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
         return True
+    if _likened(items, at) or _of_somebodys(items, at):
+        return True
     if some_mean(items[max(0, at - 3) : at], "said"):
         return False  # "dice mi hermana Lola está sudada"
     return _some(items, at) or _kin_or_beast(items, at) or _called(items, at) or _make(items, at)
@@ -71,6 +75,25 @@ def _some(items: Sequence[Item], at: int) -> bool:
     one = before.has("some") and not before.has("all", "both", "of", "and")
     one = one or (before.has("they have") and before.text.endswith(" a"))  # "has a"
     return one and not (at > 1 and items[at - 2].horses)
+
+
+def _likened(items: Sequence[Item], at: int) -> bool:
+    """As in "a mare like Pip ought to be bare", "une jument comme Brume": any such, and no Pip."""
+    return at > 1 and items[at - 1].has("compares") and items[at - 2].has("a horse") and _one_of_some(items, at - 2)
+
+
+def _one_of_some(items: Sequence[Item], at: int) -> bool:
+    """As in "a mare", which may be one row, or two."""
+    return _first(items[at]) in SOME or (at > 0 and items[at - 1].text in SOME)
+
+
+def _of_somebodys(items: Sequence[Item], at: int) -> bool:
+    """As in "the lady at the feed store told me her Clover was ill", "chez ma sœur, leur jument Ondine est malade"."""
+    whose = at - 2 if items[at - 1].has("a horse", "animal") else at - 1
+    if whose < 1 or items[whose].text not in THEIRS:
+        return False
+    before = list(takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, whose - STORY_REACH) : whose])))
+    return some_mean(before, *OF_OTHERS) and not any(i.horses for i in before)
 
 
 def _kin_or_beast(items: Sequence[Item], at: int) -> bool:

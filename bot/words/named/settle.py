@@ -30,6 +30,7 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question", "felt", "took part", "strap", "style none",
 )  # fmt: skip
 NEAR = 8  # words
+HIM = ("la", "lo", "le")  # opens "la he tocado"
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
 BEFORE_NAME = (
     "swapped",
@@ -200,6 +201,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "lune elle met quoi cette nuit"
     if after.has("after") and " " in after.text and some_mean(rest[1:3], "work"):
         return True  # "moro viene de la pista sudado", "perle revient de balade"
+    if after.has("said") and after.text.partition(" ")[0] in HIM:
+        return True  # "a canela la he tocado y tiene frío"
     if after.has("keep") and some_mean(rest[1:4], "bare"):
         return True  # "Orage doit rester nu"
     if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):
@@ -289,5 +292,5 @@ def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
         return item.text in ",:-–—…="
-    between = item.has("very", "a little", "time", "link", "habit") and not item.has(*AFTER_NAME)
+    between = item.has("very", "a little", "time", "link", "habit", "yesterday") and not item.has(*AFTER_NAME)
     return between and not predicate(item)

@@ -79,8 +79,11 @@ def sure_sign(rest: Sequence[Item]) -> bool:
     said = said_first(rest)
     if said is None:
         return False
+    out = said.has("outwards", "inwards") and some_mean(
+        rest, "place field", "place stall"
+    )  # "domingo fuera en el prado"
     dressed = said.has("wears") and not said.has("in", "link", "of")
-    return dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or clothing(said)
+    return out or dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or clothing(said)
 
 
 def _soaked(rest: Sequence[Item]) -> bool:

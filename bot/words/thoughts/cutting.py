@@ -95,11 +95,16 @@ def _place(item: Item) -> bool:
 def _at_mark(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     mark = sentence[at].text
     if mark not in PAUSES:  # "all done 👍 knackered"
-        told = not mark.isascii() and (complete(current) or current.has("all done"))
+        told = not mark.isascii() and (complete(current) or current.has("all done") or _told_of_it(current))
         return "," if told and at + 1 < len(sentence) else None
     if not current.items:
         return None
     return "," if begins_to_ask(sentence[at + 1 :]) else _at_pause(sentence, at, current)
+
+
+def _told_of_it(current: Thought) -> bool:
+    """As in "(took her liner off,) it's soaked": how it is, and of nothing else."""
+    return bool(current.items) and current.items[0].has("it") and current.told
 
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
@@ -200,6 +205,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "(Lucero está bien,) ni frío ni calor, Trueno sin manta"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
+    if _told_of_it(current) and rest and rest[0].has("she") and rest[0].has("subject"):
+        return ","  # "(took the navy off Jack,) it's soaked, he's in his heavy now"
     if only_her_thing(rest) or (current.items[0].has("it") and puts_on_or_off(rest)):
         return ","  # "it's soaked, Tansy's oil is in the barn", "it's wet, tartan rug on him instead"
     if worked_or_moved(rest) and any(not (i.means or i.mark) for i in current.items):

@@ -21,6 +21,7 @@ GRAVE = ("sign shivering", "sign sweating", "sign unwell")
 DANGER = ("sign shivering", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
+TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 LIKENS = ("como", "comme", "like", "as")
 
 
@@ -64,7 +65,10 @@ def _told_of_then(clause: Clause) -> bool:
     if not clause.has(*SAYS) or clause.has(*DANGER):
         return False
     says = places(clause.items, SAYS)[0]
-    by_another = says > 0 and not clause.items[says - 1].has("i") or clause.items[says].has("told by")
+    word = clause.items[says]
+    before = clause.items[says - 1] if says else word
+    somebody = says > 0 and (before.has("kin") or not before.has("i"))
+    by_another = somebody or word.has("told by") or word.text.partition(" ")[0] in TO_ME
     return by_another and some_mean(clause.items[says + 1 :], "was")
 
 

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from functools import cache
 
 from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
-from bot.words.lookup.items import NOTHING, Item, predicate
+from bot.words.lookup.items import NOTHING, Item, predicate, some_mean
 from bot.words.thoughts.begins import (
     LIST,
     begins_to_ask,
@@ -123,8 +123,13 @@ def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
         return "but"  # "put her sheet on as it was spitting", "… as her own one is wet"
     if item.has("when") and (complete(current) or dresses(current)):
         return "when"
-    if item.has("but") and item.has("link") and current.items and current.items[-1].has("guess"):
-        return STAYS  # "creía que Tormenta estaba sudada"
+    if (
+        item.has("but")
+        and item.has("link")
+        and current.items
+        and (current.items[-1].has("guess") or current.has("tells"))
+    ):
+        return STAYS  # "creía que Tormenta estaba sudada", "me contó Paco que Canela sudó"
     if item.has("but") and item.has("link") and current.items and _unheard_thing(current.items[-1]):
         return STAYS  # "cerrar el grifo que se congela"
     if (
@@ -244,6 +249,8 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
     """As in "Pip has his liner on and the sheet", "in his liner along with the sheet": one more piece, and no more."""
     more = bool(behind) and behind[0].piece is not None and not behind[0].piece.owners
+    if more and current.has("swapped") and some_mean(behind[1:2], "for another"):
+        return True  # "swapped her liner and sheet for the heavy"
     worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
     return more and worn and (len(behind) == 1 or behind[1].mark)
 

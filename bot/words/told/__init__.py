@@ -19,6 +19,8 @@ put_right          what is worn so no longer
 outfits            what a horse wears then
 elided             what a clause leaves out because the one before said so
 thread, remembered whom a clause leaves for those behind it
+then_and_now       yesterday otherwise than today
+swaps              one piece for another
 doubts             two things said of which one can be so
 worn_and_wet       what a horse has on, and how wet that is
 below              what a hand finds under a piece

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import Literal
 
-from bot.events import Done
+from bot.events import Clipped, Done
 from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.thoughts.clauses import Clause, gathered, of_both, soft
 from bot.words.thoughts.hers import something_of_hers
@@ -72,7 +72,12 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     if whole or clause.has("all horses") or _everyone(items):
         telling.say(Done("all"))
         return True
-    return _answers_done(clause, telling)
+    return not _finished_the_clip(clause, telling) and _answers_done(clause, telling)
+
+
+def _finished_the_clip(clause: Clause, telling: Telling) -> bool:
+    """As in "(Juno has a bib clip now,) I just finished her": no round's changes."""
+    return clause.has("she") and bool(telling.events) and isinstance(telling.events[-1], Clipped)
 
 
 def _done_with(horses: Sequence[Item], items: Sequence[Item], telling: Telling) -> None:

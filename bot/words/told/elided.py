@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import cast
 
-from bot.events import Done, Event, GarmentIs, Placed, Seen, Sign, Wearing, Worked
+from bot.events import Done, Event, GarmentIs, GarmentWord, Placed, Seen, Sign, Wearing, Worked
 from bot.words.clothing.change import Change
 from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.piece import Piece
@@ -19,7 +20,7 @@ SHORT = 2  # words of "en serio", that say no place
 
 
 def same(clause: Clause, telling: Telling) -> None:
-    """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is the medium"."""
+    """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is Ned's"."""
     horses, pieces = clause.horses, clause.pieces
     if not telling.events or not (horses or pieces):
         return
@@ -32,9 +33,16 @@ def same(clause: Clause, telling: Telling) -> None:
     if not all(i.horses or i.piece or soft(i) or i.has("my", "own") for i in _up_to_where(clause.items)):
         return
     last = telling.events[-1]
+    if isinstance(last, GarmentIs) and not pieces and clause.items[-1].text == "'s" and telling.heard is not None:
+        pieces = tuple(piece._replace(owners=horses[-1].horses, ids=()) for piece in telling.heard.pieces[-1:])
     if isinstance(last, GarmentIs) and pieces:
         for piece in pieces:
             tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
+        return
+    if isinstance(last, Seen) and last.sign == "wet" and pieces and telling.heard is not None:
+        wet = next((state for state in ("soaked", "damp") if telling.heard.has(state)), "wet")
+        for piece in pieces:  # "Pip is soaked and so is his sheet"
+            tell_piece(telling, piece, cast("GarmentWord", wet), named(piece.owners) or horses or telling.who)
         return
     if isinstance(last, Wearing) and telling.change is not None:
         for piece in pieces:

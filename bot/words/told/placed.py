@@ -56,6 +56,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False  # "sleet got right in"
     horses = _movers(clause, telling)
     moved = any(i.has(*TOLD_MOVES) and not i.has("body") for i in clause.items)
+    if where == "field" and clause.has("felt", "said") and not (moved or _goes_somewhere(items)):
+        return False  # "Pip and Ned checked at six in the top field"
     if not (moved or _goes_somewhere(items)):
         telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))

@@ -29,4 +29,3 @@ def as_it_is_now(clause: Clause) -> bool:
     now = clause.has("as of now", "not any more") or (clause.items[0].has("she", "it") and clause.has("is"))
     over = clause.joined == "but" and all(soft(i) or predicate(i) for i in clause.items)
     return clause.told and (now or over or clause.has("state found"))
-

@@ -17,6 +17,7 @@ from bot.words.told.onoff import goes_with, mode_of, off_a_hook, only_layered, w
 from bot.words.told.outfits import as_worn, concerned, one_of_several_on, spare_of_several, tell_outfit
 from bot.words.told.routine import wished_so
 from bot.words.told.stripped import in_nothing, left_on, strips, wears_nothing
+from bot.words.told.swaps import from_and_to, out_and_into, swap
 from bot.words.told.telling import Telling, named
 from bot.words.told.wearers import all_but_these, of_another_horse, of_one_in_it, to_her, wearers
 
@@ -27,7 +28,6 @@ SAYS = (
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
 HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
-ARROWS = ("→", ">")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
@@ -169,17 +169,16 @@ def _change(clause: Clause) -> Change:
         change.add = [p for k, p in pieces if some_mean(items[:k], "put on")]  # "todo fuera y puesta la roja"
         return change
     if (clause.has("swapped") and pieces) or (clause.has("instead of") and len(pieces) == 2):
-        return _swap(clause, pieces, change)
+        return swap(clause, pieces, change)
     if clause.has("instead of") and pieces:  # "in her medium instead of the liner and the sheet"
         turn = next(k for k, i in enumerate(items) if i.has("instead of"))
         stays = {k for k, _ in pieces if some_mean(items[k + 1 : k + 2], "stays")}  # "…, le liner reste"
         stays |= {k for k, p in pieces if p.owners and any(i.mark for i in items[turn:k])}  # "…, la grise à Lune"
+        stays |= {k for k, _ in pieces if k > turn and items[k - 1].has("over")}  # "…, par-dessus la doublure"
         change.add = [p for k, p in pieces if k < turn and k not in stays]
         change.remove = [p for k, p in pieces if k > turn and k not in stays]
         return change
-    if len(pieces) == 2 and (
-        _out_and_into(items, [k for k, _ in pieces]) or _from_and_to(items, [k for k, _ in pieces])
-    ):
+    if len(pieces) == 2 and (out_and_into(items, [k for k, _ in pieces]) or from_and_to(items, [k for k, _ in pieces])):
         change.remove, change.add = [pieces[0][1]], [pieces[1][1]]
         return change
     if not pieces:
@@ -224,21 +223,6 @@ def _how_it_is(items: Sequence[Item], at: int) -> bool:
     return has and after is not None and after.has(*WETNESS) and not some_mean(items[at:], "on")
 
 
-def _out_and_into(items: Sequence[Item], at: Sequence[int]) -> bool:
-    """As in "Bo out of his sheet and into the orange one", "Bo slipped out of his sheet and into …"."""
-    first, second = items[at[0] - 1], items[at[1] - 1]
-    return second.has("in") and (first.has("outwards") or (first.has("took off") and second.has("for another")))
-
-
-def _from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
-    """As in "moved Bo from the sheet to the orange one", "Bo: sheet → liner"."""
-    if any(i.text in ARROWS for i in items[at[0] + 1 : at[1]]):
-        return True
-    first, second = items[at[0] - 1], items[at[1] - 1]
-    source = first.has("of") and not first.has("for another", "article")
-    return at[0] > 0 and source and second.has("for another") and (second.has("toward") or not second.has("of"))
-
-
 def _lacks(items: Sequence[Item], at: int) -> bool:
     """As in "Juniper no liner": a horse, "no", the piece."""
     return at > 1 and bool(items[at - 2].horses) and items[at - 1].has("no") and items[at - 1].has("without")
@@ -248,25 +232,6 @@ def _not_this(items: Sequence[Item], at: int) -> bool:
     before = [i for i in items[max(0, at - 2) : at] if not i.has("article", "her", "of") or i.has("not")]
     nor = bool(before) and before[-1].text in NOR and any(map(predicate, items))  # "neither his sheet nor … is dry"
     return bool(before) and before[-1].has("not") and not nor  # "plus de bleue"
-
-
-def _swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
-    if len(pieces) == 1:
-        k, piece = pieces[0]
-        into = next((i for i in reversed(clause.items[:k]) if not i.has("her", "article")), None)
-        inside = into is not None and into.has("in")  # "changed Pip and Ned, both in their sheets"
-        if inside or some_mean(clause.items[:k], "for another", "wears"):
-            change.whole = [piece]
-        return change
-    first, second = pieces[0], pieces[1]
-    if first[1].owners and second[1].owners and first[1].owners != second[1].owners:
-        return change  # "swapped Pip's medium for Ned's sheet": who wears which, nobody says
-    between = clause.items[first[0] : second[0]]
-    source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
-    back = some_mean(between, "instead of") or (source.has("of") and not source.has("for another", "article"))
-    gone, come = (second[1], first[1]) if back else (first[1], second[1])
-    change.remove, change.add = [gone], [come]
-    return change
 
 
 def _place(change: Change, mode: str, piece: Piece, *, denied: bool) -> None:

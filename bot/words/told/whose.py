@@ -89,7 +89,9 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()
     bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
     bare = bare and not telling.past
-    others = [i for k, i in enumerate(items) if k != at and not (i.has("time", "hour", "very", "polite", "is") or i.clock)]
+    others = [
+        i for k, i in enumerate(items) if k != at and not (i.has("time", "hour", "very", "polite", "is") or i.clock)
+    ]
     timed = clause.has("time") and all(i.number is not None for i in others)  # "ok now"; not "ok j'arrive dans 5 min"
     return () if bare and clause.joined != "but" and not (items[0].has("is") or timed) else telling.who
 

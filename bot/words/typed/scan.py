@@ -22,6 +22,7 @@ TIMES = frozenset(("habit", "long ago"))
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
+SHORTENED = 3  # letters of a name cut short that is asked about
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -253,6 +254,8 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if begun:  # "capt" of Captain; asked about where two begin so
         sure = len(begun) == 1
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
+    if len(word) == SHORTENED and not ordinary and told_behind(texts, at + 1, lexicon) and roster.begins(word):
+        return Item(word, token.raw, horses=roster.begins(word), sure=False, exact=False, known=False)  # "rom grelotte"
     plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
     if plural and ordinary and not ALIVE.isdisjoint(lexicon.phrases.longest(texts, at + 1)[0]):
         horses, apart = (roster.spelled[word[:-1]],), 1  # "caramels tremble" is asked about; not "caramels mous"

@@ -1,0 +1,65 @@
+"""What nobody in particular says, what is only planned, and what somebody tells of long ago are no reports."""
+
+import pytest
+
+from tests.words.saying import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "apparently Otto is cold"),
+        ("oak", "I've been told that Otto was rubbed raw at his last place"),
+        ("oak", "they say Otto's sheet is soaked"),
+        ("oak", "I heard Otto was sweating"),
+        ("oak", "Ruth's cousin reckons Otto was sweaty"),
+        ("oak", "according to the hay guy Otto was cold"),
+        ("oak", "it's not true that Otto is sweating"),
+        ("encina", "por lo visto Canela está sudando"),
+        ("encina", "me han dicho que Canela tenía frío"),
+        ("encina", "según el del pienso Canela estaba sudando"),
+        ("encina", "me contó Paco que Canela sudó mucho"),
+        ("encina", "no es verdad que Canela tenga frío"),
+        ("chenaie", "il paraît qu'Étoile transpire"),
+        ("chenaie", "on m'a dit qu'Étoile avait froid"),
+        ("chenaie", "le bruit court que la grosse d'Étoile est trempée"),
+    ],
+)
+def test_hearsay_is_no_report(name: str, text: str) -> None:
+    """Nobody saw it."""
+    assert said(text, name).chatter
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("apparently Otto is shivering", ("Otto", "shivering")),
+        ("they say Otto is off his feed", ("Otto", "unwell")),
+        ("Kit says Otto is sweaty", ("Otto", "sweating")),
+        ("I checked on Otto at noon and he was cold", ("Otto", "cold")),
+    ],
+)
+def test_danger_and_what_somebody_passes_on_are_reports(text: str, expected: tuple[object, ...]) -> None:
+    """Better looked at for nothing."""
+    assert told(said(text)) == [expected]
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "remind me to wash Otto's sheet"),
+        ("oak", "note to self: put the heavy on Otto"),
+        ("oak", "forgot to wash Otto's sheet"),
+        ("oak", "too cold to put a sheet on Otto"),
+        ("oak", "Kit says to put the heavy on Otto"),
+        ("oak", "a mare like Otto should be left bare all winter"),
+        ("oak", "you looked like Otto after a mud bath, soaked and shivering"),
+        ("oak", "the woman at the feed store told me her Otto was shivering all weekend"),
+        ("encina", "mi hermana dice que el domingo pasado vio a Canela tiritando"),
+        ("chenaie", "selon mon cousin, une jument comme Étoile devrait rester nue tout l'hiver"),
+        ("chenaie", "chez ma sœur, leur jument Étoile est malade depuis hier"),
+    ],
+)
+def test_plans_likenesses_and_other_peoples_horses_are_no_reports(name: str, text: str) -> None:
+    """However near to one they come."""
+    assert said(text, name).chatter
