@@ -34,6 +34,7 @@ from bot.words.thoughts.whole import (
     did_a_deed,
     dressed_before,
     dresses,
+    ends_with_a_sign,
     placed_or_dressed,
     surely_done,
     wished_of_one,
@@ -44,7 +45,6 @@ HOLDING = ("in", "under", "over", "of", "has", "said")  # "Pip in that is cold"
 DONE_BY_SPEAKER = ("took off", "put on", "brought in", "turned out")
 SPEAKER = ("i", "we", "j'", "je", "on", "le", "les", "lui", "leur")  # who does it, or to whom
 THEM = ("la", "lo", "las", "los")
-FROM_WORK = 3  # words of "from the lesson"
 UNDONE = ("plan", "if", "guess", "not", "yesterday", "habit")  # with one of these, nothing was done
 STAYS = "stays"  # the word begins nothing, whatever else it may mean
 
@@ -80,7 +80,7 @@ def _by_a_deed(sentence: Sequence[Item], at: int, current: Thought) -> str | Non
     if item.has("strap") and not current.pieces and complete(current) and tells_of_a_piece(sentence[at:]):
         return ""  # "Pip and Ned done leg strap snapped off the blue turnout"
     if item.has("afterwards") and (
-        (_ends_with_a_sign(current.items) and current.of_something) or current.has("all done")
+        (ends_with_a_sign(current.items) and current.of_something) or current.has("all done")
     ):
         return "and"  # "Maple shivering will ring Ruth", "her liner is damp leave it"
     return None
@@ -274,20 +274,6 @@ def _both_there(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 
 def _unheard_thing(item: Item) -> bool:
     return not (item.means or item.mark or item.person or is_subject(item))
-
-
-def _ends_with_a_sign(items: Sequence[Item]) -> bool:
-    said = items[: _work_behind(items)]
-    last = next((i for i in reversed(said) if not i.has("very", "time", "i") or predicate(i)), NOTHING)
-    return predicate(last)
-
-
-def _work_behind(items: Sequence[Item]) -> int:
-    """The place of what it comes from, where that ends the words: "sweaty from the lesson"; else behind the last."""
-    if not items or not items[-1].has("work"):
-        return len(items)
-    last = max(0, len(items) - FROM_WORK)
-    return next((k for k in range(last, len(items)) if items[k].has("after") and not items[k].has("work")), len(items))
 
 
 def _only_horse(current: Thought) -> bool:

@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import Item, all_mean
+from bot.words.lookup.items import NOTHING, Item, all_mean, predicate
 from bot.words.thoughts.clauses import CLIPS, Thought, gathered, is_subject
 from bot.words.thoughts.hers import owns_the_stall
 
+FROM_WORK = 3  # words of "from the lesson"
 ENOUGH = (
     "bare", "stripped", "inwards", "outwards", "place stall", "place field", "brought in", "turned out", "worked",
     "clipped",
@@ -126,3 +127,18 @@ def surely_done(current: Thought) -> bool:
         return False
     asked_for = any(i.text == ASKED_FOR for i in current.items) and not current.has("subject", "is")
     return not asked_for
+
+
+def ends_with_a_sign(items: Sequence[Item]) -> bool:
+    """Whether how one is ends the words, past what it comes from: "sweaty from the lesson"."""
+    said = items[: _work_behind(items)]
+    last = next((i for i in reversed(said) if not i.has("very", "time", "i") or predicate(i)), NOTHING)
+    return predicate(last)
+
+
+def _work_behind(items: Sequence[Item]) -> int:
+    """The place of what it comes from, where that ends the words: "sweaty from the lesson"; else behind the last."""
+    if not items or not items[-1].has("work"):
+        return len(items)
+    last = max(0, len(items) - FROM_WORK)
+    return next((k for k in range(last, len(items)) if items[k].has("after") and not items[k].has("work")), len(items))

@@ -87,13 +87,18 @@ def _spoken_of(clause: Clause, telling: Telling, at: int) -> Sequence[Item]:
         return ()
     if everyday and telling.crowded:
         return ()
-    bare = everyday in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
-    bare = bare and not telling.past
-    others = [
-        i for k, i in enumerate(items) if k != at and not (i.has("time", "hour", "very", "polite", "is") or i.clock)
-    ]
-    timed = clause.has("time") and all(i.number is not None for i in others)  # "ok now"; not "ok j'arrive dans 5 min"
-    return () if bare and clause.joined != "but" and not (items[0].has("is") or timed) else telling.who
+    return () if _only_well(clause, telling, at) else telling.who
+
+
+def _only_well(clause: Clause, telling: Telling, at: int) -> bool:
+    """As in "fine", "all good", with nothing that makes it of the horse: it may be of anything."""
+    items = clause.items
+    bare = items[at].kinds("everyday") in (["comfortable"], ["good"]) and telling.begun and not clause.has("she")
+    if not bare or telling.past or clause.joined == "but" or items[0].has("is"):
+        return False
+    small = ("time", "hour", "very", "polite", "is")
+    others = [i for k, i in enumerate(items) if k != at and not (i.has(*small) or i.clock)]
+    return not (clause.has("time") and all(i.number is not None for i in others))  # "ok now"; not "ok, 5 min"
 
 
 def _greeting(items: Sequence[Item], at: int) -> bool:
