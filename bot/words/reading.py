@@ -39,7 +39,7 @@ from bot.words.named.their_horse import (
     with_their_horses,
 )
 from bot.words.named.wished_around import wished_around
-from bot.words.thoughts.around import seen_where, stands_in_stall
+from bot.words.thoughts.around import seen_where
 from bot.words.thoughts.asides import BESIDE, without_asides, without_greeting, without_neighbours, without_opening
 from bot.words.thoughts.asking import asked_to_keep, asks, seen_when
 from bot.words.thoughts.but_these import EVERY, as_excepted
@@ -79,6 +79,7 @@ from bot.words.told.thread import (
     spoken_of,
     supposed_of,
     told_all_the_same,
+    where_they_stand,
     with_owner,
 )
 from bot.words.told.undoing import UNDOING, take_back, undoes
@@ -163,7 +164,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         grave = danger(items)
         if grave:
             return Heard(text, events=(grave,))
-        ask = who_shivers(items, telling.names)
+        ask = who_shivers(items, names)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
 
 
@@ -197,6 +198,7 @@ def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -
         read_sentence(sentence[why:], telling, marked=False)
         return
     if asks(sentence, marked=marked):
+        telling.thing = thing_since(telling.thing, sentence)
         if asked_to_keep(sentence) and read_wish(gathered(sentence).clause(""), telling):
             return
         if read_question(sentence, telling):
@@ -241,7 +243,9 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and _but_one(following)
-        plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (following is None or following.joined != "when")
+        plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (
+            following is None or following.joined not in ("when", "if")
+        )
         if clause.joined in ("when", "if") or (not plainly and supposes(clause)):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             telling.supposing = supposed_of(clause)
@@ -281,8 +285,8 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         from_work = clause.horses[0].horses if rode else ()
         telling.heard = clause
         telling.thing = thing_since(telling.thing, clause.items)
-        if somewhere and clause.has("place stall") and stands_in_stall(clause.items):
-            telling.stalled.update(name for i in telling.who if i.sure for name in i.horses)
+        if somewhere:
+            where_they_stand(clause, telling)
         if clause.pieces:
             telling.spoken = with_owner(clause.pieces[-1], telling)
     if len(clauses) > 1:  # a place that heads a sentence heads no other

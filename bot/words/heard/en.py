@@ -566,7 +566,7 @@ PHRASES = {
         in the yard washer, in the yard machine, in the yard washing machine, on a wash, on a cycle,
         in on a cycle, on a cold wash, on a wool wash, being wash, is wash, i wash, i am washing,
         sent for washing, getting washed, gone off for cleaning, gone off for washing,
-        (gone / going / went / sent / ready) to wash,
+        (gone / went / sent / ready) to wash,
         put for wash, in for wash, for wash, gone home with me for a wash,
         gone home with me to be washed, home with me for a wash, home with me to be washed,
         home with me to wash, coming home with me for a wash, taken home with me to wash,
@@ -2107,6 +2107,10 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        chuck, bung, sling,
+        off to (clip / ride / lunge / muck out / feed / catch / groom), do not dry,
+        (drew / drawn / painted / sketched) (a picture of / me / us), (has / have) (drawn / painted / sketched), (a /
+        the) (drawing / painting / sketch / portrait) of, (drew / drawn / sketched),
         remind (me / us / him / her / somebody / someone) to, (note / memo / reminder / message) to self, on my list,
         on the list, on my to do list, on the to do list, (says / said / say) to (wash / put / take / bring / turn /
         change / clip / leave / keep / rug / swap / strip), (told / asked / wants / wanted) (me / us / him / her) to,
@@ -2167,6 +2171,9 @@ PHRASES = {
         if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later
     """,
     "habit": """
+        in (the / that / this / a / my / his / her) (film / movie / photo / picture / video / dream / story), whenever,
+        every (autumn / fall / spring / summer / season / week / year / evening / monday / tuesday / wednesday /
+        thursday / friday / saturday / sunday),
         always, usually, often, sometimes, every time, hates, hate, loves, love, tends, prone, used to,
         gets, generally, normally, every day, every night, every morning, every winter, easily, rarely,
         likes, enjoys, prefers, famous, typical, known to, doesn t, does, do, did, never, ever,
@@ -2216,6 +2223,7 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        when (we / i / they / ruth) bought (her / him / them / it), before you (came / arrived / started / joined),
         i remember (the winter / the summer / the year / the night / that winter / one winter / when),
         the (night / day / year) (she / he) was born, in (her / his) (racing / competing / show) days,
         (back in / in)
@@ -2314,6 +2322,7 @@ PHRASES = {
         indian summer, el nino
     """,
     "hearsay": """
+        let's say, so (i am told / they say / i hear / i heard / i was told / it is said / people say),
         apparently, (i / we) (hear / heard / have heard) (/ that), (i / we) (have been / was / were / am) told (/
         that), been told (/ that), (i / we) got told (/ that), they (say / said / reckon / tell me / told me) (/
         that), people (say / said / reckon) (/ that), (someone / somebody / anyone / anybody) (says / said / reckons /
@@ -2322,6 +2331,7 @@ PHRASES = {
         say, (/ it) is said (/ that), word has it (/ that), i gather (/ that)
     """,
     "guess": """
+        worries (/ that), worry that, afraid that, scared that,
         i bet, bet, ill bet, i will bet, id bet, i would bet, my bet is, ten to one,
         do not think, not sure, no idea, doubt, unsure, do not know, not certain, no clue, can not tell,
         could be, may be, must be, might be, dunno, dunno if, dunno whether, possibly, could have been,
@@ -2402,6 +2412,8 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (looks / looking / looked / look) (great / lovely / gorgeous / stunning / amazing / fab / fabulous / smart /
+        so good) in, (am / is / are / m / s) done with (us / me / you / it all / life / everybody / everyone / people),
         (does not / do not / never / never really / hardly) feel|s the (cold / heat),
         (up / down / out / in) (a / one / two / three) (hole / holes / notch / notches),
         all done in |tonight|today, (i am / am / we are / feeling / feel / proper / absolutely) done in, done in after,

@@ -2457,6 +2457,10 @@ PHRASES = {
         tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó, se llamaba, se llamaban
     """,
     "plan": """
+        echa (la / el / los / las), echad (la / el / los / las), (debí / debimos / debiste / debisteis),
+        (iba / ibas / íbamos / iban / voy / vas / va / vamos / van) a lavar, demasiado (frío / calor / tarde /
+        cansad|o|a / liad|o|a) para, (queda / quedan / falta / faltan) por hacer,
+        (ha / he / han / hemos) (dibujado / pintado), dibujó a, pintó a,
         llego sobre, llego sobre las, llego a las, llegaré sobre,
         va a, voy a, vamos a, van a, vas a, mañana, luego, más tarde, después hay que, debería, deberíamos,
         habría que, hay que, tiene que, tengo que, tenemos que, tenéis que, podría, podrías, puede, puedes,
@@ -2606,6 +2610,10 @@ PHRASES = {
         tapar)
     """,
     "habit": """
+        en (la / esa / esta / una) (película / foto / serie / imagen), en (el / ese / este / un) (vídeo / sueño /
+        cuento / dibujo),
+        cada (invierno / otoño / verano / primavera / año / día / noche / mañana / tarde / semana / lunes / martes /
+        miércoles / jueves / viernes / sábado / domingo),
         suda (enseguida / en seguida / por nada / con nada / fácil / fácilmente / con facilidad),
         no pasa (frío / calor) nunca, nunca pasa (frío / calor), no tiene (frío / calor) nunca,
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
@@ -2680,6 +2688,7 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        antes de que (llegaras / vinieras / llegarais / llegases), el año (/ en) (/ el) que,
         del año pasado, el viaje del año pasado,
         recuerdo (el invierno / el año / la noche / la nevada),
         me acuerdo (del invierno / del año / de cuando / de aquel),
@@ -2757,6 +2766,7 @@ PHRASES = {
         fines de semana
     """,
     "hearsay": """
+        imagina que, imaginad que, (sabías / sabíais / sabían / sabéis) que, o eso (dicen / parece / me han dicho),
         por lo visto, al parecer, (/ me / nos) (dicen / dijeron / han dicho / cuentan / contaron / han contado /
         comentan / comentaron / han comentado) (/ que), (/ ya) se (dice / comenta / rumorea / cuenta / ha dicho) (/
         por ahí) que, (he / hemos) oído (/ decir) que, oí (/ decir) que, según (dicen / me dicen / cuentan / me
@@ -2864,6 +2874,7 @@ PHRASES = {
         con qué, con cuál
     """,
     "idiom": """
+        (más fresc|o|a que / fresc|o|a como) una lechuga, se qued|ó|aron helad|o|a|os|as (cuando / al),
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
         (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable /
         el abrigo /

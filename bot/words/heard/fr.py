@@ -601,6 +601,8 @@ PHRASES = {
         trempé||e|s jusqu'à la peau, mouillé||e|s jusqu'à la peau
     """,
     "state washing": """
+        (elle / il / elles / ils / ça) (tourne / tournent) (à / dans) la machine, (tourne / tournent) (à / dans) la
+        machine,
         dans la machine (/ à laver / a lavé), (à la / dans la / en) lessiveuse,
         au lavage, à la machine, en machine, au pressing, à la laverie, en train d'être lavé||e,
         partie au lavage, parti au lavage, lavage, à laver, à la lessive, en lavage,
@@ -2569,6 +2571,8 @@ PHRASES = {
         s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "plan": """
+        reste à (laver / réparer / recoudre / sécher / rentrer / sortir / mettre / tondre / enlever),
+        (a / ai / ont / j'ai) (dessiné / peint), m'a (dessiné / peint),
         (tu as / t'as / vous avez / on a) prévu,
         va, vais, allons, vont, vas, allez, demain, plus tard, tout à l'heure, faudra, faut, il faut,
         faudrait, devrait, devrais, devrions, devra, doit, dois, devons, peut, peux, pouvez, pourrait,
@@ -2628,6 +2632,9 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
+        dans (le / ce / un / mon) (film / rêve / dessin / livre), sur (la / cette / une / ta) (photo / vidéo / image),
+        chaque (automne / printemps / été / saison / semaine / week end / matinée / lundi / mardi / mercredi / jeudi /
+        vendredi / samedi / dimanche),
         transpire (vite / facilement / pour un rien / pour rien), sue (vite / facilement / pour un rien),
         toujours comme, d'habitude, souvent, parfois, toujours trop, chaque fois, déteste, détestent,
         adore, adorent, aime, aiment, préfère, en général, généralement, chaque jour, tous les jours,
@@ -2667,6 +2674,8 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        quand (on / je / j' / nous) l' (a / ai / avons) achet|é|ée, avant (que tu arrives / que tu viennes / ton
+        arrivée), l'année où,
         (la nuit / le jour / l'année) où (elle / il) est né||e,
         dans ses années de (concours / course / courses / compétition),
         en
@@ -2734,6 +2743,7 @@ PHRASES = {
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
     """,
     "hearsay": """
+        (tu savais / vous saviez / saviez vous / savais tu / tu sais / vous savez) (que / qu'),
         apparemment, (/ il) paraît (que / qu'), (on / ils) (dit / disent) (que / qu'), (on / ils) m' (a / ont) dit
         (que / qu'), on (me / nous) dit (que / qu'), on m'a (raconté / rapporté / appris / soufflé) (que / qu'), (/
         j'ai / on a) entendu dire (que / qu'), le bruit court (que / qu'), (quelqu'un / les gens) (dit / disent / a
@@ -2742,6 +2752,8 @@ PHRASES = {
         qu'), qui (dit / a dit) (que / qu'), (disons / mettons / supposons / admettons) (que / qu')
     """,
     "guess": """
+        (j'ai / on a / a) (/ bien / très) peur (que / qu'), (transpirerait / suerait / tremblerait / grelotterait /
+        frissonnerait),
         je (pense / crois / songe à / compte) (/ le / la / les / lui) (laisser / mettre / remettre / enlever),
         (essaye / essayez / essayons / essaie),
         je parie que, je parie qu', je parierais que, à tous les coups, je te parie que,

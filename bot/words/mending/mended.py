@@ -38,7 +38,7 @@ def _mend(items: Sequence[Item], at: int, kept: list[Item]) -> int:
 def _not_that_piece(items: Sequence[Item], at: int) -> int:
     """Behind "not the medium" with nothing more said of the medium; 0 where there is no such thing."""
     place = at + 1
-    while place < min(len(items), at + 3) and items[place].piece is None and items[place].has("article", "of"):
+    while place < min(len(items), at + 3) and items[place].piece is None and items[place].has("article", "of", "in"):
         place += 1
     if not _denies(items, at) or place >= len(items) or items[place].piece is None:
         return 0

@@ -104,7 +104,10 @@ def _neighbour(sentence: Sequence[Item], at: int) -> int:
     named = at + 1
     while named < len(sentence) and sentence[named].has("article", "toward", "of") and not sentence[named].horses:
         named += 1
-    if with_her or named >= len(sentence) or not sentence[named].horses:
+    if with_her or named >= len(sentence):
+        return 0
+    of_her = bool(before.horses) and sentence[named].has("she")  # "Pip right next to her is fine"
+    if not (sentence[named].horses or of_her):
         return 0
     if not (_stands_there(sentence[:at]) or _another_at_once(sentence[named + 1 :])):
         return 0

@@ -73,7 +73,7 @@ def cut(sentence: Sequence[Item]) -> list[Clause]:
 def _only_joins(item: Item) -> bool:
     """As in "and", "but"; "reste que la 200" tells what is left on."""
     only = item.has("and", "but", "when", "except", "reason") and not item.has("too")  # "along with Pip"
-    return only and not (is_subject(item) or item.has("leaves only"))
+    return only and not (is_subject(item) or item.has("leaves only", "habit"))  # "suda siempre que ve al veterinario"
 
 
 def _separates(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
@@ -109,6 +109,8 @@ def _told_of_it(current: Thought) -> bool:
 
 def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     rest = sentence[at + 1 :]
+    if rest and all(i.has("hearsay", "or") for i in rest):
+        return None  # "Pip was cold, or so I'm told"
     if _only_these_left(rest, current):
         return None
     if only_everyone(rest) and all_mean(current.items, "done", "polite"):

@@ -21,6 +21,7 @@ GRAVE = ("sign shivering", "sign sweating", "sign unwell")
 DANGER = ("sign shivering", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
+EVER = frozenset(("ever", "always", "usual", "usually", "siempre", "costumbre", "toujours", "habitude"))
 TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 LIKENS = ("como", "comme", "like", "as")
 
@@ -202,8 +203,8 @@ def did_a_chore(behind: Sequence[Item]) -> bool:
 
 
 def _as_ever(word: Item, at: int, around: Around) -> bool:
-    """As in "Moose was comfy as ever"."""
-    return word.has("habit") and around.told <= at == len(around.items) - 1
+    """As in "Moose was comfy as ever"; not "… in that film", "… rarely"."""
+    return word.has("habit") and not EVER.isdisjoint(word.text.split()) and around.told <= at == len(around.items) - 1
 
 
 def _the_same(word: Item, at: int, around: Around) -> bool:

@@ -11,7 +11,7 @@ NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
-    if no_report(clause) or (following is not None and _dated_behind(following)):
+    if no_report(clause) or (following is not None and (_dated_behind(following) or _at_every_time(following))):
         return True
     if clause.has("for later") and all(i.mark or i.has("for later") for i in clause.items):
         return True  # "for tonight: Otto in his heavy"
@@ -20,8 +20,10 @@ def no_news(clause: Clause, following: Clause | None) -> bool:
 
 def supposes(clause: Clause) -> bool:
     """As in "if he shivers", "when I turn him out"; not "when I felt under her rug at seven", which is over."""
-    if not clause.items or not clause.items[0].has("when", "if") or clause.has("was"):
+    if not clause.items or not clause.items[0].has("when", "if"):
         return False
+    if clause.has("was"):
+        return clause.items[0].has("habit")  # "whenever it was cold"
     return clause.items[0].has("if") or not (clause.has("felt") and some_mean(clause.items[1:2], "i"))
 
 
@@ -46,6 +48,11 @@ def _of_what_was_said(clause: Clause) -> bool:
 def _dated_behind(following: Clause) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
     return following.joined == "when" and of_its_youth(following)
+
+
+def _at_every_time(following: Clause) -> bool:
+    """As in "Otto sweats (every time he sees the vet)", "suda (siempre que ve al veterinario)": a habit."""
+    return following.joined in ("when", "if") and following.items[0].has("habit")
 
 
 def hangs(clause: Clause) -> bool:

@@ -18,6 +18,8 @@ OF_THE_ROUND = ("left", "drying")
 def question_first(sentence: Sequence[Item], telling: Telling) -> int:
     """Where what is told begins behind a question that the bot can answer, which is told; 0 without one."""
     pause = next((k for k, i in enumerate(sentence) if _pause(i)), 0)
+    if pause and sentence[pause].text == ":" and not some_mean(sentence[:1], "what", "question"):
+        return 0  # "still to do: bring Fennel in", which is a list
     return pause + 1 if pause and _asked(sentence[:pause], telling) else 0
 
 

@@ -23,6 +23,7 @@ def same(clause: Clause, telling: Telling) -> None:
     """As in "Maple sweaty, Juniper too", "… and my Juniper too", "his sheet is wet and so is Ned's"."""
     horses, pieces = clause.horses, clause.pieces
     if not telling.events or not (horses or pieces):
+        _dry_now(clause, telling)
         return
     if not clause.has("too"):
         if isinstance(telling.events[-1], Wearing | Placed | Worked):
@@ -51,6 +52,15 @@ def same(clause: Clause, telling: Telling) -> None:
         tell_same(horses, telling)
     elif hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: of_another(last, name))
+
+
+def _dry_now(clause: Clause, telling: Telling) -> None:
+    """As in "(Pip's heavy wasn't dry last night) but it is now"."""
+    heard, last = telling.heard, telling.events[-1] if telling.events else None
+    denied = heard is not None and heard.has("not") and heard.has("dry") and not heard.horses
+    so_now = clause.joined == "but" and clause.has("it") and clause.has("is") and not clause.has("not", "was")
+    if denied and so_now and isinstance(last, GarmentIs) and all(map(soft, clause.items)):
+        telling.retell([*telling.events[:-1], GarmentIs(last.garment, "dry")])
 
 
 def _done_to(piece: Piece, change: Change, telling: Telling) -> None:
@@ -191,7 +201,8 @@ def _not_so(clause: Clause) -> bool:
     """Horses, and behind them that it is not so of them; no more. "Nor is Pip", "but not Pip" say it first."""
     if not (clause.horses and clause.has("not", "no")):
         return False
-    words = [i for i in clause.items if not i.mark and not (i.has("and", "article", "but") and not i.horses)]
+    small = ("and", "article", "but", "polite")
+    words = [i for i in clause.items if not i.mark and not (i.has(*small) and not (i.horses or i.has("not", "no")))]
     nor = len(words) > 1 and words[0].has("not") and words[1].has("is")
     but_not = clause.joined == "but" and len(words) > 1 and words[0].has("not", "no") and not words[0].horses
     words = words[2:] if nor else words[1:] if but_not else words

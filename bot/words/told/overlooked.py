@@ -5,9 +5,11 @@ supposes, plans or dates it: "Had to bring Gus in, shivering".
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.events import Seen, Sign
 from bot.words.lookup.items import Item, meanings_of, predicate, some_mean
+from bot.words.lookup.names import Roster
 from bot.words.meaning import Ask
 from bot.words.thoughts.around import OF_HORSE
 from bot.words.thoughts.clauses import soft
@@ -25,7 +27,7 @@ BLOCKS = (
 )  # fmt: skip
 
 
-def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
+def who_shivers(items: Sequence[Item], roster: Roster) -> Ask | None:
     """As in "she's shivering", "the bay mare is shivering", of nobody named: asked, for one may be in danger.
 
     Who sweats is asked as well, where little more than that is said.
@@ -36,7 +38,8 @@ def who_shivers(items: Sequence[Item], horses: Sequence[str]) -> Ask | None:
     said = next((i for i in items if i.has("sign shivering")), None)
     if pair is not None and said is not None and not _asked(items):  # "I don't know whether it is Ned or Pip"
         return Ask("horse", pair.raw, pair.horses, (Seen("", "shivering"),))
-    return _who(items, horses, "shivering") or _who(items, horses, "sweating")
+    asked = _who(items, roster.everyone, "shivering") or _who(items, roster.everyone, "sweating")
+    return _as_nearly_named(items, asked, roster) if asked is not None else None
 
 
 def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None:
@@ -62,6 +65,13 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     if not (some or (small and told and strange <= STRANGE[sign])):
         return None
     return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
+
+
+def _as_nearly_named(items: Sequence[Item], asked: Ask, roster: Roster) -> Ask:
+    """As in "stable is shivering", of a Sable: asked about the horses one slip from the word in a name's place."""
+    opens = next((i for i in items if not i.has("article")), items[0])
+    horses, apart = roster.near(opens.text)
+    return replace(asked, word=opens.raw, options=horses) if horses and apart == 1 else asked
 
 
 def _no_word(item: Item) -> bool:

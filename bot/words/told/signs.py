@@ -138,7 +138,7 @@ def _more_than_another(items: Sequence[Item], at: int) -> bool:
     behind = items[at + 1 : at + 4]
     if items[at].text.endswith(THAN) and not items[at].kinds("sign"):
         return bool(behind) and bool(behind[0].horses)
-    than = len(behind) > 1 and behind[0].has("what") and any(i.horses for i in behind[1:])
+    than = len(behind) > 1 and behind[0].has("what") and any(i.horses or i.piece for i in behind[1:])
     return than and at > 0 and items[at - 1].text in ("plus", "moins", "mas", "menos")
 
 

@@ -93,7 +93,7 @@ class Telling:
         if of_both(clause) and (two := self.two()):
             return two
         led_away = (self.asked and not clause.items[0].has("is")) or self.elsewhere
-        led_away = led_away and not clause.has("she", "her", "body")
+        led_away = led_away and not (clause.has("she", "her", "body") or any(p.their for p in clause.pieces))
         return () if led_away or clause.has("no name", "animal") else self.who
 
     def two(self) -> tuple[Item, ...]:

@@ -49,7 +49,8 @@ def _thing_told(items: Sequence[Item]) -> str | None:
         item = items[at]
         if of_somebody and item.has("thing"):
             return item.text
-        if of_somebody and at and items[at - 1].has("my") and item.piece is None and clothing(item):
+        mine = of_somebody and at > 0 and items[at - 1].has("my") and item.piece is None
+        if mine and (clothing(item) or _things(item)):
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""
@@ -61,6 +62,11 @@ def _thing_told(items: Sequence[Item]) -> str | None:
     if _somebodys(items[first : first + 5]):
         return _noun(told)  # "la toalla de Marta (no, esa chorrea)"
     return _noun(told) if subject and told[2].has("is", "was", "had", "has") else None  # "la brouette est …"
+
+
+def _things(item: Item) -> bool:
+    """As in "(my) scones", "(mes) biscottes": several of something that no table knows."""
+    return not (item.means or item.horses or item.person) and item.text.endswith("s")
 
 
 def _somebodys(said: Sequence[Item]) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
-from bot.words.thoughts.around import stands_among_stalls
+from bot.words.thoughts.around import stands_among_stalls, stands_in_stall
 from bot.words.thoughts.clauses import Clause, soft
 from bot.words.thoughts.hers import only_her_thing
 from bot.words.thoughts.no_report import only_yesterday
@@ -86,6 +86,15 @@ def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) ->
         if (begins and _heads(clause)) or stands_among_stalls(clause.items):
             return True
     return telling.among_stalls and not clause.has("place field")
+
+
+def where_they_stand(clause: Clause, telling: Telling) -> None:
+    """As in "in her stable.", where what is told is seen; but "(put her in her box.) In the field she was shivering"."""
+    names = [name for i in telling.who if i.sure for name in i.horses]
+    if clause.has("place stall") and stands_in_stall(clause.items):
+        telling.stalled.update(names)
+    elif clause.has("place field") and clause.told:
+        telling.stalled.difference_update(names)
 
 
 def _heads(clause: Clause) -> bool:

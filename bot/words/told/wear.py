@@ -42,7 +42,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
     back = put_it_back(clause) and telling.spoken is not None
     if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
         return False
-    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake"):
+    if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake") or _hair_under_it(clause.items):
         return False
     if clause.has("drying") and not (clause.horses or to_her(clause.items)):
         return False  # "posé la rose sur la doudoune dans la sellerie"
@@ -131,6 +131,13 @@ def _is_a_wish_or_place(clause: Clause) -> bool:
     told = told or (clause.items[0].has("inwards") and not clause.horses)  # "(fuera la azul,) dentro la verde"
     told = told or (clause.has("bare") and not clause.has("keep", "do not rug", "rug again"))  # "bare in her stall"
     return elsewhere and not told
+
+
+def _hair_under_it(items: Sequence[Item]) -> bool:
+    """As in "le poil est parti sous la couverture": a part of the horse, and the piece over it."""
+    said = [i for i in items if not i.has("article", "and", "her") or i.has("body")]
+    below = any(i.has("under") and then.piece is not None for i, then in pairwise(items[1:]))
+    return bool(said) and said[0].has("body") and below and not any(i.horses for i in items)
 
 
 def _only_nearly(items: Sequence[Item]) -> bool:
