@@ -72,6 +72,7 @@ from bot.words.told.states import puts_on_a_strap
 from bot.words.told.telling import Telling, named
 from bot.words.told.things import thing_since
 from bot.words.told.thread import (
+    but_one,
     in_the_stalls,
     leads_elsewhere,
     of_people,
@@ -242,7 +243,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     among_stalls = telling.among_stalls
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
-        telling.but_one = following is not None and _but_one(following)
+        telling.but_one = following is not None and but_one(following)
         plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (
             following is None or following.joined not in ("when", "if")
         )
@@ -291,13 +292,6 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.spoken = with_owner(clause.pieces[-1], telling)
     if len(clauses) > 1:  # a place that heads a sentence heads no other
         telling.among_stalls = among_stalls and telling.among_stalls
-
-
-def _but_one(clause: Clause) -> bool:
-    """As in "(everyone fine) but Otto is cold", "except Kenzo who is cold"."""
-    if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
-        return True
-    return clause.items[0].has("except") and clause.told
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

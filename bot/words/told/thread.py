@@ -88,6 +88,13 @@ def in_the_stalls(clause: Clause, following: Clause | None, telling: Telling) ->
     return telling.among_stalls and not clause.has("place field")
 
 
+def but_one(clause: Clause) -> bool:
+    """As in "(everyone fine) but Otto is cold", "except Kenzo who is cold"."""
+    if clause.joined == "but" and any(i.horses for i in clause.items[:2]):
+        return True
+    return clause.items[0].has("except") and clause.told
+
+
 def where_they_stand(clause: Clause, telling: Telling) -> None:
     """As in "in her stable.", where what is told is seen; but "(put her in her box.) In the field she was shivering"."""
     names = [name for i in telling.who if i.sure for name in i.horses]
