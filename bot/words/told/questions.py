@@ -206,7 +206,8 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     piece = next((k for k, i in enumerate(items) if i.piece), None)
     if piece is None:
         return None
-    if any(i.has("dry") and (then.piece or then.horses) for i, then in pairwise(items[1:])):
+    dries = zip(items, items[1:], items[2:], strict=False)
+    if any(i.has("dry") and (then.piece or then.horses) and not before.has("is") for before, i, then in dries):
         return None  # "could somebody dry Pip's liner"
     if any(i.horses for i in items[:piece]) and some_mean(items[:piece], "under"):
         return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse

@@ -96,7 +96,7 @@ def but_one(clause: Clause) -> bool:
 
 
 def where_they_stand(clause: Clause, telling: Telling) -> None:
-    """As in "in her stable.", where what is told is seen; but "(put her in her box.) In the field she was shivering"."""
+    """As in "in her stable.", where what is told is seen; but "(in her box now.) In the field she shivered"."""
     names = [name for i in telling.who if i.sure for name in i.horses]
     if clause.has("place stall") and stands_in_stall(clause.items):
         telling.stalled.update(names)
