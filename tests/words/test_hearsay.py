@@ -63,3 +63,22 @@ def test_danger_and_what_somebody_passes_on_are_reports(text: str, expected: tup
 def test_plans_likenesses_and_other_peoples_horses_are_no_reports(name: str, text: str) -> None:
     """However near to one they come."""
     assert said(text, name).chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "sweating like Otto after stacking all that hay"),
+        ("oak", "remember Otto in the big snow, sweating with nothing on"),
+        ("oak", "Otto was sweating in that film, or so they say"),
+        ("oak", "still to do: put the heavy on Otto"),
+        ("oak", "the mare across the road is shivering in a soaked sheet"),
+        ("encina", "Canela suda siempre que ve al veterinario"),
+        ("encina", "cuando entre Canela al box, ponedle el impermeable"),
+        ("chenaie", "consignes pour ce soir : Étoile en grosse, Filou sans rien"),
+        ("chenaie", "mes biscottes sont ouvertes. elles sont toutes humides"),
+    ],
+)
+def test_memories_lists_and_habits_are_no_reports(name: str, text: str) -> None:
+    """Nor is what is told of things."""
+    assert said(text, name).chatter

@@ -65,3 +65,17 @@ def test_two_pieces_swapped_for_one() -> None:
     heard = said("swapped Lady Grey's liner and sheet for the spare sheet")
 
     assert told(heard) == [("Lady Grey", ("spare-sheet",))]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "took Lady Grey's liner and sheet off", ("Lady Grey", ())),
+        ("oak", "Lady Grey's liner and sheet off, spare sheet on", ("Lady Grey", ("spare-sheet",))),
+        ("oak", "Clem's sheet off, liner and spare sheet on", ("Clementine", ("clem-liner", "spare-sheet"))),
+        ("oak", "Clem's liner off, sheet on now", ("Clementine", ("clem-sheet",))),
+    ],
+)
+def test_all_that_is_listed_came_off_or_went_on(name: str, text: str, expected: tuple[object, ...]) -> None:
+    """Both of "her liner and sheet", not only the last."""
+    assert told(said(text, name)) == [expected]

@@ -959,6 +959,7 @@ PHRASES = {
         given, |i|we give, |i|we gave, |i|we have given
     """,
     "took off": """
+        off it (came / comes / went),
         came off, has come off, have come off,
         i take off, i take her, i take his,
         removed, stripped, pulled off, pulled, pulling, took off, whipped off, undressed, peeled off,
@@ -2668,7 +2669,7 @@ PHRASES = {
         my horse, my pony, my mare, my gelding, my boy, my girl, my donkey, my lad, my old boy, my old girl,
         one of mine, one of my two, one of my lot
     """,
-    "it": "it, that, this, those, these, one",
+    "it": "off it (came / comes / went), it, that, this, those, these, one",
     "article": """
         the, a, an, this, that, both, some, another, those, these, all, yer, ye, da, t', th, th'
     """,

@@ -2428,6 +2428,9 @@ PHRASES = {
         bien mucho, hartísimo, un huevo, una burrada, una barbaridad, un pilón
     """,
     "if": """
+        cuando (entre / entren / llegue / lleguen / vuelva / vuelvan / salga / salgan / venga / vengan / pase / pasen
+        / esté / estén / haga / pueda / puedas / podáis / puedan / termine / termines / tenga / tengas / acabe /
+        acabes),
         si, a no ser que, por si, en caso de, siempre que, a menos que, con tal de, como no, en cuanto,
         por si acaso, si es que, si acaso, si no, si al final, si luego, si mañana, si hoy, si hace falta,
         si veis, si ves, si ven, si está, si están, si la veis, si lo veis, si la ves, si lo ves, si la ven,
@@ -2688,6 +2691,7 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        (te acuerdas / os acordáis / se acuerdan / recuerdas / recordáis) (de / cuando),
         antes de que (llegaras / vinieras / llegarais / llegases), el año (/ en) (/ el) que,
         del año pasado, el viaje del año pasado,
         recuerdo (el invierno / el año / la noche / la nevada),

@@ -489,6 +489,7 @@ PHRASES = {
     """,
     "everyday good": "super",
     "everyday comfortable": """
+        (est / était / sont / reste) bien (dans son box / au box / dans leur box / dans sa stalle),
         tiède|s,
         biens,
         ben correct|s|e|es, bien correct|s|e|es,
@@ -1398,6 +1399,7 @@ PHRASES = {
         tondu||e|s|es tout entier, tondu||e|s|es toute entière
     """,
     "place stall": """
+        (est / était / sont / reste) bien (dans son box / au box / dans leur box / dans sa stalle),
         box, écurie, boxes, stalle, dedans, à l'intérieur, à l'abri, à l'écurie, au box, boxs,
         rentré||e|s|es au box, écuries, intérieur, stabulation, boxe, stalles, étable, à l'étable, en dedans,
         sous le hangar, hangar, à couvert, stabu, grange, à la grange, dans la grange, aux boxes, aux box,
@@ -1775,6 +1777,7 @@ PHRASES = {
         on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir
     """,
     "worked": """
+        donné (une leçon / une reprise / un cours) (avec / à), donné une leçon sur,
         (/ j'ai / on a / nous avons) sauté avec,
         a tourné en |leçon|cours|reprise|manège, ont tourné en |leçon|cours|reprise|manège,
         monté||e|s|es, j'ai monté, on a monté, a monté, travaillé||e|s|es, j'ai travaillé, a travaillé,
@@ -2674,6 +2677,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        (tu te souviens / vous vous souvenez / vous vous rappelez / tu te rappelles) (de / d' / quand),
         quand (on / je / j' / nous) l' (a / ai / avons) achet|é|ée, avant (que tu arrives / que tu viennes / ton
         arrivée), l'année où,
         (la nuit / le jour / l'année) où (elle / il) est né||e,

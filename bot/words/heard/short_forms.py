@@ -104,6 +104,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "j": "j'", "l": "l'", "deu": "deux", "sof": "sauf", "colik": "colique", "qu": "qu'", "dan": "dans",
         "tou": "tout", "fai": "fait", "cel": "celle",
         "osi": "aussi",
+        "sappelle": "s'appelle", "mappelle": "m'appelle", "sapelle": "s'appelle",
         "jai": "j'ai", "jlai": "je l'ai", "jlui": "je lui", "jl": "je l'", "jviens": "je viens",
         "jvais": "je vais", "jvois": "je vois", "jsuis": "je suis", "chui": "je suis", "jpense": "je pense",
         "jcrois": "je crois", "cest": "c'est", "c": "c'est", "g": "j'ai", "ya": "il y a", "yen": "il y en",

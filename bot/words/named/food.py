@@ -14,15 +14,27 @@ NEAR = 6  # words
 
 def food(items: Sequence[Item], at: int) -> bool:
     """Whether the word at this place is in or on what somebody eats; a horse shivers, and has a capital."""
-    behind = items[at + 1 : at + 1 + NEAR]
-    if FOOD.isdisjoint([i.text for i in (*items[max(0, at - 3) : at], *behind[:3])]):
+    first, end = _listed(items, at)
+    behind = items[end : end + NEAR]
+    if FOOD.isdisjoint([i.text for i in (*items[max(0, first - 3) : first], *behind[:3])]):
         return False
     said = said_first(behind)
     if said is not None and said.has(*ALIVE):
         return False
-    before = [i for i in items[max(0, at - 3) : at] if not i.has("article") or i.has("toward", "of")]
+    before = [i for i in items[max(0, first - 3) : first] if not i.has("article") or i.has("toward", "of")]
     into = behind[:1] and behind[0].has(*INTO)
     dish = next((i for i in behind[1:3] if not i.has("article")), NOTHING) if into else NOTHING
-    flavoured = len(before) > 1 and before[-2].text in FOOD and before[-1].text in FLAVOURED
+    flavoured = len(before) > 1 and before[-2].text in FOOD
+    flavoured = flavoured and (before[-1].text in FLAVOURED or before[-1].has("put on", "ask tonight"))
     at_once = before[-1:] and before[-1].text in FOOD
     return dish.text in FOOD or flavoured or bool(at_once)
+
+
+def _listed(items: Sequence[Item], at: int) -> tuple[int, int]:
+    """Where a list of such words begins, and behind it: "romero y canela" for the stew."""
+    first, end = at, at + 1
+    while first > 1 and items[first - 1].has("and") and items[first - 2].horses:
+        first -= 2
+    while end + 1 < len(items) and items[end].has("and") and items[end + 1].horses:
+        end += 2
+    return first, end

@@ -30,6 +30,7 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question", "felt", "took part", "strap", "style none",
 )  # fmt: skip
 NEAR = 8  # words
+WITH = ("with", "con", "avec")
 HIM = ("la", "lo", "le")  # opens "la he tocado"
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
 BEFORE_NAME = (
@@ -201,6 +202,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "lune elle met quoi cette nuit"
     if after.has("after") and " " in after.text and some_mean(rest[1:3], "work"):
         return True  # "moro viene de la pista sudado", "perle revient de balade"
+    if not (after.means or after.horses or after.mark) and _in_hers(rest[rest.index(after) + 1 :]):
+        return True  # "pip rolled in his sheet"
     if after.has("said") and after.text.partition(" ")[0] in HIM:
         return True  # "a canela la he tocado y tiene frío"
     if after.has("keep") and some_mean(rest[1:4], "bare"):
@@ -219,6 +222,12 @@ def _follows(items: Sequence[Item], at: int) -> bool:
     return told and bool(after.means) and not after.has("article", "her", "weather", "work", "it", "visitor")
 
 
+def _in_hers(behind: Sequence[Item]) -> bool:
+    """As in "(rolled) in his sheet", "(escaped) with her rug": something that is worn, and hers."""
+    leads = len(behind) > 2 and behind[0].has("in", "under", "wears", "on")
+    return leads and behind[1].has("her") and clothing(behind[2])
+
+
 def _precedes(items: Sequence[Item], at: int) -> bool:
     """Whether what is said before the word is said before a horse: "on Sunday", "metí a Luna", "why … for Rain"."""
     before = items[at - 1] if at else None
@@ -228,6 +237,8 @@ def _precedes(items: Sequence[Item], at: int) -> bool:
     near = items[max(0, at - NEAR) : at - 1]
     if before.has("ask today") and " " in before.text:
         return True  # "elle met quoi Duchesse ce soir"
+    if at > 1 and before.text in WITH and items[at - 2].has("worked"):
+        return True  # "did a lesson with maple"
     if before.has("had") and any(i.kinds("style") for i in items[at + 1 : at + 4]):
         return True  # "gave Tucker a bib clip"
     if before.has("ask wearing", "bare") and some_mean(items[max(0, at - REACH) : at], "ask why"):

@@ -16,6 +16,7 @@ VERBS = (
     "is", "was", "has", "had", "wears", "in", "worked", "put on", "took off", "took", "brought", "brought in",
     "turned out",
 )  # fmt: skip
+SEVERAL = 3  # words of "forro y media"
 LIST = 8  # words of a list of horses and how they are
 
 
@@ -238,3 +239,20 @@ def would_be_else(behind: Sequence[Item]) -> bool:
     """As in "elle a froid", "elle va être trempée": a pronoun, and how nobody leaves a horse."""
     she = bool(behind) and behind[0].has("she", "it")
     return she and any(predicate(i) and not i.has("sign comfortable", "everyday comfortable", "dry") for i in behind)
+
+
+def of_its_piece(rest: Sequence[Item]) -> bool:
+    """A piece, and at once what is said of it."""
+    return (
+        len(rest) > 1
+        and rest[0].piece is not None
+        and rest[1].has("is", "link")
+        and not rest[1].has("has", "in", "on", "off")
+    )
+
+
+def then_put_on(rest: Sequence[Item]) -> bool:
+    """Whether several pieces follow, and that they were put on."""
+    behind = list(dropwhile(lambda i: i.piece is not None or i.has("and"), rest))
+    several = len(rest) - len(behind) >= SEVERAL
+    return several and bool(behind) and behind[0].has("put on") and behind[0].has("on")

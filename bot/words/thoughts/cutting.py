@@ -13,6 +13,7 @@ from bot.words.thoughts.begins import (
     everyone_done,
     goes_on_table,
     heads_names,
+    of_its_piece,
     only_a_name,
     only_everyone,
     only_how,
@@ -22,6 +23,7 @@ from bot.words.thoughts.begins import (
     stands_somewhere,
     stays_or_goes_on,
     tells_of_a_piece,
+    then_put_on,
     told_of_a_horse,
     told_of_one,
     worked_or_moved,
@@ -129,12 +131,18 @@ def _at_pause(sentence: Sequence[Item], at: int, current: Thought) -> str | None
         return ","  # "not Pip's heavy, his sheet has the rip"
     if current.has("place stall", "place field") and seen_there(current.items, rest):
         return None  # "Caramel, au pré, il a froid"
-    if current.horses and not current.pieces and _of_its_piece(rest):
+    if current.horses and not current.pieces and of_its_piece(rest):
         return ","  # "Pip had a roll, her sheet is filthy but dry"
     if _did_a_list(current) and not goes_on(sentence, at):
         return ","  # "did Pip and Ned, Ruth has the rest"
     moves = bool(rest) and rest[0].has(*MOVES)
-    if moves and sentence[at].text != "," and all(i.horses or i.mark or i.has("and", "article") for i in current.items):
+    led_out = len(rest) == 1 and rest[0].has("outwards")  # "juniper: fuera"
+    if (
+        moves
+        and not led_out
+        and sentence[at].text != ","
+        and all(i.horses or i.mark or i.has("and", "article") for i in current.items)
+    ):
         return ","  # "farrier: Quartz, Kali… j'ai rentré Fanchon"
     if moves and current.horses and current.items[-1].has("is") and current.items[-1].has("question"):
         return ","  # "(Pip isn't sweaty but) Ned is, turned out Pip and Fig"
@@ -170,6 +178,8 @@ def _next_piece(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     rest, worn = sentence[at + 1 :], dresses(current)
     if worn and any(f(rest) for f in (tells_of_a_piece, as_the_one_before, stays_or_goes_on)):
         return True
+    if worn and then_put_on(rest):
+        return True  # "fuera la fina de Pip, forro y media puestos"
     if dressed_before(sentence, at, current):
         return True  # "(Pip is sweaty,) took his sheet off, Ned too"
     if len(current.pieces) > 1 and current.horses and current.has("over") and tells_of_a_piece(rest):
@@ -242,16 +252,6 @@ def _denies_a_piece(items: Sequence[Item]) -> bool:
     """As in "not Pip's heavy", and no more."""
     words = [i for i in items if not (i.has("polite", "article", "her") and not i.has("not"))]
     return len(words) > 1 and words[0].has("not") and all(i.piece is not None for i in words[1:])
-
-
-def _of_its_piece(rest: Sequence[Item]) -> bool:
-    """A piece, and at once what is said of it."""
-    return (
-        len(rest) > 1
-        and rest[0].piece is not None
-        and rest[1].has("is", "link")
-        and not rest[1].has("has", "in", "on", "off")
-    )
 
 
 def _bare_is_the_next(rest: Sequence[Item], current: Thought) -> bool:

@@ -68,7 +68,7 @@ def _told_of_then(clause: Clause) -> bool:
     says = places(clause.items, SAYS)[0]
     word = clause.items[says]
     before = clause.items[says - 1] if says else word
-    somebody = says > 0 and (before.has("kin") or not before.has("i"))
+    somebody = says > 0 and not (before.has("i") and before.has("subject"))
     by_another = somebody or word.has("told by") or word.text.partition(" ")[0] in TO_ME
     return by_another and some_mean(clause.items[says + 1 :], "was")
 
@@ -180,7 +180,7 @@ def _saying_that_tells(word: Item, at: int, around: Around) -> bool:
     items = around.items
     before = [i for i in items[:at] if not i.has("is", "very", "a little") or i.has("she")]
     said = len(before) < at or (at > 0 and not items[at - 1].exact and items[at - 1].text.endswith("s"))
-    return bool(before) and said and bool(before[-1].horses or before[-1].has("she"))
+    return bool(before) and said and bool(is_subject(before[-1]) or before[-1].has("she"))
 
 
 def _did_something(word: Item, at: int, around: Around) -> bool:

@@ -248,9 +248,19 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
 
 def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
     """As in "Pip has his liner on and the sheet", "in his liner along with the sheet": one more piece, and no more."""
-    more = bool(behind) and behind[0].piece is not None and not behind[0].piece.owners
-    if more and current.has("swapped") and some_mean(behind[1:2], "for another"):
+    piece = behind[0].piece if behind else None
+    more = piece is not None and not piece.owners
+    hers = piece is not None and bool(current.pieces) and piece.owners in ((), current.pieces[-1].owners)
+    if hers and current.has("swapped") and some_mean(behind[1:2], "for another"):
         return True  # "swapped her liner and sheet for the heavy"
+    if (
+        piece is not None
+        and current.has("took")
+        and current.pieces
+        and not current.has("off", "took off")
+        and some_mean(behind[1:2], "off")
+    ):
+        return True  # "took June's liner and medium off"
     worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
     return more and worn and (len(behind) == 1 or behind[1].mark)
 

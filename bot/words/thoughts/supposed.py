@@ -6,6 +6,7 @@ from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
 # without one of these in it, or "when" behind it, a clause is news
 BEFORE = ("before", "antes de", "avant de", "avant d'")  # and what is still to come
+HEADING = 4  # words
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
@@ -13,7 +14,7 @@ def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
     if no_report(clause) or (following is not None and (_dated_behind(following) or _at_every_time(following))):
         return True
-    if clause.has("for later") and all(i.mark or i.has("for later") for i in clause.items):
+    if clause.has("for later") and _only_heads(clause):
         return True  # "for tonight: Otto in his heavy"
     return clause.has("undo", "when") and (_of_what_was_said(clause) or _only_until(clause))
 
@@ -48,6 +49,13 @@ def _of_what_was_said(clause: Clause) -> bool:
 def _dated_behind(following: Clause) -> bool:
     """As in "Otto was always cold (when he was a foal)"."""
     return following.joined == "when" and of_its_youth(following)
+
+
+def _only_heads(clause: Clause) -> bool:
+    """As in "for tonight:", "consignes pour ce soir :": when it is to be, and nothing of a horse or a piece."""
+    words = [i for i in clause.items if not i.mark]
+    nouns = all(not (i.means or i.horses or i.piece) or i.has("article", "of") for i in words[:-1])
+    return nouns and len(words) <= HEADING and words[-1].has("for later")
 
 
 def _at_every_time(following: Clause) -> bool:

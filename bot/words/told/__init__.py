@@ -21,6 +21,7 @@ elided             what a clause leaves out because the one before said so
 thread, remembered whom a clause leaves for those behind it
 then_and_now       yesterday otherwise than today
 swaps              one piece for another
+likened            one likened to another
 doubts             two things said of which one can be so
 worn_and_wet       what a horse has on, and how wet that is
 below              what a hand finds under a piece

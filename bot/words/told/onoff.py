@@ -238,7 +238,7 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     """As in "heavy on Maple", "Maple has her heavy on"."""
     if following is None or not following.has("on") or (at and predicate(items[at - 1])):
         return ""
-    rest = items[at + 2 :]
+    rest = items[next(k for k, i in enumerate(items) if i is following) + 1 :]
     horse = (
         any(i.horses or (i.has("she") and not i.has("subject")) for i in rest)
         or any(i.horses or (i.piece and i.piece.owners) for i in items[:at])

@@ -218,6 +218,8 @@ def _of_clothes(items: Sequence[Item], at: int) -> bool:
     if items[at].has("in") and _ends_in_it(items[at + 1 :]):
         return True
     behind = items[at + 1] if at + 1 < len(items) else items[at]
+    if behind.piece is not None and items[at].has("wears"):
+        return True  # "put Tansy back in her medium"
     worn = behind.piece is not None or behind.has("both", "everyone", "nothing")
     return (out_of or items[at].has("in")) and worn
 

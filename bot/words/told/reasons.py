@@ -28,7 +28,7 @@ def reason_behind(sentence: Sequence[Item]) -> int:
 
     Only one horse or one piece may have been spoken of, and what is told is something to see to, now.
     """
-    if meanings_of(sentence).isdisjoint(WANTED):
+    if meanings_of(sentence).isdisjoint(WANTED) or _looks_back(sentence):
         return 0
     wanted = of_one = False
     for at, item in enumerate(sentence):
@@ -39,6 +39,12 @@ def reason_behind(sentence: Sequence[Item]) -> int:
         wanted = wanted or item.has(*WANTED)
         of_one = of_one or bool(item.horses) or item.piece is not None
     return 0
+
+
+def _looks_back(sentence: Sequence[Item]) -> bool:
+    """As in "remember Tansy in the big snow, sweating like a racehorse"; not "remember Tansy needs her liner"."""
+    opens = len(sentence) > 2 and sentence[0].text == "remember" and bool(sentence[1].horses)
+    return opens and sentence[2].has("in", "hour", "when", "time")
 
 
 def wanted_of(wanted: Sequence[Item], behind: Sequence[Item], telling: Telling) -> None:

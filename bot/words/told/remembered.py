@@ -29,7 +29,7 @@ def remember(reading: Reading) -> None:
         telling.of_nobody()  # "looked like Gus after a mud bath, soaked and shivering"
         return
     horses = [items[k] for k in here]
-    owned = [name for piece in pieces for name in piece.owners] if pieces else []
+    owned = list(dict.fromkeys(name for piece in pieces for name in piece.owners)) if pieces else []
     if not (horses or owned) and reading.clause.has("no name"):
         telling.of_nobody()
     aside = all(beside(items, k) for k in here)  # "Otto's sheet is on the gate by Fig, soaked"

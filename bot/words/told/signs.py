@@ -27,6 +27,7 @@ from bot.words.thoughts.named_at_last import came_so, named_last, told_at_last
 from bot.words.told.agreement import disagrees, of_the_piece
 from bot.words.told.below import felt_dry_below
 from bot.words.told.elided import told_of_another
+from bot.words.told.likened import as_another_does, more_than_another
 from bot.words.told.one_to_another import which_goes_on
 from bot.words.told.remembered import remember
 from bot.words.told.removed import came_off_for_it
@@ -37,7 +38,6 @@ from bot.words.told.things import may_be_its
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
-THAN = " than"  # what compares
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -106,7 +106,7 @@ def _predicate(reading: Reading, at: int) -> None:
     said_of_one = reading.clause.horses and not reading.clause.pieces
     if not said_of_one and not any(letter.isalnum() for letter in item.text):
         return  # "swapped Gus into his heavy 🥶", "freezing tonight? 🥶": a face that is the speaker's
-    if _more_than_another(items, at):
+    if more_than_another(items, at) or (not reading.horses and as_another_does(items, at)):
         return
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
@@ -118,6 +118,8 @@ def _predicate(reading: Reading, at: int) -> None:
     if _denied_behind(items, at) and of_a_horse(item):
         reading.denied, reading.spent = True, False
     pieces = (pieces_listed(items, at) or pieces_ahead(items, at)) if clothes else ()
+    if pieces and reading.clause.has("animal") and not any(piece.owners for piece in pieces):
+        return  # "the mare across the road is shivering in a soaked sheet"
     if pieces:
         reading.open = False  # "Pip ripped Ned's sheet" is of Ned's
         read_state(reading, at, pieces)
@@ -131,15 +133,6 @@ def _predicate(reading: Reading, at: int) -> None:
     else:
         _emit(reading, at, reading.horses)
     reading.open = False
-
-
-def _more_than_another(items: Sequence[Item], at: int) -> bool:
-    """As in "Lune a plus chaud que Max", "Pip is colder than Max": neither is said to be so or not."""
-    behind = items[at + 1 : at + 4]
-    if items[at].text.endswith(THAN) and not items[at].kinds("sign"):
-        return bool(behind) and bool(behind[0].horses)
-    than = len(behind) > 1 and behind[0].has("what") and any(i.horses or i.piece for i in behind[1:])
-    return than and at > 0 and items[at - 1].text in ("plus", "moins", "mas", "menos")
 
 
 def _said_how_much_of(item: Item) -> bool:

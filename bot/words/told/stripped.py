@@ -28,6 +28,8 @@ def strips(items: Sequence[Item]) -> bool:
         and next(i for i in (*last[-2::-1], last[0]) if not i.has("both", "is")).horses
     ):
         return True
+    if len(last) == 1 and last[0].has("stripped") and last[0].has("it", "she"):
+        return True  # "je l'ai déshabillée"
     for k, item in enumerate(items):
         then = next((i for i in items[k + 1 :] if i.horses or not i.has("article", "toward")), None)  # "a la frida"
         if item.has("stripped") and then is not None and (then.horses or then.has("everyone", "all horses")):

@@ -27,6 +27,7 @@ SAYS = (
 )  # fmt: skip
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
+BOTH = 2
 HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
@@ -106,6 +107,8 @@ def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: 
     """The outfit of each of these, with what of the change is hers."""
     names = {name for item in horses for name in item.horses}
     spare = spare_of_several(names, change, telling) if len(names) > 1 and all(i.sure for i in horses) else None
+    if spare is not None and len(names) > BOTH:
+        return  # "todos con la media menos Pip": who has none of their own, nobody says
     if spare is not None:
         telling.wonder(Ask("horse", spare.said, tuple(name for item in horses for name in item.horses)))
         return

@@ -4,12 +4,16 @@ from bot.words.lookup.lexicon import Lexicon, everyday
 from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
 
+SHORTENED = 3  # letters of a name cut short that is asked about
+
 
 def by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> bool:
     """Whether no word beside this one makes it another thing, but for the phrases and names that it begins."""
     word = token.text
     if token.kind == "mark":
         return True
+    if len(word) == SHORTENED and word not in lexicon.everyday and roster.begins(word):
+        return False  # "rom grelotte": what follows tells
     if token.kind != "word" or word in roster.ids or word in roster.longer_words or _may_own(word, roster):
         return False
     participle = word in lexicon.accented and token.raw.endswith("e")  # "enlève": what stands before it tells

@@ -9,7 +9,7 @@ from bot.words.lookup.lexicon import VERBS, Lexicon, everyday, first_names, of_a
 from bot.words.lookup.lexicon import lexicon as lexicon_of
 from bot.words.lookup.names import Roster, Words, id_at, name_at, sounded
 from bot.words.lookup.tokens import Token, tokenise
-from bot.words.typed.alone import by_itself, going_on_name
+from bot.words.typed.alone import SHORTENED, by_itself, going_on_name
 from bot.words.typed.begins_anew import without_what_begins_anew
 from bot.words.typed.homophones import as_meant
 from bot.words.typed.misspelt import trade_word
@@ -22,7 +22,6 @@ TIMES = frozenset(("habit", "long ago"))
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
 ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
-SHORTENED = 3  # letters of a name cut short that is asked about
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -254,7 +253,12 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if begun:  # "capt" of Captain; asked about where two begin so
         sure = len(begun) == 1
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
-    if len(word) == SHORTENED and not ordinary and told_behind(texts, at + 1, lexicon) and roster.begins(word):
+    if (
+        len(word) == SHORTENED
+        and word not in lexicon.everyday
+        and told_behind(texts, at + 1, lexicon)
+        and roster.begins(word)
+    ):
         return Item(word, token.raw, horses=roster.begins(word), sure=False, exact=False, known=False)  # "rom grelotte"
     plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
     if plural and ordinary and not ALIVE.isdisjoint(lexicon.phrases.longest(texts, at + 1)[0]):
