@@ -29,10 +29,13 @@ def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) ->
         kept.pop()
     if len(kept) < near:
         return piece, near - len(kept)
+    if kept and kept[-1].has("own lot", "second") and piece.several and not kept[-1].has("both"):
+        return piece._replace(every=True, pair=True), 1  # "June's two rugs"
     if kept and kept[-1].has("my"):
         return piece._replace(owners=mine, either=len(mine) > 1), 1
     if len(kept) > 1 and kept[-1].text == "'s" and kept[-2].horse:
-        return _of(piece, kept[-2]), 2
+        both = len(kept) > 2 and kept[-3].has("both") and piece.several  # "both June's rugs"
+        return _of(piece._replace(every=True, pair=True) if both else piece, kept[-2]), 2 + both
     if kept and kept[-1].has("her") and not kept[-1].horses:
         return piece._replace(their=True), 1
     if kept and kept[-1].horse:

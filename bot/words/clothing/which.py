@@ -45,6 +45,8 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
     if not own:
         kinds = [g for g in roster.owned.get(horse, ()) if not piece.kinds or roster.garments[g].kind in piece.kinds]
         return Meant(options=tuple(kinds or roster.owned.get(horse, ())))
+    if piece.pair and len(own) != BOTH:  # "both of June's rugs", of one that has four: the two that it wears
+        return Meant(ids=worn) if piece.rug and len(worn) == BOTH else Meant(options=tuple(own))
     return _one(_likelier(piece, own, roster), every=piece.every or piece.several)
 
 

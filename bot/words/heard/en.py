@@ -2108,6 +2108,7 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        from (tonight / this evening / later / the weekend),
         chuck, bung, sling,
         off to (clip / ride / lunge / muck out / feed / catch / groom), do not dry,
         (drew / drawn / painted / sketched) (a picture of / me / us), (has / have) (drawn / painted / sketched), (a /

@@ -2460,6 +2460,7 @@ PHRASES = {
         tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó, se llamaba, se llamaban
     """,
     "plan": """
+        (a partir de / desde) esta (noche / tarde) en adelante, a partir de esta (noche / tarde),
         echa (la / el / los / las), echad (la / el / los / las), (debí / debimos / debiste / debisteis),
         (iba / ibas / íbamos / iban / voy / vas / va / vamos / van) a lavar, demasiado (frío / calor / tarde /
         cansad|o|a / liad|o|a) para, (queda / quedan / falta / faltan) por hacer,

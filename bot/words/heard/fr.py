@@ -2574,6 +2574,7 @@ PHRASES = {
         s'appelait, s'appelaient, s'appelle, s'appelle aussi, s'appellent, qui répond au nom de
     """,
     "plan": """
+        (à partir de / dès) (ce soir / cette nuit / demain),
         reste à (laver / réparer / recoudre / sécher / rentrer / sortir / mettre / tondre / enlever),
         (a / ai / ont / j'ai) (dessiné / peint), m'a (dessiné / peint),
         (tu as / t'as / vous avez / on a) prévu,

@@ -104,6 +104,8 @@ def _tell_found(telling: Telling, piece: Piece, state: GarmentWord, ids: Sequenc
         telling.say(GarmentIs(garment, state))
     if ids:
         telling.piece, telling.last = tuple(ids), "piece"
+    elif piece.several and not piece.owners and len(options) > VAGUE:
+        pass  # "all rugs dry", "no wet rugs": which, would be asked in vain
     elif options and not (piece.rug and len(options) > VAGUE and not _all_that_is_said(telling.text)):
         telling.wonder(Ask("garment", piece.said, tuple(options), (GarmentIs("", state),)))
 
