@@ -262,6 +262,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
             hanging, dated = hanging or hangs(clause), dated or only_yesterday(clause)
+            telling.supposing = "quoted" if clause.has("quoted") else telling.supposing
             continue
         if tale and in_the_past(clause.items):
             continue

@@ -82,3 +82,21 @@ def test_plans_likenesses_and_other_peoples_horses_are_no_reports(name: str, tex
 def test_memories_lists_and_habits_are_no_reports(name: str, text: str) -> None:
     """Nor is what is told of things."""
     assert said(text, name).chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "homework: Otto is wet, translate into French"),
+        ("oak", "as the song goes, Otto is cold outside"),
+        ("oak", "vet bill: Otto, colic call out, 180"),
+        ("oak", "thanks for putting the heavy on Otto last night"),
+        ("encina", "el cartel de la puerta dice Canela tiene frío"),
+        ("encina", "la Canela de la otra cuadra está tiritando"),
+        ("chenaie", "légende : Étoile, trempée et heureuse"),
+        ("chenaie", "la Perle de l'autre écurie grelotte"),
+    ],
+)
+def test_what_is_only_quoted_or_of_another_barn_is_no_report(name: str, text: str) -> None:
+    """A song, a bill, a sign on the door, a horse called so elsewhere."""
+    assert said(text, name).chatter

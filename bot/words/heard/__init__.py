@@ -160,6 +160,7 @@ MEANINGS = {
     "clipped then": "of the words for clipping, those that say it is over",
     "guess": "think not, not sure: not a report",
     "said": "somebody says that",
+    "quoted": "a caption, a song, a bill: what stands beside it, or under it, is no report",
     "hearsay": "nobody in particular says it, or it is not believed: no report, but of danger",
     "what": "asks for a thing: what a horse has on",
     "question": "opens a question",

@@ -2108,6 +2108,8 @@ PHRASES = {
         was called, was named, were called
     """,
     "plan": """
+        (thanks / thank you / ta / cheers) for (putting / taking / bringing / turning / changing / doing / washing /
+        mending / catching / swapping / checking),
         from (tonight / this evening / later / the weekend),
         chuck, bung, sling,
         off to (clip / ride / lunge / muck out / feed / catch / groom), do not dry,
@@ -2225,6 +2227,7 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        (was / were) born,
         when (we / i / they / ruth) bought (her / him / them / it), before you (came / arrived / started / joined),
         i remember (the winter / the summer / the year / the night / that winter / one winter / when),
         the (night / day / year) (she / he) was born, in (her / his) (racing / competing / show) days,
@@ -2332,7 +2335,13 @@ PHRASES = {
         that), can not believe (/ that), it is a lie (/ that), who (says / said / told you) (/ that), (let us / lets)
         say, (/ it) is said (/ that), word has it (/ that), i gather (/ that)
     """,
+    "quoted": """
+        photo caption, homework, riddle, quiz, poem, poems, lyrics, as the song goes, whiteboard, poster, placard,
+        (vet / farrier / feed / hay / dentist) bill, invoice, (kid / son / daughter / boy / girl / nephew / niece)
+        wrote
+    """,
     "guess": """
+        yeah right, as if,
         worries (/ that), worry that, afraid that, scared that,
         i bet, bet, ill bet, i will bet, id bet, i would bet, my bet is, ten to one,
         do not think, not sure, no idea, doubt, unsure, do not know, not certain, no clue, can not tell,
@@ -2414,6 +2423,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        (sweating / sweat) it,
         (looks / looking / looked / look) (great / lovely / gorgeous / stunning / amazing / fab / fabulous / smart /
         so good) in, (am / is / are / m / s) done with (us / me / you / it all / life / everybody / everyone / people),
         (does not / do not / never / never really / hardly) feel|s the (cold / heat),

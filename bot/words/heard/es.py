@@ -2692,6 +2692,7 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
+        nació, nacieron,
         (te acuerdas / os acordáis / se acuerdan / recuerdas / recordáis) (de / cuando),
         antes de que (llegaras / vinieras / llegarais / llegases), el año (/ en) (/ el) que,
         del año pasado, el viaje del año pasado,
@@ -2779,6 +2780,10 @@ PHRASES = {
         que, (alguien / uno / gente) (dice / dijo / ha dicho) que, no es (verdad / cierto) que, es (mentira / falso)
         que, no me (creo / lo creo) que, no me puedo creer que, quién (dice / dijo / ha dicho) que, (supongamos /
         digamos / pongamos) que
+    """,
+    "quoted": """
+        pie de foto, deberes, adivinanza, poema, poesía, canción, como dice la canción, cartel, pizarra, pancarta,
+        factura, acertijo, (hij|o|a / niñ|o|a / niet|o|a / sobrin|o|a) escribió
     """,
     "guess": """
         que no sé (dónde / cuándo / cómo / por qué),

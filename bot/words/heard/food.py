@@ -6,13 +6,13 @@ As `tokens` writes them, without accents. Some mean something else as well, and 
 _FOOD = """
     mate cafe te caldo sopa atole arroz chocolate leche azucar galletas bizcocho natillas flan torrijas churros manzana
     manzanas compota tarta pastel helado yogur tostada tostadas pan vino cerveza ron guiso estofado postre merienda
-    cordero pollo cerdo ternera lentejas garbanzos paella tortilla ensalada asado empanada receta
+    sirope jarabe cordero pollo cerdo ternera lentejas garbanzos paella tortilla ensalada asado empanada receta
     infusion bunuelos rosquillas magdalena magdalenas batido
     coffee tea soup cake pie pudding custard porridge toast bread milk cream yoghurt yogurt latte cappuccino smoothie
     lamb chicken pork beef roast recipe gravy salad
-    stew curry sandwich sauce icing wine beer cider cocktail crumble trifle flapjack
+    syrup stew curry sandwich sauce icing wine beer cider cocktail crumble trifle flapjack
     chocolat gateau tarte crepe crepes lait creme pain soupe yaourt vin biere tisane riz gaufre gaufres patisserie
     agneau poulet porc boeuf roti recette salade ragout
-    dessert gouter potage bouillon mousse
+    sirop dessert gouter potage bouillon mousse
 """
 FOOD = frozenset(_FOOD.split())

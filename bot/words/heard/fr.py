@@ -2678,6 +2678,7 @@ PHRASES = {
         hier encore, hier midi, hier dans la journée
     """,
     "long ago": """
+        est né|e|, était né|e|,
         (tu te souviens / vous vous souvenez / vous vous rappelez / tu te rappelles) (de / d' / quand),
         quand (on / je / j' / nous) l' (a / ai / avons) achet|é|ée, avant (que tu arrives / que tu viennes / ton
         arrivée), l'année où,
@@ -2755,6 +2756,10 @@ PHRASES = {
         dit) (que / qu'), d'après (ce qu'on dit / les rumeurs / la rumeur), à ce (qu'on dit / qu'il paraît / qu'on m'a
         dit), (/ c'est / ce n'est) pas vrai (que / qu'), c'est faux (que / qu'), (/ j' / je n') y crois pas (que /
         qu'), qui (dit / a dit) (que / qu'), (disons / mettons / supposons / admettons) (que / qu')
+    """,
+    "quoted": """
+        légende, devoirs, devinette, poème, poésie, chanson, comme dit la chanson, panneau, affiche, pancarte,
+        ardoise, facture, (fils / fille / gamin / gamine / neveu / nièce) a écrit
     """,
     "guess": """
         (j'ai / on a / a) (/ bien / très) peur (que / qu'), (transpirerait / suerait / tremblerait / grelotterait /

@@ -20,7 +20,7 @@ REACH = 6  # words
 STORY_REACH = 12  # words
 NOBODYS = frozenset(("no name",))
 TELLING = frozenset(
-    ("kin", "animal", "called", "long ago", "story")
+    ("kin", "animal", "called", "long ago", "story", "elsewhere")
 )  # one of these, or right beside the name one of those
 BESIDE = frozenset(("another", "some", "they have", "compares", "a horse", "her", *GOODS))
 OF_OTHERS = ("kin", "shop", "visitor", "at somebody's")
@@ -114,6 +114,9 @@ def _first(item: Item) -> str:
 
 def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
     """As in "Perle, celle de mon ancien club", "la Luna de mi prima", "le Filou de chez les voisins"."""
+    there = list(dropwhile(lambda i: i.has("of", "article", "in", "hour"), items[at + 1 : at + 4]))
+    if at and items[at - 1].has("article") and some_mean(there[:1], "elsewhere"):
+        return True  # "la Luna de la otra cuadra"
     if not some_mean(items[at + 1 : at + 1 + REACH], "kin", "long ago"):
         return False
     behind = list(dropwhile(lambda i: i.text == "," or i.has(*WHICH), items[at + 1 : at + 1 + REACH]))

@@ -9,7 +9,7 @@ from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
-BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay"))
+BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))
 SAYS = frozenset(("tells", "told by"))
 MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age"}
 CLIPPED_THEN = frozenset(("clipped then",))
@@ -297,7 +297,7 @@ HARMLESS: tuple[tuple[frozenset[str], Harmless], ...] = (
     (frozenset(("plan", "guess")), _behind_danger),
     (frozenset(("plan",)), _passed_on),
     (frozenset(("hearsay",)), _danger_heard_of),
-    (BLOCKING - {"if", "guess", "plan"}, _tells_who_says_so),
+    (BLOCKING - {"if", "guess", "plan", "quoted"}, _tells_who_says_so),
     (frozenset(("yesterday", "long ago")), _compares),
     (frozenset(("time",)), _a_while_ago),
     (frozenset(("polite",)), _please),

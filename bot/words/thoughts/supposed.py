@@ -67,6 +67,8 @@ def hangs(clause: Clause) -> bool:
     """Whether a clause that reports nothing holds for what follows; "fini les box, Max rentré" does not."""
     if (clause.items[0].has("heading") and len(clause.items) == 1) or _done_before(clause):
         return False
+    if clause.has("quoted"):
+        return not clause.horses
     idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
     return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
 

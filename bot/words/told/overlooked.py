@@ -23,7 +23,7 @@ NEAR = 8  # words up to what is said
 LONGEST = 25  # words; in a longer tale it may be anybody who shivers
 BLOCKS = (
     "not", "no", "stopped", "not any more", "if", "when", "was", "plan", "habit", "yesterday", "long ago", "weekday",
-    "guess", "what", "idiom", "i", "visitor", "but", "neither", "mass", "animal",
+    "guess", "quoted", "what", "idiom", "i", "visitor", "but", "neither", "mass", "animal",
 )  # fmt: skip
 
 

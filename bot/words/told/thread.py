@@ -119,6 +119,8 @@ def only_heads(sentence: Sequence[Item]) -> bool:
 
 def told_all_the_same(clause: Clause, telling: Telling, *, dated: bool) -> bool:
     """Whether this is so, whatever was planned or supposed before it. dated: or told of some other day."""
+    if telling.supposing == "quoted":
+        return False  # "caption: Pip, soaked, loving life"
     return _present(clause, telling) or _danger_of_hers(clause, telling) or (dated and as_it_is_now(clause))
 
 
