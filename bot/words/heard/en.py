@@ -2336,7 +2336,7 @@ PHRASES = {
         say, (/ it) is said (/ that), word has it (/ that), i gather (/ that)
     """,
     "quoted": """
-        photo caption, homework, riddle, quiz, poem, poems, lyrics, as the song goes, whiteboard, poster, placard,
+        homework, riddle, quiz, poem, poems, lyrics, as the song goes, whiteboard, poster, placard,
         (vet / farrier / feed / hay / dentist) bill, invoice, (kid / son / daughter / boy / girl / nephew / niece)
         wrote
     """,
