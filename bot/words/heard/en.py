@@ -2227,6 +2227,7 @@ PHRASES = {
         t'day before, yestreen
     """,
     "long ago": """
+        was once,
         (was / were) born,
         when (we / i / they / ruth) bought (her / him / them / it), before you (came / arrived / started / joined),
         i remember (the winter / the summer / the year / the night / that winter / one winter / when),
@@ -2423,6 +2424,8 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        done (eating / drinking / growing / moulting / shedding / sulking), out of (her / his / its / their / my)
+        (mind / head / depth / tree / skull),
         (sweating / sweat) it,
         (looks / looking / looked / look) (great / lovely / gorgeous / stunning / amazing / fab / fabulous / smart /
         so good) in, (am / is / are / m / s) done with (us / me / you / it all / life / everybody / everyone / people),

@@ -2786,6 +2786,7 @@ PHRASES = {
         factura, acertijo, (hij|o|a / niñ|o|a / niet|o|a / sobrin|o|a) escribió
     """,
     "guess": """
+        (sudaría / tiritaría / temblaría / sudarían),
         que no sé (dónde / cuándo / cómo / por qué),
         apuesto a que, me apuesto a que, fijo que, me juego lo que quieras a que,
         no creo, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si,
@@ -2884,6 +2885,7 @@ PHRASES = {
         con qué, con cuál
     """,
     "idiom": """
+        está que (arde / trina / muerde), están que arden,
         (más fresc|o|a que / fresc|o|a como) una lechuga, se qued|ó|aron helad|o|a|os|as (cuando / al),
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
         (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable /

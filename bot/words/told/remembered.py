@@ -13,7 +13,7 @@ from bot.words.told.telling import named
 from bot.words.told.things import only_whose
 from bot.words.told.thread import just_taken_off
 
-LIKE = (" like",)
+LIKE = ("like", "parecia", "parecias", "pareciamos")  # what looks like a horse is none
 
 
 def remember(reading: Reading) -> None:
@@ -25,7 +25,7 @@ def remember(reading: Reading) -> None:
         here = [k for k in here if not (not_that_one(items, k) or owns_the_stall(items, k))]
     if pieces:  # "Otto's sheet fell on Fig's hay, it's wet"
         here = [k for k in here if not (something_of_hers(items, k) or only_whose(items, k))]
-    if here and not pieces and all(k and items[k - 1].text.endswith(LIKE) for k in here):
+    if here and not pieces and all(k and items[k - 1].text.split()[-1] in LIKE for k in here):
         telling.of_nobody()  # "looked like Gus after a mud bath, soaked and shivering"
         return
     horses = [items[k] for k in here]
