@@ -2885,7 +2885,7 @@ PHRASES = {
         con qué, con cuál
     """,
     "idiom": """
-        está que (arde / trina / muerde), están que arden,
+        está que (trina / muerde),
         (más fresc|o|a que / fresc|o|a como) una lechuga, se qued|ó|aron helad|o|a|os|as (cuando / al),
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),
         (tengo / llevo / traigo / vengo con / voy con) (el polar / el forro polar / la sudadera / el impermeable /
