@@ -688,6 +688,7 @@ PHRASES = {
         shown up, popped up, has popped up, discovered, unearthed, rediscovered
     """,
     "state in service": """
+        (back / home) from (menders / mender / cleaners / laundry / wash / sewing / repair),
         in service, fixed, mended, repaired, patched, sewn, sewn up, stitched, stitched up, good as new,
         (sewn / stitched / sewed) (/ right) (back on / back together), usable again, strap replaced, new strap, sewed,
         sewn back, patched up, stitched it, sewed up,
@@ -2424,6 +2425,7 @@ PHRASES = {
         wheres, whos, hows
     """,
     "idiom": """
+        threw (out / away), chucked (out / away), throwing (out / away), (thrown / chucked) (out / away),
         done (eating / drinking / growing / moulting / shedding / sulking), out of (her / his / its / their / my)
         (mind / head / depth / tree / skull),
         (sweating / sweat) it,
