@@ -310,7 +310,7 @@ def _movers(clause: Clause, telling: Telling) -> Sequence[Item]:
         return ()  # "the hose is split, someone left it out in the frost"
     verb = clause.has(*TOLD_MOVES) or _pronoun(clause.items) or _goes_on(clause, telling)
     moved = bool(telling.events) and isinstance(telling.events[-1], Placed)  # "(out for an hour,) back in now"
-    verb = verb or (moved and all(i.mark or i.has("time", "inwards", "outwards") for i in clause.items))
+    verb = verb or (moved and all(i.mark or i.has("time", "is", "link", "inwards", "outwards") for i in clause.items))
     if (
         len([i for i in clause.items if not i.has("time", "link") or i.has("inwards", "outwards")]) == 1
         and not telling.begun
