@@ -100,3 +100,16 @@ def test_memories_lists_and_habits_are_no_reports(name: str, text: str) -> None:
 def test_what_is_only_quoted_or_of_another_barn_is_no_report(name: str, text: str) -> None:
     """A song, a bill, a sign on the door, a horse called so elsewhere."""
     assert said(text, name).chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Sam checked Otto and he was cold", ("Otto", "cold")),
+        ("encina", "Iván revisó a Canela y tenía frío", ("Canela", "cold")),
+        ("chenaie", "Yann a contrôlé Étoile et elle avait froid", ("Étoile", "cold")),
+    ],
+)
+def test_what_somebody_found_out_by_looking_is_a_report(name: str, text: str, expected: tuple[object, ...]) -> None:
+    """Who looked is not who only says so."""
+    assert told(said(text, name)) == [expected]

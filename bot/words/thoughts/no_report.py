@@ -22,6 +22,10 @@ DANGER = ("sign shivering", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
 EVER = frozenset(("ever", "always", "usual", "usually", "siempre", "costumbre", "toujours", "habitude"))
+LOOKED = (  # how what somebody found out for himself begins
+    "checked", "just checked", "has checked", "reviso", "ha revisado", "miro", "ha mirado", "a verifie", "a controle",
+    "a palpe", "a checke",
+)  # fmt: skip
 TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 LIKENS = ("como", "comme", "like", "as")
 
@@ -67,6 +71,8 @@ def _told_of_then(clause: Clause) -> bool:
         return False
     says = places(clause.items, SAYS)[0]
     word = clause.items[says]
+    if any(word.text.startswith(looked) for looked in LOOKED):
+        return False  # "Sam checked Pip and he was cold"
     before = clause.items[says - 1] if says else word
     somebody = says > 0 and not (before.has("i") and before.has("subject"))
     by_another = somebody or word.has("told by") or word.text.partition(" ")[0] in TO_ME
