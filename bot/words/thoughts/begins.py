@@ -256,3 +256,9 @@ def then_put_on(rest: Sequence[Item]) -> bool:
     behind = list(dropwhile(lambda i: i.piece is not None or i.has("and"), rest))
     several = len(rest) - len(behind) >= SEVERAL
     return several and bool(behind) and behind[0].has("put on") and behind[0].has("on")
+
+
+def brings_her(rest: Sequence[Item]) -> bool:
+    """As in "(Clem soaked, no rug on,) brought her in"."""
+    her = len(rest) > 2 and rest[0].has("brought") and rest[1].has("she", "her")
+    return her and rest[2].has("inwards", "outwards")

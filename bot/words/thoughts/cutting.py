@@ -8,6 +8,7 @@ from bot.words.thoughts.around import stands_among_stalls
 from bot.words.thoughts.begins import (
     as_the_one_before,
     begins_to_ask,
+    brings_her,
     denied_alone,
     did_nothing_to,
     everyone_done,
@@ -230,7 +231,7 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "(le puse la verde porque) tenía frío, espero que no os importe"; but "tenía frío, supongo"
     if signed and only_a_name(rest):
         return None  # "no longer shivering, Pip", "elle est trempée, la Réglisse"
-    moved = bool(rest) and (_moves_on(rest[0]) or _brings_her(rest))
+    moved = bool(rest) and (_moves_on(rest[0]) or brings_her(rest))
     return "," if moved or (complete(current) and not goes_on(sentence, at)) else None
 
 
@@ -263,12 +264,6 @@ def _bare_is_the_next(rest: Sequence[Item], current: Thought) -> bool:
 def _moves_on(item: Item) -> bool:
     """As in "(le quité la verde porque) venía empapada, le dejé solo el forro"; not "empapada, con la manta"."""
     return item.has(*MOVES, "done") or (item.has("wears") and not item.has("link", "in"))
-
-
-def _brings_her(rest: Sequence[Item]) -> bool:
-    """As in "(Clem soaked, no rug on,) brought her in"."""
-    her = len(rest) > 2 and rest[0].has("brought") and rest[1].has("she", "her")
-    return her and rest[2].has("inwards", "outwards")
 
 
 def _by_whom(current: Thought) -> bool:
