@@ -31,6 +31,7 @@ from bot.words.named.in_passing import without_passing
 from bot.words.named.my_things import my_things, without_my_things
 from bot.words.named.namesakes import without_namesakes
 from bot.words.named.others_called_so import without_others_called_so
+from bot.words.named.quotations import without_quotations
 from bot.words.named.relatives import of_whom, without_me
 from bot.words.named.settle import settle
 from bot.words.named.their_horse import (
@@ -70,8 +71,10 @@ from bot.words.told.second_thoughts import read_anew, thoughts
 from bot.words.told.signs import read_signs
 from bot.words.told.states import puts_on_a_strap
 from bot.words.told.telling import Telling, named
+from bot.words.told.then_and_now import of_another_day
 from bot.words.told.things import thing_since
 from bot.words.told.thread import (
+    any_of,
     but_one,
     in_the_stalls,
     leads_elsewhere,
@@ -95,6 +98,7 @@ PUT_RIGHT = (
     listed_again,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
+AS_WRITTEN = (without_quotations, with_years, borne, et_or_est, he_or_the_sky)
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
@@ -121,7 +125,7 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
     names, reply, mine = telling.roster, telling.reply, telling.mine
     words = lexicon(language)
-    scanned = Said(scan(tokens, words, names)).through((with_years, borne, et_or_est, he_or_the_sky))
+    scanned = Said(scan(tokens, words, names)).through(AS_WRITTEN)
     settled = scanned.through((
         partial(without_others_called_so, mine=mine),
         partial(my_things, of_pieces=names.words),
@@ -142,7 +146,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     heard = corrected_reply(text, items, telling)
     if heard is not None:
         return heard
-    telling.who = named(reply.horses) if len(reply.horses) <= 1 else _any_of(reply.horses)
+    telling.who = named(reply.horses) if len(reply.horses) <= 1 else any_of(reply.horses)
     telling.piece = reply.garments if len(reply.garments) == 1 else ()
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
@@ -175,10 +179,6 @@ def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> Non
     if not meanings_of(told).isdisjoint(BESIDE_OTHERS):
         told = as_excepted(without_neighbours(told))
     read_sentence(told, telling, marked=marked)
-
-
-def _any_of(horses: Sequence[str]) -> tuple[Item, ...]:
-    return (Item("", "", horses=tuple(horses), sure=False),)
 
 
 def read_sentence(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:
@@ -261,7 +261,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             spoken_of(clause, telling)
             telling.crowded = telling.crowded or of_people(clause)
             tale = tale or clause.has("long ago") or of_its_youth(clause)
-            hanging, dated = hanging or hangs(clause), dated or only_yesterday(clause)
+            hanging, dated = hanging or hangs(clause), dated or of_another_day(clause)
             telling.supposing = "quoted" if clause.has("quoted") else telling.supposing
             continue
         if tale and in_the_past(clause.items):

@@ -113,3 +113,41 @@ def test_what_is_only_quoted_or_of_another_barn_is_no_report(name: str, text: st
 def test_what_somebody_found_out_by_looking_is_a_report(name: str, text: str, expected: tuple[object, ...]) -> None:
     """Who looked is not who only says so."""
     assert told(said(text, name)) == [expected]
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", 'the vet\'s bill is in: "Otto, shivering, call-out and exam, 62"'),
+        ("oak", 'my poem begins "Otto is cold and Tucker is wet"'),
+        ("encina", "no se me va de la cabeza lo de «tiembla, Canela, tiembla bajo la luna»"),
+        ("chenaie", "devoir de mon fils : « Étoile transpire, Étoile transpirait »"),
+    ],
+)
+def test_what_stands_between_quotation_marks_is_no_report(name: str, text: str) -> None:
+    """But what somebody is quoted to say of a horse is."""
+    assert said(text, name).chatter
+
+
+def test_what_somebody_says_in_quotation_marks_is_heard() -> None:
+    """The marks change nothing there."""
+    assert told(said('Sam says "Otto is cold"')) == [("Otto", "cold")]
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("oak", "Otto was cold last night"),
+        ("encina", "anoche Canela estaba empapada"),
+        ("chenaie", "hier soir Étoile était toute mouillée, c'était bien la peine de la brosser"),
+    ],
+)
+def test_how_it_was_last_night_is_no_report_of_now(name: str, text: str) -> None:
+    """It would be put down to what is worn now."""
+    assert said(text, name).chatter
+
+
+def test_what_was_done_last_night_is_so_still() -> None:
+    """A clip stays, and so does what was put on."""
+    assert told(said("gave Otto a trace clip last night")) == [("Otto", "trace")]
+    assert told(said("put the heavy on Otto last night")) == [("Otto", ("otto-heavy",))]

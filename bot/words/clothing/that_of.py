@@ -40,6 +40,11 @@ def _beginnings(items: Sequence[Item]) -> list[int]:
 def _told_by_owner(items: Sequence[Item], at: int, last: Piece | None) -> tuple[Piece | None, int]:
     """The piece that is told by its owner at this place, and how many words tell it; None and 1 where none is."""
     hers = _her_own(items, at)
+    if hers and last is not None and last.fill is not None and (last.spare or last.owners):
+        said = " ".join(i.raw for i in items[at : at + hers])  # "Pip is in the spare medium, hers is wet"
+        return last._replace(
+            said=said, owners=(), given=False, spare=False, ids=(), words=frozenset(), their=True
+        ), hers
     if hers:
         kinds = RUGS | last.kinds if last is not None else RUGS  # "in Maple's cooler, hers is wet": a cooler too
         return Piece(" ".join(i.raw for i in items[at : at + hers]), kinds, their=True, rug=True), hers

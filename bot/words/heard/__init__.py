@@ -196,6 +196,7 @@ MEANINGS = {
     "is": "forms of to be, to seem, to come",
     "link": "small words that change nothing",
     "time": "now, today, at nine",
+    "last night": "of how it was then: no report of now, though a clip or what was put on may be",
     "as of now": "now or today, of how it is: no night before",
     "hour": "words before an hour",
     "polite": "thanks, hello",

@@ -1066,6 +1066,7 @@ PHRASES = {
         on, onto, back on, oan
     """,
     "off": """
+        off (this morning / today / tonight / now),
         off, aff, off of, offa, right off
     """,
     "has": "has, got, have, with, had",
@@ -2329,6 +2330,7 @@ PHRASES = {
         indian summer, el nino
     """,
     "hearsay": """
+        (they are / people are / folk are / everyone is) saying (/ that),
         let's say, so (i am told / they say / i hear / i heard / i was told / it is said / people say),
         apparently, (i / we) (hear / heard / have heard) (/ that), (i / we) (have been / was / were / am) told (/
         that), been told (/ that), (i / we) got told (/ that), they (say / said / reckon / tell me / told me) (/
@@ -2338,6 +2340,7 @@ PHRASES = {
         say, (/ it) is said (/ that), word has it (/ that), i gather (/ that)
     """,
     "quoted": """
+        wifi, password,
         homework, riddle, quiz, poem, poems, lyrics, as the song goes, whiteboard, poster, placard,
         (vet / farrier / feed / hay / dentist) bill, invoice, (kid / son / daughter / boy / girl / nephew / niece)
         wrote
@@ -2974,12 +2977,14 @@ PHRASES = {
         since no one else was here, as nobody else was here, because nobody else was here,
         as no one else was here, 2nite, 2night, 2day
     """,
+    "last night": "last night, last nite, yesterday night",
     "as of now": """
         now, right now, just now, today, this morning, this afternoon, this evening, at the moment, so far today, as
         of now
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
+        oh and, ah and, ooh and, (good / great / bad / brilliant / sad) news,
         you will (not / never) believe (this / it / the day i have had / ), you will never guess,
         aye aye captain, aye aye cap,
         haybell,

@@ -401,6 +401,7 @@ PHRASES = {
         trae) (una matadura / mataduras), la manta le ha hecho pupa
     """,
     "sign unwell": """
+        (no para de / no deja de) (mirarse / mirar / patearse) (la / el) (tripa / barriga / panza / vientre),
         lo oigo toser, la oigo toser, le oigo toser, lo he oído toser, la he oído toser, tosiendo feo,
         síntomas de (cólico / fiebre / malestar), signos de (cólico / fiebre / malestar),
         cólico, tiene cólico, cólicos, enferm|o|a|os|as, mal|o|a|os|as, malit|o|a|os|as, no come, no comen,
@@ -2747,6 +2748,7 @@ PHRASES = {
         un potro, una potra, un bebé
     """,
     "weather": """
+        cierzo, levante, poniente, tramontana, mistral, ábrego,
         lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva,
         nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera, tiempo,
         cielo, brisa, luna, aire, lluvias, lluvioso, lloviznando, llovizna, chispeando, chispea, orbayando,
@@ -2782,6 +2784,7 @@ PHRASES = {
         digamos / pongamos) que
     """,
     "quoted": """
+        wifi, contraseña, clave nueva, clave del wifi,
         pie de foto, deberes, adivinanza, poema, poesía, canción, como dice la canción, cartel, pizarra, pancarta,
         factura, acertijo, (hij|o|a / niñ|o|a / niet|o|a / sobrin|o|a) escribió
     """,
@@ -3405,6 +3408,7 @@ PHRASES = {
         en la mañanita, esta mañanita, de mañanita, en la tardecita, anochecito, media horita, tres cuartos de hora,
         cuarto de hora, hora y pico, una hora y pico, una horita larga, un buen rato, un rato, un ratito, un ratico
     """,
+    "last night": "anoche, ayer noche, ayer por la noche",
     "as of now": """
         ahora, ahora mismo, ahorita, hoy, hoy ya, ahora ya, esta mañana, esta tarde, de momento, a estas horas, en
         este momento
@@ -3416,6 +3420,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        antes (/ de) que se me olvide, (buenas / malas) noticias,
         quillo, chiquillo, illo, pisha, miarma,
         les advierto (de que / que / ), les aviso (de que / que / ), me he liado, me he liao, me e liao, me lie,
         no (os / te) lo (vais / vas) a creer, no se lo van a creer, no os lo creéis,
@@ -4269,6 +4274,6 @@ PHRASES = {
         llamad|o|a|os|as, que se llama, que se llamaba, se llamaba, se llamaban, de nombre, que se llama igual,
         (/ también / que también) se (llama / llaman / llama también), cuyo nombre es
     """,
-    "pony": "el poni, la poni, al poni, el poney, el pony",
+    "pony": "la pony, la poney, mi pony, la ponicita, el poni, la poni, al poni, el poney, el pony",
     "donkey": "el burro, la burra, al burro, el burrito, la burrita",
 }

@@ -1373,7 +1373,7 @@ PHRASES = {
         tonte couverture, couverture de tonte, tonte en couverture, tonte dos couvert,
         tondu||e|s|es en couverture, tondre en couverture, tondu||e|s|es couverture, tonte couverture complète, blanket,
         tonte blanket, blanket clip, en blanket, couverture de dos, tonte à la couverture,
-        tonte type couverture, tonte style couverture, tonte couv, en couv, tonte en couv, tonte blanket clip,
+        tonte type couverture, tonte style couverture, tonte couv, tonte en couv, tonte blanket clip,
         tondu||e en blanket, tondu||e en couv, tondu||e|s à la couverture, tondu||e style couverture,
         tondu||e type couverture, tondu||e|s|es en couv, tondu||e|s|es à la couverture,
         tondu||e|s|es style couverture, tondu||e|s|es type couverture, tondu||e|s|es en blanket,
@@ -1670,6 +1670,8 @@ PHRASES = {
         plus jamais de couverture à, plus jamais de couverture sur
     """,
     "rug again": """
+        (n'a / n'ont / n'aura) plus (à / besoin de) (rester nu||e / être nu||e / rester sans couverture), on peut
+        (désormais / maintenant / à nouveau / de nouveau / / enfin) (le / la) (couvrir / recouvrir / rhabiller),
         (vous pouvez / tu peux / on peut / vous pourrez) (de nouveau / à nouveau / / maintenant / désormais)
         (recouvrir / couvrir / rhabiller),
         (on / vous) (le / la / les) (couvre / couvrez) comme (les autres / tout le monde),
@@ -2727,6 +2729,7 @@ PHRASES = {
         au débourrage, encore entier, plus jeune, en club
     """,
     "weather": """
+        mistral, tramontane, sirocco,
         brume épaisse (sur / dans / partout / ce matin / en bas / dehors / au fond),
         il pleut,
         pluie, pleut, orage, tempête, tempêtes, soleil, brouillard, vent, neige, gel, givre, glace, éclair,
@@ -2758,6 +2761,7 @@ PHRASES = {
         qu'), qui (dit / a dit) (que / qu'), (disons / mettons / supposons / admettons) (que / qu')
     """,
     "quoted": """
+        wifi, mot de passe, comptine,
         légende, devoirs, devinette, poème, poésie, chanson, comme dit la chanson, panneau, affiche, pancarte,
         ardoise, facture, (fils / fille / gamin / gamine / neveu / nièce) a écrit
     """,
@@ -3296,12 +3300,15 @@ PHRASES = {
         (à / pour / pendant / lors de / durant / dans) (la / ma / notre) (tournée / ronde)
         (/ du soir / du matin / du midi / de ce soir / de ce matin / de nuit)
     """,
+    "last night": "hier soir, hier au soir, hier dans la soirée",
     "as of now": """
         là, maintenant, aujourd'hui, ce matin, cet après midi, cet aprem, à présent, en ce moment, là maintenant, à
         cette heure, pour le moment, ce midi
     """,
     "hour": "à, vers, depuis, de, avant, après, dès, jusqu'à",
     "polite": """
+        avant que j'oublie, avant d'oublier, (bonne / mauvaise) nouvelle, je rentre (chez moi / à la maison / manger),
+        (je / j') (rentre / vais) chez moi,
         je (rentre / reviens / sors / remonte / redescends) (du / de) (pré / paddock / champ / parc),
         vous n'allez pas (me croire / y croire / le croire), tu vas pas me croire, vous allez pas me croire,
         (si / au cas où) (quelqu'un / l'un de vous / l'une de vous) (la / le / les / l') (cherche / veut / voudrait),

@@ -68,7 +68,7 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
         return True  # "sèche comme un os"
     if item.text.endswith(LIKE_A):
         return True  # "hot as a stove"
-    return _harmless(following) or following.piece is not None
+    return _harmless(following) or following.piece is not None or (following.person and following is rest[-1])
 
 
 def _always_so(before: Sequence[Item]) -> bool:

@@ -11,7 +11,7 @@ from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, sa
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))
 SAYS = frozenset(("tells", "told by"))
-MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age"}
+MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age", "last night"}
 CLIPPED_THEN = frozenset(("clipped then",))
 WAS = frozenset(("was",))
 YOUNG = frozenset(("young",))
@@ -36,6 +36,8 @@ def no_report(clause: Clause) -> bool:
         return False
     if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items) or _told_of_then(clause):
         return True
+    if clause.has("last night") and clause.has("was") and clause.told and not clause.has("as of now", "put on"):
+        return True  # "Pip was soaked last night"
     around = Around(clause)
     return any(
         not any(harmless(clause.items[at], at, around) for harmless in _harmless(clause.items[at].means))

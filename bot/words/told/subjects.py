@@ -176,7 +176,7 @@ def _answers(items: Sequence[Item], at: int) -> bool:
 def _meet_mark(reading: Reading, at: int) -> None:
     item = reading.items[at]
     denies = at > 0 and reading.items[at - 1].has("not")
-    if denies and item.text in ",." and not (reading.waiting and reading.items[at - 1].has("not behind")):
+    if denies and item.text in ",.:" and not (reading.waiting and reading.items[at - 1].has("not behind")):
         reading.denied = False  # "no he's not, he's sweating"; but "elle tremble plus, la Perle"
     if item.text == "," and reading.latest == "piece" and reading.gap < ALIEN:
         reading.gap = 0  # "her sheet leaks at the seam, soaked"

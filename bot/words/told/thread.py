@@ -25,6 +25,11 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 
 
+def any_of(horses: Sequence[str]) -> tuple[Item, ...]:
+    """One of these horses: which, nobody says."""
+    return (Item("", "", horses=tuple(horses), sure=False),)
+
+
 def _first(clause: Clause) -> Item:
     """The first word past those before a name: "al Moro siempre …", "la Mora nunca …"."""
     return next((i for i in clause.items if i.horses or not i.has("article", "toward", "wears")), clause.items[0])

@@ -28,6 +28,7 @@ SAYS = (
 REASONS = ("but", "i", "subject", "when", "if", "time", "brings weather")  # what begins why it was done
 WITHOUT_A_PIECE = ("bare", "nothing", "took off", "stripped", "own", "it")  # what tells of clothes though none is named
 BOTH = 2
+RESTS_ON = ("sur", "sobre")
 HAD = ("had", "avais", "avait", "avions", "avaient", "habia", "habiamos", "habian")
 BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
@@ -209,6 +210,8 @@ def _change(clause: Clause) -> Change:
 
 def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
+    if at and items[at - 1].text in RESTS_ON and sum(i.piece is not None for i in items) == 1:
+        return ""  # "je l'ai laissé sur l'imper de Quartz", of a glove
     beside = goes_with(items, at)
     if beside is not None:
         return mode_of(items, beside)

@@ -130,7 +130,7 @@ def _of_the_herd(clause: Clause | None) -> bool:
 
 def _of_all(items: Sequence[Item], at: int, *, everyday: bool) -> bool:
     """Whether a sign is told of all horses; an everyday word only where "horses" is said."""
-    every = _every(items)
+    every = [k for k in _every(items) if k < at or not items[k - 1].has("and")]  # "ears like ice and all tucked up"
     if items[at].has("sign unwell") and not any(k < at for k in every):
         return False  # "off sick today, sorry all"
     if some_mean(items, "all horses"):

@@ -245,7 +245,8 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
         return Item(word, token.raw, number=float(word))
     if word in roster.words:  # of a piece's own name: "la de los patos"
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
-    ordinary = everyday(word)
+    several = lexicon.language == "en" and word.endswith("s") and word not in roster.begun  # "the funnels are wet"
+    ordinary = everyday(word) or (several and everyday(word[:-1]))
     if lexicon.language == "es" and word in roster.fond and not ordinary and word not in roster.spelled:
         horse = roster.fond[word]
         return Item(word, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital)
