@@ -184,7 +184,8 @@ def _in_a_piece(items: Sequence[Item], at: int) -> bool:
         )
     if items[k - 1].has("she"):
         return True  # "left her in her medium"
-    before = [i for i in items[:k] if not (i.has(*PASSED) or i.clock or i.number is not None)]
+    passed = [i for i in items[:k] if not (i.clock or i.number is not None)]
+    before = [i for i in passed if i.has("she") or not i.has(*PASSED)]  # "turned her out in her medium"
     return bool(before) and bool(before[-1].horses or before[-1].has("she"))
 
 
@@ -249,7 +250,7 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     if some_mean(items[:at], "has"):
         joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
         return "on" if some_mean(rest[:joined], "over") else "whole"  # "Star has her liner on as well"
-    now = all(i.mark or i.has("as of now", "polite") for i in rest)  # "(medium off,) stable rug on now"
+    now = all(i.mark or i.has("as of now", "polite") or i.text == "under it" for i in rest)  # "(medium off,) stable rug on now"
     return "on" if horse or now or rest[0].mark or rest[0].has("polite", "in its stead") else ""
 
 

@@ -153,7 +153,7 @@ def _left_there(items: Sequence[Item]) -> bool:
     """As in "dejé a Lola en el corral con la manta", "took Otto to the field in his sheet"; no rug of his."""
     verb = next((k for k, i in enumerate(items) if i.has("brought")), len(items))
     taken = next((i for i in items[verb + 1 :] if not i.has("article", "toward")), None)
-    return taken is not None and bool(taken.horses)
+    return taken is not None and (bool(taken.horses) or taken.has("she"))
 
 
 def _up_to_the_reason(items: Sequence[Item]) -> Sequence[Item]:
@@ -217,7 +217,7 @@ def _of_clothes(items: Sequence[Item], at: int) -> bool:
         return True
     if items[at].has("in") and _ends_in_it(items[at + 1 :]):
         return True
-    behind = items[at + 1] if at + 1 < len(items) else items[at]
+    behind = next((i for i in items[at + 1 :] if not i.has("only", "article", "her")), items[at])
     if behind.piece is not None and items[at].has("wears"):
         return True  # "put Tansy back in her medium"
     worn = behind.piece is not None or behind.has("both", "everyone", "nothing")

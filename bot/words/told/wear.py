@@ -39,10 +39,10 @@ OVER_IT = ("over", "on top of", "par dessus", "encima de", "por encima de", "arr
 
 def read_wear(clause: Clause, telling: Telling) -> bool:
     """Whether the clause told what a horse wears now."""
-    if not (clause.pieces or clause.has(*WITHOUT_A_PIECE, "put on")):
+    if not (clause.pieces or clause.has(*WITHOUT_A_PIECE, "put on") or _off_again(clause)):
         return False
     back = put_it_back(clause) and telling.spoken is not None
-    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause)):
+    if not (clause.has(*WITHOUT_A_PIECE) or clause.pieces or back or put_it_on(clause) or _off_again(clause)):
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake") or _hair_under_it(clause.items):
         return False
@@ -100,8 +100,16 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
         change.add, change.whole = [telling.spoken, *change.whole, *change.add], []
     if change.empty:
         as_before(clause, change, telling)
+    if change.empty and telling.spoken is not None and _off_again(clause) and telling.dressed:
+        change.remove = [telling.spoken]
     if change.empty and telling.spoken is not None and clause.has("it") and not telling.thing:
         _place(change, done_to_it(clause), telling.spoken, denied=clause.has("not"))
+
+
+def _off_again(clause: Clause) -> bool:
+    """As in "(Birch had a sheet on for the rain,) off again now"."""
+    opens = clause.items[0].has("off") and not clause.joined == ""
+    return opens and all(i.mark or i.has("off", "time", "link", "polite") for i in clause.items)
 
 
 def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
