@@ -250,7 +250,8 @@ def _particle(items: Sequence[Item], at: int, following: Item | None) -> str:
     if some_mean(items[:at], "has"):
         joined = next((k for k, i in enumerate(rest) if i.has("and")), len(rest))  # "… on with the fleece under it"
         return "on" if some_mean(rest[:joined], "over") else "whole"  # "Star has her liner on as well"
-    now = all(i.mark or i.has("as of now", "polite") or i.text == "under it" for i in rest)  # "(medium off,) stable rug on now"
+    small = ("as of now", "polite")  # "(medium off,) stable rug on now"
+    now = all(i.mark or i.has(*small) or i.text == "under it" for i in rest)
     return "on" if horse or now or rest[0].mark or rest[0].has("polite", "in its stead") else ""
 
 

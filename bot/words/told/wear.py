@@ -108,7 +108,7 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
 
 def _off_again(clause: Clause) -> bool:
     """As in "(Birch had a sheet on for the rain,) off again now"."""
-    opens = clause.items[0].has("off") and not clause.joined == ""
+    opens = clause.items[0].has("off") and clause.joined != ""
     return opens and all(i.mark or i.has("off", "time", "link", "polite") for i in clause.items)
 
 
