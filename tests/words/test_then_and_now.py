@@ -79,3 +79,19 @@ def test_two_pieces_swapped_for_one() -> None:
 def test_all_that_is_listed_came_off_or_went_on(name: str, text: str, expected: tuple[object, ...]) -> None:
     """Both of "her liner and sheet", not only the last."""
     assert told(said(text, name)) == [expected]
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("Otto was sweaty so turned him out in just the sheet", [("Otto", ("otto-sheet",)), ("Otto", "field")]),
+        ("Otto had his heavy on for the rain, off again now", [("Otto", ())]),
+        ("turned Otto out for an hour, back in now", [("Otto", "stall")]),
+        ("Otto soaked, no rug on, brought him in", [("Otto", "wet"), ("Otto", ()), ("Otto", "stall")]),
+    ],
+)
+def test_how_it_stands_at_the_end(text: str, expected: list[tuple[object, ...]]) -> None:
+    """The last word on where he is and what he wears."""
+    rows = told(said(text))
+    assert [row for row in rows if row in expected] == expected
+    assert sum(len(row) == 2 and isinstance(row[1], tuple) for row in rows) <= 1

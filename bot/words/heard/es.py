@@ -2107,6 +2107,7 @@ PHRASES = {
         eso sí menos
     """,
     "all done": """
+        todo echo, to echo, ya está todo echo,
         (ya / ) (quedaron / quedan / están / estan / quedaron hechos / están hechos) todos los cambios, todos los
         cambios (hechos / listos / están hechos / quedaron hechos),
         to (hecho / listo / puesto / terminado),
@@ -3420,6 +3421,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        (podría / podrías / podrían / podríais) (indicarme / decirme / indicarnos / informarme / decirnos),
         antes (/ de) que se me olvide, (buenas / malas) noticias,
         quillo, chiquillo, illo, pisha, miarma,
         les advierto (de que / que / ), les aviso (de que / que / ), me he liado, me he liao, me e liao, me lie,

@@ -228,6 +228,7 @@ PHRASES = {
         le reste du corps est chaud, mais le corps est chaud, secs et chauds, sèches et chaudes, secs et bien chauds
     """,
     "sign rubbed": """
+        (présente / a / présentait / avait) (une zone / des zones / une trace / des traces) de frottement,
         (a / ont) la marque (de la / de sa / des) couv||s|erture|ertures,
         blessé||e|s (par / par un / par le / par des / à cause d'un) frottement|s,
         blessure|s (de / par / due au) frottement,

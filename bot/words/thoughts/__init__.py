@@ -23,6 +23,7 @@ around             what the words beside a sign say of it
 holes              a hole, how big, and in what
 named_at_last      horses named at the end of what is told of them
 no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
+relayed            what others tell of how it was
 now_otherwise      where "now" begins a thought behind what was
 one_each           whether another horse gets a piece of its own
 """

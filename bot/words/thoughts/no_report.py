@@ -7,10 +7,10 @@ from itertools import dropwhile, pairwise
 
 from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
+from bot.words.thoughts.relayed import DANGER, SAYS, told_of_then
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))
-SAYS = frozenset(("tells", "told by"))
 MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age", "last night"}
 CLIPPED_THEN = frozenset(("clipped then",))
 WAS = frozenset(("was",))
@@ -18,15 +18,9 @@ YOUNG = frozenset(("young",))
 CHORE = 4  # words of "the top field hay"
 NOUN = 5  # words of "was a sickly little foal"
 GRAVE = ("sign shivering", "sign sweating", "sign unwell")
-DANGER = ("sign shivering", "sign unwell")
 ANYBODY = ("you", "ye", "ya", "on", "se", "uno", "y")  # "on pourrait y passer la tête"
 WITH = ("with", "avec", "con")
 EVER = frozenset(("ever", "always", "usual", "usually", "siempre", "costumbre", "toujours", "habitude"))
-LOOKED = (  # how what somebody found out for himself begins
-    "checked", "just checked", "has checked", "reviso", "ha revisado", "miro", "ha mirado", "a verifie", "a controle",
-    "a palpe", "a checke",
-)  # fmt: skip
-TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 LIKENS = ("como", "comme", "like", "as")
 
 
@@ -34,7 +28,7 @@ def no_report(clause: Clause) -> bool:
     """Whether a thought is a plan, a condition, a habit or an old story."""
     if clause.means.isdisjoint(MAY_BLOCK):
         return False
-    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items) or _told_of_then(clause):
+    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items) or told_of_then(clause):
         return True
     if clause.has("last night") and clause.has("was") and clause.told and not clause.has("as of now", "put on"):
         return True  # "Pip was soaked last night"
@@ -65,20 +59,6 @@ def _was_one(items: Sequence[Item]) -> bool:
         if any(i.has("some") or (i.has("young") and " " in i.text) for i in items[was + 1 : at + 1][:1]):
             return True
     return False
-
-
-def _told_of_then(clause: Clause) -> bool:
-    """As in "Tom reckons Molly was sweaty", "selon Tom elle avait froid": what others tell of what was; but danger."""
-    if not clause.has(*SAYS) or clause.has(*DANGER):
-        return False
-    says = places(clause.items, SAYS)[0]
-    word = clause.items[says]
-    if any(word.text.startswith(looked) for looked in LOOKED):
-        return False  # "Sam checked Pip and he was cold"
-    before = clause.items[says - 1] if says else word
-    somebody = says > 0 and not (before.has("i") and before.has("subject"))
-    by_another = somebody or word.has("told by") or word.text.partition(" ")[0] in TO_ME
-    return by_another and some_mean(clause.items[says + 1 :], "was")
 
 
 def once_long_ago(items: Sequence[Item]) -> bool:

@@ -108,11 +108,19 @@ def _not_to_be(items: Sequence[Item]) -> bool:
     """As in "needn't be kept bare", "no more keeping her bare", "je ne tiens plus à ce qu'elle reste nue"."""
     unrugged = next((k for k, i in enumerate(items) if i.has("do not rug")), None)
     at = next((k for k, i in enumerate(items) if i.has("keep")), 0) if unrugged is None else unrugged
-    before = takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at]))
+    near = reversed(items[max(0, at - REACH) : at])
+    before = takewhile(lambda i: not i.mark and i.piece is None, near)  # "je veux plus de couv laissez-le à nu"
     bare = next((k for k, i in enumerate(items) if i.has("bare")), at) if unrugged is None else at
-    denied = any(i.has("not") and not i.has("bare") for i in items[at + 1 : bare])  # "qu'elle reste pas nue"
+    nots = (k for k in range(at + 1, bare) if items[k].has("not") and not items[k].has("bare"))
+    denied = any(not _of_rugs(items[k + 1 :]) for k in nots)  # "qu'elle reste pas nue"
     over = any(i.has("stopped", "unwanted") or (i.has("not") and not i.has("not any more")) for i in before)
     return items[at].has("not") or denied or over
+
+
+def _of_rugs(behind: Sequence[Item]) -> bool:
+    """As in "(je veux plus) de couv": what is not wanted is a rug."""
+    said = next((i for i in behind if not i.has("of", "article")), None)
+    return said is not None and said.piece is not None
 
 
 def _work_word(item: Item) -> bool:

@@ -252,6 +252,8 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
         return Item(word, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital)
     begun = () if ordinary or len(word) < 4 else roster.begins(word)
     if begun:  # "capt" of Captain; asked about where two begin so
+        rivals = roster.begins(word[:-1]) if len(word) == LONG_PART else ()  # "dako", of a Dakota and a Dakar
+        begun = tuple(dict.fromkeys((*begun, *rivals)))
         sure = len(begun) == 1
         return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
     if (
