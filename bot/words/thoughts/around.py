@@ -63,7 +63,9 @@ def rest_allows(items: Sequence[Item], at: int) -> bool:
     if any(i.has("work") and not some_mean(items[:k], "after") for k, i in enumerate(items)):
         return False  # "was hot in the lesson"
     if item.has("everyday comfortable", "everyday good"):
-        return not following.has("worked", "took off", "put on", "brought") and all(_harmless(i) for i in rest)
+        return not following.has("worked", "took off", "put on", "brought") and all(
+            _harmless(i) or (i.person and i is rest[-1]) for i in rest
+        )
     if following.has("idiom") and following.text.partition(" ")[0] in LIKENS:
         return True  # "sèche comme un os"
     if item.text.endswith(LIKE_A):
@@ -136,9 +138,17 @@ def seen_where(items: Sequence[Item]) -> Setting:
         return "after work"  # "sudado, clase"
     moved = some_mean(items, "not", "plan", "brought in", "turned out", "brought", "stays", "done")
     inside = any(
-        not (items[k].has("inwards") or _came_from(items, k) or _hung_there(items, k)) for k in places(items, STALL)
+        not (items[k].has("inwards") or _came_from(items, k) or _hung_there(items, k) or _speaker_is_there(items, k))
+        for k in places(items, STALL)
     )
     return "stall" if inside and not moved else "turnout"
+
+
+def _speaker_is_there(items: Sequence[Item], at: int) -> bool:
+    """As in "I'm at the barn, Pip is cold", "je suis à l'écurie": where somebody writes, anywhere on the farm."""
+    before = [i for i in items[max(0, at - 4) : at] if not i.has("article") or i.has("hour")]
+    there = items[at].text.startswith("a l' ") or (bool(before) and before[-1].has("hour"))
+    return there and some_mean(before, "i") and not some_mean(before, "in")
 
 
 def stands_in_stall(items: Sequence[Item]) -> bool:
@@ -169,12 +179,6 @@ def stands_among_stalls(items: Sequence[Item]) -> bool:
     strange = [k for k, i in enumerate(items) if not (soft(i) or i.has("i", "said", "helper"))]
     inside = items[at].text.startswith("au") or some_mean(items[max(0, at - 2) : at], "in")
     return inside and all(k == 0 and not items[k].means for k in strange)  # "revisé", which no table knows
-
-
-def about_body(before: Sequence[Item]) -> bool:
-    """As in "Las orejas de Canela": a part of the horse, not something of its own."""
-    words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
-    return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)
 
 
 def excepted(items: Sequence[Item], at: int) -> bool:
@@ -301,16 +305,6 @@ def both_of_hers(items: Sequence[Item], at: int) -> bool:
     before = items[max(0, at - NEAR_BOTH) : at]
     threes = zip(before, before[1:], before[2:], strict=False)
     return any(one.has("both") and of.has("of") and horse.horse for one, of, horse in threes)
-
-
-def crowded(items: Sequence[Item]) -> bool:
-    """As in "The kid fell off Pip": who is "she" in what follows?"""
-    for item in items:
-        if item.horses or item.piece is not None:
-            return False
-        if item.person or (not soft(item) and not item.means):
-            return True
-    return False
 
 
 def only_horses_behind(items: Sequence[Item], at: int) -> bool:

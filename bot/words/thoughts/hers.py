@@ -120,3 +120,9 @@ def owns_the_stall(items: Sequence[Item], at: int) -> bool:
     """As in "Perle est dans le box de Filou": whose stall it is, not who stands in it, nor who was led there."""
     led = at > 2 and items[at - 1].raw.lower() in LED and some_mean(items[: at - 2], "turned out", "brought in")
     return at > 1 and not led and items[at - 1].has("of") and items[at - 2].has("place stall", "place field")
+
+
+def about_body(before: Sequence[Item]) -> bool:
+    """As in "Las orejas de Canela": a part of the horse, not something of its own."""
+    words = [i for i in before if not soft(i) or i.has("body", "place stall", "place field", "work")]
+    return not words or all(i.has("body") or predicate(i) or i.has("said") for i in words)

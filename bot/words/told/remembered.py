@@ -5,7 +5,8 @@ from itertools import pairwise
 
 from bot.words.lookup.items import Item
 from bot.words.lookup.piece import Piece
-from bot.words.thoughts.around import crowded, not_that_one
+from bot.words.thoughts.around import not_that_one
+from bot.words.thoughts.clauses import soft
 from bot.words.thoughts.hers import beside, owns_the_stall, something_of_hers
 from bot.words.told.below import hand_under
 from bot.words.told.subjects import Reading
@@ -43,7 +44,7 @@ def remember(reading: Reading) -> None:
         telling.who = felt or tuple(last or horses) or named(() if _for_a_stranger(items) else owned)
         telling.others = (telling.who, tuple(reading.others)) if last and reading.others else None
         telling.begun, telling.asked, telling.planned = True, False, False
-        telling.crowded = crowded(items)
+        telling.crowded = _crowded(items)
         telling.last = (
             "horse"
             if horses and not aside and not (reading.latest == "piece" and telling.last == "piece")
@@ -61,3 +62,13 @@ def _for_a_stranger(items: Sequence[Item]) -> bool:
 def _whose(piece: Piece, reading: Reading) -> Sequence[str | None]:
     spoken_of = () if piece.spare else reading.telling.owner_meant_by(reading.clause)
     return piece.owners or [name for i in spoken_of if i.sure for name in i.horses] or (None,)
+
+
+def _crowded(items: Sequence[Item]) -> bool:
+    """As in "The kid fell off Pip": who is "she" in what follows?"""
+    for item in items:
+        if item.horses or item.piece is not None:
+            return False
+        if item.person or (not soft(item) and not item.means):
+            return True
+    return False

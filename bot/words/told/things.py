@@ -8,7 +8,8 @@ from bot.words.lookup.gender import shown_gender
 from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
 from bot.words.lookup.spoken_french import VOWELS
 from bot.words.named.weatherlike import clothing
-from bot.words.thoughts.around import OF_HORSE, about_body
+from bot.words.thoughts.around import OF_HORSE
+from bot.words.thoughts.hers import about_body
 
 OF_THINGS = (*WETNESS, "of things too", "everyday cold", "everyday hot", "everyday warm")
 VERBS = ("is", "was", "had", "said", "put on", "took off", "brought", "subject", "not")

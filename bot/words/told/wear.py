@@ -108,8 +108,9 @@ def _fill_in(change: Change, clause: Clause, telling: Telling) -> None:
 
 def _off_again(clause: Clause) -> bool:
     """As in "(Birch had a sheet on for the rain,) off again now"."""
-    opens = clause.items[0].has("off") and clause.joined != ""
-    return opens and all(i.mark or i.has("off", "time", "link", "polite") for i in clause.items)
+    words = [i for i in clause.items if not i.mark]
+    alone = words[0].has("off") and words[0].text.partition(" ")[0] == "off" and clause.joined != ""
+    return alone and all(i.has("time") for i in words[1:])  # not "off home now"
 
 
 def _tell_each(horses: Sequence[Item], change: Change, clause: Clause, telling: Telling) -> None:
