@@ -155,6 +155,9 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
     if at + 1 >= len(items) or not items[at].has("and") or not items[at + 1].horse:
         return False
     after = items[at + 2] if at + 2 < len(items) else None
+    moved = some_mean(_since_pause(items[:at]), "put on", "took off", "took", "state missing", "swapped")
+    if moved and after is not None and (after.has("is", "bare") or predicate(after)):
+        return False  # "le puse la gorda a Trueno y Nube está mojada"
     if after is not None and predicate(after):
         its = of_clothes(after)  # "… de Quartz, Fidji et Perle nickel" is of horses
         return its and not any(predicate(i) or i.has("broken") for i in _since_pause(items[:at]))

@@ -935,7 +935,7 @@ PHRASES = {
         royal, electric, pastel, plain, colour, coloured, printed, fucking
     """,
     "put on": """
-        i put, and put the, i put on,
+        i put, i put on,
         put, putting, put on, puts, added, popped, chucked, threw, stuck, slapped, popped on, layered,
         threw on, flung, whacked, bunged, tossed, layered up, slung, have put, just put, re rugged with,
         shoved, buttoned, bundled, zipped, wrapped, squeezed, bundled up, buttoned up, stuck on,

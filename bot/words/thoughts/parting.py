@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from functools import cache
+from itertools import takewhile
 
 from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
 from bot.words.lookup.items import NOTHING, Item, predicate, some_mean
@@ -167,6 +168,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     begins = following.has("put on", "took off", "took") or following.horses
     if begins and not item.has("has", "wears") and (_something_done(current) or _took_next(following, current)):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
+    if following.has("put on", "took off") and complete(current) and _of_another(current, sentence[at + 2 :]):
+        return "and"  # "Maple is sweating and put the heavy on June"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
     if (current.horses or dresses(current)) and not current.told and _moves_her(following):
@@ -221,6 +224,13 @@ def _of_one(rest: Sequence[Item]) -> bool:
     """As in "(montar a Luna) y Canela está muy caliente": told of one, not of two in a list."""
     verb = next((i for i in rest if not (i.horses or i.has("article", "time"))), NOTHING)
     return told_of_one(rest) and verb.text in OF_ONE
+
+
+def _of_another(current: Thought, rest: Sequence[Item]) -> bool:
+    """Whether only horses are named up to the next pause that were not spoken of before it."""
+    before = {name for i in current.horses for name in i.horses} | {n for p in current.pieces for n in p.owners}
+    named = {name for i in takewhile(lambda i: not i.mark, rest) for name in i.horses}
+    return bool(named) and named.isdisjoint(before)
 
 
 def _moves_her(item: Item) -> bool:

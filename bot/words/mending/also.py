@@ -1,0 +1,44 @@
+""""Also" between two whole thoughts is a pause: in "June is cold also Fennel is bare" nothing is told of both."""
+
+from collections.abc import Sequence
+from itertools import takewhile
+
+from bot.words.lookup.items import Item, places, predicate, some_mean
+from bot.words.thoughts.begins import does_something, owned_piece_told, told_of_a_horse
+
+TOO = frozenset(("too",))
+ALSO = ("also", "tambien", "aussi")
+DEEDS = (
+    "put on", "took off", "took", "swapped", "brought in", "turned out", "worked", "clipped", "state missing",
+    "state found", "hung",
+)  # fmt: skip
+STANDS = ("bare", "inwards", "outwards", "done", "place stall", "place field", "wears")
+REACH = 6  # words of a deed
+PAUSE = Item(",", ",", mark=True)
+
+
+def paused_at_also(items: Sequence[Item]) -> list[Item]:
+    """The items with a pause in place of each "also" that only joins what stands before it to what stands behind."""
+    found = list(items)
+    for at in places(items, TOO):
+        joins = items[at].text in ALSO and 0 < at < len(items) - 1
+        if joins and not items[at - 1].has("is", "and") and _told(items[:at]) and _begins(items[at + 1 :]):
+            found[at] = PAUSE
+    return found
+
+
+def _told(before: Sequence[Item]) -> bool:
+    """Whether something was told since the last pause."""
+    since = list(takewhile(lambda i: not i.mark, reversed(before)))
+    told = any(predicate(i) or i.piece is not None for i in since) or some_mean(since, "strap", *DEEDS, *STANDS)
+    return told and any(i.horses or i.piece is not None for i in since)
+
+
+def _begins(rest: Sequence[Item]) -> bool:
+    """Whether a horse or a piece of its own, and what is told of it, or a deed begins here."""
+    stands = len(rest) > 1 and bool(rest[0].horses) and rest[1].has(*STANDS)
+    deed = rest[0].has(*DEEDS) and any(i.horses or i.piece is not None for i in rest[1:REACH])
+    led = rest[0].has("brought") and some_mean(rest[1:4], "inwards", "outwards") and any(i.horses for i in rest[1:3])
+    if rest[0].has("but", "and"):
+        return False  # "(Pip is wet and Ned) also but Bo is fine"
+    return stands or deed or led or does_something(rest) or told_of_a_horse(rest) or owned_piece_told(rest)
