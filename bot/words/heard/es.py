@@ -3154,6 +3154,7 @@ PHRASES = {
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
     "but": """
+        mientras que,
         pero, sino, sino que, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,

@@ -1,13 +1,12 @@
-""""Also" between two whole thoughts is a pause: in "June is cold also Fennel is bare" nothing is told of both."""
+"""A word for "too" between two whole thoughts is a pause: in "June is cold also Fennel is bare" each has its own."""
 
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, places, predicate, some_mean
+from bot.words.lookup.items import Item, predicate, some_mean
 from bot.words.thoughts.begins import does_something, owned_piece_told, told_of_a_horse
 
-TOO = frozenset(("too",))
-ALSO = ("also", "tambien", "aussi")
+ALSO = ("also", "tambien", "aussi", "en plus", "ademas")
 DEEDS = (
     "put on", "took off", "took", "swapped", "brought in", "turned out", "worked", "clipped", "state missing",
     "state found", "hung",
@@ -20,8 +19,8 @@ PAUSE = Item(",", ",", mark=True)
 def paused_at_also(items: Sequence[Item]) -> list[Item]:
     """The items with a pause in place of each "also" that only joins what stands before it to what stands behind."""
     found = list(items)
-    for at in places(items, TOO):
-        joins = items[at].text in ALSO and 0 < at < len(items) - 1
+    for at in [at for at, item in enumerate(items) if item.text in ALSO]:
+        joins = 0 < at < len(items) - 1
         if joins and not items[at - 1].has("is", "and") and _told(items[:at]) and _begins(items[at + 1 :]):
             found[at] = PAUSE
     return found

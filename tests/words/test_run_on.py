@@ -1,0 +1,60 @@
+"""Two thoughts with no mark between them, or only "also": each horse keeps its own."""
+
+from itertools import permutations
+
+import pytest
+
+from tests.words.saying import said, told
+
+THOUGHTS = {
+    "oak": {
+        "Otto is cold": ("Otto", "cold"),
+        "Tucker is sweating": ("Tucker", "sweating"),
+        "Otto is in his stall": ("Otto", "stall"),
+        "rode Fig": ("Fig",),
+        "Clem is bare": ("Clementine", ()),
+        "Willow isn't cold": ("Willow", "comfortable"),
+        "put the sheet on Bramble": ("Bramble", ("bramble-sheet",)),
+    },
+    "encina": {
+        "Canela tiene frío": ("Canela", "cold"),
+        "Moro está sudando": ("Moro", "sweating"),
+        "metí a Lucero": ("Lucero", "stall"),
+        "Paloma sin manta": ("Paloma", ()),
+        "he montado a Nube": ("Nube",),
+    },
+    "chenaie": {
+        "Étoile a froid": ("Étoile", "cold"),
+        "Filou transpire": ("Filou", "sweating"),
+        "j'ai rentré Caramel": ("Caramel", "stall"),
+        "Perle est nue": ("Perle", ()),
+        "j'ai monté Ulysse": ("Ulysse",),
+    },
+}
+JOINED = {
+    "oak": (" ", " also ", " and ", "\n"),
+    "encina": (" ", " también ", " y "),
+    "chenaie": (" ", " aussi ", " et "),
+}
+
+
+@pytest.mark.parametrize(("name", "joined"), [(name, by) for name, joins in JOINED.items() for by in joins])
+def test_each_horse_keeps_its_own(name: str, joined: str) -> None:
+    """Whatever joins them, or nothing."""
+    for one, other in permutations(THOUGHTS[name], 2):
+        both = {THOUGHTS[name][one], THOUGHTS[name][other]}
+        if THOUGHTS[name][one][0] != THOUGHTS[name][other][0]:
+            assert set(told(said(one + joined + other, name))) == both, one + joined + other
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Otto is cold Tucker also", [("Otto", "cold"), ("Tucker", "cold")]),
+        ("encina", "Canela está mojada y Moro también", [("Canela", "wet"), ("Moro", "wet")]),
+        ("chenaie", "Étoile est trempée, Filou aussi", [("Étoile", "wet"), ("Filou", "wet")]),
+    ],
+)
+def test_too_behind_a_name_is_the_same_of_another(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """With nothing of its own behind it."""
+    assert told(said(text, name)) == expected
