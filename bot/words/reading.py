@@ -15,7 +15,6 @@ from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
 from bot.words.meaning import Heard, Reference
-from bot.words.mending.also import paused_at_also
 from bot.words.mending.cleft import this_one
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
@@ -97,7 +96,7 @@ from bot.words.typed.scan import scan, tokens_of
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
     told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading,
-    listed_again, paused_at_also, paused_where_another_begins,
+    listed_again, paused_where_another_begins,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
 AS_WRITTEN = (without_quotations, with_years, borne, et_or_est, he_or_the_sky)

@@ -11,7 +11,7 @@ THOUGHTS = {
         "Otto is cold": ("Otto", "cold"),
         "Tucker is sweating": ("Tucker", "sweating"),
         "Otto is in his stall": ("Otto", "stall"),
-        "Lady Grey had a lesson": ("Lady Grey",),
+        "Lady Grey is wet": ("Lady Grey", "wet"),
         "Clem is bare": ("Clementine", ()),
         "Willow isn't cold": ("Willow", "comfortable"),
         "put the sheet on Bramble": ("Bramble", ("bramble-sheet",)),

@@ -20,10 +20,16 @@ def paused_at_also(items: Sequence[Item]) -> list[Item]:
     """The items with a pause in place of each "also" that only joins what stands before it to what stands behind."""
     found = list(items)
     for at in [at for at, item in enumerate(items) if item.text in ALSO]:
-        joins = 0 < at < len(items) - 1
+        joins = 0 < at < len(items) - 1 and not _the_same_of(items, at)
         if joins and not items[at - 1].has("is", "and") and _told(items[:at]) and _begins(items[at + 1 :]):
             found[at] = PAUSE
     return found
+
+
+def _the_same_of(items: Sequence[Item], at: int) -> bool:
+    """As in "Moro bien Paloma también (Lucero sudado)": of the name right before it, of which nothing else is told."""
+    name = bool(items[at - 1].horses)
+    return name and (at == 1 or predicate(items[at - 2]) or items[at - 2].mark)
 
 
 def _told(before: Sequence[Item]) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from bot.words.lookup.items import NOTHING, Item, of_clothes, places, predicate, some_mean
-from bot.words.mending.also import DEEDS, PAUSE, STANDS
+from bot.words.mending.also import DEEDS, PAUSE, STANDS, paused_at_also
 
 LEADS = (
     "on", "off", "of", "in", "toward", "beside", "between", "and", "or", "but", "not", "relative", "what", "when", "if",
@@ -19,6 +19,7 @@ REACH = 40  # words before it, so that time is linear
 
 def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a pause before each thought of another horse that follows a whole one without a mark."""
+    items = paused_at_also(items)
     named = {at for at, item in enumerate(items) if item.horse or item.piece is not None}
     begins = named.union(places(items, DONE), (at for at in places(items, BROUGHT) if _led(items, at)))
     found: list[Item] = []
@@ -39,12 +40,14 @@ def _another(items: Sequence[Item], at: int) -> bool:
         return False
     if items[at].horse or items[at].piece is not None:
         told = _told_at_once(items, at)
-        led = items[at - 1].has(*LEADS) and not items[at - 1].has("inwards", "outwards")
+        owns = items[at + 1 : at + 2] and items[at + 1].text == "'s"  # "in Fig's poop"
+        led = items[at - 1].has(*LEADS) and (owns or not items[at - 1].has("inwards", "outwards"))
         led = led and not (items[at - 1].has("off") and any(i.piece is not None and i.piece.owners for i in before))
         return told and not led and named.isdisjoint(_names([items[at]]))
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + NEAR]))
     others = _names(behind)
     led = items[at - 1].has(*LEADS) and not (items[at - 1].horses or items[at - 1].has("inwards", "outwards"))
+    led = led or (items[at - 1].piece is not None and " " not in items[at].text)  # "couv enlevée Ulysse sec"
     return bool(others) and named.isdisjoint(others) and not led
 
 

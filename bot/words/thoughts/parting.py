@@ -2,10 +2,9 @@
 
 from collections.abc import Callable, Sequence
 from functools import cache
-from itertools import takewhile
 
 from bot.words.heard.numbers import OF_ONE, OF_SEVERAL
-from bot.words.lookup.items import NOTHING, Item, predicate, some_mean
+from bot.words.lookup.items import NOTHING, Item, predicate
 from bot.words.thoughts.begins import (
     LIST,
     begins_to_ask,
@@ -36,9 +35,11 @@ from bot.words.thoughts.whole import (
     dressed_before,
     dresses,
     ends_with_a_sign,
+    of_another,
     placed_or_dressed,
     surely_done,
     wished_of_one,
+    worn_with_it,
 )
 
 MOVES = ("brought in", "turned out", "took off", "put on", "stripped")
@@ -156,7 +157,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "… and" with another thought behind it."""
     item, following = _here(sentence, at)
     if item.has("too") and (item.has("and") or item.text.startswith("and ")) and complete(current):
-        return STAYS if _worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
+        return STAYS if worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
     if not item.has("and"):
         return None
     if _one_in_passing(sentence, at, current):
@@ -168,7 +169,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     begins = following.has("put on", "took off", "took") or following.horses
     if begins and not item.has("has", "wears") and (_something_done(current) or _took_next(following, current)):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
-    if following.has("put on", "took off") and complete(current) and _of_another(current, sentence[at + 2 :]):
+    if following.has("put on", "took off") and complete(current) and of_another(current, sentence[at + 2 :]):
         return "and"  # "Maple is sweating and put the heavy on June"
     if current.pieces and following.has("it") and following.has("put on", "took off"):
         return "and"  # "traje la manta roja y se la puse a Nube"
@@ -185,7 +186,7 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "llego a montar a Luna y Canela está muy caliente"
     if following.has("the rest") and the_rest_as_well(current, sentence[at + 1 :]):
         return STAYS
-    if _goes_with_it(sentence, at, current) or _worn_with_it(sentence[at + 1 :], current):
+    if _goes_with_it(sentence, at, current) or worn_with_it(sentence[at + 1 :], current):
         return STAYS
     of_nothing_yet = current.items and not (current.of_something or item.has("has", "wears"))
     if of_nothing_yet and (told_of_a_horse(sentence[at + 1 :]) or owned_piece_told(sentence[at + 1 :])):
@@ -226,13 +227,6 @@ def _of_one(rest: Sequence[Item]) -> bool:
     return told_of_one(rest) and verb.text in OF_ONE
 
 
-def _of_another(current: Thought, rest: Sequence[Item]) -> bool:
-    """Whether only horses are named up to the next pause that were not spoken of before it."""
-    before = {name for i in current.horses for name in i.horses} | {n for p in current.pieces for n in p.owners}
-    named = {name for i in takewhile(lambda i: not i.mark, rest) for name in i.horses}
-    return bool(named) and named.isdisjoint(before)
-
-
 def _moves_her(item: Item) -> bool:
     """As in "la he metido", "lo saqué": the horse that was spoken of, by a pronoun."""
     return item.has("brought in", "turned out") and item.text.partition(" ")[0] in THEM
@@ -254,25 +248,6 @@ def _goes_with_it(sentence: Sequence[Item], at: int, current: Thought) -> bool:
     if current.items and not current.told and (both_worked(current, behind) or _more_of_the_body(current, behind)):
         return True
     return _both_there(sentence, at, current) or (current.has("bare") and only_how(behind))
-
-
-def _worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
-    """As in "Pip has his liner on and the sheet", "in his liner along with the sheet": one more piece, and no more."""
-    piece = behind[0].piece if behind else None
-    more = piece is not None and not piece.owners
-    hers = piece is not None and bool(current.pieces) and piece.owners in ((), current.pieces[-1].owners)
-    if hers and current.has("swapped") and some_mean(behind[1:2], "for another"):
-        return True  # "swapped her liner and sheet for the heavy"
-    if (
-        piece is not None
-        and current.has("took")
-        and current.pieces
-        and not current.has("off", "took off")
-        and some_mean(behind[1:2], "off")
-    ):
-        return True  # "took June's liner and medium off"
-    worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
-    return more and worn and (len(behind) == 1 or behind[1].mark)
 
 
 def _more_of_the_body(current: Thought, behind: Sequence[Item]) -> bool:

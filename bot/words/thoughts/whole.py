@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import NOTHING, Item, all_mean, predicate
+from bot.words.lookup.items import NOTHING, Item, all_mean, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Thought, gathered, is_subject
 from bot.words.thoughts.hers import owns_the_stall
 
@@ -142,3 +142,29 @@ def _work_behind(items: Sequence[Item]) -> int:
         return len(items)
     last = max(0, len(items) - FROM_WORK)
     return next((k for k in range(last, len(items)) if items[k].has("after") and not items[k].has("work")), len(items))
+
+
+def of_another(current: Thought, rest: Sequence[Item]) -> bool:
+    """Whether only horses are named up to the next pause that were not spoken of before it."""
+    before = {name for i in current.horses for name in i.horses} | {n for p in current.pieces for n in p.owners}
+    named = {name for i in takewhile(lambda i: not i.mark, rest) for name in i.horses}
+    return bool(named) and named.isdisjoint(before)
+
+
+def worn_with_it(behind: Sequence[Item], current: Thought) -> bool:
+    """As in "Pip has his liner on and the sheet", "in his liner along with the sheet": one more piece, and no more."""
+    piece = behind[0].piece if behind else None
+    more = piece is not None and not piece.owners
+    hers = piece is not None and bool(current.pieces) and piece.owners in ((), current.pieces[-1].owners)
+    if hers and current.has("swapped") and some_mean(behind[1:2], "for another"):
+        return True  # "swapped her liner and sheet for the heavy"
+    if (
+        piece is not None
+        and current.has("took")
+        and current.pieces
+        and not current.has("off", "took off")
+        and some_mean(behind[1:2], "off")
+    ):
+        return True  # "took June's liner and medium off"
+    worn = bool(current.pieces) and current.has("on", "off", "in") and not current.told
+    return more and worn and (len(behind) == 1 or behind[1].mark)
