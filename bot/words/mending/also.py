@@ -13,6 +13,7 @@ DEEDS = (
 )  # fmt: skip
 STANDS = ("bare", "inwards", "outwards", "done", "place stall", "place field", "wears")
 REACH = 6  # words of a deed
+FAR = 40  # words around it that are looked at, so that time is linear
 PAUSE = Item(",", ",", mark=True)
 
 
@@ -21,7 +22,12 @@ def paused_at_also(items: Sequence[Item]) -> list[Item]:
     found = list(items)
     for at in [at for at, item in enumerate(items) if item.text in ALSO]:
         joins = 0 < at < len(items) - 1 and not _the_same_of(items, at)
-        if joins and not items[at - 1].has("is", "and") and _told(items[:at]) and _begins(items[at + 1 :]):
+        if (
+            joins
+            and not items[at - 1].has("is", "and")
+            and _told(items[max(0, at - FAR) : at])
+            and _begins(items[at + 1 : at + FAR])
+        ):
             found[at] = PAUSE
     return found
 
