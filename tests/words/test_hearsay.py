@@ -151,3 +151,9 @@ def test_what_was_done_last_night_is_so_still() -> None:
     """A clip stays, and so does what was put on."""
     assert told(said("gave Otto a trace clip last night")) == [("Otto", "trace")]
     assert told(said("put the heavy on Otto last night")) == [("Otto", ("otto-heavy",))]
+
+
+def test_what_strangers_tell_of_danger_that_is_over_is_no_report() -> None:
+    """Of our own people it is heard all the same."""
+    assert said("someone at the feed shop reckons Otto was shivering at the show").chatter
+    assert told(said("Sam said Otto was shivering")) == [("Otto", "shivering")]

@@ -4,6 +4,7 @@ from bot.words.lookup.items import places, some_mean
 from bot.words.thoughts.clauses import Clause
 
 SAYS = frozenset(("tells", "told by"))
+OUTSIDERS = ("kin", "shop", "visitor")  # "someone at the feed shop reckons Pip was shivering"
 DANGER = ("sign shivering", "sign unwell")
 LOOKED = (  # how what somebody found out for himself begins
     "checked", "just checked", "has checked", "reviso", "ha revisado", "miro", "ha mirado", "a verifie", "a controle",
@@ -15,7 +16,7 @@ TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 
 def told_of_then(clause: Clause) -> bool:
     """As in "Tom reckons Molly was sweaty", "selon Tom elle avait froid": what others tell of what was; but danger."""
-    if not clause.has(*SAYS) or clause.has(*DANGER):
+    if not clause.has(*SAYS) or (clause.has(*DANGER) and not clause.has(*OUTSIDERS)):
         return False
     says = places(clause.items, SAYS)[0]
     word = clause.items[says]
