@@ -12,13 +12,12 @@ from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
 from bot.words.lookup.gender import gender_of
-from bot.words.lookup.items import Item, all_mean, of_clothes, predicate, some_mean
+from bot.words.lookup.items import OF_HORSES, Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece, colour
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.sentences import REACH
 
-OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 LONGEST_RUN = 8  # words that describe one piece
 WHERE = ("au ", "aux ", "a l' ", "a la ", "dans ", "en ", "al ", "in ", "on ")  # opens where something is
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears

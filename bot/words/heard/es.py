@@ -2623,9 +2623,9 @@ PHRASES = {
         suda (enseguida / en seguida / por nada / con nada / fácil / fácilmente / con facilidad),
         no pasa (frío / calor) nunca, nunca pasa (frío / calor), no tiene (frío / calor) nunca,
         siempre, normalmente, suele, suelen, a menudo, a veces, cada vez, odia, odian, le encanta,
-        les encanta, le gusta, prefiere, de costumbre, cada día, todos los días, cada invierno, raramente,
+        les encanta, le gusta, prefiere, de costumbre, todos los días, raramente,
         más que, parece un, parece una, acostumbra, qué guap|o|a, soñé, película,
-        canción, foto, vídeo, video, fotos, en la foto, en la tele, friolero, friolera, es friolera,
+        canción, foto, vídeo, video, fotos, en la tele, friolero, friolera, es friolera,
         es friolero, nunca, nunca suda, suele sudar, se pone nerviosa, como siempre jaja, por costumbre,
         en enero, en febrero, en marzo, en abril, en mayo, en junio, en julio, en agosto, en septiembre,
         en octubre, en noviembre, en diciembre, en verano, en invierno, en primavera, en otoño,
@@ -2633,8 +2633,8 @@ PHRASES = {
         siempre que, siempre igual, siempre la misma, siempre lo mismo, siempre está, siempre anda,
         siempre va, siempre tiene, siempre se, siempre le, siempre suda, siempre tiembla, casi nunca,
         de vez en cuando, de cuando en cuando, muchas veces, pocas veces, algunas veces, a ratos, rara vez,
-        raras veces, cada dos por tres, cada dos días, cada noche, cada mañana, cada tarde, cada semana,
-        cada mes, cada año, cada otoño, cada verano, cada vez que, cada vez que llueve, todas las noches,
+        raras veces, cada dos por tres, cada dos días,
+        cada mes, cada vez que, cada vez que llueve, todas las noches,
         todas las mañanas, todas las tardes, todos los años, todos los inviernos, todas las semanas,
         todos los lunes, todos los martes, todos los jueves, todos los sábados, todo el año,
         todo el invierno, por las noches, por las mañanas, por las tardes, los lunes, los martes,
@@ -2749,7 +2749,7 @@ PHRASES = {
         un potro, una potra, un bebé
     """,
     "weather": """
-        cierzo, levante, poniente, tramontana, mistral, ábrego,
+        mistral, ábrego,
         lluvia, llueve, lloviendo, tormenta, trueno, truenos, nube, nubes, sol, niebla, viento, nieve, nieva,
         nevando, escarcha, helada, hielo, relámpago, rayo, granizo, invierno, verano, otoño, primavera, tiempo,
         cielo, brisa, luna, aire, lluvias, lluvioso, lloviznando, llovizna, chispeando, chispea, orbayando,
@@ -3094,7 +3094,7 @@ PHRASES = {
         no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
     """,
     "tells": """
-        (/ me / nos) (contó / cuenta / dijo / dice / ha contado / ha dicho / comentó),
+        (/ me / nos) (contó / cuenta / ha contado / comentó),
         (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
         (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
         (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que,
@@ -3154,7 +3154,6 @@ PHRASES = {
         además de, aparte de, amén de, y luego también, y encima, y además, y de paso, tambien y
     """,
     "but": """
-        mientras que,
         pero, sino, sino que, así que, porque, aunque, sin embargo, en cambio, pues, y luego, por eso, o sea, ya que,
         por lo que, conque, entonces, y entonces, que, peroo, mas, eso sí, si bien, no obstante, aun así,
         con todo y con eso, por contra, por el contrario, mientras que, ahora bien, y sin embargo, pero bueno,
@@ -3816,13 +3815,13 @@ PHRASES = {
         cómo amaneció la, cómo amaneció el, cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
     """,
     "ask forecast": """
-        cuál es la previsión (/ del tiempo / meteorológica / de hoy), la previsión del tiempo,
+        cuál es la previsión (/ del tiempo / meteorológica / de hoy),
         cómo viene el pronóstico, cómo viene la helada,
         qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
         qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
         qué tiempo hace, qué tiempo va a hacer, qué tiempo hará, previsión, la previsión, pronóstico, el tiempo,
         qué dice la previsión, cuánto frío va a hacer, qué temperatura va a hacer, qué temperatura hará,
-        cuánto frío hará, cuál es la previsión, qué viene esta noche, cuál es el pronóstico,
+        cuánto frío hará, qué viene esta noche, cuál es el pronóstico,
         cuánto frío hará esta noche, qué previsión hay, qué mínima, cuánto viento, qué tiempo tenemos,
         qué mínima hay, cuánto baja la temperatura,
         cómo va a estar el tiempo, qué se espera esta noche, qué tan frío va a estar, qué tan frío,

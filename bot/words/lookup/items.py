@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 
 
 WETNESS = ("dry", "damp", "wet", "soaked")
+DANGER = ("sign shivering", "sign unwell")  # heard however it is told
+OF_HORSES = ("sign hot", "sign cold", "sign shivering", "sign sweating")  # said of no rug
 
 
 @cache

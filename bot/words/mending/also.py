@@ -17,19 +17,17 @@ FAR = 40  # words around it that are looked at, so that time is linear
 PAUSE = Item(",", ",", mark=True)
 
 
-def paused_at_also(items: Sequence[Item]) -> list[Item]:
+def paused_at_also(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a pause in place of each "also" that only joins what stands before it to what stands behind."""
-    found = list(items)
-    for at in [at for at, item in enumerate(items) if item.text in ALSO]:
-        joins = 0 < at < len(items) - 1 and not _the_same_of(items, at)
-        if (
-            joins
-            and not items[at - 1].has("is", "and")
-            and _told(items[max(0, at - FAR) : at])
-            and _begins(items[at + 1 : at + FAR])
-        ):
-            found[at] = PAUSE
-    return found
+    joins = {at for at, item in enumerate(items) if item.text in ALSO and _joins_two(items, at)}
+    return [PAUSE if at in joins else item for at, item in enumerate(items)] if joins else items
+
+
+def _joins_two(items: Sequence[Item], at: int) -> bool:
+    """Whether a whole thought stands before the word at this place, and another begins behind it."""
+    if not 0 < at < len(items) - 1 or items[at - 1].has("is", "and") or _the_same_of(items, at):
+        return False
+    return _told(items[max(0, at - FAR) : at]) and _begins(items[at + 1 : at + FAR])
 
 
 def _the_same_of(items: Sequence[Item], at: int) -> bool:
@@ -47,9 +45,9 @@ def _told(before: Sequence[Item]) -> bool:
 
 def _begins(rest: Sequence[Item]) -> bool:
     """Whether a horse or a piece of its own, and what is told of it, or a deed begins here."""
+    if rest[0].has("but", "and"):
+        return False  # "(Pip is wet and Ned) also but Bo is fine"
     stands = len(rest) > 1 and bool(rest[0].horses) and rest[1].has(*STANDS)
     deed = rest[0].has(*DEEDS) and any(i.horses or i.piece is not None for i in rest[1:REACH])
     led = rest[0].has("brought") and some_mean(rest[1:4], "inwards", "outwards") and any(i.horses for i in rest[1:3])
-    if rest[0].has("but", "and"):
-        return False  # "(Pip is wet and Ned) also but Bo is fine"
     return stands or deed or led or does_something(rest) or told_of_a_horse(rest) or owned_piece_told(rest)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from bot.words.lookup.items import NOTHING, Item, of_clothes, places, predicate, some_mean
-from bot.words.mending.also import DEEDS, PAUSE, STANDS, paused_at_also
+from bot.words.mending.also import DEEDS, FAR, PAUSE, STANDS, paused_at_also
 
 LEADS = (
     "on", "off", "of", "in", "toward", "beside", "between", "and", "or", "but", "not", "relative", "what", "when", "if",
@@ -14,7 +14,6 @@ LEADS = (
 DRESSED = ("wears", "ask wearing", "in", "has")
 DONE, BROUGHT = frozenset(DEEDS), frozenset(("brought",))
 NEAR = 5  # words of a deed
-REACH = 40  # words before it, so that time is linear
 
 
 def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
@@ -33,7 +32,7 @@ def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
 
 def _another(items: Sequence[Item], at: int) -> bool:
     """Whether what begins here is told of none of those before it, of whom all is said."""
-    near = reversed(items[max(0, at - REACH) : at])
+    near = reversed(items[max(0, at - FAR) : at])
     before = list(takewhile(lambda i: not (i.mark or i.has("and", "but", "too")), near))[::-1]
     named = _names(before)
     if not named or not _whole(before):

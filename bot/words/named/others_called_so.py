@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import Item, named_near, some_mean
+from bot.words.lookup.items import DANGER, Item, named_near, some_mean
 from bot.words.named.called import a_relative, an_animal, another, called_so, one_of_the_animals
 from bot.words.named.my_things import MY
 from bot.words.thoughts.sentences import ENDS
@@ -19,9 +19,8 @@ FROM = ("de", "from", "in", "at")
 REACH = 6  # words
 STORY_REACH = 12  # words
 NOBODYS = frozenset(("no name",))
-TELLING = frozenset(
-    ("kin", "animal", "called", "long ago", "story", "elsewhere")
-)  # one of these, or right beside the name one of those
+# one of these, or right beside the name one of those
+TELLING = frozenset(("kin", "animal", "called", "long ago", "story", "elsewhere"))
 BESIDE = frozenset(("another", "some", "they have", "compares", "a horse", "her", *GOODS))
 OF_OTHERS = ("kin", "shop", "visitor", "at somebody's")
 THEIRS = ("her", "his", "their", "su", "leur", "sa", "son")
@@ -65,7 +64,7 @@ def _in_a_story(items: Sequence[Item], at: int) -> bool:
         if "story" in items[k].means:
             before = items[max(0, k - REACH // 2) : k]
             told_in = some_mean(before, "reads", "done", "in") and some_mean(before, "article", "my")
-            return told_in and not some_mean(items[at + 1 : at + REACH], "sign shivering", "sign unwell")
+            return told_in and not some_mean(items[at + 1 : at + REACH], *DANGER)
     return False
 
 

@@ -20,6 +20,7 @@ from bot.words.named.weatherlike import (
     weather_of_a_time,
     weather_talk,
 )
+from bot.words.thoughts.no_report import WITH
 from bot.words.thoughts.sentences import REACH
 
 # a name stands right before one of these, or right after one of those
@@ -30,7 +31,6 @@ AFTER_NAME = (
     "had", "ask state", "ask wearing", "question", "felt", "took part", "strap", "style none",
 )  # fmt: skip
 NEAR = 8  # words
-WITH = ("with", "con", "avec")
 HIM = ("la", "lo", "le")  # opens "la he tocado"
 LAST_OR_NEXT = ("dernier", "passe", "prochain", "pasado", "proximo")
 BEFORE_NAME = (

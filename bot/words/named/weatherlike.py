@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from bot.words.lookup.items import Item, of_a_horse, predicate, some_mean
 from bot.words.thoughts.clauses import soft
+from bot.words.thoughts.hers import PLACES
 from bot.words.thoughts.sentences import REACH
 
 OF_A_TIME = ("de", "d'", "del", "du")
@@ -79,9 +80,7 @@ def sure_sign(rest: Sequence[Item]) -> bool:
     said = said_first(rest)
     if said is None:
         return False
-    out = said.has("outwards", "inwards") and some_mean(
-        rest, "place field", "place stall"
-    )  # "domingo fuera en el prado"
+    out = said.has("outwards", "inwards") and some_mean(rest, *PLACES)  # "domingo fuera en el prado"
     dressed = said.has("wears") and not said.has("in", "link", "of")
     return out or dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or clothing(said)
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import dropwhile, takewhile
 
-from bot.words.lookup.items import NOTHING, Item, places, predicate, some_mean
+from bot.words.lookup.items import NOTHING, OF_HORSES, Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import soft
 
 PEOPLE = ("i", "kin", "visitor", "animal", "a horse")
@@ -61,15 +61,14 @@ def _of_a_thing(item: Item) -> bool:
     return not item.means or _describes(item) or item.has(*PEOPLE, *PLACES)
 
 
-TOO_HOT = ("sign hot", "sign cold", "sign sweating", "sign shivering")
-
-
 def beside(items: Sequence[Item], at: int) -> bool:
     """As in "next to Tully", "a la izquierda de Moro": the horse at this place only tells where another one is."""
     before = at - 1
     while before > 0 and items[before].has("of", "article", "toward") and not items[before].has("beside"):
         before -= 1
-    if items[before].text.endswith(" like") and some_mean(items[at + 1 : at + 2], "is", "has", "was", "not", *TOO_HOT):
+    if items[before].text.endswith(" like") and some_mean(
+        items[at + 1 : at + 2], "is", "has", "was", "not", *OF_HORSES
+    ):
         return False  # "looks like Pip is cold"
     of_her = [i.text for i in items[at + 1 : at + 2]] == ["'s"] and some_mean(items[at + 2 : at + 3], "body")
     return before >= 0 and items[before].has("beside") and not of_her  # "rubbed behind Pip's elbow"

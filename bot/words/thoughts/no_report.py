@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from functools import cache, cached_property
 from itertools import dropwhile, pairwise
 
-from bot.words.lookup.items import Item, places, predicate, some_mean
+from bot.words.lookup.items import DANGER, Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
-from bot.words.thoughts.relayed import DANGER, SAYS, told_of_then
+from bot.words.thoughts.relayed import SAYS, told_of_then
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))

@@ -1,11 +1,10 @@
 """What others tell of how it was: "Tom reckons Molly was sweaty" is no report, "Sam checked Molly, she was cold" is."""
 
-from bot.words.lookup.items import places, some_mean
+from bot.words.lookup.items import DANGER, places, some_mean
 from bot.words.thoughts.clauses import Clause
 
 SAYS = frozenset(("tells", "told by"))
 OUTSIDERS = ("kin", "shop", "visitor")  # "someone at the feed shop reckons Pip was shivering"
-DANGER = ("sign shivering", "sign unwell")
 LOOKED = (  # how what somebody found out for himself begins
     "checked", "just checked", "has checked", "reviso", "ha revisado", "miro", "ha mirado", "a verifie", "a controle",
     "a palpe", "a checke",

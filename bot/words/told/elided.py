@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import cast
 
 from bot.events import Done, Event, GarmentIs, GarmentWord, Placed, Seen, Sign, Wearing, Worked
 from bot.words.clothing.change import Change
@@ -16,6 +15,7 @@ from bot.words.told.telling import Telling, named
 MOVED = ("brought", "brought in", "turned out", "worked")
 BESIDE = ("toward", "article", "and", "time", "polite")  # what may stand beside who else was moved
 SO = ("si", "oui", "yes")
+HOW_WET: tuple[GarmentWord, ...] = ("soaked", "damp")  # said in more than "wet"
 SHORT = 2  # words of "en serio", that say no place
 
 
@@ -36,14 +36,10 @@ def same(clause: Clause, telling: Telling) -> None:
     last = telling.events[-1]
     if isinstance(last, GarmentIs) and not pieces and clause.items[-1].text == "'s" and telling.heard is not None:
         pieces = tuple(piece._replace(owners=horses[-1].horses, ids=()) for piece in telling.heard.pieces[-1:])
-    if isinstance(last, GarmentIs) and pieces:
+    state = _state_told(last, telling)
+    if state is not None and pieces:
         for piece in pieces:
-            tell_piece(telling, piece, last.state, named(piece.owners) or horses or telling.who)
-        return
-    if isinstance(last, Seen) and last.sign == "wet" and pieces and telling.heard is not None:
-        wet = next((state for state in ("soaked", "damp") if telling.heard.has(state)), "wet")
-        for piece in pieces:  # "Pip is soaked and so is his sheet"
-            tell_piece(telling, piece, cast("GarmentWord", wet), named(piece.owners) or horses or telling.who)
+            tell_piece(telling, piece, state, named(piece.owners) or horses or telling.who)
         return
     if isinstance(last, Wearing) and telling.change is not None:
         for piece in pieces:
@@ -52,6 +48,15 @@ def same(clause: Clause, telling: Telling) -> None:
         tell_same(horses, telling)
     elif hasattr(last, "horse") or (isinstance(last, Done) and last.horses != "all"):
         telling.each(horses, lambda name: of_another(last, name))
+
+
+def _state_told(last: Event, telling: Telling) -> GarmentWord | None:
+    """How the piece spoken of is, or the horse where it is wet: "Pip is soaked and so is his sheet"."""
+    if isinstance(last, GarmentIs):
+        return last.state
+    if isinstance(last, Seen) and last.sign == "wet" and telling.heard is not None:
+        return next((state for state in HOW_WET if telling.heard.has(state)), "wet")
+    return None
 
 
 def _dry_now(clause: Clause, telling: Telling) -> None:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.events import Seen, Sign
-from bot.words.lookup.items import Item, meanings_of, predicate, some_mean
+from bot.words.lookup.items import DANGER, Item, meanings_of, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.meaning import Ask
 from bot.words.thoughts.around import OF_HORSE
@@ -98,7 +98,7 @@ def _part_around(items: Sequence[Item], said: Item) -> tuple[list[Item], int]:
 
 def danger(items: Sequence[Item]) -> Seen | None:
     """Shivering, or colic, where it can be nobody else's and nothing else: one horse named, then that."""
-    if meanings_of(items).isdisjoint(("sign shivering", "sign unwell")) or once_long_ago(items):
+    if meanings_of(items).isdisjoint(DANGER) or once_long_ago(items):
         return None
     return _shivering(items) or _ill(items)
 

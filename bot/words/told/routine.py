@@ -8,6 +8,7 @@ from bot.events import Clipped, Style, Wished, Worked
 from bot.words.lookup.items import Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, of_both, soft
 from bot.words.thoughts.listed import list_near
+from bot.words.thoughts.no_report import WITH
 from bot.words.told.telling import Telling
 
 CLIP = ("clip", "tont", "tond", "esquil")  # in the name of a style
@@ -100,7 +101,7 @@ def wished_so(clause: Clause, telling: Telling) -> bool:
 def _with_a_piece(items: Sequence[Item]) -> bool:
     """As in "don't rug her with the navy": with one of her pieces, which is named."""
     words = [i for i in items if i.piece is not None or not i.has("article", "her") or i.has("wears")]
-    pieces = (i.piece for by, i in pairwise(words) if i.piece is not None and by.text in ("con", "with", "avec", "in"))
+    pieces = (i.piece for by, i in pairwise(words) if i.piece is not None and by.text in (*WITH, "in"))
     return any(piece.words or piece.ids or not piece.rug for piece in pieces)
 
 

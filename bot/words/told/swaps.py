@@ -21,8 +21,12 @@ def from_and_to(items: Sequence[Item], at: Sequence[int]) -> bool:
     if any(i.text in ARROWS for i in items[at[0] + 1 : at[1]]):
         return True
     first, second = items[at[0] - 1], items[at[1] - 1]
-    source = first.has("of") and not first.has("for another", "article")
-    return at[0] > 0 and source and second.has("for another") and (second.has("toward") or not second.has("of"))
+    return at[0] > 0 and _source(first) and second.has("for another") and (second.has("toward") or not second.has("of"))
+
+
+def _source(item: Item) -> bool:
+    """As in "from the sheet": what stands behind it came off."""
+    return item.has("of") and not item.has("for another", "article")
 
 
 def swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) -> Change:
@@ -42,8 +46,7 @@ def swap(clause: Clause, pieces: Sequence[tuple[int, Piece]], change: Change) ->
     if first[1].owners and second[1].owners and first[1].owners != second[1].owners:
         return change  # "swapped Pip's medium for Ned's sheet": who wears which, nobody says
     between = clause.items[first[0] : second[0]]
-    source = clause.items[second[0] - 1]  # "into his heavy from the sheet"
-    back = some_mean(between, "instead of") or (source.has("of") and not source.has("for another", "article"))
+    back = some_mean(between, "instead of") or _source(clause.items[second[0] - 1])  # "into his heavy from the sheet"
     gone, come = (second[1], first[1]) if back else (first[1], second[1])
     change.remove, change.add = [gone], [come]
     return change

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, predicate, some_mean
+from bot.words.lookup.items import DANGER, Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
 from bot.words.thoughts.around import stands_among_stalls, stands_in_stall
 from bot.words.thoughts.clauses import Clause, soft
@@ -147,7 +147,7 @@ def _present(clause: Clause, telling: Telling) -> bool:
     if clause.joined == "if":
         return False
     signs = any(i.kinds("sign") or i.kinds("everyday") or i.has("wet", "soaked") for i in clause.items)
-    grave = clause.has("sign shivering", "sign unwell")
+    grave = clause.has(*DANGER)
     of_horse = bool(clause.horses) and signs and (grave or telling.supposing != "weather")
     hers = any(piece.owners for piece in clause.pieces) and clause.has("is", "has")
     if telling.supposing == "other":
@@ -158,5 +158,5 @@ def _present(clause: Clause, telling: Telling) -> bool:
 
 def _danger_of_hers(clause: Clause, telling: Telling) -> bool:
     """As in "I'm worried about Lady Grey, she's not eaten": a pronoun, and what is never only planned."""
-    danger = some_mean(clause.items, "sign shivering", "sign unwell")
+    danger = clause.has(*DANGER)
     return danger and clause.items[0].has("she", "is") and clause.has("is", "she") and telling.begun
