@@ -32,9 +32,9 @@ THOUGHTS = {
     },
 }
 JOINED = {
-    "oak": (" ", " also ", " and ", "\n"),
-    "encina": (" ", " también ", " y "),
-    "chenaie": (" ", " aussi ", " et "),
+    "oak": (" ", " also ", " and ", "\n", " while ", ", while ", " although ", " / "),
+    "encina": (" ", " también ", " y ", " mientras que ", ", mientras ", " aunque "),
+    "chenaie": (" ", " aussi ", " et ", " alors que ", " bien que "),
 }
 
 
@@ -58,3 +58,24 @@ def test_each_horse_keeps_its_own(name: str, joined: str) -> None:
 def test_too_behind_a_name_is_the_same_of_another(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """With nothing of its own behind it."""
     assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "while Otto is cold, Tucker is fine", [("Otto", "cold"), ("Tucker", "comfortable")]),
+        ("encina", "aunque Canela tiene frío Moro está bien", [("Canela", "cold"), ("Moro", "comfortable")]),
+        ("oak", "while Otto is cold keep Tucker in", []),
+        ("oak", "don't take Otto's heavy off while Tucker is cold", []),
+        ("encina", "mientras que Canela esté sudando no le pongas nada", []),
+    ],
+)
+def test_while_tells_of_two_or_supposes(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """One set beside another is told of; what is to be done meanwhile is no report."""
+    assert told(said(text, name)) == expected
+
+
+def test_sweat_here_and_rain_there_leave_nothing_open() -> None:
+    """A slash is an "or" only between two words for the same horse."""
+    assert told(said("Otto is sweating / Tucker is wet", "oak")) == [("Otto", "sweating"), ("Tucker", "wet")]
+    assert said("Otto is sweating / wet", "oak").ask

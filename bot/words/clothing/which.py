@@ -61,6 +61,8 @@ def _lent(fitting: Sequence[str], horse: str, roster: Roster) -> list[str]:
 
 def _likelier(piece: Piece, fitting: Sequence[str], roster: Roster) -> Sequence[str]:
     """Of several the ones with the weight word in their names, or with a fill: a sheet is light, but no "light"."""
+    if piece.fill and not piece.kinds:  # "la 100 est sèche": nobody says so of a neck cover
+        fitting = [g for g in fitting if roster.garments[g].kind != "neck"] or fitting
     if not piece.called:
         return fitting
     called = [g for g in fitting if not piece.called.isdisjoint(roster.bags[g])]

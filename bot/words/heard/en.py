@@ -1382,7 +1382,8 @@ PHRASES = {
         do not |want|put no |rugs|rug|blankets|blanket|clothes |on|for, do not want |nowt|nothing|anything on,
         do not want |him|her in |any|nothing|anything, do not want any |rugs|rug|blankets|blanket |on|for,
         never put |rugs|blankets|anything on, never put |a|any |rug|rugs|blanket|blankets on,
-        |never|not|never want|wants|want |rugs|blankets on, does not want |a|any |rug|rugs|blanket|blankets on,
+        (never / not) (want / wants / to want) (rugs / blankets / a rug / a blanket) on,
+        does not want |a|any |rug|rugs|blanket|blankets on,
         does not want |rugs|blankets|anything on, no |rugs|blankets ever |on|for, no |rugs|blankets at all |on|for,
         |do|does not |need|wear|use no |rug|rugs|blanket|blankets,
         |do|does not |need|want no |rug|rugs|blanket|blankets no more,
@@ -2105,6 +2106,7 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
+    "meanwhile": "while, whilst, although, though, even though",
     "was": """
         had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been,
         was called, was named, were called

@@ -2451,6 +2451,7 @@ PHRASES = {
         después de que, desde que, a medida que, cada vez que, siempre que, hasta tanto, antes de que,
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
     """,
+    "meanwhile": "mientras, mientras que, aunque, si bien",
     "was": """
         tuvo (/ un / su primer) cólico, tuvo cólicos, tuvo (/ la) tos, tuvo (/ la) fiebre, se puso mal|o|a,
         estaba, estaban, estuvo, era, tenía, tenían, fue, iba, temblaba, tiritaba, sudaba, ha estado,
@@ -3552,7 +3553,8 @@ PHRASES = {
         podés explicar por qué, podrías explicar por qué, dígame por qué, dinos por qué, sabes por qué,
         cómo puede ser que, por qué es que, por qué le toca, por qué le has puesto, por qué le pones,
         por qué le pone, por qué pones, por qué has puesto, por qué dices, por qué mandas, por qué pide,
-        por qué pides, por qué recomiendas, por qué sale, por qué tanta, por qué tanto, por qué tan poca,
+        por qué pides, por qué recomiendas, por qué sale, por qué tanta, por qué tanto,
+        por qué tan poca, por qué tan poca manta,
         por qué tan poco, por qué solo, por qué otra vez, y por qué solo, a qué viene, a qué viene lo de,
         de dónde sale, justifica, justifícame, razona, porq, porke, xke, xqué, por q, pork, porque motivo,
         por qué hoy

@@ -2565,6 +2565,7 @@ PHRASES = {
         le temps que, le temps qu', le temps de, en attendant, en attendant que, en attendant qu', pour pas que,
         pour éviter que, afin de, afin que, afin qu'
     """,
+    "meanwhile": "pendant que, pendant qu', bien que, quoique, quoiqu'",
     "was": """
         a eu (des coliques / une colique / la colique / de la fièvre / la toux),
         toussait, toussaient, boitait, boitaient, trottait, frissonnait,

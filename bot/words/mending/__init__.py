@@ -1,6 +1,6 @@
 """What is put right while speaking: another horse or piece was meant, a word lacks its accent.
 
-also, run_on       where another thought begins without a mark
+another            whether another thought begins: also, meanwhile, run_on, between two without a mark
 cleft              which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 none_but           all denied but one: "nobody is sweating except Maple"

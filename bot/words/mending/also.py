@@ -4,16 +4,11 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from bot.words.lookup.items import Item, predicate, some_mean
+from bot.words.mending.another import DEEDS, FAR, STANDS
 from bot.words.thoughts.begins import does_something, owned_piece_told, told_of_a_horse
 
 ALSO = ("also", "tambien", "aussi", "en plus", "ademas")
-DEEDS = (
-    "put on", "took off", "took", "swapped", "brought in", "turned out", "worked", "clipped", "state missing",
-    "state found", "hung",
-)  # fmt: skip
-STANDS = ("bare", "inwards", "outwards", "done", "place stall", "place field", "wears")
 REACH = 6  # words of a deed
-FAR = 40  # words around it that are looked at, so that time is linear
 PAUSE = Item(",", ",", mark=True)
 
 

@@ -15,6 +15,7 @@ SMALL = ("article", "link", "relative", "toward", "what", "not", "very")  # "tol
 HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "took", "swapped")
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
+LEAD_TO = ("toward", "of", "on", "worked")
 CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y")
 OF_PEOPLE = frozenset(
     ("title", "calling", "kin", "animal", "shop", "people do", "tells", "said", "felt")
@@ -162,8 +163,8 @@ def _is_told(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
 def _handles(items: Sequence[Item], at: int, language: str) -> bool:
     """As in "Bill brought Rusty in", "Bill put the blue on Rusty"; "Bill turned out Rusty brought in" is of both."""
     behind = items[at + 1 : at + 1 + NEAR + NEAR]
-    if not behind or (at and items[at - 1].has("toward", "of") and not items[at - 1].has("article")):
-        return False
+    if not behind or (at and items[at - 1].has(*LEAD_TO) and not items[at - 1].has("article")):
+        return False  # "put the heavy on June brought Fennel in"
     verb, rest = behind[0], behind[1:]
     if verb.has("is", "time", "done"):
         said = list(dropwhile(lambda i: i.has("is", "time") and not i.has("done"), behind))

@@ -38,7 +38,7 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
-    if before.text in ("en", "in") and at > 1 and not predicate(items[at - 2]):
+    if before.text in ("en", "in") and at > 1 and not (predicate(items[at - 2]) or _says(items[at + 1 : at + REACH])):
         return True  # "ma doudoune en plume"
     asked = at > 1 and items[at - 2].has("question", "ask why", "neither")  # "what is star in", "nor is star"
     asked = asked or (at > 2 and items[at - 3].has("question") and clothing(items[at - 2]))  # "which rug is star in"
@@ -135,7 +135,8 @@ def _says(rest: Sequence[Item]) -> bool:
 def _goes_on_of(items: Sequence[Item], at: int) -> bool:
     """As in "Pip in his medium star ok", "gorda luna correa rota": a word that describes nothing, and what of it."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
-    return not describes(items[at]) and (said_how(behind) or behind.has("strap"))
+    then = items[at + 1 : at + REACH]  # "in his light maple is sweating"
+    return not describes(items[at]) and (said_how(behind) or behind.has("strap") or _says(then))
 
 
 def said_how(item: Item) -> bool:

@@ -1,6 +1,7 @@
 """Whether somebody says two things of which only one can be so: "wet, sweat or rain I can't tell"."""
 
 from collections.abc import Sequence
+from itertools import takewhile
 from typing import cast
 
 from bot.events import Seen, Sign
@@ -15,10 +16,15 @@ def sweat_or_rain(items: Sequence[Item]) -> bool:
     """Whether a message leaves open which of the two it was."""
     for at, item in enumerate(items):
         if "or" in item.means or item.text == "/":
-            before, behind = items[max(0, at - REACH) : at], items[at + 1 : at + 1 + REACH]
+            before, behind = items[max(0, at - REACH) : at], _of_the_same(items[at + 1 : at + 1 + REACH])
             if (_sweat(before) and _rain(behind)) or (_rain(before) and _sweat(behind)):
                 return True
     return False
+
+
+def _of_the_same(behind: Sequence[Item]) -> list[Item]:
+    """What is said before another is named: "Otto is sweating / Ned is wet" leaves nothing open."""
+    return list(takewhile(lambda i: not i.horses and i.piece is None, behind))
 
 
 def asked_which(items: Sequence[Item], telling: Telling) -> None:
