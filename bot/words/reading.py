@@ -35,6 +35,7 @@ from bot.words.named.others_called_so import without_others_called_so
 from bot.words.named.quotations import without_quotations
 from bot.words.named.relatives import of_whom, without_me
 from bot.words.named.settle import settle
+from bot.words.named.the_horse import who_is_the_horse
 from bot.words.named.their_horse import (
     both_called_so,
     by_owner_or_kind,
@@ -99,7 +100,7 @@ PUT_RIGHT = (
     listed_again, paused_where_another_begins,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
-AS_WRITTEN = (without_quotations, with_years, borne, et_or_est, he_or_the_sky)
+AS_WRITTEN = (who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
@@ -304,7 +305,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
-        work = clause.has("worked", "had", "took", "turned out", "was", "took part", "mounted")
+        work = clause.has("worked", "work", "had", "took", "turned out", "was", "took part", "mounted")
         if not (work and read_work(clause, telling)) and not read_place(clause, telling):
             same(clause, telling)
     elif clause.has("worked"):

@@ -2664,7 +2664,10 @@ PHRASES = {
         called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick,
         off work,
         has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
-        is not coming to work, will not be at work, not answering |his|her phone
+        is not coming to work, will not be at work, not answering |his|her phone, forgot (his / her) (gloves / hat /
+        coat / jacket / phone / keys / lunch / boots / wellies / scarf / homework), (is / ) not coming (to / into / in
+        to) work, can not (come / make it) to work, will not be in to work, (missed / misses) (his / her / the) (bus /
+        train / lift), has (homework / an exam / exams / school), at the (doctors / dentist), at the doctor's
     """,
     "tells": """
         says, said, (/ has) told |me|us, tells |me|us, thinks, reckons, mentioned, mentions, reported, reports, swears,

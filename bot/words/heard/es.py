@@ -3092,7 +3092,10 @@ PHRASES = {
         (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
         (/ me / nos) (ha avisado / avisó) (/ de que / que),
         (/ me / nos) (ha mandado / mandó) un (mensaje / audio), de baja, con resaca, llega tarde al trabajo,
-        no puede venir a trabajar, no viene a trabajar, tiene covid, tiene resaca
+        (no puede venir / no viene / no vendrá / no vino / no ha venido) a (trabajar / currar / clase), tiene covid,
+        tiene resaca, (viene / vendrá / venía / venir) a herrar, a herrar, (se olvidó / se ha olvidado / olvidó) (/
+        de) (los guantes / el gorro / el abrigo / la chaqueta / el móvil / el celular / las llaves), perdió el (bus /
+        autobús / tren)
     """,
     "tells": """
         (/ me / nos) (contó / cuenta / ha contado / comentó),

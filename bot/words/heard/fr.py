@@ -2979,7 +2979,9 @@ PHRASES = {
         (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
         a appelé, (a / m'a / nous a) envoyé un (message / mail / sms / texto),
         a appelé pour dire, en arrêt (/ maladie / de travail), en congé maladie, s'est fait porter pâle, a le covid,
-        a la gueule de bois
+        a la gueule de bois, vient (d'appeler / de m'appeler / de nous appeler / de téléphoner / de prévenir),
+        (viendra / vient / viendra pas / vient pas) (travailler / bosser), a oublié (ses gants / son bonnet / sa veste
+        / son blouson / son manteau / son téléphone / ses clés / ses bottes), a (raté / loupé) (son / le) (bus / train)
     """,
     "tells": """
         (dit / pense / trouve / croit / raconte / signale / annonce / jure / prévient) qu|e|',

@@ -1,6 +1,6 @@
 """A language's tables made quick to look up: phrases by their first word, and its everyday words."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from importlib import import_module, resources
@@ -36,12 +36,15 @@ UNBENT = frozenset((
 ))  # fmt: skip
 
 
+LONGER = 5  # letters of a word that a slip is set right to
+
+
 @dataclass(frozen=True)
 class Lexicon:
     """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows.
 
     trade: longer words of the tables by first letter and length, parted by spaces, which a slip of the finger is set
-    right to.
+    right to. written: those of every row, which it is set right to where that makes a phrase.
     accented: words that are participles only with their last accent (enlevé, not enlève).
     past: phrases of which only an accent tells that they are over (montó a, not monto a), without it.
     short_forms: what thumbs type → the words meant. endings: how words end in speech, and in a dictionary.
@@ -52,6 +55,7 @@ class Lexicon:
     phrases: Phrases
     everyday: WordList
     trade: dict[tuple[str, int], str]
+    written: dict[tuple[str, int], str]
     accented: frozenset[str]
     past: frozenset[str]
     short_forms: dict[str, tuple[str, ...]]
@@ -72,20 +76,25 @@ def lexicon(language: str) -> Lexicon:
     more = [("'s", "is")] if language == "en" else []
     rewritten: Callable[[str], str] = in_one_verb if language == "es" else str
     phrases = Phrases(chain(_told(table, short_forms, own, telling, rewritten), more))
-    trade: dict[tuple[str, int], list[str]] = {}
-    for word in sorted(word for word in telling if len(word) >= 5):
-        trade.setdefault((word[0], len(word)), []).append(word)
     return Lexicon(
         language,
         phrases,
         WordList(own | common(language) | short_forms.keys()),
-        {key: " ".join(spelled_alike) for key, spelled_alike in trade.items()},
+        _by_first_letter(telling),
+        _by_first_letter(own),
         _accented(table),
         _past(table),
         short_forms,
         ENDINGS[language],
         SOUNDS[language],
     )
+
+
+def _by_first_letter(of_tables: Iterable[str]) -> dict[tuple[str, int], str]:
+    found: dict[tuple[str, int], list[str]] = {}
+    for word in sorted(word for word in of_tables if len(word) >= LONGER):
+        found.setdefault((word[0], len(word)), []).append(word)
+    return {key: " ".join(alike) for key, alike in found.items()}
 
 
 def _told(

@@ -2,7 +2,7 @@
 
 import weakref
 from collections import defaultdict
-from collections.abc import Callable, Container, Sequence
+from collections.abc import Callable, Container, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from typing import Any
@@ -59,12 +59,14 @@ class Roster:
     def near(self, word: str) -> tuple[tuple[str, ...], int]:
         """The horses whose name is nearest to a misspelt word, within the budget of its length, and the distance.
 
-        None allowed up to three letters, one up to five, two above. ((), 0) where there is none.
+        None allowed up to three letters, but one written twice; one up to five, two above. ((), 0) where there is none.
         """
         if word not in self.slips:
             if len(self.slips) > REMEMBERED:
                 self.slips.clear()
-            self.slips[word] = _nearest(word, self.lengths.get(len(word), []), self.spelled)
+            written = {self.spelled[name] for name in _with_its_letters(word) if name in self.spelled}
+            nearest = _nearest(word, self.lengths.get(len(word), []), self.spelled)
+            self.slips[word] = (tuple(written), 1) if len(written) == 1 else nearest
         return self.slips[word]
 
     def nicknamed(self, word: str) -> tuple[str, ...]:
@@ -87,11 +89,11 @@ class Roster:
             self.fitted[piece] = fitting
         return fitting
 
-    def like(self, word: str) -> tuple[str, ...]:
-        """The horses whose short name is one slip from this word: never acted on, but somebody may mean one."""
-        if not SHORT <= len(word) <= SHORT + 1:
+    def a_letter_from(self, word: str) -> tuple[str, ...]:
+        """The horses whose name is one slip from this word: never acted on, but somebody may mean one."""
+        if len(word) < SHORT:
             return ()
-        near = (h for name, h in self.spelled.items() if len(name) == SHORT and distance(word, name, 1) == 1)
+        near = (h for name, h in self.spelled.items() if len(name) >= SHORT and distance(word, name, 1) == 1)
         return tuple(dict.fromkeys(near))
 
     def begins(self, word: str) -> tuple[str, ...]:
@@ -121,6 +123,17 @@ def sounded(word: str) -> str:
     word = word.replace("qu", "k")
     word = "k" + word[1:] if word[:2] in ("ca", "co", "cu") else word
     return word[:-2] + "y" if word.endswith(("ie", "ey")) else word
+
+
+def _with_its_letters(word: str) -> Iterator[str]:
+    """What was meant where one letter is written twice, or two are swapped: "beaa" is Bea, and "lnua" no Lana."""
+    if len(word) <= SHORT:
+        return
+    for k in range(len(word) - 1):
+        if word[k] == word[k + 1]:
+            yield word[:k] + word[k + 1 :]
+        else:
+            yield word[:k] + word[k + 1] + word[k] + word[k + 2 :]
 
 
 def _nearest(word: str, candidates: list[tuple[str, str]], spelled: dict[str, str]) -> tuple[tuple[str, ...], int]:

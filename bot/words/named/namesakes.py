@@ -2,11 +2,12 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import dropwhile
+from itertools import dropwhile, takewhile
 
 from bot.words.lookup.items import NOTHING, Item, meanings_of, named_near, predicate, some_mean
 from bot.words.named.behind_name import behind_brackets
 from bot.words.thoughts.no_report import WITH
+from bot.words.thoughts.sentences import ENDS
 
 ASIDE = 6  # words of "(the new farrier here)"
 LED_BY = ("article", "my", "any adjective", "polite", "and", "but", "time")  # "our new farrier Bill"
@@ -16,6 +17,7 @@ HANDS = ("brought", "brought in", "turned out", "worked", "clipped", "felt", "to
 DRESSES = ("put on", "took off", "took")
 GOES_ON = ("is", "was", "too", "stays", "done", "bare", "put on", "took off", *HANDS)
 LEAD_TO = ("toward", "of", "on", "worked")
+YOU = ("you", "u", "your", "tu", "t'", "te", "ta", "toi", "vos", "usted")
 CLITICS = ("lo", "la", "le", "los", "las", "les", "se", "l'", "lui", "leur", "y")
 OF_PEOPLE = frozenset(
     ("title", "calling", "kin", "animal", "shop", "people do", "tells", "said", "felt")
@@ -29,6 +31,7 @@ def without_namesakes(items: Sequence[Item], language: str) -> list[Item]:
     """The items with such a name as the person it is; whether the same name behind it is the horse, is asked."""
     people = {at for at in named_near(items, TELLING, before=NEAR + NEAR, behind=NEAR + NEAR) if _somebody(items, at)}
     people |= {at for at in named_near(items, DONE_BY_THEM, behind=NEAR + NEAR) if _handles(items, at, language)}
+    people |= {at for at, item in enumerate(items) if item.horses and item.person and _addressed(items, at)}
     found = list(items)
     met: set[str] = set()
     for at in [at for at, item in enumerate(items) if item.horses] if people else ():
@@ -47,6 +50,7 @@ def _somebody(items: Sequence[Item], at: int) -> bool:
     if meanings_of(behind).isdisjoint(OF_PEOPLE):
         return False
     told = _told_to_be(behind) or _from_a_shop(behind) or _does_what_people_do(behind)
+    told = told or _does_later(items, at, behind)
     return told or _tells_of_another(items, at, behind)
 
 
@@ -93,6 +97,20 @@ def _determined(rest: Sequence[Item]) -> bool:
 def _owns(behind: Sequence[Item]) -> bool:
     """As in "(Bill, my sister) 's pony": what is told of is hers."""
     return len(behind) > 1 and behind[0].text == "'s" and not (predicate(behind[1]) or behind[1].has("done"))
+
+
+def _addressed(items: Sequence[Item], at: int) -> bool:
+    """As in "Jasper you forgot your coat", "marius t'as oublié ta veste": of somebody called as a horse is."""
+    return any(i.text in YOU for i in items[at + 1 : at + 2])
+
+
+def _does_later(items: Sequence[Item], at: int, behind: Sequence[Item]) -> bool:
+    """As in "Mateo tiene fiebre y no viene a currar": of somebody called so, or of "el herrero", what people do."""
+    trade = at > 0 and items[at - 1].has("article") and items[at].known and items[at].raw.islower()
+    if not (items[at].person or trade):
+        return False
+    told = list(takewhile(lambda i: i.text not in ENDS and not i.horses, behind))
+    return any(i.has("people do") and " " in i.text for i in told)
 
 
 def _from_a_shop(behind: Sequence[Item]) -> bool:

@@ -49,7 +49,7 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
         return False
     if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
         return True
-    if _likened(items, at) or _of_somebodys(items, at):
+    if _likened(items, at) or _of_somebodys(items, at) or _coat_of_theirs(items, at):
         return True
     if some_mean(items[max(0, at - 3) : at], "said"):
         return False  # "dice mi hermana Lola está sudada"
@@ -93,6 +93,15 @@ def _of_somebodys(items: Sequence[Item], at: int) -> bool:
         return False
     before = list(takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, whose - STORY_REACH) : whose])))
     return some_mean(before, *OF_OTHERS) and not any(i.horses for i in before)
+
+
+def _coat_of_theirs(items: Sequence[Item], at: int) -> bool:
+    """As in "my cousin's strawberry roan": a horse told by its coat, and no Roan."""
+    if not items[at].has("a horse", "colour") or items[at].raw[:1].isupper():
+        return False
+    before = list(takewhile(lambda i: not (i.means or i.mark) or i.has(*LIKE), reversed(items[max(0, at - 3) : at])))
+    owner = items[at - len(before) - 2 : at - len(before)]
+    return [i.text for i in owner[1:]] == ["'s"] and owner[0].has("kin")
 
 
 def _kin_or_beast(items: Sequence[Item], at: int) -> bool:

@@ -14,6 +14,8 @@ from bot.words.told.telling import Telling
 CLIP = ("clip", "tont", "tond", "esquil")  # in the name of a style
 MOUNTED = frozenset(("mounted",))
 WISHES = frozenset(("rug again", "do not rug", "keep", "please"))
+OVER = ("done", "stopped", "over")
+NOT_OVER = ("not", "plan", "if", "when", "ahead", "habit", "some day", "yesterday", "long ago", "weekday")
 REACH = 4  # words between "not" and what is wished no more, between "in" and the lesson
 
 
@@ -175,6 +177,16 @@ def _went_out(items: Sequence[Item]) -> bool:
     return some_mean(items[out:], "work") and not some_mean(items, "after", "place field")
 
 
+def _work_over(items: Sequence[Item]) -> bool:
+    """As in "lesson on Pip just finished", "le cours de Lune est fini": whose work, that it is over, and no more."""
+    over = (some_mean(items, *OVER) or items[-1].has("had")) and some_mean(items, "work")
+    if not over or some_mean(items, *NOT_OVER) or not any(i.horses for i in items):
+        return False
+    if any(i.clock or i.number is not None or (i.has("after") and not i.has("of")) for i in items):
+        return False  # "after Pip's lesson is done", "Pip's lesson is over at 5"
+    return all(_work_word(i) or i.has(*OVER, "on", "has", "for another") for i in items)
+
+
 def _of_her(clause: Clause) -> bool:
     """A pronoun says whose work it was: "then she had a lesson", "rode them both"."""
     return clause.has("she", "her") or of_both(clause)
@@ -192,6 +204,8 @@ def read_work(clause: Clause, telling: Telling) -> bool:
     had = any(i.has("had") and _of_work(items[k + 1 :]) for k, i in enumerate(items))
     had = had or _was_in_it(items) or any(_mounted(items, k) for k in places(items, MOUNTED))
     outing = _taken_out(items) or _went_out(items)
+    if _work_over(items):
+        return _worked([i for i in items if i.horses], telling)
     if not (had or outing or clause.has("worked")) or clause.has("not"):
         return False
     if _brought_up(items):
@@ -215,7 +229,10 @@ def read_work(clause: Clause, telling: Telling) -> bool:
         goes_on = telling.begun and clause.joined == "," and first.has("worked", "had")
         if not (goes_on and all(map(_work_word, items))):
             return False  # "Maple sweaty, just been ridden", "… just finished a gallop"
-    found = [items[k] for k in horses] or telling.meant_by(clause)
+    return _worked([items[k] for k in horses] or telling.meant_by(clause), telling)
+
+
+def _worked(found: Sequence[Item], telling: Telling) -> bool:
     telling.each(found, Worked)
     telling.who, telling.begun, telling.last = tuple(found), True, "horse"
     return bool(found)

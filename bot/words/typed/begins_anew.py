@@ -15,7 +15,8 @@ def without_what_begins_anew(
     behind = at + said
     if "idiom" in means and _her_piece(texts, at, behind, lexicon):
         return lexicon.phrases.longest((texts[at],), 0)
-    if _how_much(means, texts, behind, lexicon) or _how_begins(means, texts, behind - 1, lexicon):
+    named = behind < len(texts) and name_at(texts, behind, roster.horses)[1] > 1  # "cómo está | Mala Uva"
+    if not named and (_how_much(means, texts, behind, lexicon) or _how_begins(means, texts, behind - 1, lexicon)):
         means, said = lexicon.phrases.longest(texts[at : behind - 1], 0)
     last = at + said - 1
     begins = said > 1 and texts[last] in roster.begun

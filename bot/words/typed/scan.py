@@ -12,7 +12,7 @@ from bot.words.lookup.tokens import Token, tokenise
 from bot.words.typed.alone import SHORTENED, by_itself, going_on_name
 from bot.words.typed.begins_anew import without_what_begins_anew
 from bot.words.typed.homophones import as_meant
-from bot.words.typed.misspelt import trade_word
+from bot.words.typed.misspelt import in_phrases, trade_word
 from bot.words.typed.opening_word import perhaps_names
 from bot.words.typed.slipped import slip_of_name, told_behind
 from bot.words.typed.spelling import spelled
@@ -46,7 +46,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
-    tokens = as_meant(spelled(tokens, lexicon, roster), lexicon, roster)
+    tokens = in_phrases(as_meant(spelled(tokens, lexicon, roster), lexicon, roster), lexicon, roster)
     texts = tuple([token.text for token in tokens])
     loud = [token for token in tokens if token.raw.isupper()]
     shouted = sum(len(token.raw) > 1 for token in loud) * 2 > len(tokens)
@@ -191,7 +191,7 @@ def _perhaps(token: Token, means: frozenset[str], roster: Roster) -> Item:
     """A colour, weather or praise, one slip from a name: asked about where only a horse can stand ("orange sweats")."""
     item = Item(token.text, token.raw, means, capital=token.capital)
     horses, apart = roster.near(token.text)
-    horses = horses if apart == 1 else roster.like(token.text)
+    horses = (horses if apart == 1 else ()) or roster.a_letter_from(token.text)
     return replace(item, horses=horses, sure=False, exact=False) if horses else item
 
 
@@ -275,7 +275,7 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
-        horses = horses if apart == 1 else roster.like(word)
+        horses = roster.a_letter_from(word) or (horses if apart == 1 else ())
         if horses and len(word) >= 4:  # "filo" may be Filou or Filoche
             horses = tuple(dict.fromkeys((*horses, *roster.begins(word))))
         return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item

@@ -13,6 +13,7 @@ from bot.words.lookup.names import Roster
 from bot.words.lookup.spoken_french import VOWELS, as_written
 from bot.words.lookup.spoken_spanish import PERIPHRASES, as_done
 from bot.words.lookup.tokens import Token
+from bot.words.typed.misspelt import trade_word
 
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
@@ -172,8 +173,16 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
     alike = _sounding_alike(word, lexicon) if sounded else ()
     whole = [form for other in whole for form in lexicon.short_forms.get(other, (other,))]  # "kitao", kitado: quitado
+    alike = (form for other in alike for form in lexicon.short_forms.get(other, (other,)))  # "trenble": tranble
     both = (form for other in whole for form in _sounding_alike(other, lexicon)) if sounded else ()  # "eskilao"
-    meant = next((other for other in chain(whole, alike, (turned,), both) if other and other in lexicon.everyday), word)
+    meant = next(
+        (
+            other
+            for other in chain(whole, alike, _once(word, lexicon), (turned,), both)
+            if other and other in lexicon.everyday
+        ),
+        word,
+    )
     if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig
     if meant != word and meant in roster.named and everyday(word):
@@ -181,10 +190,23 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
 
 
+def _once(word: str, lexicon: Lexicon) -> Iterable[str]:
+    """The word with a letter once that stands twice in it: "plaace" is place, no palace; "seeating" may be sweating."""
+    near = trade_word(word, lexicon.language, 1)
+    if near and says_how(lexicon.phrases.longest((near,), 0)[0]):
+        return ()
+    twice = (k for k in range(1, len(word)) if word[k] == word[k - 1]) if len(word) >= LEAST else ()
+    return (word[:k] + word[k + 1 :] for k in twice)
+
+
 @lru_cache(maxsize=20_000)
 def _letters_turned(word: str, language: str) -> str:
-    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; "" where two may be."""
-    turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(len(word) - 1))
+    """The word that two neighbouring letters were turned in, "teh" for the, "bein" for bien; "" where two may be.
+
+    The first of a longer word is hardly ever one of them: "saado" is sacado, not asado.
+    """
+    first = 0 if len(word) < LEAST else 1
+    turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(first, len(word) - 1))
     found = {other for other in turns if other in lexicon_of(language).everyday and word not in first_names()}
     return found.pop() if len(found) == 1 else ""
 
