@@ -35,12 +35,7 @@ from bot.words.named.others_called_so import without_others_called_so
 from bot.words.named.quotations import without_quotations
 from bot.words.named.relatives import of_whom, without_me
 from bot.words.named.settle import settle
-from bot.words.named.the_horse import who_is_the_horse
-from bot.words.named.their_horse import (
-    both_called_so,
-    by_owner_or_kind,
-    with_their_horses,
-)
+from bot.words.named.their_horse import both_called_so, by_owner_or_kind, who_is_the_horse, with_their_horses
 from bot.words.named.wished_around import wished_around
 from bot.words.thoughts.around import seen_where
 from bot.words.thoughts.asides import BESIDE, without_asides, without_greeting, without_neighbours, without_opening

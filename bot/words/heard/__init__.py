@@ -176,6 +176,7 @@ MEANINGS = {
     "tells": "a horse's name right before it, and another right behind it, is the name of whoever says or looks",
     "told by": "the same right behind it: 'según Lola, Moro …'",
     "to whom": "before whoever is told or asked: a horse's name there, and another behind it, is a person's",
+    "stays in": "before a town, which bears no name of ours: 'mon cousin est en vacances à Oslo'",
     "shop": "where people are from: a horse's name with 'from' and this behind it is theirs",
     "my": "the speaker's",
     "some": "a, another: no particular one",

@@ -2679,6 +2679,10 @@ PHRASES = {
         tell, tells, told, telling, texted, warned, warn, showed, show, remind, reminded, messaged, informed, inform,
         ask, asked
     """,
+    "stays in": """
+        (on holiday / on vacation / away / working) in, (on holiday / on vacation / flew / flying / off on holiday)
+        to, lives in, living in
+    """,
     "shop": """
         store, shop, office, post office, bank, garage, dealership, co op, coop, supplier, merchants, agency,
         insurance,

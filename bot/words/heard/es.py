@@ -3108,6 +3108,10 @@ PHRASES = {
     "to whom": """
         dile, decidle, díganle, dije, dicho, avisa, avisé, avisado, pregúntale, pregunté, cuéntale, recuérdale
     """,
+    "stays in": """
+        (/ está / están / estaba) de vacaciones (en / a / por), (vive / vivo / vivimos) en, de viaje (en / a / por),
+        de escapada (en / a)
+    """,
     "shop": """
         tienda, tienda de piensos, almacén, oficina, gestoría, banco, taller, cooperativa, pienso, reparto,
         supermercado, ferretería, bar, farmacia, panadería, gasolinera, gimnasio, administración, colegio

@@ -2992,6 +2992,10 @@ PHRASES = {
     "to whom": """
         dis, dites, dit, préviens, prévenez, prévenu, prévenir, demande, demandé, signale, signalé, rappelle
     """,
+    "stays in": """
+        (/ est / sont / suis / était) en vacances (à / a / en / au), (habite / vit / vis) à, en (voyage / week end) (à
+        / a / en), parti||e en vacances à
+    """,
     "shop": """
         magasin, sellerie du village, coop, coopérative, bureau, banque, garage, boutique, mairie, assurance, poste,
         bar, bistrot, pharmacie, boulangerie, compta, accueil, secrétariat

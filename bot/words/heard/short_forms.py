@@ -68,7 +68,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "rdy": "ready", "gd": "good", "bk": "back", "tkn": "taken",
     },
     "es": {
-        "calse": "clase", "qiere": "quiere", "qieren": "quieren", "qiero": "quiero",
+        "calse": "clase", "corea": "correa", "qiere": "quiere", "qieren": "quieren", "qiero": "quiero",
         "elao": "helado", "elaos": "helados", "elá": "helada", "fartan": "faltan",
         "farta": "falta",
         "an": "han", "ekiboque": "equivoqué", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que",

@@ -6,8 +6,7 @@ settle             which words that look like names are names
 doubtful           and of which of them nobody is sure: "Otto or Fig"
 weatherlike, told_apart, articled, name_lists, behind_name, food, fuel   what speaks for a name, and against
 others_called_so, called   family, beasts, things and horses of other places that only bear a name of the barn
-their_horse        a horse told by its owner
-the_horse          a name with "the horse" beside it
+their_horse        a horse told by its owner, or beside "the horse"
 quotations         songs, captions, homework between quotation marks
 namesakes          people who are called as a horse is
 clipped_so, wished_around   how it was clipped, told behind its name; a wish told around it

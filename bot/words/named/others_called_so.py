@@ -21,7 +21,7 @@ STORY_REACH = 12  # words
 NOBODYS = frozenset(("no name",))
 # one of these, or right beside the name one of those
 TELLING = frozenset(("kin", "animal", "called", "long ago", "story", "elsewhere"))
-BESIDE = frozenset(("another", "some", "they have", "compares", "a horse", "her", *GOODS))
+BESIDE = frozenset(("another", "some", "they have", "compares", "a horse", "her", "stays in", *GOODS))
 OF_OTHERS = ("kin", "shop", "visitor", "at somebody's")
 THEIRS = ("her", "his", "their", "su", "leur", "sa", "son")
 NEAR = 15  # words from who has it to what it is called
@@ -47,6 +47,8 @@ def _bears_it(items: Sequence[Item], at: int) -> bool:
         return True
     if not at:
         return False
+    if items[at - 1].has("stays in"):
+        return True  # "mon cousin est en vacances à Oslo"
     if any(bears_it(items, at) for bears_it in (called_so, another, an_animal, one_of_the_animals, a_relative)):
         return True
     if _likened(items, at) or _of_somebodys(items, at) or _coat_of_theirs(items, at):

@@ -1,4 +1,4 @@
-"""Horses told by whose they are, or of what kind: "Walt's pony", "my two", "ponies in". One of several is asked."""
+"""Horses told by whose they are, or of what kind: "Walt's pony", "my two", "Lu the mare". One of several is asked."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -10,6 +10,7 @@ from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.clauses import soft
 
 BOTH = 2
+ONE = frozenset(("a horse",))
 THEIRS = frozenset(("my horse", "my horses", "ponies", "pony", "donkey"))
 ALONE = ("mio", "mia", "mien", "mienne")  # a possessive and no noun
 KINDS = (*THEIRS, "a horse", "all horses", "the rest", "everyone", "visitor")
@@ -144,3 +145,21 @@ def _said(items: Sequence[Item], at: int) -> int:
 
 def _a_horse(item: Item) -> bool:
     return item.has("a horse") or bool(item.horses)
+
+
+def who_is_the_horse(items: Sequence[Item]) -> Sequence[Item]:
+    """The items without "the horse" beside a name, which then is that horse and no word, nor anybody else."""
+    found = list(items)
+    for at in reversed(places(items, ONE)):
+        name = _named_beside(items, at)
+        if name is not None:
+            found[name] = replace(items[name], means=frozenset(), person=False, known=False)
+            del found[at if items[at - 1].has("of") else at - 1 : at + 1]  # "the horse", of "de la yegua" the "yegua"
+    return found
+
+
+def _named_beside(items: Sequence[Item], at: int) -> int | None:
+    """Where the name stands, right before "the horse" or behind it."""
+    if not at or not items[at - 1].has("article") or items[at].horses:
+        return None
+    return next((k for k in (at - 2, at + 1) if 0 <= k < len(items) and items[k].horse), None)

@@ -12,6 +12,7 @@ from bot.words.lookup.tokens import Token
 
 LEAST, LONG = 4, 10  # letters of a word that may have a slip in it, and of one that may have two
 KEYS = {"en": ("qwertyuiop", "asdfghjkl", "zxcvbnm"), "fr": ("azertyuiop", "qsdfghjklm", "wxcvbn")}
+DONE = frozenset(("wears", "put on", "took off", "rug", "swapped", "brought", "worked", "clipped"))
 BEFORE, BEHIND = 4, 5  # words of a phrase
 
 
@@ -93,10 +94,10 @@ def _in_a_phrase(texts: Sequence[str], at: int, bent: str, lexicon: Lexicon) -> 
     return any(k + lexicon.phrases.longest(mended, k)[1] > max(at, k + 1) for k in range(at + 1))
 
 
-def _says(word: str, lexicon: Lexicon) -> tuple[bool, bool]:
-    """Least of two as near is the one that says how a horse is (sweaty, no shetty), or anything by itself."""
+def _says(word: str, lexicon: Lexicon) -> tuple[bool, bool, bool]:
+    """Least of two as near says how a horse is (sweaty, no shetty), what was done, or anything at all."""
     means, said = lexicon.phrases.longest((word,), 0)
-    return not says_how(means), not said
+    return not says_how(means), means.isdisjoint(DONE), not said
 
 
 def _inflected(word: str, other: str) -> bool:

@@ -275,7 +275,8 @@ def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Rost
     if ordinary or len(word) < 4:
         # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
         spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
-        horses = roster.a_letter_from(word) or (horses if apart == 1 else ())
+        beside = () if plural and len(word) > LONG_PART else roster.a_letter_from(word)
+        horses = beside if len(beside) > 1 or apart != 1 else horses
         if horses and len(word) >= 4:  # "filo" may be Filou or Filoche
             horses = tuple(dict.fromkeys((*horses, *roster.begins(word))))
         return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item

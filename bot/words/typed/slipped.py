@@ -33,9 +33,12 @@ def slip_of_name(
     behind = lexicon.phrases.longest(texts, at + 1)[0]
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
-    owner = roster.owner(token.text)
+    exactly = roster.owner(token.text)
+    owner = exactly or (None if taken else _nearly(token.text, lexicon, roster))
     if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
         return None  # "nettles are out": of many
+    if exactly is None and not _clothing(texts, at + 1, lexicon):
+        return None
     apart = token.text[:-1] in lexicon.everyday and not _of_one(texts, at + 1, lexicon)  # "thistles everywhere"
     thing = taken or everyday(token.text) or apart or behind == {"link"}
     thing = thing and not _of_animals(texts, at + 1, lexicon)  # "storms cold behind the elbow"
@@ -43,6 +46,12 @@ def slip_of_name(
     if thing and not (_clothing(texts, at + 1, lexicon) or _nicknamed(texts, at + 1, roster)):
         return None
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
+
+
+def _nearly(word: str, lexicon: Lexicon, roster: Roster) -> str | None:
+    """As in "dolllys sheet", "mstys medium": the one whose name has a slip in it and lost its apostrophe."""
+    horses, apart = ((), 0) if everyday(word) or everyday(word[:-1]) else roster.near(word[:-1])
+    return horses[0] if apart == 1 and len(horses) == 1 else None
 
 
 def _long_nickname(texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> tuple[tuple[str, ...], int] | None:

@@ -183,6 +183,8 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
         ),
         word,
     )
+    if meant != word and not lexicon.phrases.longest((meant,), 0)[1] and trade_word(word, lexicon.language, 1):
+        return word  # "lvage" is no levage
     if meant == turned != "" and turned in roster.named:
         return word  # "fgi" is asked about, of a horse called Fig
     if meant != word and meant in roster.named and everyday(word):
