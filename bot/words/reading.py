@@ -23,6 +23,7 @@ from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.run_on import paused_where_another_begins
 from bot.words.mending.said_otherwise import said_otherwise
 from bot.words.mending.si_for_yes import yes_or_if
+from bot.words.mending.warm_but_dry import hot_if_only_dry
 from bot.words.named.borne import borne
 from bot.words.named.clipped_so import clipped_so
 from bot.words.named.doubtful import without_doubtful
@@ -92,7 +93,7 @@ from bot.words.typed.scan import scan, tokens_of
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
     told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading,
-    listed_again, paused_where_another_begins,
+    listed_again, hot_if_only_dry, paused_where_another_begins,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
 AS_WRITTEN = (who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)

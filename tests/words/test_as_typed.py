@@ -99,3 +99,24 @@ def test_a_frequent_word_is_no_slip_of_the_trades(name: str, text: str) -> None:
 def test_numbers_for_sounds_and_dropped_vowels(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
     """As thumbs text; a number of things stays a number."""
     assert told(said(text, name)) == expected
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Tucker has nothng on", [("Tucker", ())]),
+        ("oak", "Otto is not shiverng any mroe", [("Otto", "comfortable")]),
+        ("oak", "tuckerrs sheet is soaked", [("tucker-sheet", "soaked")]),
+        ("oak", "put Tucker in thw feild", [("Tucker", "field")]),
+        ("oak", "taken tuckers sheet of, he was boiling", [("Tucker", ()), ("Tucker", "hot")]),
+        ("oak", "Tucker is warm, but not sweating", [("Tucker", "hot")]),
+        ("oak", "Tucker is nice and warm, not sweating", [("Tucker", "comfortable")]),
+        ("encina", "metida Canela enel box", [("Canela", "stall")]),
+        ("encina", "la manta de Lucero está en la lavadira", [("lucero-manta", "washing")]),
+        ("chenaie", "Étoile ne trenble plus", [("Étoile", "comfortable")]),
+        ("chenaie", "jai rentrré Caramel au bos", [("Caramel", "stall")]),
+    ],
+)
+def test_a_slip_of_a_thumb_is_read_as_it_was_meant(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """A letter left out, written twice, swapped, or its neighbour on the keys; a space that was not hit."""
+    assert told(said(text, name)) == expected

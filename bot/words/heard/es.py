@@ -2890,6 +2890,7 @@ PHRASES = {
         con qué, con cuál
     """,
     "idiom": """
+        (más / mejor) (abrigad|o|a / tapad|o|a / vestid|o|a) que,
         está que (trina / muerde),
         (más fresc|o|a que / fresc|o|a como) una lechuga, se qued|ó|aron helad|o|a|os|as (cuando / al),
         (he / hemos) (sudado / transpirado / tiritado / temblado / tosido / pasado frío / pasado calor),

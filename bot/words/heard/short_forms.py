@@ -5,6 +5,7 @@ A word that is part of a horse's, a person's or a garment's name stays as it is 
 
 SHORT_FORMS: dict[str, dict[str, str]] = {
     "en": {
+        "thw": "the", "wahs": "wash", "tje": "the", "tge": "the", "rhe": "the", "thr": "the",
         "goin": "going", "doin": "doing", "comin": "coming", "gettin": "getting", "lookin": "looking",
         "puttin": "putting", "takin": "taking", "wearin": "wearing",
         "u": "you", "ur": "your", "r": "are", "n": "and", "thru": "through", "w": "with", "wi": "with",
@@ -68,7 +69,8 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "rdy": "ready", "gd": "good", "bk": "back", "tkn": "taken",
     },
     "es": {
-        "calse": "clase", "corea": "correa", "qiere": "quiere", "qieren": "quieren", "qiero": "quiero",
+        "calse": "clase", "enel": "en el", "ael": "a el", "dela": "de la", "corea": "correa", "qiere": "quiere",
+        "qieren": "quieren", "qiero": "quiero",
         "elao": "helado", "elaos": "helados", "elá": "helada", "fartan": "faltan",
         "farta": "falta",
         "an": "han", "ekiboque": "equivoqué", "asta": "hasta", "pro": "por", "q": "que", "k": "que", "ke": "que",
@@ -114,7 +116,7 @@ SHORT_FORMS: dict[str, dict[str, str]] = {
         "prq": "pourquoi", "qd": "quand", "bcp": "beaucoup", "ki": "qui", "ke": "que", "k": "que", "q": "que",
         "quest": "qu'est", "mtn": "maintenant", "auj": "aujourd'hui", "ajd": "aujourd'hui", "pcq": "parce que",
         "kel": "quel", "kelle": "quelle", "koi": "quoi", "d": "de", "ss": "sous", "av": "avec", "avc": "avec",
-        "ap": "après", "apre": "après", "apes": "après",
+        "bos": "box", "ap": "après", "apre": "après", "apes": "après",
         "tlm": "tout le monde", "slmt": "seulement", "qqn": "quelqu'un", "qqun": "quelqu'un", "nn": "non",
         "nan": "non", "ouais": "oui", "vs": "vous", "ns": "nous", "cc": "coucou", "tkt": "t'inquiète",
         "pdt": "pendant", "dl": "de la", "pa": "pas", "pu": "plus", "ete": "été",

@@ -24,7 +24,8 @@ ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
 class Roster:
     """A barn's names by their first word, longest first, and what a slip of the finger may have meant.
 
-    slips: how a word read before was resolved. fitted: the garments that a description read before is true of.
+    slips, nicknames: how a word read before was resolved. written: how one is written out in a language.
+    fitted: the garments that a description read before is true of.
     by_itself: by language, what a word as spelled and as written is by itself; None where what stands beside it tells.
     """
 
@@ -53,6 +54,8 @@ class Roster:
     owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
     keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
+    nicknames: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    written: dict[tuple[str, str], tuple[str, ...]] = field(default_factory=dict)
     fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
     by_itself: defaultdict[str, dict[Words, Alone | None]] = field(default_factory=lambda: defaultdict(dict))
 
@@ -64,10 +67,25 @@ class Roster:
         if word not in self.slips:
             if len(self.slips) > REMEMBERED:
                 self.slips.clear()
-            written = {self.spelled[name] for name in _with_its_letters(word) if name in self.spelled}
+            written = self.of_these_letters(word)
             nearest = _nearest(word, self.lengths.get(len(word), []), self.spelled)
-            self.slips[word] = (tuple(written), 1) if len(written) == 1 else nearest
+            self.slips[word] = (written, 1) if len(written) == 1 else nearest
         return self.slips[word]
+
+    def of_these_letters(self, word: str) -> tuple[str, ...]:
+        """The horses whose name this is with one letter twice, or two swapped: it is hardly another word."""
+        written = (self.spelled[name] for name in _with_its_letters(word) if name in self.spelled)
+        return tuple(dict.fromkeys(written))
+
+    def nearly_nicknamed(self, word: str) -> tuple[str, ...]:
+        """The garments whose nickname of one word this is with a slip in it; none where it may be two."""
+        if word not in self.nicknames:
+            if len(self.nicknames) > REMEMBERED:
+                self.nicknames.clear()
+            names = [name for name in (*self.pieces, *self.alone) if len(name) > SHORT + 1 and self.nicknamed(name)]
+            near = {self.nicknamed(name) for name in names if distance(word, name, 1) == 1}
+            self.nicknames[word] = near.pop() if len(near) == 1 else ()
+        return self.nicknames[word]
 
     def nicknamed(self, word: str) -> tuple[str, ...]:
         """The garments whose nickname is this one word, with its article or without."""
@@ -152,7 +170,7 @@ def _nearest(word: str, candidates: list[tuple[str, str]], spelled: dict[str, st
             found = [horse] if apart < best else [*found, horse]
             names = [name] if apart < best else [*names, name]
             best = apart
-    twins = [spelled[other] for name in names for other in _twins(name, spelled)]
+    twins = [spelled[other] for name in names for other in _twins(name, spelled) if distance(word, other, best) <= best]
     return (tuple(dict.fromkeys([*found, *twins])), best) if found else ((), 0)
 
 

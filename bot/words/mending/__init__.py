@@ -4,6 +4,7 @@ another            whether another thought begins: also, meanwhile, run_on, betw
 cleft              which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
 none_but           all denied but one: "nobody is sweating except Maple"
+warm_but_dry       "warm, but not sweating": hot
 own_plans          what the speaker is about to do, in a verb that lacks its accent
 si_for_yes         Spanish "sí" written as "si"
 """

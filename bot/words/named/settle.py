@@ -206,6 +206,8 @@ def _follows(items: Sequence[Item], at: int) -> bool:
         return True  # "pip rolled in his sheet"
     if after.has("said") and after.text.partition(" ")[0] in HIM:
         return True  # "a canela la he tocado y tiene frío"
+    if after.has("said") and not item.has(*SKY) and _told_of_it(rest[rest.index(after) + 1 :]):
+        return True  # "domino j'ai vérifié il transpire pas"
     if after.has("keep") and some_mean(rest[1:4], "bare"):
         return True  # "Orage doit rester nu"
     if rest[1:2] and rest[1].text == "," and not (rest[0].means or item.has(*SKY)) and strained(rest[2:]):

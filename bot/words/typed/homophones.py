@@ -7,7 +7,7 @@ from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
 
-SLIPS = frozenset(("an", "its", "to", "1", "2", "rest"))
+SLIPS = frozenset(("an", "its", "to", "1", "2", "rest", "of"))
 HIS = frozenset(("his", "her", "the", "its", "my"))
 VOWELS = "aeiou"
 THINGS = frozenset(("rug", "strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
@@ -41,6 +41,8 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.append(token._replace(text="to", kind="word"))  # "swapped Pip 2 his heavy"
         elif token.text == "to" and _same_of_it(tokens, texts, at, roster):
             found.append(token._replace(text="too"))
+        elif token.text == "of" and _taken_off(tokens, texts, at, lexicon):
+            found.append(token._replace(text="off"))
         elif token.text == "rest" and _of_the_others(texts, at, lexicon):
             found.extend((token._replace(text="the"), token))
         else:
@@ -76,6 +78,13 @@ def _same_of_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster
     """As in "Maple done, Pip to"; not "turned out to Pip"."""
     ends = at + 1 == len(tokens) or tokens[at + 1].kind == "mark"
     return ends and at > 0 and texts[at - 1] in roster.spelled
+
+
+def _taken_off(tokens: Sequence[Token], texts: tuple[str, ...], at: int, lexicon: Lexicon) -> bool:
+    """As in "taken her liner of": no thought ends in "of" a rug."""
+    ends = at + 1 == len(tokens) or tokens[at + 1].kind == "mark" or texts[at + 1] == "and"
+    means = lexicon.phrases.longest((texts[at - 1],), 0)[0] if at else frozenset[str]()
+    return ends and any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
 
 
 def _names_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster: Roster) -> bool:

@@ -77,6 +77,7 @@ def in_phrases(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[To
         likely = [o for o in _written_words(token.text, lexicon.language) if o not in roster.named]
         likely = [o for o in likely if _key_beside(token.text, o, lexicon.language)] or likely
         meant = next((o for o in likely if _in_a_phrase(texts, min(at, BEFORE), o, lexicon)), None)
+        meant = meant or _said_of_her(token.text, lexicon)
         if meant is not None:
             found = [*found[:at], token._replace(text=meant), *found[at + 1 :]]
     return found
@@ -87,6 +88,13 @@ def _meant(word: str, lexicon: Lexicon, roster: Roster) -> bool:
     if word in roster.named or word in roster.fond or lexicon.phrases.longest((word,), 0)[1]:
         return True
     return bool(roster.near(word)[0] or roster.begins(word))
+
+
+def _said_of_her(word: str, lexicon: Lexicon) -> str | None:
+    """As in "pickles nakd": what is said of a horse, by which the word before it may be known for a name."""
+    meant = trade_word(word, lexicon.language, 1)
+    means = lexicon.phrases.longest((meant,), 0)[0] if meant else frozenset[str]()
+    return meant if says_how(means) or "bare" in means else None
 
 
 def _in_a_phrase(texts: Sequence[str], at: int, bent: str, lexicon: Lexicon) -> bool:

@@ -5,24 +5,23 @@ from functools import lru_cache
 from typing import Any
 
 from bot.words.lookup.items import Alone, Item
-from bot.words.lookup.lexicon import VERBS, Lexicon, everyday, first_names, of_a_language
+from bot.words.lookup.lexicon import VERBS, Lexicon, everyday
 from bot.words.lookup.lexicon import lexicon as lexicon_of
-from bot.words.lookup.names import Roster, Words, id_at, name_at, sounded
+from bot.words.lookup.names import Roster, Words, distance, id_at, name_at
 from bot.words.lookup.tokens import Token, tokenise
-from bot.words.typed.alone import SHORTENED, by_itself, going_on_name
+from bot.words.typed.alone import by_itself, going_on_name
 from bot.words.typed.begins_anew import without_what_begins_anew
 from bot.words.typed.homophones import as_meant
-from bot.words.typed.misspelt import in_phrases, trade_word
+from bot.words.typed.misspelt import in_phrases
 from bot.words.typed.opening_word import perhaps_names
-from bot.words.typed.slipped import slip_of_name, told_behind
+from bot.words.typed.slipped import slip_of_name
 from bot.words.typed.spelling import spelled
+from bot.words.typed.unknown import LONG_PART, unknown_word
 
 NAMEABLE = frozenset(("colour", "weather", "sky", "bare weather", "any adjective", "mass", "habit"))
 TIMES = frozenset(("habit", "long ago"))
 NOBODY: tuple[list[Any], int] = ([], 0)
 SAID = 2_000  # words kept as they are by themselves, of a barn in a language; phrases kept
-ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
-LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
 def tokens_of(text: str, roster: Roster) -> list[Token]:
@@ -58,7 +57,9 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         if at < end:
             continue
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        beside = at in tied or behind in roster.longer_words  # "lady gery"
+        beside = (
+            at in tied or behind in roster.longer_words or _called_nearly(token.text, behind, roster)
+        )  # "lady gery"
         alone = None if beside else _alone(token, behind, texts, at, lexicon, roster)
         if alone is not None:
             items.append(alone.opening if opens else alone.item)
@@ -67,6 +68,12 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         items.append(_opening(item) if opens else _within(item, lexicon))
         end = at + taken
     return perhaps_names(items, roster)
+
+
+def _called_nearly(word: str, behind: str, roster: Roster) -> bool:
+    """As in "old gery", where a piece is called old grey."""
+    rows = roster.pieces.get(word)
+    return bool(rows) and any(len(phrase) > 1 and distance(behind, phrase[1], 1) == 1 for phrase, _ in rows or ())
 
 
 def _opening(item: Item) -> Item:
@@ -130,7 +137,7 @@ def _longest(tokens: list[Token], texts: Words, at: int, lexicon: Lexicon, roste
     ):  # "Lady gery", also called Lady
         return slipped
     if taken == 0:
-        return _unknown(token, texts, at, lexicon, roster), 1
+        return unknown_word(token, texts, at, lexicon, roster), 1
     if not (horses or people or pieces or token.text in roster.parts):
         return _of_tables(tokens, texts, at, said, means, lexicon, roster), said
     called_so = taken == 1 and not (horses or people or pieces) and (len(token.text) >= LONG_PART or means <= NAMEABLE)
@@ -232,70 +239,3 @@ def _helped(tokens: list[Token], at: int, lexicon: Lexicon) -> bool:
 @lru_cache(maxsize=SAID)
 def _may_help(word: str, language: str) -> bool:
     return any("helper" in row for _, row in lexicon_of(language).phrases.get(word, ()))
-
-
-def _unknown(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> Item:
-    """A word in no table: a name with a slip, a trade word with a slip, an everyday word, or nothing known."""
-    word = token.text
-    if word in roster.parts:
-        known, horses = everyday(word), roster.parts[word]
-        sure = not known and len(horses) == 1  # "Sorrel" for Old Sorrel; "Lady" for Lady Grey is asked about
-        return Item(word, token.raw, horses=horses, sure=sure, known=known, capital=token.capital)
-    if token.kind == "number":
-        return Item(word, token.raw, number=float(word))
-    if word in roster.words:  # of a piece's own name: "la de los patos"
-        return Item(word, token.raw, known=everyday(word), capital=token.capital)
-    several = lexicon.language == "en" and word.endswith("s") and word not in roster.begun  # "the funnels are wet"
-    ordinary = everyday(word) or (several and everyday(word[:-1]))
-    if lexicon.language == "es" and word in roster.fond and not ordinary and word not in roster.spelled:
-        horse = roster.fond[word]
-        return Item(word, token.raw, horses=(horse,), exact=False, known=False, capital=token.capital)
-    begun = () if ordinary or len(word) < 4 else roster.begins(word)
-    if begun:  # "capt" of Captain; asked about where two begin so
-        rivals = roster.begins(word[:-1]) if len(word) == LONG_PART else ()  # "dako", of a Dakota and a Dakar
-        begun = tuple(dict.fromkeys((*begun, *rivals)))
-        sure = len(begun) == 1
-        return Item(word, token.raw, horses=begun, sure=sure, exact=False, known=False, capital=token.capital)
-    if (
-        len(word) == SHORTENED
-        and word not in lexicon.everyday
-        and told_behind(texts, at + 1, lexicon)
-        and roster.begins(word)
-    ):
-        return Item(word, token.raw, horses=roster.begins(word), sure=False, exact=False, known=False)  # "rom grelotte"
-    plural = word.endswith("s") and word[:-1] in roster.spelled  # "thistles everywhere"; "pips cold" was seen to before
-    if plural and ordinary and not ALIVE.isdisjoint(lexicon.phrases.longest(texts, at + 1)[0]):
-        horses, apart = (roster.spelled[word[:-1]],), 1  # "caramels tremble" is asked about; not "caramels mous"
-    else:
-        horses, apart = ((), 0) if plural else roster.near(word)
-    told = bool(word.endswith("s") or horses) and told_behind(texts, at + 1, lexicon)
-    if told and not (horses or plural or ordinary):
-        horses, apart = roster.near(word[:-1])  # "rowens stopped sweating"
-    item = Item(word, token.raw, known=ordinary, capital=token.capital)
-    if ordinary or len(word) < 4:
-        # an ordinary word one slip from a name: only ever asked about, one of another language wherever it may be meant
-        spoken = len(word) < 4 or word in lexicon.everyday or word in first_names()
-        beside = () if plural and len(word) > LONG_PART else roster.a_letter_from(word)
-        horses = beside if len(beside) > 1 or apart != 1 else horses
-        if horses and len(word) >= 4:  # "filo" may be Filou or Filoche
-            horses = tuple(dict.fromkeys((*horses, *roster.begins(word))))
-        return replace(item, horses=horses, sure=False, exact=False, known=spoken) if horses else item
-    bent = trade_word(word, lexicon.language, apart - told if horses else 2)  # "montey sweaty": no money
-    if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
-        means = lexicon.phrases.longest((bent,), 0)[0]
-        meant = replace(item, text=bent, means=means, horses=horses, sure=len(horses) == 1)
-        return replace(meant, known=of_a_language(bent)) if meant.sure else replace(meant, exact=False)
-    if bent:
-        return replace(item, text=bent, means=lexicon.phrases.longest((bent,), 0)[0])
-    if not horses:
-        return item
-    names = [name for name, horse in roster.spelled.items() if horse in horses]
-    begun_alike = any(sounded(name)[0] == sounded(word)[0] or sorted(name[:2]) == sorted(word[:2]) for name in names)
-    sure = len(horses) == 1 and begun_alike and not _of_another_sex(word, names)
-    return replace(item, horses=horses, sure=sure, exact=False)
-
-
-def _of_another_sex(word: str, names: list[str]) -> bool:
-    """As in "canelo" where only a Canela stands, "sultane" of a Sultan: no slip, perhaps a horse that is not here."""
-    female = word[:-1] if word[-1] in "ae" and word[-2] not in "aeiouy" else word
-    return any(female == name or (word[:-1] == name[:-1] and {word[-1], name[-1]} == {"a", "o"}) for name in names)

@@ -2,9 +2,10 @@
 
 from bot.words.lookup.items import WETNESS, Item, says_how
 from bot.words.lookup.lexicon import Lexicon, everyday
-from bot.words.lookup.names import Roster, Words, budget, distance, name_at
+from bot.words.lookup.names import SHORT, Roster, Words, budget, distance, name_at
 from bot.words.lookup.tokens import Token
 
+BOTH = 2
 BETWEEN = (",", "and", "&", "/", ";", "\n")
 STOPS = (".", "!", "?")
 TURN = 8  # words of a name and how its horse is, at most
@@ -58,9 +59,18 @@ def _long_nickname(texts: Words, at: int, lexicon: Lexicon, roster: Roster) -> t
     """A piece that lost its apostrophe: "gold liners soaked" of one called gold liner."""
     for phrase, ids in roster.pieces[texts[at]]:
         said = texts[at : at + len(phrase)]
-        if len(phrase) > 1 and len(said) == len(phrase) and said[-1] != phrase[-1] and _one_s_more(said, phrase):
+        if len(phrase) < BOTH or len(said) < len(phrase):
+            continue
+        if said[-1] != phrase[-1] and _one_s_more(said, phrase):
             return (ids, len(phrase)) if says_how(lexicon.phrases.longest(texts, at + len(phrase))[0]) else None
+        if _one_slip(said, phrase) and not everyday(said[-1]):
+            return ids, len(phrase)  # "old gery" of one called old grey
     return None
+
+
+def _one_slip(said: Words, phrase: Words) -> bool:
+    """Whether the last word is off by a letter, or two swapped."""
+    return said[:-1] == phrase[:-1] and len(phrase[-1]) > SHORT and distance(said[-1], phrase[-1], 1) == 1
 
 
 def _one_s_more(said: Words, phrase: Words) -> bool:

@@ -9,7 +9,7 @@ from bot.words.heard.periphrases import HAVE
 from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon, everyday, first_names
 from bot.words.lookup.lexicon import lexicon as lexicon_of
-from bot.words.lookup.names import Roster
+from bot.words.lookup.names import REMEMBERED, Roster
 from bot.words.lookup.spoken_french import VOWELS, as_written
 from bot.words.lookup.spoken_spanish import PERIPHRASES, as_done
 from bot.words.lookup.tokens import Token
@@ -18,6 +18,7 @@ from bot.words.typed.misspelt import trade_word
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
+TIED = {"en": ("inthe", "onthe", "in", "on", "the"), "es": ("dela", "del", "de", "en", "con", "sin", "la", "el")}
 ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
@@ -148,17 +149,39 @@ def _perhaps_a_name(tokens: Sequence[Token], at: int, lexicon: Lexicon, roster: 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
     if token.raw.endswith("ó") and lexicon.language == "es":
         return [token]  # "cumplió 27" is no "cumplido"
-    said = lexicon.short_forms.get(token.text) or _run_together(token.text, lexicon, roster)
-    said = said or (_mended(token.text, lexicon, roster),)
+    word = lexicon.language, token.text
+    if word not in roster.written:
+        if len(roster.written) > REMEMBERED:
+            roster.written.clear()
+        roster.written[word] = _as_in_a_dictionary(token.text, lexicon, roster)
+    said = roster.written[word]
     return [token if word == token.text else token._replace(text=word) for word in said]
 
 
-def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
-    """As in "dhidalgo", "lécurie": French without its apostrophe; none for any other word."""
+def _as_in_a_dictionary(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    said = lexicon.short_forms.get(word) or _without_apostrophe(word, lexicon, roster)
+    if said:
+        return said
+    mended = _mended(word, lexicon, roster)
+    return (_run_together(word, lexicon, roster) if mended == word else ()) or (mended,)
+
+
+def _without_apostrophe(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    """As in "dhidalgo", "lécurie" of French; none for any other word."""
     elided, rest = word[:1], word[1:]
     if lexicon.language != "fr" or elided not in ELIDED or rest[:1] not in VOWELS or len(rest) < LEAST - 1:
         return ()
     return (elided + "'", rest) if rest in roster.spelled or rest in lexicon.everyday else ()
+
+
+def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    """As in "enel", "decuadros", "inthe": a small word and the one behind it; none for any other word."""
+    small = next((small for small in TIED.get(lexicon.language, ()) if word.startswith(small)), "")
+    rest = word[len(small) :]
+    known = rest in roster.spelled or rest in roster.words or rest in lexicon.everyday
+    if not small or len(rest) < UNIT or not known or roster.near(word)[0] or trade_word(word, lexicon.language, 1):
+        return ()
+    return small, rest
 
 
 def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
@@ -167,29 +190,40 @@ def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:
         drawn_in = (THRICE.sub(kept, word) for kept in (r"\1\1", r"\1"))
         return next((short for short in drawn_in if short in lexicon.everyday or short in roster.spelled), word)
     turned = _letters_turned(word, lexicon.language) if len(word) >= LEAST - 2 else ""
-    whole: Iterable[str] = ()
-    if len(word) >= LEAST:
-        whole = (word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end))
-    sounded = lexicon.sounds and len(word) >= LEAST - 1 and word not in first_names()
-    alike = _sounding_alike(word, lexicon) if sounded else ()
-    whole = [form for other in whole for form in lexicon.short_forms.get(other, (other,))]  # "kitao", kitado: quitado
-    alike = (form for other in alike for form in lexicon.short_forms.get(other, (other,)))  # "trenble": tranble
-    both = (form for other in whole for form in _sounding_alike(other, lexicon)) if sounded else ()  # "eskilao"
-    meant = next(
-        (
-            other
-            for other in chain(whole, alike, _once(word, lexicon), (turned,), both)
-            if other and other in lexicon.everyday
-        ),
-        word,
-    )
+    likely = chain(_whole_or_heard(word, lexicon), _once(word, lexicon), (turned,), _slipped_and_cut(word, lexicon))
+    meant = next((other for other in likely if other and other in lexicon.everyday), word)
     if meant != word and not lexicon.phrases.longest((meant,), 0)[1] and trade_word(word, lexicon.language, 1):
         return word  # "lvage" is no levage
-    if meant == turned != "" and turned in roster.named:
+    if meant == turned != "" and (turned in roster.spelled or turned in roster.parts or turned in roster.people):
         return word  # "fgi" is asked about, of a horse called Fig
     if meant != word and meant in roster.named and everyday(word):
         return word  # and so is "samba", a word of another language, of one called Zamba
     return word if meant != word and meant not in roster.named and roster.near(word)[0] else meant
+
+
+def _whole_or_heard(word: str, lexicon: Lexicon) -> Iterator[str]:
+    """The word with an ending of the dictionary, "kitao" as quitado; and as others write its sounds, "trenble"."""
+    sounded = _sounding_alike(word, lexicon) if _is_sounded(word, lexicon) else ()
+    for other in chain(_whole(word, lexicon), sounded):
+        yield from lexicon.short_forms.get(other, (other,))
+
+
+def _slipped_and_cut(word: str, lexicon: Lexicon) -> Iterator[str]:
+    """As in "eskilao", esquilado; "cmabiaos", cambiados: cut short, and something else besides."""
+    for other in _whole(word, lexicon):
+        if _is_sounded(word, lexicon):
+            yield from _sounding_alike(other, lexicon)
+        yield _letters_turned(other, lexicon.language)
+
+
+def _whole(word: str, lexicon: Lexicon) -> list[str]:
+    if len(word) < LEAST:
+        return []
+    return [word[: -len(end)] + full for end, full in lexicon.endings if word.endswith(end)]
+
+
+def _is_sounded(word: str, lexicon: Lexicon) -> bool:
+    return bool(lexicon.sounds) and len(word) >= LEAST - 1 and word not in first_names()
 
 
 def _once(word: str, lexicon: Lexicon) -> Iterable[str]:
@@ -197,7 +231,7 @@ def _once(word: str, lexicon: Lexicon) -> Iterable[str]:
     near = trade_word(word, lexicon.language, 1)
     if near and says_how(lexicon.phrases.longest((near,), 0)[0]):
         return ()
-    twice = (k for k in range(1, len(word)) if word[k] == word[k - 1]) if len(word) >= LEAST else ()
+    twice = (k for k in range(1, len(word)) if word[k] == word[k - 1]) if len(word) >= LEAST - 2 else ()
     return (word[:k] + word[k + 1 :] for k in twice)
 
 
@@ -207,10 +241,12 @@ def _letters_turned(word: str, language: str) -> str:
 
     The first of a longer word is hardly ever one of them: "saado" is sacado, not asado.
     """
-    first = 0 if len(word) < LEAST else 1
-    turns = (word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(first, len(word) - 1))
-    found = {other for other in turns if other in lexicon_of(language).everyday and word not in first_names()}
-    return found.pop() if len(found) == 1 else ""
+    turns = [word[:k] + word[k + 1] + word[k] + word[k + 2 :] for k in range(len(word) - 1)]
+    known = (
+        [] if word in first_names() else [k for k, turn in enumerate(turns) if turn in lexicon_of(language).everyday]
+    )
+    known = [k for k in known if k] or (known if len(word) < LEAST else [])
+    return turns[known[0]] if len(known) == 1 else ""
 
 
 def _sounding_alike(word: str, lexicon: Lexicon) -> Iterator[str]:
