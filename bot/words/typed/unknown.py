@@ -11,6 +11,7 @@ from bot.words.typed.misspelt import trade_word
 from bot.words.typed.slipped import told_behind
 
 ALIVE = frozenset(("sign shivering", "sign sweating"))  # what no food does, nor any thing
+OPENS = ".!?¡¿\n"  # behind which any word has a capital
 LONG_PART = 4  # letters from which a word of the tables may stand for a longer name
 
 
@@ -34,7 +35,8 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
     if ordinary or len(word) < LONG_PART:
         return _perhaps_meant(item, horses if apart == 1 else (), lexicon, roster)
-    limit = apart - told if horses else 2  # "montey sweaty": no money
+    named = told or _capital_within(token, texts, at)
+    limit = apart - named if horses else 2  # "montey sweaty": no money; "A Sután le he cambiado …": no "sudan"
     bent = trade_word(word, lexicon.language, 0 if horses and roster.of_these_letters(word) else limit)
     if bent in roster.spelled:  # "sundya", of a horse called Sunday: as if the word had been written
         means = lexicon.phrases.longest((bent,), 0)[0]
@@ -46,6 +48,11 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
     if bent:
         return replace(item, text=bent, means=lexicon.phrases.longest((bent,), 0)[0])
     return _with_a_slip(item, horses, roster) if horses else item
+
+
+def _capital_within(token: Token, texts: Words, at: int) -> bool:
+    """Whether the word has a capital that no sentence begins with."""
+    return token.capital and at > 0 and texts[at - 1] not in OPENS and token.raw[1:].islower()
 
 
 def _cut_short(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: Roster, *, ordinary: bool) -> Item | None:
@@ -91,11 +98,16 @@ def _perhaps_meant(item: Item, horses: tuple[str, ...], lexicon: Lexicon, roster
 
 
 def _with_a_slip(item: Item, horses: tuple[str, ...], roster: Roster) -> Item:
+    word = item.text
     names = [name for name, horse in roster.spelled.items() if horse in horses]
-    heard, first = sounded(item.text)[0], sorted(item.text[:2])
-    begun_alike = any(sounded(name)[0] == heard or sorted(name[:2]) == first for name in names)
-    sure = len(horses) == 1 and begun_alike and not _of_another_sex(item.text, names)
+    begun_alike = roster.of_these_letters(word) or any(_begun_alike(word, name) for name in names)
+    sure = len(horses) == 1 and bool(begun_alike) and not _of_another_sex(word, names)
     return replace(item, horses=horses, sure=sure, exact=False)
+
+
+def _begun_alike(word: str, name: str) -> bool:
+    """As written, as heard, or the first two swapped: "cptain" of Captain, "kico" of Quico, "obi" of Bo."""
+    return word[0] == name[0] or sounded(word)[0] == sounded(name)[0] or sorted(word[:2]) == sorted(name[:2])
 
 
 def _of_another_sex(word: str, names: list[str]) -> bool:
