@@ -33,7 +33,7 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
         return short
     horses, apart, told = _nearest(word, texts, at, lexicon, roster, ordinary=ordinary)
     item = Item(word, token.raw, known=ordinary, capital=token.capital)
-    if ordinary or len(word) < LONG_PART:
+    if ordinary or (len(word) < LONG_PART and not _a_letter_short(word, horses, roster)):
         return _perhaps_meant(item, horses if apart == 1 else (), lexicon, roster)
     named = told or _capital_within(token, texts, at)
     limit = apart - named if horses else 2  # "montey sweaty": no money; "A Sután le he cambiado …": no "sudan"
@@ -48,6 +48,13 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
     if bent:
         return replace(item, text=bent, means=lexicon.phrases.longest((bent,), 0)[0])
     return _with_a_slip(item, horses, roster) if horses else item
+
+
+def _a_letter_short(word: str, horses: tuple[str, ...], roster: Roster) -> bool:
+    """As in "jno" of Juno, "oto" of Otto: no word of any language, and one letter of one name was not hit."""
+    names = [name for name, horse in roster.spelled.items() if (horse,) == horses and len(name) == len(word) + 1]
+    short = (name[:k] + name[k + 1 :] for name in names for k in range(1, len(name)))
+    return len(word) == LONG_PART - 1 and word in short
 
 
 def _capital_within(token: Token, texts: Words, at: int) -> bool:
