@@ -3430,6 +3430,7 @@ PHRASES = {
         son las, desde la, más o menos a las, alrededor de las
     """,
     "polite": """
+        (dejo / os dejo / les dejo / cierro / entrego / paso) (el / mi) turno, cambio de turno, fin de turno,
         (podría / podrías / podrían / podríais) (indicarme / decirme / indicarnos / informarme / decirnos),
         antes (/ de) que se me olvide, (buenas / malas) noticias,
         quillo, chiquillo, illo, pisha, miarma,

@@ -11,6 +11,10 @@ from bot.words.thoughts.no_report import BLOCKS
 
 LONGEST = 8  # words
 BESIDE = frozenset(("beside",))
+SPEECH = 3  # words, the one that opens it among them
+DRESSED = ("wears", "ask wearing", "bare")
+DEEDS = ("brought", "brought in", "turned out", "worked", "clipped", "put on", "took off", "took", "swapped")
+NO = ("non", "nan", "nope", "nah")  # Spanish "no metí" denies
 MOVES = ("put on", "took off", "took", "swapped", "done", "has")
 GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
 
@@ -39,18 +43,30 @@ def _greets(item: Item) -> bool:
 
 
 def without_opening(sentence: Sequence[Item]) -> Sequence[Item]:
-    """As in "ok Pip's in his heavy now", "right, took Pip's sheet off": without the word that only opens the speech."""
-    if len(sentence) < 3 or not (sentence[0].has("polite") and sentence[0].has("everyday comfortable")):
+    """As in "ok Pip's in his heavy now", "no, Juno is cold": without the word that opens the speech."""
+    if len(sentence) < SPEECH:
         return sentence
     first = 2 if sentence[1].text == "," else 1
     told = list(takewhile(lambda i: not i.mark, sentence[first:]))
+    if sentence[0].has("no") or sentence[0].text == "so":
+        return sentence[first:] if _whole(told, paused=first > 1 or sentence[0].text in NO) else sentence
+    if sentence[0].text == "✅" and told and told[0].has(*DEEDS):
+        return sentence[first:]
+    if not (sentence[0].has("polite") and sentence[0].has("everyday comfortable")):
+        return sentence
     begins = bool(told) and (bool(told[0].horses) or told[0].piece is not None or told[0].has("i", *MOVES))
     dresses = any(i.piece is not None for i in told) and some_mean(told, "in", "wears", "on", "off", *MOVES)
-    return (
-        sentence[first:]
-        if begins and dresses and not any(i.has("under") and not i.has("in") for i in told)
-        else sentence
-    )
+    felt_under = any(i.has("under") and not i.has("in") for i in told)
+    return sentence[first:] if begins and dresses and not felt_under else sentence
+
+
+def _whole(told: Sequence[Item], *, paused: bool) -> bool:
+    """Whether these words say something without the "no" before them: "no Juno's cold"; not "no rug on Juno"."""
+    if len(told) < SPEECH - 1:
+        return False
+    if paused and (told[0].has("i", "subject", "strap", "state missing", *DEEDS) or told[0].piece is not None):
+        return True
+    return bool(told[0].horses) and (predicate(told[1]) or told[1].has("is", "has", "not", "strap", *DRESSED))
 
 
 def without_asides(sentence: Sequence[Item]) -> Sequence[Item]:
