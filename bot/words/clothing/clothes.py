@@ -11,6 +11,7 @@ from bot.words.clothing.neck_covers import with_neck_covers
 from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
+from bot.words.clothing.that_of import told_by_fill
 from bot.words.lookup.gender import gender_of
 from bot.words.lookup.items import OF_HORSES, Item, all_mean, of_clothes, predicate, some_mean
 from bot.words.lookup.names import Roster
@@ -33,7 +34,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
     """The items with every description of a piece drawn into one. mine: the speaker's own horses."""
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
-    items = with_neck_covers(with_jackets(items), roster)
+    items = with_neck_covers(with_jackets(told_by_fill(items)), roster)
     horses = any(i.horses for i in items)
     members = _members(items, roster)
     for at in sorted(members):

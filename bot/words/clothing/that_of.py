@@ -7,8 +7,23 @@ from bot.words.heard.colours import COLOURS
 from bot.words.lookup.items import WETNESS, Item, of_clothes, places, some_mean
 from bot.words.lookup.piece import RUGS, Piece
 
+OF = frozenset(("of",))
+LEAST_FILL = 50  # g/m², of a piece told by its fill
 OWNING = frozenset(("that of", "own", "of"))
 REACH = 16  # words before "la suya" in which she was dressed
+
+
+def told_by_fill(items: Sequence[Item]) -> Sequence[Item]:
+    """As in "(la azul) por la de 250": the fill alone tells which, without the "de" before it."""
+    ofs = {at for at in places(items, OF) if _of_so_much(items, at)}
+    return [item for at, item in enumerate(items) if at not in ofs] if ofs else items
+
+
+def _of_so_much(items: Sequence[Item], at: int) -> bool:
+    fill = items[at + 1].number if at + 1 < len(items) else None
+    return (
+        at > 0 and items[at].text == "de" and items[at - 1].has("that of") and fill is not None and fill >= LEAST_FILL
+    )
 
 
 def told_by_owner(items: Sequence[Item]) -> list[Item]:

@@ -883,7 +883,7 @@ PHRASES = {
         rug, rugs, blanket, blankets, blankie, rugz, rug set, rugg, ruggs, blankies, blanky, blankey,
         blanket set, horse rug, horse blanket, horse coat, horse jacket
     """,
-    "jacket": "jacket, jackets, anorak",
+    "jacket": "jacket, jackets, anorak, cover, covers",
     "stall or rug": "stable, stables",
     "weight heavy": """
         heavy, heavyweight, heavy weight, heavies, heavys, thick, thickest, hw, heavywieght, heavy wt,
@@ -2754,6 +2754,7 @@ PHRASES = {
         came back from it, came out of that, came off it, sure is, sure are
     """,
     "link": """
+        at the barn,
         with it,
         kicked out, kicking out, kicks out, lashed out, lashing out, struck out, bucked out,
         (/ at / back / here / still) (/ home) with me, (/ back / over / still) at mine,

@@ -533,9 +533,10 @@ PHRASES = {
         a enfin séché, ont enfin séché, a fini par sécher, ont fini par sécher
     """,
     "damp": """
+        mucre||s,
         humide|s, moite|s, encore un peu mouillé||e, pas sec, pas sèche, pas encore sec, pas encore sèche,
         pas tout à fait sec, pas tout à fait sèche, pas complètement sec, pas complètement sèche, presque sec,
-        presque sèche, p|as bien sec, pas bien sèche, pas totalement sec, pas totalement sèche, pas assez sec,
+        presque sèche, pas bien sec, pas bien sèche, pas totalement sec, pas totalement sèche, pas assez sec,
         pas assez sèche, pas secs, pas sèches, pas encore secs, pas encore sèches, pas fini de sécher,
         n'a pas fini de sécher, a pas fini de sécher, pas encore séché||e, pas vraiment sec, pas vraiment sèche,
         pas super sec, pas super sèche, pas très sec, pas très sèche, toujours pas sec, toujours pas sèche,
@@ -4068,11 +4069,11 @@ PHRASES = {
         je peux te demander quoi, je peux te dire quoi, je peux écrire quoi, on peut te demander quoi,
         on peut te dire quoi, on peut écrire quoi, qu'est ce qu'on peut te demander,
         qu'est ce qu'on peut te dire, qu'est ce qu'on peut écrire, qu'est ce que tu peux comprendre,
-        que comprends tu, que sais tu, tu comprends quoi exactement, explique comment ça marche,
-        explique moi comment ça marche, aide moi haybell, besoin d'aide haybell, aide stp,
-        un peu d'aide haybell, help, ça fait quoi ce bot, ça fait quoi ce bot là, il fait quoi ce bot,
-        il fait quoi le bot, ça sert à quoi ce bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot il fait quoi,
-        le bot il fait quoi, ça fait quoi le bot, qu'est ce tu sais faire, qu'est ce tu peux faire,
+        que comprends tu, que sais tu, (tu comprends / tu lis / tu sais lire) quoi comme (messages / phrases / mots),
+        tu comprends quoi exactement, explique comment ça marche, explique moi comment ça marche, aide moi haybell,
+        besoin d'aide haybell, aide stp, un peu d'aide haybell, help, ça fait quoi ce bot, ça fait quoi ce bot là, il
+        fait quoi ce bot, il fait quoi le bot, ça sert à quoi ce bot, ça sert à quoi le bot, c'est quoi ce bot, ce bot
+        il fait quoi, le bot il fait quoi, ça fait quoi le bot, qu'est ce tu sais faire, qu'est ce tu peux faire,
         qu'est ce t'es capable de faire, tu es capable de quoi, t'es capable de quoi, à quoi ça sert ce bot,
         quoi tu sais faire, quoi tu peux faire, quoi tu sais, quoi tu comprends, tu sais faire quoi toi,
         tu peux faire quoi toi, tu fais quoi toi

@@ -87,14 +87,16 @@ def _meant(word: str, lexicon: Lexicon, roster: Roster) -> bool:
     """Whether a word is one as it stands, or may be a name with a slip."""
     if word in roster.named or word in roster.fond or lexicon.phrases.longest((word,), 0)[1]:
         return True
-    return bool(roster.near(word)[0] or roster.begins(word))
+    nick = roster.nearly_nicknamed(word) or roster.nicknamed(word.removesuffix("s"))  # "stripys ripped"
+    return bool(nick or roster.near(word)[0] or roster.begins(word))
 
 
 def _said_of_her(word: str, lexicon: Lexicon) -> str | None:
-    """As in "pickles nakd": what is said of a horse, by which the word before it may be known for a name."""
+    """As in "pickles nakd", "thistles greem sheet": by which the word before it may be known for a name."""
     meant = trade_word(word, lexicon.language, 1)
     means = lexicon.phrases.longest((meant,), 0)[0] if meant else frozenset[str]()
-    return meant if says_how(means) or "bare" in means else None
+    clothes = not means.isdisjoint(("bare", "colour", "rug")) or any(m.startswith(("kind ", "weight ")) for m in means)
+    return meant if says_how(means) or clothes else None
 
 
 def _in_a_phrase(texts: Sequence[str], at: int, bent: str, lexicon: Lexicon) -> bool:
@@ -112,6 +114,8 @@ def _inflected(word: str, other: str) -> bool:
     """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
     if len(word) < len(other) or _twice(word, other):
         return False  # "sweatty" has a letter twice
+    if len(word) == len(other) and {word[-1], other[-1]} == {"m", "n"}:
+        return False  # "greem": no ending, but the key beside
     return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
 
 

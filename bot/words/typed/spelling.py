@@ -23,6 +23,7 @@ ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
 DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
+JUST, WHOM = "recien", ("a", "al")
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
 
@@ -62,7 +63,9 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
 
 
 def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
-    """As in "acabo de ponerle la manta", "la volví a meter": in one verb, as the tables have it."""
+    """As in "acabo de ponerle la manta", "la volví a meter", "saqué recién a Luna": in one verb, as tables have it."""
+    behind = [*tokens[1:], None]
+    tokens = [t for t, then in zip(tokens, behind) if not (t.text == JUST and then is not None and then.text in WHOM)]
     texts = [token.text for token in tokens]
     if PERIPHRASES.isdisjoint(texts):
         return tokens

@@ -87,6 +87,9 @@ def _nearest(
     if plural and ordinary and not ALIVE.isdisjoint(lexicon.phrases.longest(texts, at + 1)[0]):
         horses, apart = (roster.spelled[word[:-1]],), 1  # "caramels tremble" is asked about; not "caramels mous"
     told = bool(word.endswith("s") or horses) and told_behind(texts, at + 1, lexicon)
+    opens = at == 0 or not texts[at - 1].isalpha()
+    is_so = bool(horses) and opens and "is" in lexicon.phrases.longest(texts, at + 1)[0] and not ordinary
+    told = told or (is_so and told_behind(texts, at + 2, lexicon))  # "tlly is sweating": no telly
     if told and not (horses or plural or ordinary):
         horses, apart = roster.near(word[:-1])  # "rowens stopped sweating"
     return horses, apart, told
