@@ -3507,86 +3507,53 @@ PHRASES = {
     """,
     "ask drying": """
         (what / which) (rugs / blankets / sheets / liners) (are not / arent / are still) (dry / dry yet / wet / damp),
-        what is still hanging up, what is on the drying rack, what needs drying,
-        what is drying, whats drying, what is wet, what is still wet, what is still drying,
-        anything drying, which rugs are wet, what rugs are wet, what is hanging, which rugs are drying,
-        what rugs are drying, anything still wet, anything wet, what is on the rack,
-        which blankets are wet, which blankets are drying, what is in the tack room, what is dry,
-        drying list, anything still drying, whats wet, what is not dry, what is not dry yet,
-        what do we have drying, what have we got drying, which rugs are dry, what rugs are dry,
-        what is in the wash, whats in the wash, what rugs are in the wash, which rugs are in the wash,
-        what is in the drying room, anything in the drying room, which liners are wet,
-        what liners are wet, which liners are dry, which liners are drying, which sheets are wet,
-        which turnouts are wet, which turnouts are dry, which blankets are dry, what blankets are wet,
-        what is not usable, what is hanging up,
-        what is hung up, any rugs wet, any rugs still wet, is anything still drying,
-        is anything still wet, is anything wet, is anything drying, what have we got wet,
-        what is still in the wash, which rugs are out of action, what is out of service,
-        what is wet at the moment, what is dry and ready, what is still to dry,
-        what needs to dry, what has not dried, what is left to dry, what else is wet,
-        what is hanging up to dry, what is hanging to dry, what is hung up to dry, what is up to dry,
-        what is out to dry, what is on the airer, are drying, are still drying, are still wet,
-        are hanging up, are out of action, are not dry, are not dry yet, are in the wash,
-        which blankets are still drying, what blankets are still drying, which rugs are still drying,
-        which ones are still wet,
-        which ones are still drying, owt drying, owt still drying, owt wet, owt still wet,
-        owt still damp, owt not dry, what is still damp, what is damp, anything damp,
-        anything still damp, anything not dry, anything not dry yet, anything in the wash,
-        anything still in the wash, anything hanging up, anything hanging, anything out of action,
-        anything out of service, anything out of use, what is out of action, what is out of use,
-        what is unusable, what is not dry enough, what is not ready, what rugs are not ready,
-        what rugs are still drying, what rugs are damp, what rugs are out, which rugs are damp,
-        which rugs are hanging up,
-        which rugs are out of use, which rugs can we not use,
-        which rugs can i not use, which blankets are damp,
-        which blankets are hanging up,
-        which blankets are in the wash, which blankets are out of action,
-        what blankets are drying, what blankets are in the wash, what blankets are damp,
-        which ones are wet, which ones are damp, which ones are drying, which ones are not dry,
-        which liners are still drying, which liners are damp, which sheets are drying,
-        which turnouts are drying, which are drying, which are still drying, which are still wet,
-        which are wet, which are damp, which are not dry, any rugs damp, any rugs still damp,
-        any rugs in the wash, any rugs not dry, any rugs still drying, any blankets wet,
-        any blankets drying, any blankets still drying, any blankets still wet,
-        any blankets in the wash, any blankets damp, any wet blankets, any damp rugs, any wet ones,
-        any still wet, any still drying, any still damp, what all is drying, what all is wet,
-        what all is still wet, what all is still drying, what do we have wet,
-        what do we have that is wet, what do we have in the wash, what have we got in the wash,
-        what have we got hanging, what have we got hanging up, what have we still got drying,
-        what have we got still drying, what have we got damp, what is still hanging,
-        what is still out to dry, what is still up to dry,
-        what is still in the drying room, what is in the boiler room, what is in the rug room,
-        what is on the radiators, what is on the line,
-        what is currently drying, what is currently wet, what is being washed, what is at the laundry,
-        what is at the cleaners, what is in wash, what rugs do we have drying,
-        what rugs have we got drying, what rugs have we got wet, list of wet rugs, list of drying rugs,
-        list the wet rugs, list wet rugs, wet list, wet rug list, drying rack, drying status,
-        drying update, state of the drying, how is the drying going, how is the drying,
-        how is drying going, how are the rugs drying, is everything dry, is everything dry yet,
-        are the rugs dry, are the rugs dry yet, are all the rugs dry, are all rugs dry,
-        are the blankets dry, are the blankets dry yet, are any rugs still wet, are any rugs wet,
-        are any rugs drying, are any blankets still wet, are any blankets wet, are there any wet rugs,
-        are there any rugs drying, are there any rugs still wet, are there any wet blankets,
-        is there anything drying, is there anything still drying, is there anything still wet,
-        is there anything wet, is there any rug wet, is any rug still wet, is any rug wet,
-        is any blanket wet, is any blanket still wet, do we have any wet blankets, got anything drying,
-        got anything wet, what rug is wet, what rug is drying, which rug is wet, which rug is drying,
-        which blanket is wet, which blanket is drying, what blanket is wet, what is no dry,
-        what is no dry yet, is it all dry, is all dry, how is everybody's stuff drying,
-        how is everyone's stuff drying, how is all the stuff drying, how is stuff drying,
-        how is the stuff drying, how are things drying, how are the blankets drying, how are the rugs,
-        how is everything drying, how are rugs drying, how are blankets drying, how is it all drying,
-        how is it drying, how are we doing for dry rugs, how are we for dry rugs,
-        how are we doing on dry blankets, have we got any dry rugs, do we have any dry rugs,
-        do we have any dry blankets, are there any dry rugs, any dry rugs, any dry blankets,
-        what dry rugs do we have, what dry rugs have we got, what have we got dry, what do we have dry,
-        what do we have that is dry, any rugs drying, any wet rugs, which rugs are still in the wash,
-        what rugs are still in the wash, which blankets are still in the wash,
-        which ones are in the wash, which ones are still in the wash, which are in the wash,
-        which are still in the wash, who is in the wash, are still in the wash, are in the washing,
-        are still hanging up, are still out of action, are still damp, are damp, are still not dry,
-        are not usable, are out of use, are being washed, are on the airer, are on the rack,
-        are hanging, are up drying
+        what is still hanging up, what is on the drying rack, what needs drying, what is drying, whats drying, what is
+        wet, what is still wet, what is still drying, anything drying, what is hanging, anything still wet, anything
+        wet, what is on the rack, what is in the tack room, what is dry, drying list, anything still drying, whats
+        wet, what is not dry, what is not dry yet, what do we have drying, what have we got drying, which rugs are
+        dry, what rugs are dry, what is in the wash, whats in the wash, what is in the drying room, anything in the
+        drying room, which liners are dry, which turnouts are wet, which turnouts are dry, which blankets are dry,
+        what is not usable, what is hanging up, what is hung up, any rugs wet, any rugs still wet, is anything still
+        drying, is anything still wet, is anything wet, is anything drying, what have we got wet, what is still in the
+        wash, what is out of service, what is wet at the moment, what is dry and ready, what is still to dry, what
+        needs to dry, what has not dried, what is left to dry, what else is wet, what is hanging up to dry, what is
+        hanging to dry, what is hung up to dry, what is up to dry, what is out to dry, what is on the airer, owt
+        drying, owt still drying, owt wet, owt still wet, owt still damp, owt not dry, what is still damp, what is
+        damp, anything damp, anything still damp, anything not dry, anything not dry yet, anything in the wash,
+        anything still in the wash, anything hanging up, anything hanging, anything out of action, anything out of
+        service, anything out of use, what is out of action, what is out of use, what is unusable, what is not dry
+        enough, what is not ready, what rugs are not ready, what rugs are out, which rugs can we not use, which rugs
+        can i not use, which turnouts are drying, any rugs damp, any rugs still damp, any rugs in the wash, any rugs
+        not dry, any rugs still drying, any blankets wet, any blankets drying, any blankets still drying, any blankets
+        still wet, any blankets in the wash, any blankets damp, any wet blankets, any damp rugs, any wet ones, any
+        still wet, any still drying, any still damp, what all is drying, what all is wet, what all is still wet, what
+        all is still drying, what do we have wet, what do we have that is wet, what do we have in the wash, what have
+        we got in the wash, what have we got hanging, what have we got hanging up, what have we still got drying, what
+        have we got still drying, what have we got damp, what is still hanging, what is still out to dry, what is
+        still up to dry, what is still in the drying room, what is in the boiler room, what is in the rug room, what
+        is on the radiators, what is on the line, what is currently drying, what is currently wet, what is being
+        washed, what is at the laundry, what is at the cleaners, what is in wash, what rugs do we have drying, what
+        rugs have we got drying, what rugs have we got wet, list of wet rugs, list of drying rugs, list the wet rugs,
+        list wet rugs, wet list, wet rug list, drying rack, drying status, drying update, state of the drying, how is
+        the drying going, how is the drying, how is drying going, how are the rugs drying, is everything dry, is
+        everything dry yet, are the rugs dry, are the rugs dry yet, are all the rugs dry, are all rugs dry, are the
+        blankets dry, are the blankets dry yet, are any rugs still wet, are any rugs wet, are any rugs drying, are any
+        blankets still wet, are any blankets wet, are there any wet rugs, are there any rugs drying, are there any
+        rugs still wet, are there any wet blankets, is there anything drying, is there anything still drying, is there
+        anything still wet, is there anything wet, is there any rug wet, is any rug still wet, is any rug wet, is any
+        blanket wet, is any blanket still wet, do we have any wet blankets, got anything drying, got anything wet,
+        what rug is wet, what rug is drying, which rug is wet, which rug is drying, which blanket is wet, which
+        blanket is drying, what blanket is wet, what is no dry, what is no dry yet, is it all dry, is all dry, how is
+        everybody's stuff drying, how is everyone's stuff drying, how is all the stuff drying, how is stuff drying,
+        how is the stuff drying, how are things drying, how are the blankets drying, how are the rugs, how is
+        everything drying, how are rugs drying, how are blankets drying, how is it all drying, how is it drying, how
+        are we doing for dry rugs, how are we for dry rugs, how are we doing on dry blankets, have we got any dry
+        rugs, do we have any dry rugs, do we have any dry blankets, are there any dry rugs, any dry rugs, any dry
+        blankets, what dry rugs do we have, what dry rugs have we got, what have we got dry, what do we have dry, what
+        do we have that is dry, any rugs drying, any wet rugs, who is in the wash, (which / what) (/ rugs / blankets /
+        ones / sheets / liners / gear / things) are (/ still) (damp / wet / soaked / drying / in the wash / being
+        washed / not dry / out of action / out of use / not usable / hanging up / hung up / on the airer / on the rack
+        / up drying)
     """,
     "ask state": """
         how is, how are, how is it going with, status of, status, state of, what is up with,
