@@ -10,6 +10,7 @@ class Change:
     """What a clause does to an outfit. whole: these and nothing else. all_off: everything first.
 
     rugs_off: all that it had on before the message, not what the message itself put on. of: the horses it was done to.
+    below: over which piece another was put on.
     as_said: how its two pieces lie was told ("the heavy over the sheet"), whatever is the custom.
     """
 
@@ -19,6 +20,7 @@ class Change:
     all_off: bool = False
     rugs_off: bool = False
     over: bool = False
+    below: Piece | None = None
     as_said: bool = False
     of: frozenset[str] = frozenset()
 

@@ -1069,7 +1069,7 @@ PHRASES = {
         off (this morning / today / tonight / now),
         off, aff, off of, offa, right off
     """,
-    "has": "has, got, have, with, had",
+    "has": "has got, have got, has, got, have, with, had",
     "swapped": """
         swapped, changed, switched, replaced, exchanged, swopped, traded, swap, subbed, swapped over,
         i change, i changed, i have changed, we change, we changed, ive swapped,
@@ -2870,6 +2870,8 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
+        (o'clock / oclock / am / pm / morning / evening / night / late / last / midday / lunchtime / afternoon / dawn)
+        check, at the (morning / evening / night / late / last / midday / lunchtime / afternoon / dawn) check,
         for like (an hour / half an hour / ten minutes / two hours / hours),
         when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,

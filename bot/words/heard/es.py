@@ -4017,6 +4017,7 @@ PHRASES = {
         y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
     """,
     "ask wearing": """
+        (ir / vaya / va a ir) (más / menos / tan / tan poco) (abrigad|o|a|os|as / tapad|o|a|os|as),
         ir tan (abrigad|o|a / tapad|o|a),
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
         lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a llevar,

@@ -3402,6 +3402,8 @@ PHRASES = {
     """,
     "under": "sous, dessous, dans, avec, en dessous de, malgré",
     "ask why": """
+        pourquoi pas (plus / moins) (chaud / épais / épaisse / lourd / léger / couvert / couverte / habillé / de
+        couverture / de couvertures) pour, pourquoi pas (plus / moins) chaud,
         pourquoi autant,
         (quelqu'un / qqn / quelqu'un ici) (sait / saurait / peut me dire) pourquoi,
         (tu sais / vous savez / on sait) pourquoi,

@@ -9,6 +9,7 @@ LOOKED = (  # how what somebody found out for himself begins
     "checked", "just checked", "has checked", "reviso", "ha revisado", "miro", "ha mirado", "a verifie", "a controle",
     "a palpe", "a checke",
 )  # fmt: skip
+SAW = ("saw", "seen", "vio", "ha visto", "a vu")
 LOOKED_SO = ("looked", "seemed", "felt")
 TO_ME = ("me", "nos", "m'", "nous")  # "me contó Paco que …"
 
@@ -25,4 +26,5 @@ def told_of_then(clause: Clause) -> bool:
     somebody = says > 0 and not (before.has("i") and before.has("subject"))
     by_another = somebody or word.has("told by") or word.text.partition(" ")[0] in TO_ME
     then = clause.items[says + 1 :]
-    return by_another and (some_mean(then, "was") or any(i.text in LOOKED_SO for i in then))
+    seen = clause.has(*OUTSIDERS) and any(i.text in SAW for i in then)  # "la vecina dice que vio a Trueno sudando"
+    return by_another and (seen or some_mean(then, "was") or any(i.text in LOOKED_SO for i in then))

@@ -120,8 +120,16 @@ def _outfit(horse: str, change: Change, telling: Telling, *, ask: bool) -> Weari
                 telling.wonder(Ask("garment", piece.said, found.options, (Wearing(horse, (*worn, "")),)))
             return None
         before = [g for g in before if g not in ids]  # "put her heavy and her stable rug on", the heavy again
-        worn = _with(worn, ids, telling, yields=() if change.over or change.whole else before)
+        worn = _with(worn, ids, telling, yields=_yielding(change, before, horse, telling))
     return Wearing(horse, tuple(worn) if change.as_said else ordered(worn, telling.roster))
+
+
+def _yielding(change: Change, before: list[str], horse: str, telling: Telling) -> Sequence[str]:
+    """What gives way to a rug put on: all but what it was put on over, or nothing where that is not told."""
+    if change.whole or (change.over and change.below is None):
+        return ()
+    below = telling.meant(change.below, horse).ids if change.below is not None else ()
+    return [g for g in before if g not in below]
 
 
 def _the_other(options: Sequence[str], worn: Sequence[str], change: Change) -> tuple[str, ...]:

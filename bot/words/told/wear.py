@@ -34,6 +34,7 @@ BESIDE = (
     "i", "bare", "stripped", "done", "brought", "stays", "after", "work", "worked", "hour", "strap", "too",
     "turned out", "brought in", "inwards", "outwards", "clipped", "except", "only", "own", "keeps",
 )  # fmt: skip
+NECK = frozenset(("neck",))
 OVER_IT = ("over", "on top of", "par dessus", "encima de", "por encima de", "arriba de")  # not "y encima la azul"
 
 
@@ -208,6 +209,10 @@ def _change(clause: Clause) -> Change:
         mode = "off" if k in others else _mode(items, k, piece)
         hangs = some_mean(items[k + 1 : k + 2], "drying")  # "Lune en doudoune, la rose au séchoir"
         _place(change, "" if hangs and mode != "off" else mode, piece, denied=denied)
+    if change.add and len(pieces) == 2 and items[pieces[1][0] - 1].has("over"):
+        change.below = pieces[1][1]  # "put the heavy on over her liner"
+    if change.whole and all(piece.kinds == NECK for piece in change.whole):
+        change.add, change.whole = [*change.whole, *change.add], []  # "has his neck cover on", with what he wears
     if change.whole and any(one.has("over") and then.has("own") for one, then in pairwise(items)):
         change.add, change.whole = [*change.whole, *change.add], []  # "con la roja arriba de la suya"
     if len(pieces) == 2 and any(i.has("over") and not i.has("under") for i in items[pieces[0][0] : pieces[1][0]]):

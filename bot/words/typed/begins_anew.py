@@ -41,7 +41,8 @@ def _how_much(means: frozenset[str], texts: Words, behind: int, lexicon: Lexicon
     """As in "anda bien helada": what ends the phrase says how much of what follows; "están todos" who are "dentro"."""
     if "all done" in means:
         follows = lexicon.phrases.longest(texts, behind)[0]
-        return says_how(follows) or not follows.isdisjoint(WHERE)
+        moved = lexicon.language == "es" and not follows.isdisjoint(("brought in", "turned out"))
+        return moved or says_how(follows) or not follows.isdisjoint(WHERE)
     if "everyday comfortable" not in means or "very" not in lexicon.phrases.longest((texts[behind - 1],), 0)[0]:
         return False
     praise, taken = lexicon.phrases.longest(texts, behind - 1)

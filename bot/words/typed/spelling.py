@@ -23,6 +23,7 @@ ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
 DID = frozenset(("permis", "permise", "liberte", "temps", "bon", "idee", "oblige", "obligee", "obliges", "moi"))
+BOTH = 6  # words of "tanto Rey Moro como"
 JUST, WHOM = "recien", ("a", "al")
 SAID_OF = frozenset(("is", "was", "very", "a little", "body", "rug", "nearly"))  # what stands before "helá"
 
@@ -66,11 +67,21 @@ def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
     """As in "acabo de ponerle la manta", "la volví a meter", "saqué recién a Luna": in one verb, as tables have it."""
     behind = [*tokens[1:], None]
     tokens = [t for t, then in zip(tokens, behind) if not (t.text == JUST and then is not None and then.text in WHOM)]
+    tokens = _as_well_as(tokens)
     texts = [token.text for token in tokens]
     if PERIPHRASES.isdisjoint(texts):
         return tokens
     said = as_done(texts, [token.raw for token in tokens], roster.named)
     return [tokens[at] if tokens[at].text == word else tokens[at]._replace(text=word, raw=word) for word, at in said]
+
+
+def _as_well_as(tokens: list[Token]) -> list[Token]:
+    """The tokens with "y" for "tanto Luna como Moro"."""
+    first = next((k for k, token in enumerate(tokens) if token.text == "tanto"), len(tokens))
+    other = next((k for k in range(first + 2, min(first + BOTH, len(tokens))) if tokens[k].text == "como"), 0)
+    if not other:
+        return tokens
+    return [*tokens[:first], *tokens[first + 1 : other], tokens[other]._replace(text="y"), *tokens[other + 1 :]]
 
 
 def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:
