@@ -67,6 +67,12 @@ def test_what_is_not_sure_is_asked(where: str, text: str, options: tuple[str, ..
     assert set(heard.ask.options) == set(options)
 
 
+@pytest.mark.parametrize("text", ["turned Sorrel out", "actually turned sorrel out", "no, sorrel is bare"])
+def test_a_rare_word_is_a_name_where_a_horse_is_called_so(text: str) -> None:
+    """Of Old Sorrel: people say Sorrel, and mean no plant."""
+    assert subjects(said_in(load(demo_path()), text, "Theo").events) == {"Old Sorrel"}
+
+
 @pytest.mark.parametrize("text", ["Quil and Fenel shivering", "Fenel, Quil shivering", "quil n fennel sweaty"])
 def test_a_list_is_not_cut_short_by_a_slip_that_is_a_word_of_another_language(text: str) -> None:
     """French for "that he" is one slip from Quill: who speaks English is heard in English, and asked about Quill."""

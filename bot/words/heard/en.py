@@ -641,6 +641,7 @@ PHRASES = {
         rack / hanger / place / bar),
         gone from (the / his / her / its) (hook / peg / rack / rail / door / tack room / shelf / pile),
         missing, lost, gone missing, went missing, can not find, could not find, vanished, disappeared,
+        (is / are / was) nowhere to be (found / seen),
         nowhere to be found, nobody can find, no one can find, has gone walkabout, gone walkabout,
         gone awol, awol, not there, not on the rack, can t find, has vanished, no sign of, can not see,
         can not locate, misplaced, mislaid, nicked, stolen, walked off, no one knows where, is nowhere,
@@ -1323,8 +1324,9 @@ PHRASES = {
         if you |could|would please, until further notice
     """,
     "do not rug": """
-        (nobody / no one) (rug / blanket / put a rug on / put a blanket on), do not rug, do not put a rug on,
-        do not put rugs on, do not put a blanket on, never rug,
+        does not wear (rugs / blankets / a rug / a blanket) (any more / anymore / ever / at all), is not to wear (rugs
+        / blankets) (any more / anymore), (nobody / no one) (rug / blanket / put a rug on / put a blanket on), do not
+        rug, do not put a rug on, do not put rugs on, do not put a blanket on, never rug,
         no rugs for, no rug for, no blankets for, no blanket for, not to be rugged, not to be blanketed,
         is not to be rugged, should not be rugged, should be bare, is to be bare, to be kept bare,
         please dont rug, please dont blanket, no blanketing, stop blanketing, stop rugging,
@@ -1390,7 +1392,8 @@ PHRASES = {
         |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
-        can (wear / have / take) (blankets / rugs / a blanket / a rug / her rugs / his rugs),
+        (rugs / blankets) are (ok / okay / fine / allowed) (/ again) for, (rugs / blankets) are (ok / okay / fine /
+        allowed) again on, can (wear / have / take) (blankets / rugs / a blanket / a rug / her rugs / his rugs),
         can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
         may be rugged, may be rugged again, may be blanketed again, may wear rugs again,
         may wear a rug again, ok to rug, okay to rug, ok to blanket, okay to blanket, fine to rug,
@@ -3545,7 +3548,7 @@ PHRASES = {
         anything still wet, is there anything wet, is there any rug wet, is any rug still wet, is any rug wet, is any
         blanket wet, is any blanket still wet, do we have any wet blankets, got anything drying, got anything wet,
         what rug is wet, what rug is drying, which rug is wet, which rug is drying, which blanket is wet, which
-        blanket is drying, what blanket is wet, what is no dry, what is no dry yet, is it all dry, is all dry, how is
+        blanket is drying, what blanket is wet, what is no dry, what is no dry yet, is it all dry, how is
         everybody's stuff drying, how is everyone's stuff drying, how is all the stuff drying, how is stuff drying,
         how is the stuff drying, how are things drying, how are the blankets drying, how are the rugs, how is
         everything drying, how are rugs drying, how are blankets drying, how is it all drying, how is it drying, how
@@ -3558,6 +3561,7 @@ PHRASES = {
         / up drying)
     """,
     "ask state": """
+        what state is,
         how is, how are, how is it going with, status of, status, state of, what is up with,
         how is he doing, what do we know about, tell me about, show me, show, info on,
         what is the state of, how goes, how about, how s, whats up with, what is the status of,

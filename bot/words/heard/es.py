@@ -1708,9 +1708,10 @@ PHRASES = {
         esta temporada
     """,
     "do not rug": """
-        (en cueros / en pelotas / a pelo / sin nada / desnud|o|a / sin manta) siempre, ni una manta más,
-        (permanezca / quede / esté / vaya / siga) siempre
-        (sin manta / sin manta alguna / sin nada / a pelo / desnud|o|a),
+        (no lleva / no usa) (manta / mantas /
+        cobija) nunca, nunca (lleva / usa / lleva puesta) (manta / mantas / cobija), (en cueros / en pelotas / a pelo
+        / sin nada / desnud|o|a / sin manta) siempre, ni una manta más, (permanezca / quede / esté / vaya / siga)
+        siempre (sin manta / sin manta alguna / sin nada / a pelo / desnud|o|a),
         (me / nos) (lo / la / le) (dejéis / dejen / dejes / deje / dejáis) siempre (sin manta / a pelo / sin nada),
         me lo dejéis sin manta, me la dejéis sin manta,
         déjenla siempre sin manta, déjenlo siempre sin manta, déjenla sin manta, déjenlo sin manta,
@@ -1792,6 +1793,7 @@ PHRASES = {
         cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
+        (podéis / puedes / pueden / podés / se puede) (tapar a / volver a tapar a / poner manta a / ponerle manta a),
         deja de ir (a pelo / sin manta / en cueros / desnud|o|a), ya no va (a pelo / sin manta),
         (a partir de ahora / desde ahora / desde hoy / a partir de hoy) (con manta / se tapa / tapad|o|a),
         con manta como (los demás / las demás / todos / el resto),

@@ -1621,7 +1621,8 @@ PHRASES = {
         à compter d'aujourd'hui, à partir d'aujourd'hui
     """,
     "do not rug": """
-        (pas de / plus de) (couverture / couv / couverte) (à / au / aux),
+        ne (porte / met / mets) jamais de (couverture / couv / couverte), (porte / met) jamais de (couverture / couv /
+        couverte), (pas de / plus de) (couverture / couv / couverte) (à / au / aux),
         ne porte plus de (couverture / couv / couverte),
         je le veux sans couverture, je la veux sans couverture, je le veux nu, je la veux nue, je le veux sans rien,
         je la veux sans rien, je le veux toujours sans couverture, je la veux toujours sans couverture,
@@ -1926,6 +1927,7 @@ PHRASES = {
         rênes longues, ride, rides, marcheur, le cour, un cour, son cour, mon cour, du cour
     """,
     "done": f"""
+        j'ai changé, on a changé,
         faits (jusqu'ici / pour l'instant / à cette heure),
         (/ j'ai / jai / on a / ai / a) (suivi / appliqué / respecté / exécuté) {LIST} (/ pour / de / d' / chez),
         (comme / tel que / selon ce qui est) (indiqué / marqué / écrit / noté / prévu / affiché / demandé)
@@ -2823,7 +2825,8 @@ PHRASES = {
     """,
     "question": """
         qui, que, qu', quoi, quel, quelle, quels, quelles, comment, quand, où, pourquoi, combien, est ce que,
-        est ce qu', quelqu'un, qu'est ce que, qu'est ce qui, lequel, laquelle, y a t il, lesquels, lesquelles
+        est ce qu', quelqu'un, qu'est ce que, qu'est ce qu', qu'est ce qui, lequel, laquelle, y a t il, lesquels,
+        lesquelles
     """,
     "idiom": """
         (est / es / sont / suis / était / étaient) fait||e|s|es pour (ça / être / moi / toi), j'ai (la polaire /
@@ -3759,6 +3762,7 @@ PHRASES = {
         c'est qui qui reste à faire, qui reste a fer, qui reste à fer, il reste qui à fer
     """,
     "ask drying": """
+        (il y a / y a) quoi (au séchage / à sécher / qui sèche / en train de sécher / au lavage),
         qu'est ce qui (n'a / a) pas (fini / encore fini) de sécher,
         (qu'est ce qu'il y a / qu'est ce qu'y a / il y a quoi / y a quoi / quoi) (/ encore / toujours)
         qui (sèche / sèchent),

@@ -36,12 +36,14 @@ UNBENT = frozenset((
 ))  # fmt: skip
 
 
+RARER = ("en",)  # languages with a list of them
 LONGER = 5  # letters of a word that a slip is set right to
 
 
 @dataclass(frozen=True)
 class Lexicon:
     """One language. phrases: first word → (words, meanings), longest first. everyday: every word it knows.
+    rarer: words that are no slip of another either, and that a horse may be called by.
 
     trade: longer words of the tables by first letter and length, parted by spaces, which a slip of the finger is set
     right to. written: those of every row, which it is set right to where that makes a phrase.
@@ -54,6 +56,7 @@ class Lexicon:
     language: str
     phrases: Phrases
     everyday: WordList
+    rarer: WordList
     trade: dict[tuple[str, int], str]
     written: dict[tuple[str, int], str]
     accented: frozenset[str]
@@ -80,6 +83,7 @@ def lexicon(language: str) -> Lexicon:
         language,
         phrases,
         WordList(own | common(language) | short_forms.keys()),
+        WordList(_listed("rarer", language) if language in RARER else ()),
         _by_first_letter(telling),
         _by_first_letter(own),
         _accented(table),
@@ -179,7 +183,11 @@ def _spoken(row: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
 
 def common(language: str) -> frozenset[str]:
     """The everyday words of a language, from its list."""
-    text = resources.files("bot.words.heard").joinpath(f"common_{language}.txt").read_text(encoding="utf-8")
+    return _listed("common", language)
+
+
+def _listed(kind: str, language: str) -> frozenset[str]:
+    text = resources.files("bot.words.heard").joinpath(f"{kind}_{language}.txt").read_text(encoding="utf-8")
     return frozenset(word for line in text.splitlines() if not line.startswith("#") for word in line.split())
 
 
@@ -192,7 +200,8 @@ def first_names() -> frozenset[str]:
 @lru_cache(maxsize=REMEMBERED)
 def everyday(word: str) -> bool:
     """Whether a word is an everyday one of any language, or a first name: never bent into the name of a horse."""
-    return of_a_language(word) or word in first_names()
+    rare = any(word in lexicon(language).rarer for language in RARER)
+    return rare or of_a_language(word) or word in first_names()
 
 
 @lru_cache(maxsize=REMEMBERED)

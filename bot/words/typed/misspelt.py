@@ -69,7 +69,11 @@ def in_phrases(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[To
     As in "has nothng on"; alone, a word with a slip may be a name as well.
     """
     words = {token.text for token in tokens if token.kind == "word" and len(token.text) >= LEAST}
-    strange = {word for word in words - lexicon.everyday.among(words) if not _meant(word, lexicon, roster)}
+    strange = {
+        word
+        for word in words - lexicon.everyday.among(words) - lexicon.rarer.among(words)
+        if not _meant(word, lexicon, roster)
+    }
     found = tokens
     for at in [k for k, token in enumerate(tokens) if token.text in strange] if strange else ():
         token = tokens[at]

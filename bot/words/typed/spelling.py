@@ -35,7 +35,8 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
     tokens = _with_digits(tokens, lexicon, roster)
     tokens = as_written(tokens, roster.named) if french else tokens
     words = {token.text for token in tokens if token.kind == "word"}
-    strange = words - roster.named - (lexicon.everyday.among(words) - lexicon.short_forms.keys())
+    plain = lexicon.everyday.among(words) | lexicon.rarer.among(words)
+    strange = words - roster.named - (plain - lexicon.short_forms.keys())
     strange |= {word for word in words if (spanish or french) and word.endswith(HEARD)}
     strange |= {token.text for token in tokens if token.raw.endswith("á")} if spanish else set()
     end = 0

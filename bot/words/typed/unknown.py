@@ -98,7 +98,7 @@ def _nearest(
 def _perhaps_meant(item: Item, horses: tuple[str, ...], lexicon: Lexicon, roster: Roster) -> Item:
     """An ordinary word one slip from a name: only ever asked about, a foreign one wherever it may be meant."""
     word = item.text
-    spoken = len(word) < LONG_PART or word in lexicon.everyday or word in first_names()
+    spoken = len(word) < LONG_PART or word in lexicon.everyday or word in lexicon.rarer or word in first_names()
     plural = word.endswith("s") and word[:-1] in roster.spelled
     beside = () if plural and len(word) > LONG_PART else roster.a_letter_from(word)
     horses = beside if len(beside) > 1 or not horses else horses
