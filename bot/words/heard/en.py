@@ -2096,6 +2096,7 @@ PHRASES = {
         to beat the band, right old, a right, that bit, this bit, fucking
     """,
     "if": """
+        (the / ) next time (/ that),
         if, unless, in case, whether, as long as, as soon as, provided, otherwise, even if, or else,
         so that, assuming, providing, so long as, only if, if ever, if only, even though if, as if,
         as though, in the event, should it, were it, had it, supposing, suppose, on condition,
@@ -2673,6 +2674,7 @@ PHRASES = {
         train / lift), has (homework / an exam / exams / school), at the (doctors / dentist), at the doctor's
     """,
     "tells": """
+        heard, just heard,
         says, said, (/ has) told |me|us, tells |me|us, thinks, reckons, mentioned, mentions, reported, reports, swears,
         claims, insists, (/ just) texted, messaged, (/ just) checked, has checked, warned, warned |me|us, asked,
         wants to know, let me know, lmk

@@ -2432,6 +2432,7 @@ PHRASES = {
         bien mucho, hartísimo, un huevo, una burrada, una barbaridad, un pilón
     """,
     "if": """
+        la próxima vez que, la siguiente vez que, para la próxima vez que,
         cuando (entre / entren / llegue / lleguen / vuelva / vuelvan / salga / salgan / venga / vengan / pase / pasen
         / esté / estén / haga / pueda / puedas / podáis / puedan / termine / termines / tenga / tengas / acabe /
         acabes),
@@ -2465,6 +2466,7 @@ PHRASES = {
         tiritaron, transpiraron, tuvo frío, tuvo calor, pasó frío, pasó calor, titiritó, se llamaba, se llamaban
     """,
     "plan": """
+        que no se (quede / ponga / moje / enfríe / empape / quede fría / quede mojada),
         (a partir de / desde) esta (noche / tarde) en adelante, a partir de esta (noche / tarde),
         echa (la / el / los / las), echad (la / el / los / las), (debí / debimos / debiste / debisteis),
         (iba / ibas / íbamos / iban / voy / vas / va / vamos / van) a lavar, demasiado (frío / calor / tarde /
@@ -2778,6 +2780,7 @@ PHRASES = {
         fines de semana
     """,
     "hearsay": """
+        imagina a, imagínate a, imaginaos a, imagínense a,
         imagina que, imaginad que, (sabías / sabíais / sabían / sabéis) que, o eso (dicen / parece / me han dicho),
         por lo visto, al parecer, (/ me / nos) (dicen / dijeron / han dicho / cuentan / contaron / han contado /
         comentan / comentaron / han comentado) (/ que), (/ ya) se (dice / comenta / rumorea / cuenta / ha dicho) (/
@@ -2793,7 +2796,8 @@ PHRASES = {
         factura, acertijo, (hij|o|a / niñ|o|a / niet|o|a / sobrin|o|a) escribió
     """,
     "guess": """
-        (sudaría / tiritaría / temblaría / sudarían),
+        estaría, estarían, tendría, tendrían, pasaría, pasarían, me preocupa que, temo que, (tengo / me da) miedo (de
+        / ) que, no vaya a ser que, miedo me da que, (sudaría / tiritaría / temblaría / sudarían),
         que no sé (dónde / cuándo / cómo / por qué),
         apuesto a que, me apuesto a que, fijo que, me juego lo que quieras a que,
         no creo, no estoy segur|o|a, ni idea, dudo, puede ser, no me parece, puede que, no sabemos, no sé si,

@@ -2555,6 +2555,7 @@ PHRASES = {
         si gros, si grosse, raide, en lavette, ben raide, pas pour rire, comme c'est pas permis
     """,
     "if": """
+        la prochaine fois qu|e|',
         si, s', au cas où, sauf si, à moins, à condition, tant que, dès que, pourvu que, en cas de, si jamais,
         si des fois, si par hasard, si besoin, si nécessaire, si possible, dans le cas où, en cas d',
         pour peu que, à supposer que, à condition que, à condition qu', si quelqu'un, sauf s', si tant est,
@@ -2563,6 +2564,7 @@ PHRASES = {
     """,
     "in case": "au cas où, juste au cas où, en cas de",
     "when": """
+        pour que, pour qu',
         quand, lorsque, lorsqu', pendant que, jusqu'à, jusque, jusqu', avant de, avant que, bien que, où,
         pendant qu', au moment où, au moment de, après que, depuis que, depuis qu', jusqu'à ce que,
         le temps que, le temps qu', le temps de, en attendant, en attendant que, en attendant qu', pour pas que,

@@ -7,7 +7,7 @@ from itertools import dropwhile, pairwise
 
 from bot.words.lookup.items import DANGER, Item, places, predicate, some_mean
 from bot.words.thoughts.clauses import CLIPS, Clause, is_subject, only_small, said_by, soft
-from bot.words.thoughts.relayed import SAYS, told_of_then
+from bot.words.thoughts.relayed import SAYS, heard_of, told_of_then
 
 BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))
@@ -28,7 +28,9 @@ def no_report(clause: Clause) -> bool:
     """Whether a thought is a plan, a condition, a habit or an old story."""
     if clause.means.isdisjoint(MAY_BLOCK):
         return False
-    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items) or told_of_then(clause):
+    if _supposed(clause.items) or of_its_youth(clause) or once_long_ago(clause.items):
+        return True
+    if told_of_then(clause) or heard_of(clause):
         return True
     if clause.has("last night") and clause.has("was") and clause.told and not clause.has("as of now", "put on"):
         return True  # "Pip was soaked last night"

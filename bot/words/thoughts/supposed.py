@@ -6,13 +6,16 @@ from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
 # without one of these in it, or "when" behind it, a clause is news
 BEFORE = ("before", "antes de", "avant de", "avant d'")  # and what is still to come
+ALWAYS = frozenset(("always", "siempre", "toujours"))
 HEADING = 4  # words
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
 def no_news(clause: Clause, following: Clause | None) -> bool:
     """Whether nothing that stands in this clause is so now."""
-    if no_report(clause) or (following is not None and (_dated_behind(following) or _at_every_time(following))):
+    if no_report(clause):
+        return True
+    if following is not None and (_dated_behind(following) or _at_every_time(following) or _always(clause, following)):
         return True
     if clause.has("for later") and _only_heads(clause):
         return True  # "for tonight: Otto in his heavy"
@@ -61,6 +64,11 @@ def _only_heads(clause: Clause) -> bool:
 def _at_every_time(following: Clause) -> bool:
     """As in "Otto sweats (every time he sees the vet)", "suda (siempre que ve al veterinario)": a habit."""
     return following.joined in ("when", "if") and following.items[0].has("habit")
+
+
+def _always(clause: Clause, following: Clause) -> bool:
+    """As in "Lune est toujours trempée (quand il pleut)"; alone, she still is."""
+    return following.joined == "when" and any(not ALWAYS.isdisjoint(i.text.split(" ")) for i in clause.items)
 
 
 def hangs(clause: Clause) -> bool:
