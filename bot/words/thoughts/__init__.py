@@ -22,6 +22,7 @@ topics             what is asked beyond the plan, in a phrase that is the whole 
 around             what the words beside a sign say of it
 holes              a hole, how big, and in what
 named_at_last      horses named at the end of what is told of them
+to_come            what is said as if done, of an hour still to come
 no_report, supposed   a plan, a condition, a habit, what is still to come, what is long over
 relayed            what others tell of how it was
 now_otherwise      where "now" begins a thought behind what was

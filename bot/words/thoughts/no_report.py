@@ -32,8 +32,10 @@ def no_report(clause: Clause) -> bool:
         return True
     if told_of_then(clause) or heard_of(clause):
         return True
-    if clause.has("last night") and clause.has("was") and clause.told and not clause.has("as of now", "put on"):
-        return True  # "Pip was soaked last night"
+    worn = clause.has("in", "wears") and len(clause.pieces) == 1
+    then = clause.has("last night") and clause.has("was") and not clause.has("as of now", "put on")
+    if then and (clause.told or worn):
+        return True  # "Pip was soaked last night", "last night Pip was in his heavy"
     around = Around(clause)
     return any(
         not any(harmless(clause.items[at], at, around) for harmless in _harmless(clause.items[at].means))

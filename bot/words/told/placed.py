@@ -10,6 +10,7 @@ from bot.words.thoughts.clauses import Clause, of_both, soft
 from bot.words.thoughts.hers import PLACES, owns_the_stall, something_of_hers
 from bot.words.thoughts.listed import in_company, list_near
 from bot.words.thoughts.no_report import WITH
+from bot.words.thoughts.to_come import to_come
 from bot.words.told.telling import Telling, named
 
 TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
@@ -35,7 +36,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
         or _put_away(clause, telling)
-        or _in_with_another(items)
+        or (_in_with_another(items) or to_come(clause))
     ):
         return False
     items = tuple(_without_company(_up_to_the_reason(items)))
