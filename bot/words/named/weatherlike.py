@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from bot.words.lookup.items import Item, of_a_horse, predicate, some_mean
 from bot.words.thoughts.clauses import soft
@@ -23,6 +23,9 @@ def may_be_weather(item: Item, rest: Sequence[Item]) -> bool:
         return False  # "sunday is freezing her ears are ice"
     if well(rest) and not item.has("weekday"):
         return False
+    told = takewhile(lambda i: not (i.mark or i.horses), rest)
+    if not item.has("weekday", "mass") and any(i.has("sign sweating", "sign shivering") for i in told):
+        return False  # "thunder hot but not sweating"
     if item.has("weekday") and (_soaked(rest) or _felt_in_a_part(rest)):
         return False
     return item.has("mass", "weekday") or not (rest and rest[0].has("is"))

@@ -52,6 +52,8 @@ def spelled(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> list[T
             token = token._replace(text=token.text[:-1] + "do")
         if token.kind != "word" or token.text in roster.named or _as_spelled(token.text, lexicon):
             found.append(token)
+        elif french and token.text in ELIDED and _before_a_vowel(tokens, at):
+            found.append(token._replace(text=token.text + "'"))  # "la 200 d orage"
         elif at > 0 and tokens[at - 1].kind == "number" and len(token.text) <= UNIT and token.text not in AND:
             found.append(token)  # "200 g"; not "la 250 mtn"
         elif token.text in lexicon.short_forms and _perhaps_a_name(tokens, at, lexicon, roster):
@@ -83,6 +85,10 @@ def _as_well_as(tokens: list[Token]) -> list[Token]:
     if not other:
         return tokens
     return [*tokens[:first], *tokens[first + 1 : other], tokens[other]._replace(text="y"), *tokens[other + 1 :]]
+
+
+def _before_a_vowel(tokens: Sequence[Token], at: int) -> bool:
+    return at + 1 < len(tokens) and tokens[at + 1].text[:1] in VOWELS
 
 
 def _with_digits(tokens: Sequence[Token], lexicon: Lexicon, roster: Roster) -> Sequence[Token]:

@@ -28,6 +28,10 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
     several = lexicon.language == "en" and word.endswith("s") and word not in roster.begun  # "the funnels are wet"
     ordinary = everyday(word) or (several and everyday(word[:-1]))
+    if ordinary and len(word) >= LONG_PART and word not in lexicon.everyday and told_behind(texts, at + 1, lexicon):
+        begun = roster.begins(word) if word not in roster.people else ()
+        if len(begun) > 1:  # "roma a froid", of a Romarin and a Romane
+            return Item(word, token.raw, horses=begun, sure=False, exact=False, known=False, capital=token.capital)
     short = _cut_short(token, texts, at, lexicon, roster, ordinary=ordinary)
     if short is not None:
         return short
