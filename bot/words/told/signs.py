@@ -38,6 +38,7 @@ from bot.words.told.things import may_be_its
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"
+HEADED = 3  # words of "cold: Rafle"
 STRONG_REACH = 3  # unknown words that a strong sign may stand away from its horse
 
 
@@ -47,9 +48,9 @@ def read_signs(clause: Clause, telling: Telling) -> bool:
         return False
     before = (len(telling.events), telling.ask)
     strapped = read_strap(clause, telling)
-    if _may_tell(clause):
+    if _may_tell(clause) and not _of_a_stranger(clause.items):
         _word_by_word(clause, telling, strapped=strapped)
-    elif clause.has("no name"):
+    elif clause.has("no name") or _of_a_stranger(clause.items):
         telling.of_nobody()
     return (len(telling.events), telling.ask) != before
 
@@ -74,6 +75,14 @@ def _word_by_word(clause: Clause, telling: Telling, *, strapped: bool) -> None:
 def _may_tell(clause: Clause) -> bool:
     """Whether something is told, of something, or that it is not so or has stopped."""
     return bool(clause.told or clause.horses or clause.pieces) or clause.has("not", "stopped")
+
+
+def _of_a_stranger(items: Sequence[Item]) -> bool:
+    """As in "(sweating: Maple, Pip.) cold: Rafle": told of whoever stands behind it, who is no horse of ours."""
+    if len(items) != HEADED or items[1].text != ":" or not predicate(items[0]):
+        return False
+    last = items[-1]
+    return not (last.horses or last.pieces or last.piece or last.means or last.number is not None)
 
 
 def _asked_for(items: Sequence[Item]) -> bool:

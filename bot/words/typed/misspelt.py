@@ -46,14 +46,18 @@ def _nearest(word: str, lexicon: Lexicon, among: Mapping[tuple[str, int], str], 
         if not _inflected(word, other) and (apart := distance(word, other, allowed)) <= allowed
     ]
     least = min((apart for apart, _ in near), default=0)
-    language = lexicon.language
-    likely = {other: (*_says(other, lexicon), *_slip(word, other, language)) for apart, other in near if apart == least}
+    likely = {
+        o: (not _usual_slip(word, o, lexicon.language), *_says(o, lexicon), -len(o))
+        for apart, o in near
+        if apart == least
+    }
     return tuple(sorted(likely, key=lambda other: (likely[other], other)))
 
 
-def _slip(word: str, other: str, language: str) -> tuple[bool, int, bool]:
-    """Least for a letter written twice; then for one left out, before any other; then for the key beside one."""
-    return not _twice(word, other), -len(other), not _key_beside(word, other, language)
+def _usual_slip(word: str, other: str, language: str) -> bool:
+    """Whether a letter stands twice, is left out, or is its neighbour on the keys, or two are swapped."""
+    swapped = len(word) == len(other) and sorted(word) == sorted(other)
+    return swapped or len(word) < len(other) or _twice(word, other) or _key_beside(word, other, language)
 
 
 def _key_beside(word: str, other: str, language: str) -> bool:

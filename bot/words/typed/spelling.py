@@ -252,7 +252,8 @@ def _once(word: str, lexicon: Lexicon) -> Iterable[str]:
     near = trade_word(word, lexicon.language, 1)
     if near and says_how(lexicon.phrases.longest((near,), 0)[0]):
         return ()
-    twice = (k for k in range(1, len(word)) if word[k] == word[k - 1]) if len(word) >= LEAST - 2 else ()
+    first = 2 if len(word) == LEAST - 1 else 1  # "aain" is again, and no "ain"
+    twice = (k for k in range(first, len(word)) if word[k] == word[k - 1]) if len(word) >= LEAST - 2 else ()
     return (word[:k] + word[k + 1 :] for k in twice)
 
 
