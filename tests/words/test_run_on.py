@@ -79,3 +79,16 @@ def test_sweat_here_and_rain_there_leave_nothing_open() -> None:
     """A slash is an "or" only between two words for the same horse."""
     assert told(said("Otto is sweating / Tucker is wet", "oak")) == [("Otto", "sweating"), ("Tucker", "wet")]
     assert said("Otto is sweating / wet", "oak").ask
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "Otto is cold brought him in", [("Otto", "cold"), ("Otto", "stall")]),
+        ("oak", "Otto isn't cold any more took his heavy off", [("Otto", "comfortable"), ("Otto", ())]),
+        ("encina", "Canela está sudando la metí", [("Canela", "sweating"), ("Canela", "stall")]),
+    ],
+)
+def test_what_was_done_to_her_follows_how_she_is(name: str, text: str, expected: list[tuple[object, ...]]) -> None:
+    """A pronoun behind it is the horse just told of."""
+    assert told(said(text, name)) == expected
