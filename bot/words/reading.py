@@ -15,7 +15,9 @@ from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
 from bot.words.meaning import Heard, Reference
+from bot.words.mending.bracketed import out_of_brackets
 from bot.words.mending.cleft import this_one
+from bot.words.mending.lists_of_pieces import pieces_told_at_once
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
 from bot.words.mending.none_but import none_but
@@ -23,6 +25,7 @@ from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.run_on import paused_where_another_begins
 from bot.words.mending.said_otherwise import said_otherwise
 from bot.words.mending.si_for_yes import yes_or_if
+from bot.words.mending.simple_present import sweats_now
 from bot.words.mending.warm_but_dry import hot_if_only_dry
 from bot.words.named.borne import borne
 from bot.words.named.clipped_so import clipped_so
@@ -92,11 +95,11 @@ from bot.words.typed.scan import scan, tokens_of
 # each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
-    told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise, under_heading,
-    listed_again, hot_if_only_dry, paused_where_another_begins,
+    pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise,
+    under_heading, listed_again, sweats_now, hot_if_only_dry, paused_where_another_begins,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
-AS_WRITTEN = (who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)
+AS_WRITTEN = (out_of_brackets, who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}

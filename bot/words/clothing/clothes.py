@@ -10,7 +10,7 @@ from bot.words.clothing.jackets import with_jackets
 from bot.words.clothing.neck_covers import with_neck_covers
 from bot.words.clothing.no_garment import kept_by, of_nothing_here
 from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
-from bot.words.clothing.owned import told_of_clothes, whose_before, whose_behind
+from bot.words.clothing.owned import owned_behind, told_of_clothes, whose_before, whose_behind
 from bot.words.clothing.that_of import told_by_fill
 from bot.words.lookup.gender import gender_of
 from bot.words.lookup.items import OF_HORSES, Item, all_mean, of_clothes, predicate, some_mean
@@ -67,8 +67,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
             piece = piece._replace(several=False, some=True, kinds=frozenset() if piece.rug else piece.kinds)
         if len(found) > 1 and found[-2].piece is not None and (found[-1].has("and") or found[-1].text == ","):
             before_it = found[-2].piece  # "Maple's liner and sheet"
-            of_another = end + 1 < len(items) and items[end].has("of") and items[end + 1].horse
-            if not (of_another or piece.owners or piece.their or piece.spare or piece.ids):
+            if not (owned_behind(items, end) or piece.owners or piece.their or piece.spare or piece.ids):
                 piece = piece._replace(owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
         dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)

@@ -162,3 +162,11 @@ def _last_of_list(items: Sequence[Item], at: int) -> bool:
         its = of_clothes(after)  # "… de Quartz, Fidji et Perle nickel" is of horses
         return its and not any(predicate(i) or i.has("broken") for i in _since_pause(items[:at]))
     return after is None or after.mark or after.has("time", "is", "polite")
+
+
+def owned_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether "de Perle", "de la Perle" stands here: whose the piece before it is."""
+    if at >= len(items) or not items[at].has("of"):
+        return False
+    named = items[at + 1 : at + 3]
+    return any(i.horse for i in (named[1:] if named and named[0].has("article") else named[:1]))

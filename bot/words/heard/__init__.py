@@ -198,6 +198,8 @@ MEANINGS = {
     "link": "small words that change nothing",
     "time": "now, today, at nine",
     "last night": "of how it was then: no report of now, though a clip or what was put on may be",
+    "sweats": "sweats, of now or of every day (English)",
+    "shivers": "shivers, of now or of every day (English)",
     "meanwhile": "while, although: it supposes something, or sets one horse beside another",
     "as of now": "now or today, of how it is: no night before",
     "hour": "words before an hour",

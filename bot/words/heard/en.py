@@ -32,6 +32,7 @@ PHRASES = {
         |will|would|can|could not quit sweating
     """,
     "sign hot": """
+        is with heat,
         running (hot / a bit hot / a little hot / warm under there),
         overheated, overheating, too hot, too warm, hot under the rug, hot under her rug,
         hot under his rug, hot under the blanket, hot under her blanket, hot under his blanket,
@@ -83,6 +84,7 @@ PHRASES = {
         shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
+        is with cold, with cold,
         foundered,
         ears are ice, ears like ice, ears are like ice, ears ice,
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -2110,6 +2112,8 @@ PHRASES = {
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
+    "sweats": "sweats",
+    "shivers": "shivers, trembles",
     "meanwhile": "while, whilst, although, though, even though",
     "was": """
         had (colic / a cough / a colic / a fever), was, were, had, been, has been, had been, have been,
@@ -3001,6 +3005,7 @@ PHRASES = {
     """,
     "hour": "at, around, about, by, as of, since, before, after, until, from, til, till",
     "polite": """
+        po,
         oh and, ah and, ooh and, (good / great / bad / brilliant / sad) news,
         you will (not / never) believe (this / it / the day i have had / ), you will never guess,
         aye aye captain, aye aye cap,
@@ -3585,8 +3590,9 @@ PHRASES = {
         what is the latest with
     """,
     "ask forecast": """
-        forecast, what is the forecast, what is the weather, whats the weather, whats the forecast,
-        weather tonight, weather today, weather forecast, will it rain, will it rain today,
+        what (says / tells) the (forecast / weather) (/ for), what says the (forecast / weather) (for / ) (tonight /
+        tomorrow / the night), forecast, what is the forecast, what is the weather, whats the weather, whats the
+        forecast, weather tonight, weather today, weather forecast, will it rain, will it rain today,
         will it rain tonight, how cold will it get, how cold will it be,
         how cold does it get, how cold is it tonight, how cold tonight, what is coming tonight,
         what is coming, is it going to rain tonight, will it snow, will it snow tonight,

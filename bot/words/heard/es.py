@@ -52,6 +52,7 @@ PHRASES = {
         (sudando / sudan / sudados / sudadas) como |pollos|pollo|cerdos|cerdo|cochinos|puercos|chanchos|locos|locas
     """,
     "sign hot": """
+        es demasiado caliente,
         le|s (agarró / entró / dio / ha entrado / ha dado) (/ el / mucho) calor,
         muy abrigad|o|a|os|as, demasiado abrigad|o|a|os|as, va muy abrigad|o|a, va demasiado abrigad|o|a,
         tiene calor, tienen calor, tiene mucho calor, tienen mucho calor, con calor,
@@ -227,6 +228,7 @@ PHRASES = {
         se recalienta, que quema, achicharrad|o|a|os|as, asad|o|a|os|as, cocid|o|a|os|as
     """,
     "sign comfortable": """
+        sudar no suda, (sudar / temblar / tiritar) no, no es sudado, no es sudada,
         está bien de temperatura, bien de temperatura, buena temperatura, está a buena temperatura,
         de lujo, está de lujo, están de lujo, va de lujo,
         se le quitó la tembladera, se le quitó el tembleque, se le pasó la tembladera, se le pasó el temblor,
@@ -2454,6 +2456,8 @@ PHRASES = {
         después de que, desde que, a medida que, cada vez que, siempre que, hasta tanto, antes de que,
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
     """,
+    "sweats": "",
+    "shivers": "",
     "meanwhile": "mientras, mientras que, aunque, si bien",
     "was": """
         tuvo (/ un / su primer) cólico, tuvo cólicos, tuvo (/ la) tos, tuvo (/ la) fiebre, se puso mal|o|a,
@@ -4064,6 +4068,7 @@ PHRASES = {
         va a usar hoy, va a llevar hoy, se va a poner, lleva a la noche
     """,
     "ask ready": """
+        cuándo seca, cuándo secan,
         cuándo estará, cuándo está, ya está, cuándo, estará, cuánto falta, cuánto le falta, cuánto tarda, ya,
         cuándo estarán, cuándo están, cuándo va a estar, cuándo van a estar, cuándo estará ya, cuándo tendremos,
         cuándo tenemos, cuándo podemos usar, cuándo puedo usar, cuándo se puede usar, cuándo se podrá usar,

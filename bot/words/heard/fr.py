@@ -61,6 +61,7 @@ PHRASES = {
         croûtes de sueur, sel de sueur, auréolé||e de sueur, transpirant||e|s
     """,
     "sign hot": """
+        (est / était / sont) avec (chaud / chaleur),
         (a / a eu / a pris / a fait) un (/ gros) coup de (chaud / chaleur),
         crever de chaud,
         a trop chaud, ont trop chaud, a chaud, ont chaud, trop chaud, a très chaud, ont très chaud, avait chaud,
@@ -111,6 +112,7 @@ PHRASES = {
         grelotte plus fort, frissonne plus qu', frissonne plus quand, frissonne plus fort
     """,
     "sign cold": """
+        (est / était / sont) avec froid,
         (a / a eu / a pris) un (/ gros) coup de froid,
         crever de froid,
         a froid, ont froid, a très froid, ont très froid, avait froid, a un peu froid, ont un peu froid,
@@ -1137,6 +1139,7 @@ PHRASES = {
         glissé son, glissé le, glissé les, glissé ses
     """,
     "took off": f"""
+        j'ai (tiré / quitté),
         {IT_OFF},
         j'y ai viré, j'y ai enlevé, j'y ai retiré, j'y ai ôté, je me suis permis d'enlever,
         je me suis permise d'enlever, je me suis permis de retirer, je me suis permis d'ôter,
@@ -2570,6 +2573,8 @@ PHRASES = {
         le temps que, le temps qu', le temps de, en attendant, en attendant que, en attendant qu', pour pas que,
         pour éviter que, afin de, afin que, afin qu'
     """,
+    "sweats": "",
+    "shivers": "",
     "meanwhile": "pendant que, pendant qu', bien que, quoique, quoiqu'",
     "was": """
         a eu (des coliques / une colique / la colique / de la fièvre / la toux),
@@ -3257,6 +3262,7 @@ PHRASES = {
         j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
     """,
     "time": """
+        (pour / de) (/ la / cette) tournée,
         quand (enfin / finalement) j' (arrive / entre), quand je suis enfin (arrivé|e / entré|e),
         une petite heure, une bonne heure, une petite demi heure, une demi heure, une heure,
         deux heures, une bonne demi heure,

@@ -170,7 +170,7 @@ def _picked_out(items: Sequence[Item], at: int) -> bool:
     """As in "el que trae frío es lucero", "no, that's misty": who it is, behind what was said of him."""
     if at < 2 or not items[at - 1].has("is") or items[at].has("weekday", "mass"):
         return False
-    if at + 1 < len(items) and items[at + 1].has("relative") and any(i.kinds("sign") for i in items[at + 2 : at + 4]):
+    if at + 1 < len(items) and items[at + 1].has("relative") and any(map(predicate, items[at + 1 : at + 4])):
         return True  # "no es gitana la que suda"
     that = items[at - 2].has("it") and items[at - 2].has("relative")
     if that and some_mean(items[max(0, at - 4) : at], "no"):

@@ -136,7 +136,11 @@ def _goes_on_of(items: Sequence[Item], at: int) -> bool:
     """As in "Pip in his medium star ok", "gorda luna correa rota": a word that describes nothing, and what of it."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
     then = items[at + 1 : at + REACH]  # "in his light maple is sweating"
-    return not describes(items[at]) and (said_how(behind) or behind.has("strap") or _says(then))
+    later = next(
+        (i for i in then if not i.has("link", "very", "time")), NOTHING
+    )  # "sous-couverture quartz encore humide"
+    told = said_how(behind) or predicate(later) or behind.has("strap") or _says(then)
+    return not describes(items[at]) and told
 
 
 def said_how(item: Item) -> bool:
