@@ -8,7 +8,9 @@ from tests.words.saying import said, told
 @pytest.mark.parametrize(
     ("name", "text", "expected"),
     [
-        ("oak", "put Tucker's liner and Otto's sheet in the wash", [("tucker-liner", "washing"), ("otto-sheet", "washing")]),
+        ("oak", "put Tucker's liner and Otto's sheet in the wash", [
+            ("tucker-liner", "washing"), ("otto-sheet", "washing"),
+        ]),
         ("oak", "can't find Tucker's liner or Otto's sheet", [("tucker-liner", "missing"), ("otto-sheet", "missing")]),
         ("oak", "Tucker's liner and Otto's sheet are damp", [("tucker-liner", "damp"), ("otto-sheet", "damp")]),
         ("oak", "which rugs are damp?", [("drying",)]),

@@ -10,6 +10,7 @@ PUT, LISTED = frozenset(("put on",)), ("and", "article", "her")
 MISSING, OR = frozenset(("state missing",)), ("or", "nor", "o", "ni", "ou")
 AND = frozenset(("and",))
 NEAR = 16  # words of a list
+INTO = ("in ", "into ", "to ")  # English: "le puse la gorda, el forro está en la lavadora" tells of two
 FEW = 2
 
 
@@ -25,7 +26,7 @@ def pieces_told_at_once(items: Sequence[Item]) -> Sequence[Item]:
 def _into_the_wash(rest: Sequence[Item]) -> bool:
     listed = list(takewhile(lambda i: i.piece is not None or i.text == "," or i.has(*LISTED), rest))
     then = rest[len(listed)] if len(listed) < len(rest) else NOTHING
-    return sum(i.piece is not None for i in listed) >= FEW and then.has("state washing")
+    return sum(i.piece is not None for i in listed) >= FEW and then.has("state washing") and then.text.startswith(INTO)
 
 
 def _missing_too(items: Sequence[Item], at: int) -> bool:

@@ -3,13 +3,15 @@
 from bot.words.lookup.items import some_mean
 from bot.words.thoughts.clauses import Clause
 
-# the first word of a verb that tells of now, or of later where an hour is given
-PRESENT = ("bringing", "turning", "taking", "fetching", "leading", "coming", "rentre", "sors", "meto", "saco", "entro")
+# what a verb that tells of now, or of later where an hour is given, begins with; "j'ai rentré" is over
+PRESENT = (
+    "bringing", "turning", "taking", "fetching", "leading", "coming", "je rentre", "je sors", "meto", "saco", "entro",
+)  # fmt: skip
 
 
 def to_come(clause: Clause) -> bool:
     """Whether the clause tells of a move in the present, and of when: it is to be done."""
-    moves = [k for k, i in enumerate(clause.items) if any(word in PRESENT for word in i.text.split())]
+    moves = [k for k, i in enumerate(clause.items) if i.text.startswith(PRESENT)]
     if not moves:
         return False
     behind = clause.items[moves[0] :]
