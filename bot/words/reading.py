@@ -62,6 +62,7 @@ from bot.words.told.choices import answered, corrected_reply
 from bot.words.told.done import ROUND, read_done, without_excuse
 from bot.words.told.doubts import asked_which, sweat_or_rain
 from bot.words.told.elided import same
+from bot.words.told.last_words import last_words
 from bot.words.told.overlooked import danger, who_shivers
 from bot.words.told.placed import moved_in_its_clothes, read_place
 from bot.words.told.put_right import puts_right
@@ -70,7 +71,7 @@ from bot.words.told.reasons import WANTED, reason_behind, wanted_of
 from bot.words.told.routine import WISHES, read_clip, read_wish, read_work
 from bot.words.told.second_thoughts import read_anew, thoughts
 from bot.words.told.signs import read_signs
-from bot.words.told.states import puts_on_a_strap
+from bot.words.told.states import puts_on_a_strap, strap_told
 from bot.words.told.telling import Telling, named
 from bot.words.told.then_and_now import of_another_day
 from bot.words.told.things import thing_since
@@ -164,7 +165,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             asked_which(sentence, telling)
     if telling.events:
         telling.about_one(seen_where(told))
-    events = telling.settled() if telling.events else ()
+    events = last_words(telling) if telling.events else ()
     ask = telling.settled_ask()
     if not events and ask is None:
         grave = danger(items)
@@ -300,7 +301,7 @@ def _facts(clause: Clause, telling: Telling) -> None:
     routine = not clause.means.isdisjoint(ROUTINE)
     if routine and (puts_right(clause, telling) or read_done(clause, telling) or read_clip(clause, telling)):
         return
-    strapped = clause.has("strap") and (_strap_told(clause) or puts_on_a_strap(clause.items))
+    strapped = clause.has("strap") and (strap_told(clause) or puts_on_a_strap(clause.items))
     dressed = not strapped and read_wear(clause, telling)
     signs = read_signs(clause, telling)
     if not dressed and not signs:
@@ -311,10 +312,3 @@ def _facts(clause: Clause, telling: Telling) -> None:
         read_work(clause, telling)
     elif dressed:
         moved_in_its_clothes(clause, telling)
-
-
-def _strap_told(clause: Clause) -> bool:
-    """As in "the strap broke": what is told with it is that, and nothing was put on or taken off."""
-    if clause.told and not clause.has("broken"):
-        return False
-    return not any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)

@@ -3,6 +3,7 @@
 second_thoughts    what is taken back of what was told before
 subjects           of whom the next sign is told
 telling, summed    what a message has said so far, and what that comes to
+last_words         what stands of it where more than one thing was said of the same
 things             buckets, boots, places: what is told of them is told of no horse
 whose              whom a sign without a name is about
 agreement, pronouns, one_to_another   which of several horses "he" is

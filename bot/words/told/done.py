@@ -43,7 +43,7 @@ def read_done(clause: Clause, telling: Telling) -> bool:
     ):
         if horses:
             telling.say(Done(telling.all_but(horses)))
-            telling.who, telling.begun, telling.last = tuple(horses), True, "horse"  # "all done but Pip, he's cold"
+            telling.speak_of(horses)  # "all done but Pip, he's cold"
         return bool(horses)
     if whole and _all_is_well(horses, telling):
         telling.say(Done("all"))
@@ -88,7 +88,7 @@ def _done_with(horses: Sequence[Item], items: Sequence[Item], telling: Telling) 
     if sure:
         telling.say(Done(tuple(dict.fromkeys(n for i in sure for n in i.horses))))
     telling.each([i for i in horses if not i.sure], lambda name: Done((name,)))
-    telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+    telling.speak_of(horses)
 
 
 def _all_is_well(horses: Sequence[Item], telling: Telling) -> bool:

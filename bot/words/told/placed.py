@@ -63,7 +63,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         telling.standing.update(name for i in horses for name in i.horses)
     telling.each(horses, lambda name: Placed(name, where))
     if horses:
-        telling.who, telling.begun, telling.last = tuple(horses), True, "horse"
+        telling.speak_of(horses)
     return bool(horses)
 
 

@@ -234,5 +234,5 @@ def read_work(clause: Clause, telling: Telling) -> bool:
 
 def _worked(found: Sequence[Item], telling: Telling) -> bool:
     telling.each(found, Worked)
-    telling.who, telling.begun, telling.last = tuple(found), True, "horse"
+    telling.speak_of(found)
     return bool(found)

@@ -163,6 +163,13 @@ def _strapped(items: Sequence[Item]) -> Piece | None:
     return behind[found].piece if joined and found < len(behind) else None
 
 
+def strap_told(clause: Clause) -> bool:
+    """As in "the strap broke": what is told with it is that, and nothing was put on or taken off."""
+    if clause.told and not clause.has("broken"):
+        return False
+    return not any(i.has("took off", "took", "put on", "swapped") and not i.has("broken") for i in clause.items)
+
+
 def puts_on_a_strap(items: Sequence[Item]) -> bool:
     """As in "put a new strap on the green sheet", "le pusieron la hebilla nueva a la café": no horse is dressed."""
     for at in (k for k, i in enumerate(items) if i.has("put on")):

@@ -1,6 +1,5 @@
 """Telling: what a message has said so far, whom it spoke of last, and the first thing to ask about."""
 
-from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
@@ -10,19 +9,15 @@ from bot.events import Asked, Done, Event, GarmentIs, Placed, Seen, Setting, Sig
 from bot.state import State
 from bot.words.clothing.change import Change
 from bot.words.clothing.which import Meant, meant
-from bot.words.lookup.items import WETNESS, Item
+from bot.words.lookup.items import Item
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece
 from bot.words.meaning import Ask, Reference
 from bot.words.thoughts.clauses import Clause, of_both
-from bot.words.told.summed import once, one_done, strongest
 
 FROM_WORK: tuple[Sign, ...] = ("sweating", "hot", "wet")
 PAIR = 2
 REMEMBERED = 1_000  # horses
-FELT: tuple[Sign, ...] = ("cold", "hot", "shivering")  # of which wet hair tells nothing
-UNEASY: tuple[Sign, ...] = ("cold", "hot", "sweating", "shivering")
-COLD: tuple[Sign, ...] = ("cold", "shivering")
 
 
 @dataclass
@@ -83,6 +78,10 @@ class Telling:
     def names(self) -> tuple[str, ...]:
         """Every horse, in the file's order."""
         return self.roster.everyone
+
+    def speak_of(self, horses: Sequence[Item]) -> None:
+        """These horses were named last: what follows is told of them."""
+        self.who, self.begun, self.last = tuple(horses), True, "horse"
 
     def of_nobody(self) -> None:
         """Perhaps another horse was spoken of: what follows is told of nobody."""
@@ -171,59 +170,6 @@ class Telling:
         """The garment a description means for a horse."""
         return meant(piece, horse, self.roster, self.state, lend=lend)
 
-    def settled(self) -> tuple[Event, ...]:
-        """The facts as they stand at the end: no past sign beside a present one, the last word on what is worn."""
-        events = self._last_words()
-        dressed = {e.horse for e in events if isinstance(e, Wearing)} & self.changed
-        told = [isinstance(e, Done) and e.horses != "all" and set(e.horses) <= dressed for e in events]
-        events = [e for e, how in zip(events, told) if not how]  # "changed Tao: his 300 on"
-        events = strongest(one_done(events, len(self.names)))
-        events = self._where_told(events)
-        signed = {e.horse for e in events if isinstance(e, Seen)}
-        worked = {e.horse for e in events if isinstance(e, Worked)}
-        kept = [e for e in events if not (isinstance(e, Worked) and e.horse in signed)]
-        stood = {
-            e.horse for e in kept if isinstance(e, Placed) and e.horse in signed & self.standing and e.where == "stall"
-        }
-        self.stalled |= stood  # "off her hay, standing at the back of her box"
-        kept = [e for e in kept if not (isinstance(e, Placed) and e.horse in stood)]
-        seen = (self._set(e, worked) if isinstance(e, Seen) else e for e in kept)
-        asked = "?" in self.text
-        return tuple(e for e in once(seen) if asked or _state_of(e) not in signed)
-
-    def _last_words(self) -> list[Event]:
-        """The facts without those that another one of the same horse or piece outdoes."""
-        worn = {(e.horse, type(e)): at for at, e in enumerate(self.events) if isinstance(e, Wearing | Placed)}
-        signs: defaultdict[str, list[tuple[int, Seen]]] = defaultdict(list)
-        states: defaultdict[str, list[tuple[int, GarmentIs]]] = defaultdict(list)
-        for at, event in enumerate(self.events):
-            if isinstance(event, Seen):
-                signs[event.horse].append((at, event))
-            elif isinstance(event, GarmentIs):
-                states[event.garment].append((at, event))
-        return [
-            event
-            for at, event in enumerate(self.events)
-            if not (
-                (isinstance(event, Wearing | Placed) and worn[event.horse, type(event)] > at)
-                or (isinstance(event, Seen) and self._outdone(at, event, signs[event.horse]))
-                or (isinstance(event, GarmentIs) and _wetter_told(at, event, states[event.garment]))
-            )
-        ]
-
-    def _where_told(self, events: Sequence[Event]) -> list[Event]:
-        """As in "tenía frío en su box, las orejas heladas": where a sign was seen, of the same sign told again."""
-        where = {(e.horse, e.sign): e.setting for e in self.events if isinstance(e, Seen) and e.setting != "turnout"}
-        return [
-            replace(e, setting=where.get((e.horse, e.sign), e.setting)) if isinstance(e, Seen) else e for e in events
-        ]
-
-    def _set(self, seen: Seen, worked: set[str]) -> Seen:
-        """The sign with where it was seen, told before it or after it: "sweaty. In his stable."."""
-        if seen.horse in worked:
-            return replace(seen, setting="after work")
-        return replace(seen, setting="stall") if seen.horse in self.stalled and seen.setting == "turnout" else seen
-
     def settled_ask(self) -> Ask | None:
         """What is to be asked; not about a horse's sign where a clear one was told as well."""
         ask = self.ask
@@ -245,69 +191,12 @@ class Telling:
         if seen != told:
             self.retell([*self.events[:first], *seen])
 
-    def _speaks_of(self, at: int, event: Seen) -> bool:
-        """Whether the sign at this place says something of the other as well: "no sweat" does not of "too hot"."""
-        denied = self.denied.get(at)
-        if denied is None:
-            return True
-        return denied == event.sign or (denied == "comfortable" and event.sign not in ("hot", "cold"))
-
-    def _gone(self, at: int, before: int, event: Seen) -> bool:
-        """Whether the sign at this place says that the other is over: "sudó en la clase pero ya se secó"."""
-        dried = self.denied[at] == "comfortable" and event.sign == "sweating" and before in self.past
-        return dried or event.sign == self.denied[at]
-
-    def _unlike(self, at: int, event: Seen) -> bool:
-        """Whether the other sign leaves no comfort; but "wet from the rain, not cold though" tells both."""
-        return event.sign != "wet" or self.denied[at] not in FELT
-
-    def _takes_back(self, at: int, before: int, event: Seen) -> bool:
-        """As in "cool but not cold": whether what is denied at this place is what was said before it."""
-        felt = event.sign in ("cold", "hot") and before < at
-        return felt and at in self.plainly_not and self.denied.get(at) == event.sign
-
-    def _outdone(self, at: int, event: Seen, signs: Sequence[tuple[int, Seen]]) -> bool:
-        """Whether another of the signs told of the horse leaves nothing of this one."""
-        others = [(k, e) for k, e in signs if k != at]
-        if at in self.of_all and any(k > at and k not in self.of_all for k, _ in others):
-            return True  # "everyone fine but Otto is cold"
-        if any(self._takes_back(k, at, event) for k, _ in others):
-            return True
-        others = [(k, e) for k, e in others if self._speaks_of(k, event) and not self._takes_back(at, k, e)]
-        if at in self.denied and any(e.sign in UNEASY and not self._gone(at, k, e) for k, e in others):
-            return True  # "was hot, no sweat though"
-        if event.sign in UNEASY and any(k > at and k in self.later for k, _ in others):
-            return True  # "cold this morning, fine now"
-        less = (*COLD, "wet") if self.warm.get(at) else COLD
-        if at in self.warm and any(k not in self.past and e.sign in less for k, e in others):
-            return True  # "les oreilles froides mais chaude sous la couv", "trempée mais chaude"
-        uneasy = any(k not in self.past and e.sign in UNEASY for k, e in others)
-        if event.sign == "comfortable" and at not in self.later and uneasy:
-            return True  # "warm under his rug but his ears are cold", "shivering, otherwise fine"
-        now = [e for k, e in others if k not in self.past]
-        if at in self.denied and at not in self.later and any(self._unlike(at, e) for e in now):
-            return True
-        left_out = [k for k, _ in others if k < at and k in self.of_all]  # "all toasty except Fig who was cold"
-        return at in self.past and any(k not in self.past and k not in left_out for k, _ in others)
-
 
 def _seen_there(event: Event, setting: Setting) -> Event:
     if not (isinstance(event, Seen) and event.setting == "turnout"):
         return event
     fits = setting != "after work" or event.sign in FROM_WORK
     return replace(event, setting=setting) if fits else event
-
-
-def _wetter_told(at: int, event: GarmentIs, states: Sequence[tuple[int, GarmentIs]]) -> bool:
-    """As in "wet, soaked right through", "dry, and back on the rack": how wet the piece is was told otherwise."""
-    anywhere = event.state == "in service"
-    wet = any(e.state in WETNESS for k, e in states if k > at or anywhere)
-    return wet and (anywhere or event.state in WETNESS)
-
-
-def _state_of(event: Event) -> str | None:
-    """Whose state is asked for; "update on Storm: no more shivering" asks nothing."""
-    return event.horse if isinstance(event, Asked) and event.about == "state" else None
 
 
 def named(names: Sequence[str]) -> tuple[Item, ...]:

@@ -14,7 +14,7 @@ def spoken_of_then(clause: Clause, telling: Telling) -> bool:
     if not (clause.told and clause.has("yesterday", "last night")) or len(horses) > 1:
         return False
     if horses:
-        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"
+        telling.speak_of(horses[:1])
         return True
     if len(clause.pieces) != 1 or len(clause.pieces[0].owners) > 1:
         return False

@@ -16,7 +16,7 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
     """As in "Theodore would not stand for the big one, so he is in his liner": who "he" is."""
     horses = [i for i in clause.items if i.horse]
     if only_yesterday(clause) and clause.has("clipped") and len(horses) == 1:
-        telling.who, telling.begun, telling.last = (horses[0],), True, "horse"  # "Pip got clipped yesterday. Full clip"
+        telling.speak_of(horses[:1])  # "Pip got clipped yesterday. Full clip"
     elif spoken_of_then(clause, telling):
         pass
     elif clause.has("yesterday", "long ago"):
