@@ -2703,7 +2703,8 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
-        nació, nacieron,
+        (el invierno / el verano / el otoño / la primavera / el año / el día) que (la compré / lo compré / la trajimos
+        / lo trajimos / llegó / vino / la compramos / lo compramos), nació, nacieron,
         (te acuerdas / os acordáis / se acuerdan / recuerdas / recordáis) (de / cuando),
         antes de que (llegaras / vinieras / llegarais / llegases), el año (/ en) (/ el) que,
         del año pasado, el viaje del año pasado,
@@ -3836,7 +3837,8 @@ PHRASES = {
         cómo amaneció la, cómo amaneció el, cómo la ven a, cómo lo ven a, cómo la viste a, cómo lo viste a
     """,
     "ask forecast": """
-        cuál es la previsión (/ del tiempo / meteorológica / de hoy),
+        qué tiempo (da / dan / dice / marca) (la previsión / el pronóstico / el parte / la aemet / la radio) (para /
+        ), qué tiempo (da / dan / dice / marca), cuál es la previsión (/ del tiempo / meteorológica / de hoy),
         cómo viene el pronóstico, cómo viene la helada,
         qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
         qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,

@@ -3898,7 +3898,8 @@ PHRASES = {
         comment y feel, comment y file, comment il file, comment elle file
     """,
     "ask forecast": """
-        quessé qu'y annoncent, quessé qu'ils annoncent, qu'est ce qu'ils annoncent, qu'est ce qu'y annoncent,
+        (donne / donne moi / donnez nous / dis moi / envoie / montre) (les prévisions / la météo / le temps) (pour /
+        de / ), quessé qu'y annoncent, quessé qu'ils annoncent, qu'est ce qu'ils annoncent, qu'est ce qu'y annoncent,
         y annoncent quoi,
         ils annoncent quoi, qu'est ce qu'ils annoncent pour la nuit, quessé qu'y annoncent pour la nuit,
         quelle météo on a, quelle météo on a pour cette nuit, quelle météo pour cette nuit, quelle météo ce soir,
@@ -4093,6 +4094,7 @@ PHRASES = {
         tu peux faire quoi toi, tu fais quoi toi
     """,
     "ask wearing": """
+        (porte / porter / doit porter / met / mettre) (autant / tant / si peu / aussi peu),
         (est / est il / est elle / sont) (/ si / aussi / tellement / autant / tant) (couvert||e|s|es / habillé||e),
         si chargé, si chargée,
         porte, portent, met, mettre, met on, on met, je mets, est en quoi, mets, lui mettre, on lui met,

@@ -85,7 +85,9 @@ def sure_sign(rest: Sequence[Item]) -> bool:
         return False
     out = said.has("outwards", "inwards") and some_mean(rest, *PLACES)  # "domingo fuera en el prado"
     dressed = said.has("wears") and not said.has("in", "link", "of")
-    return out or dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked") or clothing(said)
+    return (
+        out or dressed or bool(said.kinds("sign")) or said.has("done", "bare", "worked", "stripped") or clothing(said)
+    )
 
 
 def _soaked(rest: Sequence[Item]) -> bool:

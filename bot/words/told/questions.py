@@ -178,6 +178,8 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     opens = next((i for i in items if not i.has("polite")), None)
     if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
         return None
+    if some_mean(items, "last night", "yesterday"):
+        return None  # "Odile, t'as mis quoi à Orage hier soir ?": asked of her who did
     what = (
         any(only_asks(i) or (i.has("ask today") and " " in i.text) for i in items)
         or asking(opens)
