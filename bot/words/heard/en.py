@@ -2187,6 +2187,7 @@ PHRASES = {
         if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later
     """,
     "habit": """
+        (this / that / all / most of the) (year / season), all (summer / winter), most of the (summer / winter),
         in (the / that / this / a / my / his / her) (film / movie / photo / picture / video / dream / story), whenever,
         every (autumn / fall / spring / summer / season / week / year / evening / monday / tuesday / wednesday /
         thursday / friday / saturday / sunday),

@@ -2625,6 +2625,7 @@ PHRASES = {
         tapar)
     """,
     "habit": """
+        (este año / esta temporada / todo el año / todo el invierno / todo el verano),
         en (la / esa / esta / una) (película / foto / serie / imagen), en (el / ese / este / un) (vídeo / sueño /
         cuento / dibujo),
         cada (invierno / otoño / verano / primavera / año / día / noche / mañana / tarde / semana / lunes / martes /

@@ -2650,6 +2650,7 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
+        (cette année / cette saison / toute l'année / tout l'hiver / tout l'été),
         dans (le / ce / un / mon) (film / rêve / dessin / livre), sur (la / cette / une / ta) (photo / vidéo / image),
         chaque (automne / printemps / été / saison / semaine / week end / matinée / lundi / mardi / mercredi / jeudi /
         vendredi / samedi / dimanche),

@@ -43,6 +43,8 @@ def called_with_article(items: Sequence[Item], at: int) -> bool:
         )
     opens = opener is None or opener.mark or opener.number is not None
     starts = opens or (opener is not None and opener.has(*OPENERS))
+    if before.text == "the" and any(i.has("bare") and not i.kinds("sign") for i in items[at + 1 : at + 4]):
+        return False  # "the maple is bare already"
     return starts and _said_of_horses(items, at)
 
 

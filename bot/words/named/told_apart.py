@@ -5,6 +5,7 @@ from functools import cache
 
 from bot.words.lookup.gender import of_another_sex
 from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate, some_mean
+from bot.words.lookup.lexicon import everyday
 from bot.words.named.food import food
 from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, well
 from bot.words.thoughts.sentences import REACH
@@ -34,6 +35,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "viene lluvia"
     if items[at + 1 : at + 2] and items[at + 1].text == "of" and wordlike(items[at]):
         return True  # "chance of rain"
+    if (wordlike(items[at]) or everyday(items[at].text)) and _of_such(items[at + 1 : at + 3]):
+        return True
     if food(items, at) or (before.text == "the" and _this_thing_here(items, at)):
         return True
     if not wordlike(items[at]):
@@ -60,6 +63,15 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "the plaid of ginger"
     both = before.text == "of" and at > 1 and items[at - 2].has("both")  # "both of Maple's rugs"
     return adjectival or (before.text in ("of", "every") and not both)
+
+
+def _of_such(behind: Sequence[Item]) -> bool:
+    """As in "(juniper) bush is frozen solid": what kind of thing it is."""
+    if len(behind) < 2 or not behind[1].has("is", "was"):
+        return False
+    noun = behind[0]
+    plain = not (noun.means or noun.horses or noun.person or noun.pieces or noun.mark or noun.number is not None)
+    return plain and noun.known and noun.raw.islower() and noun.text.isalpha()
 
 
 def _fondly(items: Sequence[Item], at: int) -> bool:
@@ -153,7 +165,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
     before = items[at - 1] if at else None
     opens = at == 1 or (at > 1 and items[at - 2].mark)
     somebody = items[at].has("i") and "ñ" not in items[at].raw  # "la gamine a froid": a kid; but "la niña", of Nina
-    if before is not None and before.has("article") and not before.has("some") and opens and not somebody:
+    led = before is not None and before.has("article") and not before.has("some")
+    if led and opens and not somebody:
         before = None  # "la candela está tiritando"
     if before is not None and not (before.mark or before.has("said", "polite", "but") or before.has("and")):
         return False
@@ -164,6 +177,8 @@ def only_a_horse(items: Sequence[Item], at: int) -> bool:
         rest = rest[1:]  # "la brune elle a froid"
     while rest and (rest[0].has("is", "link", "very", "a little", "was", "time", "not") and not predicate(rest[0])):
         rest = rest[1:]
+    if led and rest and rest[0].has("bare"):
+        return False  # "the maple is bare already"
     return bool(rest) and _of_an_animal(rest) and _nameable(items[at], rest[0])
 
 
