@@ -4,10 +4,10 @@ As `tokens` writes them, without accents. Some mean something else as well, and 
 """
 
 _FOOD = """
-    mate cafe te caldo sopa atole arroz chocolate leche azucar galletas bizcocho natillas flan torrijas churros manzana
+    mate cafe te caldo sopa atole arroz chocolate leche azucar galletas bizcocho natillas torrijas churros manzana
     manzanas compota tarta pastel helado yogur tostada tostadas pan vino cerveza ron guiso estofado postre merienda
     sirope jarabe cordero pollo cerdo ternera lentejas garbanzos paella tortilla ensalada asado empanada receta
-    infusion bunuelos rosquillas magdalena magdalenas batido
+    queso flan torrija infusion bunuelos rosquillas magdalena magdalenas batido
     coffee tea soup cake pie pudding custard porridge toast bread milk cream yoghurt yogurt latte cappuccino smoothie
     lamb chicken pork beef roast recipe gravy salad
     syrup stew curry sandwich sauce icing wine beer cider cocktail crumble trifle flapjack

@@ -160,6 +160,7 @@ PHRASES = {
         oreilles congelés, oreilles glacée, oreilles gelée
     """,
     "of things too": """
+        mou||s, molle|s, tout mou, toute molle,
         gelé||e|s|es, congelé||e|s|es, gelait, gèle dehors, brûlant||e, surchauffe, en surchauffe, surchauffé||e|s,
         trop chaud, trop chaude|s, bouillant sous, chauffe trop, étouffe
     """,

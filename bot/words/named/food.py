@@ -30,7 +30,7 @@ def food(items: Sequence[Item], at: int) -> bool:
     into = behind[:1] and behind[0].has(*INTO)
     dish = next((i for i in behind[1:3] if not i.has("article")), NOTHING) if into else NOTHING
     flavoured = len(before) > 1 and before[-2].text in FOOD
-    flavoured = flavoured and (before[-1].text in FLAVOURED or before[-1].has("put on", "ask tonight"))
+    flavoured = flavoured and (before[-1].text in FLAVOURED or before[-1].has("put on", "ask tonight", "and"))
     at_once = before[-1:] and before[-1].text in FOOD
     return dish.text in FOOD or flavoured or bool(at_once)
 

@@ -106,6 +106,8 @@ def _named(items: Sequence[Item], at: int) -> bool:
     if at and items[at - 1].means:
         if items[at - 1].has("some") and not items[at - 1].has("toward", "all", "of", "her", "my"):
             return False  # "rode a Bill once"
+        if items[at - 1].text.startswith("hay un") and not item.capital:
+            return False  # "hay una nube muy fría"
         if called_with_article(items, at) or _picked_out(items, at):
             return True
     if _spoken_of_as_named(items, at):
