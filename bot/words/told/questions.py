@@ -17,6 +17,7 @@ SAID_WITH: dict[About, tuple[str, ...]] = {
     "forecast": ("ask forecast marked", "ahead"),
 }  # fmt: skip
 GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it be a cold one"
+NEED = ("need", "necesita", "besoin")
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 BESIDE_WHY = (
     "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
@@ -203,6 +204,28 @@ def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     return Asked("today" if tonight else "state", horse=horse)
 
 
+def _needs(items: Sequence[Item], telling: Telling) -> Asked | None:
+    """As in "does Otter need a rug tonight?": what is to be worn is what Haybell knows."""
+    horses = [i for i in items if i.horses]
+    needs = any(word in NEED for i in items for word in i.text.split(" "))
+    if not needs or len(horses) != 1 or not horses[0].horse or not some_mean(items, "ahead"):
+        return None
+    worn = any(i.piece or i.has("brings weather", "nothing") for i in items)
+    small = (
+        "ahead",
+        "ask tonight",
+        "ask wearing",
+        "plan",
+        "afterwards",
+        "habit",
+        "brings weather",
+        "nothing",
+        "on",
+        "has",
+    )
+    return Asked("today", horse=horses[0].horses[0]) if worn and _plainly(items, *small, "helper") else None
+
+
 def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "Is Juniper's liner dry yet?", "when will the liner be dry"."""
     piece = next((k for k, i in enumerate(items) if i.piece), None)
@@ -299,6 +322,7 @@ READERS: tuple[tuple[frozenset[str], Callable[[Sequence[Item], Telling], Asked |
     (frozenset(("or",)), _this_or_that),
     (frozenset(("what", "ask today")), _wearing),
     (frozenset(("ask state",)), _state),
+    (frozenset(("afterwards", "plan")), _needs),
     (frozenset(meaning for meaning, _ in WHOLE), _whole),
     (frozenset(("drying", *WETNESS)), _drying),
     (frozenset(("sky",)), _weather),
