@@ -1781,6 +1781,7 @@ PHRASES = {
         omitting, everyone except, all except
     """,
     "all done": """
+        (all / everything) done with the (rug / blanket) changes,
         the round (is / has been) (completed / carried out / finished) for all horses,
         all horses have been (seen to / attended to),
         all done, everyone done, everybody done, everyone is done, everybody is done, everyone sorted,
@@ -2669,6 +2670,7 @@ PHRASES = {
         vet, vets, instructor, coach, teacher, doctor, nurse, boss, manager, volunteer, groom, jockey, student, judge
     """,
     "people do": """
+        (covers / covering / is covering / doing / does / is doing) (his / her) (shift / round / stalls / chores),
         texted, messaged, phoned, emailed, rang, called, called |me|us, called to say, rang to say, rang |me|us,
         called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick,
         off work,
@@ -3191,6 +3193,7 @@ PHRASES = {
         in under, up under, right under
     """,
     "ask why": """
+        why so (little / few / thin / light / thick / heavy / many / much),
         why, how come, what is the reason, what for, why not, why does, why is, why did, explain,
         reason for, whys, what is the reason for, reason behind, what is with, why is it,
         what made you pick, how come you put, what's the reason for, the reason for, tell me why,

@@ -1536,6 +1536,7 @@ PHRASES = {
         box de al lado, box grande, cuadra de |abajo|arriba|atrás, establo de |abajo|arriba|atrás, al interior
     """,
     "place field": """
+        en el pardo, al pardo,
         en el turnout, al turnout, en turnout, del turnout,
         prado, campo, paddock, pradera, potrero, fuera, afuera, exterior, pasto, cercado, a la calle, corral,
         prados, al prado, finca, dehesa, tornadero, prao, praos, praderita, praderas, potreros, potrerito,
@@ -2704,8 +2705,9 @@ PHRASES = {
         la tarde de ayer, la mañana de ayer, de ayer, ayer noche, ayer por la noche, ayeri
     """,
     "long ago": """
-        (el invierno / el verano / el otoño / la primavera / el año / el día) que (la compré / lo compré / la trajimos
-        / lo trajimos / llegó / vino / la compramos / lo compramos), nació, nacieron,
+        (toda / casi toda / media / durante toda) la semana pasada, todo el (mes / año / invierno / verano) pasado,
+        todo el finde pasado, (el invierno / el verano / el otoño / la primavera / el año / el día) que (la compré /
+        lo compré / la trajimos / lo trajimos / llegó / vino / la compramos / lo compramos), nació, nacieron,
         (te acuerdas / os acordáis / se acuerdan / recuerdas / recordáis) (de / cuando),
         antes de que (llegaras / vinieras / llegarais / llegases), el año (/ en) (/ el) que,
         del año pasado, el viaje del año pasado,
@@ -3102,6 +3104,7 @@ PHRASES = {
         cura, limpiador|a, cociner|o|a, basurero, lechero, tendero
     """,
     "people do": """
+        (cubre / hace / cubro / hago) su (turno / ronda), (le / la / lo) (cubro / cubre / sustituyo / sustituye),
         (/ me / nos) (ha llamado / llamó) (/ que), (/ me / nos) (ha escrito / escribió) (/ que),
         (/ me / nos) (ha avisado / avisó) (/ de que / que),
         (/ me / nos) (ha mandado / mandó) un (mensaje / audio), de baja, con resaca, llega tarde al trabajo,

@@ -2988,8 +2988,9 @@ PHRASES = {
         photographe, journaliste, curé, cuisinier, cuisinière, éboueur, laitier, épicier, épicière, femme de ménage
     """,
     "people do": """
-        (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s, (m' / nous) a téléphoné,
-        (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
+        (fait / prend / assure / reprend) (sa / ses / son) (tournée / heures / boulot / service / tour), (le / la)
+        remplace, fait le remplacement, (m' / nous) a appelé||s, a (téléphoné / prévenu), (m' / nous) a prévenu||s,
+        (m' / nous) a téléphoné, (m' / nous) a écrit, (m'écrit / nous écrit) (/ qu'/ que),
         a appelé, (a / m'a / nous a) envoyé un (message / mail / sms / texto),
         a appelé pour dire, en arrêt (/ maladie / de travail), en congé maladie, s'est fait porter pâle, a le covid,
         a la gueule de bois, vient (d'appeler / de m'appeler / de nous appeler / de téléphoner / de prévenir),

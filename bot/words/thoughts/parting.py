@@ -107,8 +107,8 @@ def _by_somebody(sentence: Sequence[Item], at: int, current: Thought) -> str | N
 def _by_a_link(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     """As in "…, but", "except", "if", "as", "when"."""
     item, following = _here(sentence, at)
-    if item.has("very") and at and sentence[at - 1].has("is") and predicate(following):
-        return STAYS  # "Pip's so wet you could wring him out"
+    if item.has("very") and at and sentence[at - 1].has("is") and (predicate(following) or not following.means):
+        return STAYS  # "Pip's so wet you could wring him out", "would look so cute with a clip"
     if item.has("when") and item.has("but") and following.has("and"):
         return STAYS  # "Molly's good though and her sheet is dry"
     if item.has("except") and current.has("everyone", "all", "all horses", "all done"):

@@ -305,6 +305,8 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
     """Composed of small words, what the sky does and a time to come: "is there much wind in the morning?"."""
     if any(i.horses or i.piece or i.person or i.has("body", "work", "worked") for i in items):
         return None
+    if items[0].text.startswith(("did any", "has any", "have any")):
+        return None  # "did anyone check Frost after lunch?"
     if not some_mean(items, "ahead"):
         return None
     small = (

@@ -226,6 +226,8 @@ def _mode(items: Sequence[Item], at: int, piece: Piece) -> str:
     """What happens to the piece at a place: on, off, whole, or nothing."""
     if at and items[at - 1].text in RESTS_ON and sum(i.piece is not None for i in items) == 1:
         return ""  # "je l'ai laissé sur l'imper de Quartz", of a glove
+    if at and items[at - 1].has("only") and some_mean(items[: at - 1], "without") and any(i.horses for i in items):
+        return "whole"  # "Falco sans doublure juste l'imper"
     beside = goes_with(items, at)
     if beside is not None:
         return mode_of(items, beside)

@@ -18,7 +18,10 @@ from bot.words.typed.misspelt import trade_word
 THRICE: re.Pattern[str] = re.compile(r"([^\W\d_])\1{2,}")  # one letter three times or more
 UNIT = 2  # letters of a unit behind a number
 AND = ("e", "n")  # "sa 150 é limper"
-TIED = {"en": ("inthe", "onthe", "in", "on", "the"), "es": ("dela", "del", "de", "en", "con", "sin", "la", "el")}
+TIED = {
+    "en": ("the", "just", "both", "and", "his", "her", "in", "on", "to", "is"),
+    "es": ("dela", "del", "de", "en", "con", "sin", "muy", "la", "el", "al", "su", "y", "a"),
+}  # small words, the longest first
 ELIDED = frozenset("dl")
 HEARD = ("er", "io")  # endings that are written so of participles: "j'ai passer", "le he metío"; and of words
 LEAST = 5  # letters of a word whose ending is mended
@@ -196,13 +199,18 @@ def _without_apostrophe(word: str, lexicon: Lexicon, roster: Roster) -> tuple[st
 
 
 def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
-    """As in "enel", "decuadros", "inthe": a small word and the one behind it; none for any other word."""
-    small = next((small for small in TIED.get(lexicon.language, ()) if word.startswith(small)), "")
-    rest = word[len(small) :]
-    known = rest in roster.spelled or rest in roster.words or rest in lexicon.everyday
-    if not small or len(rest) < UNIT or not known or roster.near(word)[0] or trade_word(word, lexicon.language, 1):
+    """As in "decuadros", "justbrought", "soakedto": a small word and the one beside it; none for any other word."""
+    if len(word) < LEAST or roster.near(word)[0]:
         return ()
-    return small, rest
+    for tie in TIED.get(lexicon.language, ()):
+        rest = word.removeprefix(tie)
+        known = rest in roster.spelled or rest in roster.words or rest in lexicon.everyday
+        if rest != word and len(rest) > UNIT and known and not trade_word(word, lexicon.language, 1):
+            return tie, rest
+        rest = word.removesuffix(tie)
+        if rest != word and len(rest) >= LEAST and (rest in roster.spelled or lexicon.phrases.longest((rest,), 0)[1]):
+            return rest, tie
+    return ()
 
 
 def _mended(word: str, lexicon: Lexicon, roster: Roster) -> str:

@@ -28,6 +28,7 @@ def unknown_word(token: Token, texts: Words, at: int, lexicon: Lexicon, roster: 
         return Item(word, token.raw, known=everyday(word), capital=token.capital)
     several = lexicon.language == "en" and word.endswith("s") and word not in roster.begun  # "the funnels are wet"
     ordinary = everyday(word) or (several and everyday(word[:-1]))
+    ordinary = ordinary and not _of_no_word_here(word, lexicon, roster)
     if ordinary and len(word) >= LONG_PART and word not in lexicon.everyday and told_behind(texts, at + 1, lexicon):
         begun = roster.begins(word) if word not in roster.people else ()
         if len(begun) > 1:  # "roma a froid", of a Romarin and a Romane
@@ -59,6 +60,12 @@ def _a_letter_short(word: str, horses: tuple[str, ...], roster: Roster) -> bool:
     names = [name for name, horse in roster.spelled.items() if (horse,) == horses and len(name) == len(word) + 1]
     short = (name[:k] + name[k + 1 :] for name in names for k in range(1, len(name)))
     return len(word) == LONG_PART - 1 and word in short
+
+
+def _of_no_word_here(word: str, lexicon: Lexicon, roster: Roster) -> bool:
+    """As in "flaco" of a Falco, in French: a word of another language, and all the letters of one name."""
+    here = word in lexicon.everyday or word in lexicon.rarer or word in first_names()
+    return not here and len(roster.of_these_letters(word)) == 1
 
 
 def _capital_within(token: Token, texts: Words, at: int) -> bool:
