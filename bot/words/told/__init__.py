@@ -10,6 +10,7 @@ agreement, pronouns, one_to_another   which of several horses "he" is
 removed            why a piece came off
 stripped           everything off, or all but one piece
 asked_beside       a question beside something else
+asked_of, asked_to_wear   of what something is asked; what is worn, or to be worn
 undoing            what takes back
 signs, states, wear, placed, routine, questions, choices   one sort of saying each
 done               the round as done, and who is left out of it

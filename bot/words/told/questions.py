@@ -6,8 +6,10 @@ from itertools import dropwhile, pairwise
 
 from bot.events import About, Asked
 from bot.words.lookup.items import NOTHING, WETNESS, Item, all_mean, meanings_of, predicate, some_mean
-from bot.words.thoughts.asking import WHOLE, asking, exclaims, of_her_what, only_asks
+from bot.words.thoughts.asking import WHOLE, asking, exclaims
 from bot.words.thoughts.clauses import soft
+from bot.words.told.asked_of import garment_of, horse_of, plainly
+from bot.words.told.asked_to_wear import needs_tonight, this_or_that, wearing
 from bot.words.told.telling import Telling
 
 # what may stand beside the phrase: "qué hay colgado secándose", "qué les toca ponerse", "quién falta por cambiar"
@@ -17,7 +19,6 @@ SAID_WITH: dict[About, tuple[str, ...]] = {
     "forecast": ("ask forecast marked", "ahead"),
 }  # fmt: skip
 GUESSED = ("sky", "ahead", "idiom", "or")  # "what's the forecast then, will it be a cold one"
-NEED = ("need", "necesita", "besoin")
 LEAST_FILL = 40  # a bare number from here on is a rug's: "why does Dusty need 250?"
 BESIDE_WHY = (
     "ask wearing", "bare", "wears", "plan", "habit", "off", "put on", "took off", "not", "everyone", "has", "without",
@@ -63,33 +64,13 @@ def _all_named(asked: Asked, items: Sequence[Item]) -> list[str | None]:
     return [*names] if several else [asked.horse]
 
 
-def _horse(items: Sequence[Item], telling: Telling) -> str | None:
-    names = [i.horses[0] for i in items if i.horse]
-    names += [name for i in items if i.piece for name in i.piece.owners]
-    return names[0] if names else None
-
-
-def _garment(items: Sequence[Item], telling: Telling, horse: str | None) -> str | None:
-    piece = next((i.piece for i in items if i.piece), None)
-    found = telling.meant(piece, horse).ids if piece else ()
-    return found[0] if len(found) == 1 else None
-
-
-def _plainly(items: Sequence[Item], *meanings: str) -> bool:
-    """Nothing but small words, names, pieces and these."""
-    small = ("question", "asked", "i", "first", "second", "third")  # "in two layers"
-    return all(
-        soft(i) or i.horses or i.piece or i.person or i.kinds("weight") or i.has(*small, *meanings) for i in items
-    )
-
-
 def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     opening = ("polite", "plan", "i", "question", "please", "and", "article", "link")
     at = next(k for k, i in enumerate(items) if i.has("ask why") or not (i.horses or i.has(*opening)))
     if not items[at].has("ask why"):
         return None
     items = [i for i in items[:at] if i.horses] + list(items[at:])  # "y Canela por qué …", "might I ask why Pip …"
-    horse = _horse(items, telling)
+    horse = horse_of(items, telling)
     about = telling.reply.horses
     if horse is None and len(about) == 1:
         horse = about[0]
@@ -104,9 +85,9 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
         or len(rest) <= 2
         or _that_for_her(rest)
     )
-    if not clothing or not _plainly(rest, *BESIDE_WHY):
+    if not clothing or not plainly(rest, *BESIDE_WHY):
         return None
-    return Asked("why", horse=horse, garment=_garment([i for i in items if not _any_rug(i)], telling, horse))
+    return Asked("why", horse=horse, garment=garment_of([i for i in items if not _any_rug(i)], telling, horse))
 
 
 def _any_rug(item: Item) -> bool:
@@ -150,80 +131,18 @@ def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
         for i in items[:at]
     ):
         return None
-    horse = _horse(items, telling)
+    horse = horse_of(items, telling)
     named = next((k for k, i in enumerate(items) if i.horses), len(items))
     since = next((k for k in range(named + 1, len(items)) if items[k].has("after")), len(items))
     rest = [i for k, i in enumerate(items[:since]) if k != at]  # "how is Otto after his colic"
-    if not _plainly(rest) or any(predicate(i) and not i.has("everyday comfortable") for i in rest):
+    if not plainly(rest) or any(predicate(i) and not i.has("everyday comfortable") for i in rest):
         return None
     if any(i.piece for i in items):
-        garment = _garment(items, telling, horse)
+        garment = garment_of(items, telling, horse)
         return Asked("state", garment=garment) if garment else None
     if horse is None and len(telling.reply.horses) == 1 and some_mean(items, "she"):
         horse = telling.reply.horses[0]
     return Asked("state", horse=horse) if horse else None
-
-
-def _this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
-    """As in "heavy or medium for Juniper tonight?": which of two pieces, for one horse."""
-    pieces = [k for k, i in enumerate(items) if i.piece is not None]
-    horse = _horse(items, telling)
-    if horse is None or len(pieces) != 2 or not some_mean(items[pieces[0] : pieces[1]], "or"):
-        return None
-    small = ("or", "ask tonight", "ask wearing", "wears", "put on", "plan")
-    return Asked("today", horse=horse) if _plainly(items, *small) else None
-
-
-def _wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
-    horse = _horse(items, telling)
-    opens = next((i for i in items if not i.has("polite")), None)
-    if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
-        return None
-    if some_mean(items, "last night", "yesterday"):
-        return None  # "Odile, t'as mis quoi à Orage hier soir ?": asked of her who did
-    what = (
-        any(only_asks(i) or (i.has("ask today") and " " in i.text) for i in items)
-        or asking(opens)
-        or opens.has("ask today")
-    )
-    what = what or any(i.has("ask wearing") and then.has("what") for i, then in pairwise(items))  # "porte quoi"
-    what = what or of_her_what(items, items)
-    if opens.has("ask why", "ask state") or not what:
-        return None
-    wearing = (
-        some_mean(items, "ask wearing", "wears", "put on", "in")
-        or any(i.piece or i.has("rug") for i in items)
-        or opens.has("ask today")
-    )
-    if not wearing or not _plainly(
-        items, "ask wearing", "wears", "put on", "ask tonight", "ask today", "rug", "plan", "habit", "in", "has"
-    ):
-        return None
-    asks_which = any(i.piece or i.has("rug") for i in items) and not some_mean(items, "wears", "is")
-    tonight = asks_which or some_mean(items[1:], "ask tonight") or opens.has("ask today")
-    return Asked("today" if tonight else "state", horse=horse)
-
-
-def _needs(items: Sequence[Item], telling: Telling) -> Asked | None:
-    """As in "does Otter need a rug tonight?": what is to be worn is what Haybell knows."""
-    horses = [i for i in items if i.horses]
-    needs = any(word in NEED for i in items for word in i.text.split(" "))
-    if not needs or len(horses) != 1 or not horses[0].horse or not some_mean(items, "ahead"):
-        return None
-    worn = any(i.piece or i.has("brings weather", "nothing") for i in items)
-    small = (
-        "ahead",
-        "ask tonight",
-        "ask wearing",
-        "plan",
-        "afterwards",
-        "habit",
-        "brings weather",
-        "nothing",
-        "on",
-        "has",
-    )
-    return Asked("today", horse=horses[0].horses[0]) if worn and _plainly(items, *small, "helper") else None
 
 
 def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -238,9 +157,9 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None  # "est-ce que Lulu est mouillé sous sa couverture ?": put to people, of the horse
     if any(i.horses or (i.has("put on", "plan") and not i.has("ask ready")) for i in items[piece + 1 :]):
         return None  # "quand la verte sera sèche mettez-la à Neige"
-    if not _plainly(items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
+    if not plainly(items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
         return None
-    garment = _garment(items, telling, _horse(items, telling))
+    garment = garment_of(items, telling, horse_of(items, telling))
     return Asked("drying", garment=garment)  # of several liners: all that is drying
 
 
@@ -273,7 +192,7 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if about == "today" and some_mean(rest, "drying", *WETNESS):
             continue  # "quelles couvertures sont encore au séchoir"
         if _is_the_question(asked[at], rest, about):
-            return Asked(about, horse=_horse(items, telling) if about == "today" else None)
+            return Asked(about, horse=horse_of(items, telling) if about == "today" else None)
     return None
 
 
@@ -298,7 +217,7 @@ def _drying(items: Sequence[Item], telling: Telling) -> Asked | None:
     items = _up_to_the_place(items)
     rest = items[2:] if not items[1].means and items[1].piece is None else items[1:]  # "which things are drying"
     wet = some_mean(rest, "drying", *WETNESS)
-    return Asked("drying") if wet and _plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
+    return Asked("drying") if wet and plainly(rest, "drying", *WETNESS, "rug", "nearly", "has", "please") else None
 
 
 def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
@@ -321,10 +240,10 @@ def _weather(items: Sequence[Item], telling: Telling) -> Asked | None:
 READERS: tuple[tuple[frozenset[str], Callable[[Sequence[Item], Telling], Asked | None]], ...] = (
     (frozenset(("ask why",)), _why),
     (frozenset(("ask ready", "dry", "wet", "damp")), _ready),
-    (frozenset(("or",)), _this_or_that),
-    (frozenset(("what", "ask today")), _wearing),
+    (frozenset(("or",)), this_or_that),
+    (frozenset(("what", "ask today")), wearing),
     (frozenset(("ask state",)), _state),
-    (frozenset(("afterwards", "plan")), _needs),
+    (frozenset(("afterwards", "plan")), needs_tonight),
     (frozenset(meaning for meaning, _ in WHOLE), _whole),
     (frozenset(("drying", *WETNESS)), _drying),
     (frozenset(("sky",)), _weather),
