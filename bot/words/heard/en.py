@@ -2675,7 +2675,7 @@ PHRASES = {
         called (/ in / out) sick, phoned in sick, rang in sick, texted in sick, out sick, home sick, off sick,
         off work,
         has covid, got covid, hungover, on jury duty, running late, stuck in traffic, stuck at work, can not make it,
-        is not coming to work, will not be at work, not answering |his|her phone, forgot (his / her) (gloves / hat /
+        will not be at work, not answering |his|her phone, forgot (his / her) (gloves / hat /
         coat / jacket / phone / keys / lunch / boots / wellies / scarf / homework), (is / ) not coming (to / into / in
         to) work, can not (come / make it) to work, will not be in to work, (missed / misses) (his / her / the) (bus /
         train / lift), has (homework / an exam / exams / school), at the (doctors / dentist), at the doctor's
@@ -2882,8 +2882,7 @@ PHRASES = {
         |up|down the lane
     """,
     "time": """
-        (o'clock / oclock / am / pm / morning / evening / night / late / last / midday / lunchtime / afternoon / dawn)
-        check, at the (morning / evening / night / late / last / midday / lunchtime / afternoon / dawn) check,
+        (o'clock / oclock / midday / afternoon / dawn) check,
         for like (an hour / half an hour / ten minutes / two hours / hours),
         when i (finally / eventually) (got / get) (here / there / in / down / up / out / back / ),
         now, today, tonight, this morning, this afternoon, this evening, at the moment, right now,
@@ -3559,17 +3558,16 @@ PHRASES = {
         anything still wet, is there anything wet, is there any rug wet, is any rug still wet, is any rug wet, is any
         blanket wet, is any blanket still wet, do we have any wet blankets, got anything drying, got anything wet,
         what rug is wet, what rug is drying, which rug is wet, which rug is drying, which blanket is wet, which
-        blanket is drying, what blanket is wet, what is no dry, what is no dry yet, is it all dry, how is
-        everybody's stuff drying, how is everyone's stuff drying, how is all the stuff drying, how is stuff drying,
-        how is the stuff drying, how are things drying, how are the blankets drying, how are the rugs, how is
-        everything drying, how are rugs drying, how are blankets drying, how is it all drying, how is it drying, how
-        are we doing for dry rugs, how are we for dry rugs, how are we doing on dry blankets, have we got any dry
-        rugs, do we have any dry rugs, do we have any dry blankets, are there any dry rugs, any dry rugs, any dry
-        blankets, what dry rugs do we have, what dry rugs have we got, what have we got dry, what do we have dry, what
-        do we have that is dry, any rugs drying, any wet rugs, who is in the wash, (which / what) (/ rugs / blankets /
-        ones / sheets / liners / gear / things) are (/ still) (damp / wet / soaked / drying / in the wash / being
-        washed / not dry / out of action / out of use / not usable / hanging up / hung up / on the airer / on the rack
-        / up drying)
+        blanket is drying, what blanket is wet, what is no dry, what is no dry yet, is it all dry, how is everybody's
+        stuff drying, how is everyone's stuff drying, how is all the stuff drying, how is stuff drying, how is the
+        stuff drying, how are things drying, how are the blankets drying, how are the rugs, how is everything drying,
+        how are rugs drying, how are blankets drying, how is it all drying, how is it drying, how are we doing for dry
+        rugs, how are we for dry rugs, how are we doing on dry blankets, have we got any dry rugs, do we have any dry
+        rugs, do we have any dry blankets, are there any dry rugs, any dry rugs, any dry blankets, what dry rugs do we
+        have, what dry rugs have we got, what have we got dry, what do we have dry, what do we have that is dry, any
+        rugs drying, any wet rugs, who is in the wash, (which / what) (/ rugs / blankets / ones / sheets / liners /
+        gear / things) are (/ still) (damp / wet / soaked / drying / in the wash / being washed / not dry / out of
+        action / out of use / not usable / hanging up / hung up / on the airer / on the rack / up drying)
     """,
     "ask state": """
         what state is,

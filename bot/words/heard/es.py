@@ -1796,7 +1796,7 @@ PHRASES = {
         cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
     """,
     "rug again": """
-        (podéis / puedes / pueden / podés / se puede) (tapar a / volver a tapar a / poner manta a / ponerle manta a),
+        (podéis / puedes / pueden / podés / se puede) (tapar a / poner manta a / ponerle manta a),
         deja de ir (a pelo / sin manta / en cueros / desnud|o|a), ya no va (a pelo / sin manta),
         (a partir de ahora / desde ahora / desde hoy / a partir de hoy) (con manta / se tapa / tapad|o|a),
         con manta como (los demás / las demás / todos / el resto),
@@ -2626,7 +2626,7 @@ PHRASES = {
         tapar)
     """,
     "habit": """
-        (este año / esta temporada / todo el año / todo el invierno / todo el verano),
+        todo el verano,
         en (la / esa / esta / una) (película / foto / serie / imagen), en (el / ese / este / un) (vídeo / sueño /
         cuento / dibujo),
         cada (invierno / otoño / verano / primavera / año / día / noche / mañana / tarde / semana / lunes / martes /
@@ -3842,7 +3842,7 @@ PHRASES = {
     """,
     "ask forecast": """
         qué tiempo (da / dan / dice / marca) (la previsión / el pronóstico / el parte / la aemet / la radio) (para /
-        ), qué tiempo (da / dan / dice / marca), cuál es la previsión (/ del tiempo / meteorológica / de hoy),
+        ), qué tiempo (dice / marca), cuál es la previsión (/ del tiempo / meteorológica / de hoy),
         cómo viene el pronóstico, cómo viene la helada,
         qué tiempo da, qué tiempo da para mañana, qué tiempo dan, qué tiempo dan para mañana, qué tiempo hace mañana,
         qué tiempo nos espera, qué dan para mañana, qué dan de tiempo,
@@ -4033,7 +4033,7 @@ PHRASES = {
         y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
     """,
     "ask wearing": """
-        (ir / vaya / va a ir) (más / menos / tan / tan poco) (abrigad|o|a|os|as / tapad|o|a|os|as),
+        (ir / vaya / va a ir) (más / menos / tan poco) (abrigad|o|a|os|as / tapad|o|a|os|as),
         ir tan (abrigad|o|a / tapad|o|a),
         hay que tapar tanto, tapar tanto, hay que abrigar tanto, abrigar tanto,
         lleva, llevan, lleva puesto, pongo, ponemos, le pongo, le ponemos, se pone, le toca, toca, va a llevar,
