@@ -10,9 +10,9 @@ LONGEST = 3  # words between the brackets
 def out_of_brackets(items: Sequence[Item]) -> Sequence[Item]:
     """The items without the brackets around what is only how the horse before them is."""
     gone: set[int] = set()
-    for at, item in enumerate(items):
+    for at in [at for at, item in enumerate(items) if item.text == "(" and at and items[at - 1].horses]:
         closes = next((k for k in range(at + 2, min(at + LONGEST + 2, len(items))) if items[k].text == ")"), 0)
-        if item.text == "(" and at and closes and items[at - 1].horses and _only_how(items[at + 1 : closes]):
+        if closes and _only_how(items[at + 1 : closes]):
             gone |= {at, closes}
     return [item for at, item in enumerate(items) if at not in gone] if gone else items
 

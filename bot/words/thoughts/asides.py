@@ -44,7 +44,7 @@ def _greets(item: Item) -> bool:
 
 def without_opening(sentence: Sequence[Item]) -> Sequence[Item]:
     """As in "ok Pip's in his heavy now", "no, Juno is cold": without the word that opens the speech."""
-    if len(sentence) < SPEECH:
+    if len(sentence) < SPEECH or not (sentence[0].has("no", "polite") or sentence[0].text in ("so", "✅")):
         return sentence
     first = 2 if sentence[1].text == "," else 1
     told = list(takewhile(lambda i: not i.mark, sentence[first:]))

@@ -17,7 +17,13 @@ def by_itself(token: Token, lexicon: Lexicon, roster: Roster) -> bool:
     if token.kind != "word" or word in roster.ids or word in roster.longer_words or _may_own(word, roster):
         return False
     participle = word in lexicon.accented and token.raw.endswith("e")  # "enlève": what stands before it tells
-    return not participle and (word in lexicon.phrases or word in roster.begun or everyday(word))
+    known = word in lexicon.phrases or word in roster.begun or everyday(word)
+    return not participle and (known or _nothing_known(word, roster))
+
+
+def _nothing_known(word: str, roster: Roster) -> bool:
+    """Whether it is no slip of a name either, nor one cut short: what follows tells nothing of it."""
+    return not (word.endswith("s") or roster.near(word)[0] or roster.begins(word))
 
 
 def going_on_name(word: str, roster: Roster) -> frozenset[str]:

@@ -57,9 +57,8 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
         if at < end:
             continue
         opens = shouted or at == 0 or texts[at - 1] in ".!?\n"
-        beside = (
-            at in tied or behind in roster.longer_words or _called_nearly(token.text, behind, roster)
-        )  # "lady gery"
+        beside = at in tied or behind in roster.longer_words  # "lady gery"
+        beside = beside or (token.text in roster.pieces and _called_nearly(roster.pieces[token.text], behind))
         alone = None if beside else _alone(token, behind, texts, at, lexicon, roster)
         if alone is not None:
             items.append(alone.opening if opens else alone.item)
@@ -70,10 +69,9 @@ def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     return perhaps_names(items, roster)
 
 
-def _called_nearly(word: str, behind: str, roster: Roster) -> bool:
-    """As in "old gery", where a piece is called old grey."""
-    rows = roster.pieces.get(word)
-    return bool(rows) and any(len(phrase) > 1 and distance(behind, phrase[1], 1) == 1 for phrase, _ in rows or ())
+def _called_nearly(rows: list[tuple[Words, Any]], behind: str) -> bool:
+    """As in "old gery", where a piece is called old grey. rows: the nicknames that begin with the word before."""
+    return any(len(phrase) > 1 and distance(behind, phrase[1], 1) == 1 for phrase, _ in rows)
 
 
 def _opening(item: Item) -> Item:
