@@ -167,3 +167,16 @@ def test_a_neighbour_that_shivers_is_asked_about(name: str, text: str) -> None:
     heard = said(text, name)
     assert heard.events == ()
     assert heard.ask is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("Tobias put the heavy on Willow", ("Willow", ("willow-heavy",))),
+        ("bringing Otto in from field 2", ("Otto", "stall")),
+        ("brought Otto in from the field", ("Otto", "stall")),
+    ],
+)
+def test_who_did_it_and_where_from_change_nothing(text: str, expected: tuple[object, ...]) -> None:
+    """Somebody of another yard put the rug on; the field is where the horse was."""
+    assert told(said(text)) == [expected]

@@ -70,7 +70,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
             if not (owned_behind(items, end) or piece.owners or piece.their or piece.spare or piece.ids):
                 piece = piece._replace(owners=before_it.owners, their=before_it.their)
         dressed = len(found) > 1 and found[-2].horses and found[-1].has("in", "wears", "has")
-        dressed = dressed and not (end + 1 < len(items) and items[end].has("of") and items[end + 1].horse)
+        dressed = dressed and not owned_behind(items, end)
         piece, heard = (piece, end) if dressed else whose_behind(piece, items, end)
         found.append(Item(piece.said, piece.said, piece=piece))
     return _one_over_another([*found, *items[heard:]])

@@ -198,6 +198,8 @@ MEANINGS = {
     "link": "small words that change nothing",
     "time": "now, today, at nine",
     "last night": "of how it was then: no report of now, though a clip or what was put on may be",
+    "moves now": "brings in, turns out: now, or at an hour to come",
+    "needs": "needs, of what is to be worn",
     "sweats": "sweats, of now or of every day (English)",
     "shivers": "shivers, of now or of every day (English)",
     "meanwhile": "while, although: it supposes something, or sets one horse beside another",

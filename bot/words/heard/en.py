@@ -84,7 +84,7 @@ PHRASES = {
         shook like |a|crazy, shook with cold, shook from the cold, shook and shook
     """,
     "sign cold": """
-        is with cold, with cold,
+        is with cold,
         foundered,
         ears are ice, ears like ice, ears are like ice, ears ice,
         cold to the touch, tucked up and cold, chilled to the bone, cold behind the elbow, too cold,
@@ -1394,11 +1394,11 @@ PHRASES = {
         |do|does not need |a|any |rug|rugs|blanket|blankets any more
     """,
     "rug again": """
-        (rugs / blankets) are (ok / okay / fine / allowed) (/ again) for, (rugs / blankets) are (ok / okay / fine /
-        allowed) again on, can (wear / have / take) (blankets / rugs / a blanket / a rug / her rugs / his rugs),
-        can be rugged again, can be blanketed again, can wear rugs again, can wear a rug again,
-        may be rugged, may be rugged again, may be blanketed again, may wear rugs again,
-        may wear a rug again, ok to rug, okay to rug, ok to blanket, okay to blanket, fine to rug,
+        (rugs / blankets) are (ok / okay / fine / allowed) again for, (rugs / blankets) are (ok / okay / fine) for
+        (him / her) now, (rugs / blankets) are (ok / okay / fine / allowed) again on, can (wear / have / take)
+        (blankets / rugs / a blanket / a rug / her rugs / his rugs), can be rugged again, can be blanketed again, can
+        wear rugs again, can wear a rug again, may be rugged, may be rugged again, may be blanketed again, may wear
+        rugs again, may wear a rug again, ok to rug, okay to rug, ok to blanket, okay to blanket, fine to rug,
         fine to blanket, can have rugs again, can have a rug again, can have her rug again,
         can have his rug again, can be rugged, can be blanketed,
         can wear blankets again, can wear a blanket again, can have blankets again,
@@ -2107,12 +2107,14 @@ PHRASES = {
     """,
     "in case": "(/ just) in case, incase, (/ just) in case of",
     "when": """
-        when, while, by the time, until, till, before, where, whenever, although, though, despite,
+        even though, when, while, by the time, until, till, before, where, whenever, although, though, despite,
         in spite of, even with, even in, til, untill, whilst, once it, once she,
         once he, once they, once the, as soon as, every time, any time,
         anytime, wherever, in spite, regardless, notwithstanding, even if, even so, no matter,
         considering, seeing as, as i was, as we were
     """,
+    "moves now": "bringing, turning, taking, fetching, leading, is coming, coming, coming in, am bringing, im bringing",
+    "needs": "need, needs",
     "sweats": "sweats",
     "shivers": "shivers, trembles",
     "meanwhile": "while, whilst, although, though, even though",
@@ -2188,7 +2190,7 @@ PHRASES = {
         if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later
     """,
     "habit": """
-        (this / that / all / most of the) (year / season), all (summer / winter), most of the (summer / winter),
+        (all / most of the) (year / season), most of the (summer / winter),
         in (the / that / this / a / my / his / her) (film / movie / photo / picture / video / dream / story), whenever,
         every (autumn / fall / spring / summer / season / week / year / evening / monday / tuesday / wednesday /
         thursday / friday / saturday / sunday),

@@ -2392,6 +2392,7 @@ PHRASES = {
         no mucho, no nada
     """,
     "stopped": """
+        (ya / ) (había / habían) (dejado / parado) de,
         ha dejado de, dejó de, dejaron de, han dejado de, paró de, ha parado de, ya no, se le ha pasado,
         se le pasó, paró, han parado de, ya pasó, ya se le pasó, se acabó, se le quitó lo de,
         se le ha quitado lo de, ha cesado de, cesó de, deja ya de, paran de, pararon de, para ya de, dejó ya de,
@@ -2457,6 +2458,8 @@ PHRASES = {
         después de que, desde que, a medida que, cada vez que, siempre que, hasta tanto, antes de que,
         justo cuando, al tiempo que, mientras que, a pesar de que, por más que, por mucho que, si bien
     """,
+    "moves now": "meto, saco, entro",
+    "needs": "necesita, necesitan",
     "sweats": "",
     "shivers": "",
     "meanwhile": "mientras, mientras que, aunque, si bien",
@@ -3348,6 +3351,7 @@ PHRASES = {
         toca / le tocaba), por acá
     """,
     "time": """
+        desde las (una / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / once / doce),
         al ir a (coger / buscar / recoger / echar / dar / dejar),
         cuando (por fin / al fin / ya) (llego / llegué / he llegado / entro / entré / he entrado / subo / bajo),
         ahora, hoy, esta noche, esta mañana, esta tarde, ahora mismo, en este momento, de momento, al mediodía,

@@ -2574,6 +2574,8 @@ PHRASES = {
         le temps que, le temps qu', le temps de, en attendant, en attendant que, en attendant qu', pour pas que,
         pour éviter que, afin de, afin que, afin qu'
     """,
+    "moves now": "je rentre, je sors",
+    "needs": "besoin, a besoin de, a besoin d'",
     "sweats": "",
     "shivers": "",
     "meanwhile": "pendant que, pendant qu', bien que, quoique, quoiqu'",
@@ -2651,7 +2653,7 @@ PHRASES = {
         on sort, je passerai
     """,
     "habit": """
-        (cette année / cette saison / toute l'année / tout l'hiver / tout l'été),
+        (toute l'année / tout l'été / tout l'hiver),
         dans (le / ce / un / mon) (film / rêve / dessin / livre), sur (la / cette / une / ta) (photo / vidéo / image),
         chaque (automne / printemps / été / saison / semaine / week end / matinée / lundi / mardi / mercredi / jeudi /
         vendredi / samedi / dimanche),
@@ -2766,6 +2768,7 @@ PHRASES = {
         mercredis, jeudis, vendredis, samedis, we prochain, le we, ce we, du we
     """,
     "hearsay": """
+        on m'a (assuré / juré / affirmé / soutenu) (que / qu'),
         (tu savais / vous saviez / saviez vous / savais tu / tu sais / vous savez) (que / qu'),
         apparemment, (/ il) paraît (que / qu'), (on / ils) (dit / disent) (que / qu'), (on / ils) m' (a / ont) dit
         (que / qu'), on (me / nous) dit (que / qu'), on m'a (raconté / rapporté / appris / soufflé) (que / qu'), (/
@@ -4060,6 +4063,7 @@ PHRASES = {
         ça va se réchauffer, ça va se refroidir, ça va se radoucir, il mouille, ça mouille, il vente
     """,
     "ask help": f"""
+        (que / quoi) peut on te (demander / dire), que peut on (/ te) demander,
         (comment / cmt) (ça / sa / ca) marche (le bot / haybell / ce bot),
         tu sais (répondre à quoi / faire quoi / quoi faire), (le bot / haybell) (sait / peut) faire quoi,
         comment (on se sert / se sert on / je me sers / se servir / tu te sers) {OF_THE_BOT},

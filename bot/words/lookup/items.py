@@ -167,6 +167,12 @@ def has_state(means: frozenset[str]) -> bool:
 
 
 @cache
+def of_rugs(means: frozenset[str]) -> bool:
+    """Whether any of these meanings is that of a rug: by its name, its kind or its weight."""
+    return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
+
+
+@cache
 def says_how(means: frozenset[str]) -> bool:
     """Whether any of these meanings says how a horse or a piece is."""
     return any(m.startswith(("sign ", "everyday ", "state ")) or m in WETNESS for m in means)

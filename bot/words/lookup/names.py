@@ -55,7 +55,7 @@ class Roster:
     keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
     slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
     nicknames: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    written: dict[tuple[str, str], tuple[str, ...]] = field(default_factory=dict)
+    written: dict[tuple[str, str, bool], tuple[str, ...]] = field(default_factory=dict)
     fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
     by_itself: defaultdict[str, dict[Words, Alone | None]] = field(default_factory=lambda: defaultdict(dict))
 

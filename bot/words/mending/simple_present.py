@@ -8,7 +8,7 @@ from bot.words.lookup.items import NOTHING, Item, places
 VERBS = {"sweats": frozenset(("sign sweating",)), "shivers": frozenset(("sign shivering",))}
 BEHIND = ("very", "and", "but", "time", "as of now")
 PLACED = ("place stall", "place field")
-BEFORE = ("if", "when", "habit", "question", "meanwhile", "relative", "kin", "her", "my")
+BEFORE = ("if", "when", "habit", "question", "meanwhile", "relative", "kin", "my")
 NEAR = 5  # words before and behind
 
 
@@ -29,5 +29,5 @@ def _now(items: Sequence[Item], at: int) -> bool:
     )
     then = behind[0] if behind else NOTHING
     ends = then is NOTHING or then.mark or then.has(*BEHIND)
-    there = any(i.has(*PLACED) for i in behind[:3]) and not any(i.mark for i in behind[:2])
+    there = any(i.has(*PLACED) or i.piece is not None for i in behind[:3]) and not any(i.mark for i in behind[:2])
     return named.horse and (ends or there) and not any(i.has(*BEFORE) for i in (*before, *behind) if not i.horses)

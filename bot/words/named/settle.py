@@ -43,6 +43,7 @@ BEFORE_NAME = (
 
 def settle(items: Sequence[Item]) -> list[Item]:
     """The same items; those that only look like a name lose it, those it must ask about stay unsure."""
+    items = [replace(item, horses=()) if _does_so(items, at) else item for at, item in enumerate(items)]
     called = [at for at, item in enumerate(items) if item.horses]
     named = [False] * len(items)
     listed = opening_lines(items)
@@ -58,6 +59,12 @@ def settle(items: Sequence[Item]) -> list[Item]:
     for at in called:
         settled[at] = _settled(items, at, named=named[at])
     return settled
+
+
+def _does_so(items: Sequence[Item], at: int) -> bool:
+    """As in "mora tirita de frío", where one is called Tirita: what the one before it does."""
+    item = items[at]
+    return bool(item.horses and item.kinds("sign")) and at > 0 and items[at - 1].horse and not item.capital
 
 
 def _another_denied(items: Sequence[Item], at: int, *, again: Collection[str]) -> bool:

@@ -1,10 +1,9 @@
 """Words that are weather, a day, or a horse called so: "misty, cold" is the morning, "misty shivering" the mare."""
 
 from collections.abc import Sequence
-from functools import cache
 from itertools import pairwise, takewhile
 
-from bot.words.lookup.items import Item, of_a_horse, predicate, some_mean
+from bot.words.lookup.items import Item, of_a_horse, of_rugs, predicate, some_mean
 from bot.words.thoughts.clauses import soft
 from bot.words.thoughts.hers import PLACES
 from bot.words.thoughts.sentences import REACH
@@ -131,12 +130,7 @@ def well(rest: Sequence[Item]) -> bool:
 
 def clothing(item: Item) -> bool:
     """As in "sheet", "heavy", "the tartan": a word for what a horse wears."""
-    return bool(item.pieces) or (bool(item.means) and _of_clothing(item.means))
-
-
-@cache
-def _of_clothing(means: frozenset[str]) -> bool:
-    return any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
+    return bool(item.pieces) or (bool(item.means) and of_rugs(item.means))
 
 
 def _before_a_part(item: Item) -> bool:

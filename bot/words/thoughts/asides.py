@@ -66,6 +66,8 @@ def _whole(told: Sequence[Item], *, paused: bool) -> bool:
         return False
     if paused and (told[0].has("i", "subject", "strap", "state missing", *DEEDS) or told[0].piece is not None):
         return True
+    if told[1].has("in") and not any(i.piece is not None for i in told):
+        return False  # "no Maple in her stall, anyone seen her?"
     return bool(told[0].horses) and (predicate(told[1]) or told[1].has("is", "has", "not", "strap", *DRESSED))
 
 

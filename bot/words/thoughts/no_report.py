@@ -13,6 +13,7 @@ BLOCKS = ("plan", "habit", "yesterday", "long ago", "guess", "if", "idiom")
 BLOCKING = frozenset((*BLOCKS, "weekday", "hearsay", "quoted"))
 MAY_BLOCK = BLOCKING | SAYS | {"had", "young", "at an age", "last night"}
 CLIPPED_THEN = frozenset(("clipped then",))
+STILL = ("still", "encore", "toujours", "todavia", "aun")
 WAS = frozenset(("was",))
 YOUNG = frozenset(("young",))
 CHORE = 4  # words of "the top field hay"
@@ -34,7 +35,7 @@ def no_report(clause: Clause) -> bool:
         return True
     worn = clause.has("in", "wears") and len(clause.pieces) == 1
     then = clause.has("last night") and clause.has("was") and not clause.has("as of now", "put on")
-    if then and (clause.told or worn):
+    if then and (clause.told or worn) and not any(i.text in STILL or i.text.endswith(" still") for i in clause.items):
         return True  # "Pip was soaked last night", "last night Pip was in his heavy"
     around = Around(clause)
     return any(

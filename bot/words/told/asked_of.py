@@ -7,7 +7,7 @@ from bot.words.thoughts.clauses import soft
 from bot.words.told.telling import Telling
 
 
-def horse_of(items: Sequence[Item], telling: Telling) -> str | None:
+def horse_of(items: Sequence[Item]) -> str | None:
     """The horse named first, or whose piece is; None where none is named."""
     names = [i.horses[0] for i in items if i.horse]
     names += [name for i in items if i.piece for name in i.piece.owners]

@@ -9,13 +9,11 @@ from bot.words.thoughts.asking import asking, of_her_what, only_asks
 from bot.words.told.asked_of import horse_of, plainly
 from bot.words.told.telling import Telling
 
-NEED = ("need", "necesita", "besoin")
-
 
 def this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "heavy or medium for Juniper tonight?": which of two pieces, for one horse."""
     pieces = [k for k, i in enumerate(items) if i.piece is not None]
-    horse = horse_of(items, telling)
+    horse = horse_of(items)
     if horse is None or len(pieces) != 2 or not some_mean(items[pieces[0] : pieces[1]], "or"):
         return None
     small = ("or", "ask tonight", "ask wearing", "wears", "put on", "plan")
@@ -24,7 +22,7 @@ def this_or_that(items: Sequence[Item], telling: Telling) -> Asked | None:
 
 def wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "what's Otto in?", "what should Otto wear tonight?"."""
-    horse = horse_of(items, telling)
+    horse = horse_of(items)
     opens = next((i for i in items if not i.has("polite")), None)
     if horse is None or opens is None or any(i.piece and not i.piece.rug for i in items):
         return None
@@ -56,8 +54,7 @@ def wearing(items: Sequence[Item], telling: Telling) -> Asked | None:
 def needs_tonight(items: Sequence[Item], telling: Telling) -> Asked | None:
     """As in "does Otter need a rug tonight?": what is to be worn is what Haybell knows."""
     horses = [i for i in items if i.horses]
-    needs = any(word in NEED for i in items for word in i.text.split(" "))
-    if not needs or len(horses) != 1 or not horses[0].horse or not some_mean(items, "ahead"):
+    if not some_mean(items, "needs") or len(horses) != 1 or not horses[0].horse or not some_mean(items, "ahead"):
         return None
     worn = any(i.piece or i.has("brings weather", "nothing") for i in items)
     small = (

@@ -23,7 +23,7 @@ WHERE_TO = (*PLACES, "inwards", "outwards")
 def read_place(clause: Clause, telling: Telling) -> bool:
     """As in "Maple is in", "turned Pip out", "Juniper stays in tonight"."""
     items = clause.items
-    if not clause.has("turned out", "brought in", *WHERE_TO):
+    if not clause.has("turned out", "brought in", *WHERE_TO) or to_come(clause):
         return False
     if items[0].has("what") and not items[0].has("link"):
         return False  # "who left them out"
@@ -36,7 +36,7 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
         or _put_away(clause, telling)
-        or (_in_with_another(items) or to_come(clause))
+        or _in_with_another(items)
     ):
         return False
     items = tuple(_without_company(_up_to_the_reason(items)))

@@ -70,7 +70,7 @@ def _why(items: Sequence[Item], telling: Telling) -> Asked | None:
     if not items[at].has("ask why"):
         return None
     items = [i for i in items[:at] if i.horses] + list(items[at:])  # "y Canela por qué …", "might I ask why Pip …"
-    horse = horse_of(items, telling)
+    horse = horse_of(items)
     about = telling.reply.horses
     if horse is None and len(about) == 1:
         horse = about[0]
@@ -131,7 +131,7 @@ def _state(items: Sequence[Item], telling: Telling) -> Asked | None:
         for i in items[:at]
     ):
         return None
-    horse = horse_of(items, telling)
+    horse = horse_of(items)
     named = next((k for k, i in enumerate(items) if i.horses), len(items))
     since = next((k for k in range(named + 1, len(items)) if items[k].has("after")), len(items))
     rest = [i for k, i in enumerate(items[:since]) if k != at]  # "how is Otto after his colic"
@@ -159,7 +159,7 @@ def _ready(items: Sequence[Item], telling: Telling) -> Asked | None:
         return None  # "quand la verte sera sèche mettez-la à Neige"
     if not plainly(items, "ask ready", "ask state", "dry", "wet", "damp", "plan", "when", "has", "nearly"):
         return None
-    garment = garment_of(items, telling, horse_of(items, telling))
+    garment = garment_of(items, telling, horse_of(items))
     return Asked("drying", garment=garment)  # of several liners: all that is drying
 
 
@@ -192,7 +192,7 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         if about == "today" and some_mean(rest, "drying", *WETNESS):
             continue  # "quelles couvertures sont encore au séchoir"
         if _is_the_question(asked[at], rest, about):
-            return Asked(about, horse=horse_of(items, telling) if about == "today" else None)
+            return Asked(about, horse=horse_of(items) if about == "today" else None)
     return None
 
 

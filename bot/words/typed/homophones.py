@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import says_how
+from bot.words.lookup.items import of_rugs, says_how
 from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
@@ -84,7 +84,7 @@ def _taken_off(tokens: Sequence[Token], texts: tuple[str, ...], at: int, lexicon
     """As in "taken her liner of": no thought ends in "of" a rug."""
     ends = at + 1 == len(tokens) or tokens[at + 1].kind == "mark" or texts[at + 1] == "and"
     means = lexicon.phrases.longest((texts[at - 1],), 0)[0] if at else frozenset[str]()
-    return ends and any(m == "rug" or m.startswith(("kind ", "weight ")) for m in means)
+    return ends and of_rugs(means)
 
 
 def _names_it(tokens: Sequence[Token], texts: tuple[str, ...], at: int, roster: Roster) -> bool:

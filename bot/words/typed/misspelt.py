@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
-from bot.words.lookup.items import says_how
+from bot.words.lookup.items import of_rugs, says_how
 from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.lexicon import lexicon as lexicon_of
 from bot.words.lookup.names import Roster, distance
@@ -78,7 +78,7 @@ def in_phrases(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[To
         for word in words - lexicon.everyday.among(words) - lexicon.rarer.among(words)
         if not _meant(word, lexicon, roster)
     }
-    found = tokens
+    found = list(tokens)
     for at in [k for k, token in enumerate(tokens) if token.text in strange] if strange else ():
         token = tokens[at]
         texts = tuple(t.text for t in found[max(0, at - BEFORE) : at + BEHIND])
@@ -87,7 +87,7 @@ def in_phrases(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[To
         meant = next((o for o in likely if _in_a_phrase(texts, min(at, BEFORE), o, lexicon)), None)
         meant = meant or _said_of_her(token.text, lexicon)
         if meant is not None:
-            found = [*found[:at], token._replace(text=meant), *found[at + 1 :]]
+            found[at] = token._replace(text=meant)
     return found
 
 
@@ -103,7 +103,7 @@ def _said_of_her(word: str, lexicon: Lexicon) -> str | None:
     """As in "pickles nakd", "thistles greem sheet": by which the word before it may be known for a name."""
     meant = trade_word(word, lexicon.language, 1)
     means = lexicon.phrases.longest((meant,), 0)[0] if meant else frozenset[str]()
-    clothes = not means.isdisjoint(("bare", "colour", "rug")) or any(m.startswith(("kind ", "weight ")) for m in means)
+    clothes = of_rugs(means) or not means.isdisjoint(("bare", "colour"))
     return meant if says_how(means) or clothes else None
 
 

@@ -35,7 +35,7 @@ def slip_of_name(
     if nick and says_how(behind):
         return Item(token.text[:-1], token.raw, pieces=nick), 1  # "the tartans wet"
     exactly = roster.owner(token.text)
-    owner = exactly or (None if taken else _nearly(token.text, lexicon, roster))
+    owner = exactly or (None if taken else _nearly(token.text, roster))
     if owner is None or texts[at + 1 : at + 2] in (("are",), ("were",)):
         return None  # "nettles are out": of many
     if exactly is None and not _clothing(texts, at + 1, lexicon):
@@ -49,7 +49,7 @@ def slip_of_name(
     return Item(token.text, token.raw, horses=(owner,), exact=False, known=False, capital=token.capital), 1
 
 
-def _nearly(word: str, lexicon: Lexicon, roster: Roster) -> str | None:
+def _nearly(word: str, roster: Roster) -> str | None:
     """As in "dolllys sheet", "mstys medium": the one whose name has a slip in it and lost its apostrophe."""
     horses, apart = ((), 0) if everyday(word) or everyday(word[:-1]) else roster.near(word[:-1])
     return horses[0] if apart == 1 and len(horses) == 1 else None

@@ -83,11 +83,12 @@ def _told_as_done(tokens: list[Token], roster: Roster) -> list[Token]:
 
 def _as_well_as(tokens: list[Token]) -> list[Token]:
     """The tokens with "y" for "tanto Luna como Moro"."""
-    first = next((k for k, token in enumerate(tokens) if token.text == "tanto"), len(tokens))
-    other = next((k for k in range(first + 2, min(first + BOTH, len(tokens))) if tokens[k].text == "como"), 0)
-    if not other:
-        return tokens
-    return [*tokens[:first], *tokens[first + 1 : other], tokens[other]._replace(text="y"), *tokens[other + 1 :]]
+    joined: dict[int, int] = {}  # the place of each "tanto" → that of its "como"
+    for first in [k for k, token in enumerate(tokens) if token.text == "tanto"]:
+        other = next((k for k in range(first + 2, min(first + BOTH, len(tokens))) if tokens[k].text == "como"), 0)
+        joined |= {first: other} if other else {}
+    ands = set(joined.values())
+    return [t._replace(text="y") if k in ands else t for k, t in enumerate(tokens) if k not in joined]
 
 
 def _before_a_vowel(tokens: Sequence[Token], at: int) -> bool:
@@ -173,21 +174,23 @@ def _perhaps_a_name(tokens: Sequence[Token], at: int, lexicon: Lexicon, roster: 
 def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
     if token.raw.endswith("ó") and lexicon.language == "es":
         return [token]  # "cumplió 27" is no "cumplido"
-    word = lexicon.language, token.text
+    word = lexicon.language, token.text, token.capital
     if word not in roster.written:
         if len(roster.written) > REMEMBERED:
             roster.written.clear()
-        roster.written[word] = _as_in_a_dictionary(token.text, lexicon, roster)
+        roster.written[word] = _as_in_a_dictionary(token, lexicon, roster)
     said = roster.written[word]
     return [token if word == token.text else token._replace(text=word) for word in said]
 
 
-def _as_in_a_dictionary(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+def _as_in_a_dictionary(token: Token, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
+    word = token.text
     said = lexicon.short_forms.get(word) or _without_apostrophe(word, lexicon, roster)
     if said:
         return said
     mended = _mended(word, lexicon, roster)
-    return (_run_together(word, lexicon, roster) if mended == word else ()) or (mended,)
+    somebody = token.capital or word in first_names()  # "Tobias put …", "ismail took …"
+    return (_run_together(word, lexicon, roster) if mended == word and not somebody else ()) or (mended,)
 
 
 def _without_apostrophe(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...]:
@@ -204,7 +207,7 @@ def _run_together(word: str, lexicon: Lexicon, roster: Roster) -> tuple[str, ...
         return ()
     for tie in TIED.get(lexicon.language, ()):
         rest = word.removeprefix(tie)
-        known = rest in roster.spelled or rest in roster.words or rest in lexicon.everyday
+        known = rest in roster.spelled or rest in roster.words or lexicon.phrases.longest((rest,), 0)[1]
         if rest != word and len(rest) > UNIT and known and not trade_word(word, lexicon.language, 1):
             return tie, rest
         rest = word.removesuffix(tie)
