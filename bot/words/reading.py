@@ -20,6 +20,7 @@ from bot.words.mending.cleft import this_one
 from bot.words.mending.lists_of_pieces import pieces_told_at_once
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
+from bot.words.mending.named_last import named_first
 from bot.words.mending.none_but import none_but
 from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.run_on import paused_where_another_begins
@@ -97,7 +98,7 @@ from bot.words.typed.scan import scan, tokens_of
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
     pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise,
-    under_heading, listed_again, sweats_now, hot_if_only_dry, paused_where_another_begins,
+    under_heading, listed_again, sweats_now, named_first, hot_if_only_dry, paused_where_another_begins,
 )  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
 AS_WRITTEN = (out_of_brackets, who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)

@@ -1,0 +1,38 @@
+"""Who is named when all is said: what was told first is of that horse as well."""
+
+import pytest
+
+from tests.words.saying import said, told
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "as_if"),
+    [
+        ("oak", "cold but not shivering Otto", "Otto cold but not shivering"),
+        ("oak", "cold but not shivering, Otto", "Otto cold but not shivering"),
+        ("oak", "cold Otto but not shivering", "Otto cold but not shivering"),
+        ("oak", "Cold but not shivering Otto this morning. Fig is fine", "Otto is cold. Fig is fine"),
+        ("oak", "hot but not sweating Otto and Fig", "Otto and Fig are hot"),
+        ("oak", "warm but not sweating Otto", "Otto is warm but not sweating"),
+        ("oak", "wet but not cold Otto", "Otto is wet but not cold"),
+        ("encina", "fría pero no tiembla Canela", "Canela fría pero no tiembla"),
+        ("encina", "caliente pero sin sudar Moro", "Moro caliente pero sin sudar"),
+        ("chenaie", "froide mais ne tremble pas Étoile", "Étoile froide mais ne tremble pas"),
+        ("chenaie", "chaud mais pas en sueur Filou", "Filou chaud mais pas en sueur"),
+    ],
+)
+def test_both_are_told_of_the_horse_named_last(name: str, text: str, as_if: str) -> None:
+    """The first of the two is what somebody must know; it was once lost, and the horse noted as comfortable."""
+    assert told(said(text, name))
+    assert told(said(text, name)) == told(said(as_if, name))
+
+
+@pytest.mark.parametrize("text", ["cold but Otto is fine", "cold out but Otto fine", "wet here but Otto fine"])
+def test_the_weather_is_not_of_the_horse(text: str) -> None:
+    """Where the horse stands behind "but" with what is told of it, the first is of the day."""
+    assert told(said(text)) == [("Otto", "comfortable")]
+
+
+def test_who_is_left_out_is_not_told_of() -> None:
+    """Not him: that he is not cold is no report, as long as nobody says who is."""
+    assert said("cold but not Otto").chatter
