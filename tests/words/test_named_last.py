@@ -1,4 +1,4 @@
-"""Who is named when all is said: what was told first is of that horse as well."""
+"""Who is named when all is said: what was told first is of that horse as well, and of each what stands before it."""
 
 import pytest
 
@@ -36,3 +36,26 @@ def test_the_weather_is_not_of_the_horse(text: str) -> None:
 def test_who_is_left_out_is_not_told_of() -> None:
     """Not him: that he is not cold is no report, as long as nobody says who is."""
     assert said("cold but not Otto").chatter
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "as_if"),
+    [
+        ("oak", "cold Otto, not cold Fig", "Otto cold, Fig not cold"),
+        ("oak", "cold Otto; fine Fig", "Otto cold, Fig fine"),
+        ("oak", "cold Otto shivering Fig and Tucker", "Otto cold, Fig shivering, Tucker shivering"),
+        ("oak", "wet Otto but fine Fig this morning", "Otto wet, Fig fine"),
+        ("encina", "fría Canela temblando Paloma", "Canela fría, Paloma temblando"),
+        ("chenaie", "nue Étoile et bien Perle", "Étoile nue, Perle bien"),
+    ],
+)
+def test_each_has_what_stands_before_the_name(name: str, text: str, as_if: str) -> None:
+    """One after another, the name always last: nobody has what is said of the next one."""
+    assert len(told(said(text, name))) > 1
+    assert sorted(map(str, told(said(text, name)))) == sorted(map(str, told(said(as_if, name))))
+
+
+def test_where_the_name_is_first_it_stays_so() -> None:
+    """Whatever is behind the name is of that one."""
+    assert told(said("Otto cold, Fig wet")) == [("Otto", "cold"), ("Fig", "wet")]
+    assert told(said("Otto cold and wet, Fig fine")) == [("Otto", "cold"), ("Otto", "wet"), ("Fig", "comfortable")]

@@ -1,12 +1,14 @@
-"""Who is named when all is said: "cold but not shivering Otto" is of Otto, the cold as well."""
+"""Who is named when all is said: "cold but not shivering Otto" is of Otto, "cold Otto, fine Fig" is of each his own."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from bot.words.lookup.items import Item, all_mean, of_a_horse
+from bot.words.mending.also import PAUSE
 
-ENDS = ".!?;…\n"
-PAUSES = (",", ":", "-", "–", "—")
-SMALL = ("not", "not behind", "but", "and", "very", "a little", "link", "is", "she", "time", "as of now", "polite")
+ENDS = ".!?…\n"
+PAUSES = (",", ";", ":", "-", "–", "—")
+JOINS = ("but", "and", "meanwhile")
+SMALL = ("not", "not behind", *JOINS, "very", "a little", "link", "is", "she", "time", "as of now", "polite")
 BEHIND = ("time", "as of now", "polite")
 
 
@@ -22,14 +24,35 @@ def named_first(items: Sequence[Item]) -> Sequence[Item]:
 
 def _reordered(sentence: Sequence[Item]) -> Sequence[Item]:
     """A sentence with its names first, where nothing else is in it but how they are."""
-    named = [at for at, item in enumerate(sentence) if item.horses]
-    if not named or not named[0]:
+    *told, (behind, _) = _told(sentence)
+    if not told or not all(_tells_how(how) for how, _ in told):
         return sentence
-    before, names, behind = sentence[: named[0]], sentence[named[0] : named[-1] + 1], sentence[named[-1] + 1 :]
-    listed = all(i.horses or i.text == "," or i.has("and") for i in names)
-    if listed and _only_how(before) and _only_how(behind) and _told_of_them(before, behind):
-        return [*names, *(before[:-1] if before[-1].text in PAUSES else before), *behind]
+    if len(told) > 1 and _nothing_more(behind) and all(not _pause(how[-1]) for how, _ in told):
+        return [item for how, names in told for item in (*names, *_unjoined(how), PAUSE)] + list(behind)
+    how, names = told[0]
+    if len(told) == 1 and _only_how(behind) and _of_them(how, behind):
+        return [*names, *(how[:-1] if _pause(how[-1]) else how), *behind]
     return sentence
+
+
+def _told(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], Sequence[Item]]]:
+    """What is said, and the names behind it, in turn; at last what is said behind all of them."""
+    start = at = 0
+    while at < len(sentence):
+        end = at
+        while end < len(sentence) and (sentence[end].horses or (end > at and _listed(sentence, end))):
+            end += 1
+        if end > at:
+            yield sentence[start:at], sentence[at:end]
+            start = end
+        at = max(end, at + 1)
+    yield sentence[start:], ()
+
+
+def _listed(sentence: Sequence[Item], at: int) -> bool:
+    """Stands between two names: "Otto, Fig and Clem"."""
+    joins = sentence[at].text == "," or sentence[at].has("and")
+    return joins and at + 1 < len(sentence) and bool(sentence[at + 1].horses)
 
 
 def _how(item: Item) -> bool:
@@ -37,15 +60,37 @@ def _how(item: Item) -> bool:
     return of_a_horse(item) or item.has("bare")
 
 
+def _pause(item: Item) -> bool:
+    return item.text in PAUSES
+
+
+def _joining(item: Item) -> bool:
+    return item.has(*JOINS)
+
+
+def _tells_how(said: Sequence[Item]) -> bool:
+    """As in "and not cold"; not as in "cold and"."""
+    return _only_how(said) and any(map(_how, said)) and not _joining(said[-1])
+
+
 def _only_how(said: Sequence[Item]) -> bool:
-    return all(_how(i) or i.text in PAUSES or i.has(*SMALL) for i in said)
+    return all(_how(i) or _pause(i) or i.has(*SMALL) for i in said)
 
 
-def _told_of_them(before: Sequence[Item], behind: Sequence[Item]) -> bool:
+def _nothing_more(behind: Sequence[Item]) -> bool:
+    return all_mean((i for i in behind if not i.mark), *BEHIND)
+
+
+def _unjoined(how: Sequence[Item]) -> Sequence[Item]:
+    """Without what joins it to the one before: ", and"."""
+    while _pause(how[0]) or _joining(how[0]):
+        how = how[1:]
+    return how
+
+
+def _of_them(how: Sequence[Item], behind: Sequence[Item]) -> bool:
     """As in "cold, not shivering Otto", "cold Otto but not shivering"; not "cold but not Otto"."""
-    last = before[-2] if before[-1].text in PAUSES and len(before) > 1 else before[-1]
     if behind and behind[0].has("but"):
-        return _how(last)
-    joined = max((at for at, i in enumerate(before) if i.has("but", "and")), default=0)
-    told = sum(map(_how, before)) > 1 and any(map(_how, before[joined:]))
-    return told and not last.has("but", "and") and all_mean((i for i in behind if not i.mark), *BEHIND)
+        return _how(how[-1])
+    joined = max((at for at, item in enumerate(how) if item.has("but", "and")), default=0)
+    return sum(map(_how, how)) > 1 and any(map(_how, how[joined:])) and _nothing_more(behind)
