@@ -15,13 +15,16 @@ from tests.words.saying import said, told
         ("oak", "hot but not sweating Otto and Fig", "Otto and Fig are hot"),
         ("oak", "warm but not sweating Otto", "Otto is warm but not sweating"),
         ("oak", "wet but not cold Otto", "Otto is wet but not cold"),
+        ("oak", "wet and torn, Otto's sheet", "Otto's sheet is wet and torn"),
+        ("oak", "damp but not torn, Willow's heavy", "Willow's heavy is damp"),
+        ("encina", "mojada, rota, la impermeable de Canela", "la impermeable de Canela mojada y rota"),
         ("encina", "fría pero no tiembla Canela", "Canela fría pero no tiembla"),
         ("encina", "caliente pero sin sudar Moro", "Moro caliente pero sin sudar"),
         ("chenaie", "froide mais ne tremble pas Étoile", "Étoile froide mais ne tremble pas"),
         ("chenaie", "chaud mais pas en sueur Filou", "Filou chaud mais pas en sueur"),
     ],
 )
-def test_both_are_told_of_the_horse_named_last(name: str, text: str, as_if: str) -> None:
+def test_both_are_told_of_who_is_named_last(name: str, text: str, as_if: str) -> None:
     """The first of the two is what somebody must know; it was once lost, and the horse noted as comfortable."""
     assert told(said(text, name))
     assert told(said(text, name)) == told(said(as_if, name))

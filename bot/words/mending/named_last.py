@@ -1,8 +1,11 @@
-"""Who is named when all is said: "cold but not shivering Otto" is of Otto, "cold Otto, fine Fig" is of each his own."""
+"""Who is named when all is said: "cold but not shivering Otto" is of Otto, "cold Otto, fine Fig" is of each his own.
+
+Of pieces as of horses: "wet and torn, Otto's sheet".
+"""
 
 from collections.abc import Iterator, Sequence
 
-from bot.words.lookup.items import Item, all_mean, of_a_horse
+from bot.words.lookup.items import Item, all_mean, predicate
 from bot.words.mending.also import PAUSE
 
 ENDS = ".!?…\n"
@@ -14,7 +17,7 @@ BEHIND = ("time", "as of now", "polite")
 
 def named_first(items: Sequence[Item]) -> Sequence[Item]:
     """The items with the names in front of all that is told of them, where more than one thing is."""
-    if sum(map(_how, items)) < 2 or items[0].horses:
+    if sum(map(_how, items)) < 2 or _named(items[0]):
         return items
     ends = [at for at, item in enumerate(items) if item.text in ENDS]
     starts = [0, *(at + 1 for at in ends)]
@@ -40,7 +43,7 @@ def _told(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], Sequence[I
     start = at = 0
     while at < len(sentence):
         end = at
-        while end < len(sentence) and (sentence[end].horses or (end > at and _listed(sentence, end))):
+        while end < len(sentence) and (_alike(sentence, at, end) or (end > at and _listed(sentence, at, end))):
             end += 1
         if end > at:
             yield sentence[start:at], sentence[at:end]
@@ -49,15 +52,25 @@ def _told(sentence: Sequence[Item]) -> Iterator[tuple[Sequence[Item], Sequence[I
     yield sentence[start:], ()
 
 
-def _listed(sentence: Sequence[Item], at: int) -> bool:
-    """Stands between two names: "Otto, Fig and Clem"."""
+def _alike(sentence: Sequence[Item], first: int, at: int) -> bool:
+    """Names a horse or a piece, as the first of the list does."""
+    return _named(sentence[at]) and (sentence[at].piece is None) == (sentence[first].piece is None)
+
+
+def _listed(sentence: Sequence[Item], first: int, at: int) -> bool:
+    """Stands between two of a list: "Otto, Fig and Clem"."""
     joins = sentence[at].text == "," or sentence[at].has("and")
-    return joins and at + 1 < len(sentence) and bool(sentence[at + 1].horses)
+    return joins and at + 1 < len(sentence) and _alike(sentence, first, at + 1)
+
+
+def _named(item: Item) -> bool:
+    """Names a horse or a piece."""
+    return bool(item.horses) or item.piece is not None
 
 
 def _how(item: Item) -> bool:
-    """Says how a horse is, or that it wears nothing."""
-    return of_a_horse(item) or item.has("bare")
+    """Says how a horse or a piece is, or that a horse wears nothing."""
+    return predicate(item) or item.has("bare")
 
 
 def _pause(item: Item) -> bool:
