@@ -123,7 +123,7 @@ ALL_BUT_OTTO_AND_FIG = ("Tucker", "Willow", "Bramble", "Lady Grey", "Sunday", "C
         ("oak", "no sweat on her and Fig is bare", [("Fig", ())]),
         ("encina", "está empapada, y Moro ha dado la clase", [("Moro",)]),
         ("encina", "está mojada y a Moro le he puesto la 100", [("Moro", ("moro-100",))]),
-        ("encina", "está sudada y fría Paloma", [("Paloma", "sweating")]),
+        ("encina", "está sudada y fría Paloma", [("Paloma", "sweating"), ("Paloma", "cold")]),
         ("chenaie", "elle est en sueur et Ulysse est au box", [("Ulysse", "stall")]),
         # where a piece was put is no horse's place, and nobody wears it there
         ("oak", "put Clem's liner in the stall", []),

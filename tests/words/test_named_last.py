@@ -15,6 +15,7 @@ from tests.words.saying import said, told
         ("oak", "hot but not sweating Otto and Fig", "Otto and Fig are hot"),
         ("oak", "warm but not sweating Otto", "Otto is warm but not sweating"),
         ("oak", "wet but not cold Otto", "Otto is wet but not cold"),
+        ("oak", "in his stall and cold, Otto", "Otto is cold in his stall"),
         ("oak", "wet and torn, Otto's sheet", "Otto's sheet is wet and torn"),
         ("oak", "damp but not torn, Willow's heavy", "Willow's heavy is damp"),
         ("encina", "mojada, rota, la impermeable de Canela", "la impermeable de Canela mojada y rota"),

@@ -12,6 +12,8 @@ ENDS = ".!?…\n"
 PAUSES = (",", ";", ":", "-", "–", "—")
 JOINS = ("but", "and", "meanwhile")
 SMALL = ("not", "not behind", *JOINS, "very", "a little", "link", "is", "she", "time", "as of now", "polite")
+PLACED = ("place stall", "place field")
+WHERE = (*PLACED, "inwards", "outwards", "in", "on", "article")
 BEHIND = ("time", "as of now", "polite")
 
 
@@ -69,8 +71,8 @@ def _named(item: Item) -> bool:
 
 
 def _how(item: Item) -> bool:
-    """Says how a horse or a piece is, or that a horse wears nothing."""
-    return predicate(item) or item.has("bare")
+    """Says how a horse or a piece is, that a horse wears nothing, or where it stands."""
+    return predicate(item) or item.has("bare", *PLACED)
 
 
 def _pause(item: Item) -> bool:
@@ -87,7 +89,7 @@ def _tells_how(said: Sequence[Item]) -> bool:
 
 
 def _only_how(said: Sequence[Item]) -> bool:
-    return all(_how(i) or _pause(i) or i.has(*SMALL) for i in said)
+    return all(_how(i) or _pause(i) or i.has(*SMALL, *WHERE) for i in said)
 
 
 def _nothing_more(behind: Sequence[Item]) -> bool:
