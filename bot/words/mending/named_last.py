@@ -13,7 +13,7 @@ PAUSES = (",", ";", ":", "-", "–", "—")
 JOINS = ("but", "and", "meanwhile")
 SMALL = ("not", "not behind", *JOINS, "very", "a little", "link", "is", "she", "time", "as of now", "polite")
 PLACED = ("place stall", "place field")
-WHERE = (*PLACED, "inwards", "outwards", "in", "on", "article")
+WHERE = (*PLACED, "her", "inwards", "outwards", "in", "on", "article")
 BEHIND = ("time", "as of now", "polite")
 
 
