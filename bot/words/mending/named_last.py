@@ -19,12 +19,21 @@ BEHIND = ("time", "as of now", "polite")
 
 def named_first(items: Sequence[Item]) -> Sequence[Item]:
     """The items with the names in front of all that is told of them, where more than one thing is."""
-    if sum(map(_how, items)) < 2 or _named(items[0]):
-        return items
-    ends = [at for at, item in enumerate(items) if item.text in ENDS]
-    starts = [0, *(at + 1 for at in ends)]
-    sentences = zip(starts, [*ends, len(items)], strict=True)
-    return [item for start, end in sentences for item in (*_reordered(items[start:end]), *items[end : end + 1])]
+    ends = [*(at for at, item in enumerate(items) if item.text in ENDS), len(items)]
+    found, last = list[Item](), 0
+    for start, end in zip((0, *(at + 1 for at in ends)), ends, strict=False):
+        if _opens_with_how(items, start, end):
+            found += [*items[last:start], *_reordered(items[start:end])]
+            last = end
+    return [*found, *items[last:]] if found else items
+
+
+def _opens_with_how(items: Sequence[Item], start: int, end: int) -> bool:
+    """Whether a sentence begins with how somebody is, and goes on with whom."""
+    at = start
+    while at < end and not _named(items[at]) and _of_how(items[at]):
+        at += 1
+    return start < at < end and _named(items[at])
 
 
 def _reordered(sentence: Sequence[Item]) -> Sequence[Item]:
@@ -89,7 +98,12 @@ def _tells_how(said: Sequence[Item]) -> bool:
 
 
 def _only_how(said: Sequence[Item]) -> bool:
-    return all(_how(i) or _pause(i) or i.has(*SMALL, *WHERE) for i in said)
+    return all(map(_of_how, said))
+
+
+def _of_how(item: Item) -> bool:
+    """Says how or where a horse is, or stands among such words."""
+    return _how(item) or _pause(item) or item.has(*SMALL, *WHERE)
 
 
 def _nothing_more(behind: Sequence[Item]) -> bool:
