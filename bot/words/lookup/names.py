@@ -10,12 +10,12 @@ from typing import Any
 from bot.barn import Barn, Garment
 from bot.words.lookup.items import Alone
 from bot.words.lookup.piece import Piece, colour
+from bot.words.lookup.remembered import Remembered
 from bot.words.lookup.tokens import APOSTROPHE, Token, plain, words
 
 SHORTEST_PART = 3  # letters of one word of a longer name that may stand for the whole: "Ben", but not "du"
 LONGEST_ID = 6  # words of a garment's id
 SHORT = 3  # letters of a name that no slip is bent into
-REMEMBERED = 20_000  # words, descriptions
 Words = tuple[str, ...]
 ARTICLES = frozenset(("the", "la", "le", "les", "l'", "el", "los", "las"))
 
@@ -53,10 +53,10 @@ class Roster:
     named: frozenset[str] = frozenset()  # every word of a name: says nothing of the language spoken
     owned: dict[str, tuple[str, ...]] = field(default_factory=dict)
     keepers: dict[str, tuple[str, ...]] = field(default_factory=dict)  # whose horses are whose
-    slips: dict[str, tuple[tuple[str, ...], int]] = field(default_factory=dict)
-    nicknames: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    written: dict[tuple[str, str, bool], tuple[str, ...]] = field(default_factory=dict)
-    fitted: dict[Piece, tuple[str, ...]] = field(default_factory=dict)
+    slips: Remembered[str, tuple[tuple[str, ...], int]] = field(default_factory=Remembered)
+    nicknames: Remembered[str, tuple[str, ...]] = field(default_factory=Remembered)
+    written: Remembered[tuple[str, str, bool], tuple[str, ...]] = field(default_factory=Remembered)
+    fitted: Remembered[Piece, tuple[str, ...]] = field(default_factory=Remembered)
     by_itself: defaultdict[str, dict[Words, Alone | None]] = field(default_factory=lambda: defaultdict(dict))
 
     def near(self, word: str) -> tuple[tuple[str, ...], int]:
@@ -65,8 +65,6 @@ class Roster:
         None allowed up to three letters, but one written twice; one up to five, two above. ((), 0) where there is none.
         """
         if word not in self.slips:
-            if len(self.slips) > REMEMBERED:
-                self.slips.clear()
             written = self.of_these_letters(word)
             nearest = _nearest(word, self.lengths.get(len(word), []), self.spelled)
             self.slips[word] = (written, 1) if len(written) == 1 else nearest
@@ -80,8 +78,6 @@ class Roster:
     def nearly_nicknamed(self, word: str) -> tuple[str, ...]:
         """The garments whose nickname of one word this is with a slip in it; none where it may be two."""
         if word not in self.nicknames:
-            if len(self.nicknames) > REMEMBERED:
-                self.nicknames.clear()
             names = [name for name in (*self.pieces, *self.alone) if len(name) > SHORT + 1 and self.nicknamed(name)]
             near = {self.nicknamed(name) for name in names if distance(word, name, 1) == 1}
             self.nicknames[word] = near.pop() if len(near) == 1 else ()
@@ -101,8 +97,6 @@ class Roster:
         """The garments that a description is true of, in the file's order."""
         fitting = self.fitted.get(piece)
         if fitting is None:
-            if len(self.fitted) > REMEMBERED:
-                self.fitted.clear()
             fitting = tuple(g for g, garment in self.garments.items() if piece.fits(garment, self.bags[g]))
             self.fitted[piece] = fitting
         return fitting

@@ -9,7 +9,7 @@ from bot.words.heard.periphrases import HAVE
 from bot.words.lookup.items import says_how
 from bot.words.lookup.lexicon import Lexicon, everyday, first_names
 from bot.words.lookup.lexicon import lexicon as lexicon_of
-from bot.words.lookup.names import REMEMBERED, Roster
+from bot.words.lookup.names import Roster
 from bot.words.lookup.spoken_french import VOWELS, as_written
 from bot.words.lookup.spoken_spanish import PERIPHRASES, as_done
 from bot.words.lookup.tokens import Token
@@ -176,8 +176,6 @@ def _written_out(token: Token, lexicon: Lexicon, roster: Roster) -> list[Token]:
         return [token]  # "cumplió 27" is no "cumplido"
     word = lexicon.language, token.text, token.capital
     if word not in roster.written:
-        if len(roster.written) > REMEMBERED:
-            roster.written.clear()
         roster.written[word] = _as_in_a_dictionary(token, lexicon, roster)
     said = roster.written[word]
     return [token if word == token.text else token._replace(text=word) for word in said]
