@@ -13,7 +13,7 @@ from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import owned_behind, told_of_clothes, whose_before, whose_behind
 from bot.words.clothing.that_of import told_by_fill
 from bot.words.lookup.gender import gender_of
-from bot.words.lookup.items import OF_HORSES, Item, all_mean, of_clothes, predicate, some_mean
+from bot.words.lookup.items import OF_HORSES, Item, all_mean, of_clothes, of_rugs, predicate, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece, colour
 from bot.words.named.weatherlike import clothing
@@ -27,7 +27,7 @@ DETERMINING = (
     "article", "her", "all", "in", "on", "off", "put on", "took off", "took", "and", "wears", "of", "for another",
     "instead of", "swapped", "has", "over", "under", "without", "only", "or",
 )  # fmt: skip
-INNER = ("any adjective", "colour", "gram", "one", "spare", "rug")
+INNER = ("any adjective", "colour", "gram", "one", "spare")
 
 
 def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[Item]:
@@ -119,7 +119,7 @@ def _member(item: Item) -> bool:
 @cache
 def _describes(means: frozenset[str]) -> bool:
     """Whether a word of these meanings may stand in the description of a piece."""
-    return any(m in INNER or m.startswith(("kind ", "weight ")) for m in means)
+    return of_rugs(means) or not means.isdisjoint(INNER)
 
 
 def _run(items: Sequence[Item], at: int, members: Container[int]) -> int:

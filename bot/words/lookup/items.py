@@ -60,6 +60,7 @@ class Item:
 
 
 NOTHING = Item("", "")  # where no word stands
+PAUSE = Item(",", ",", mark=True)
 MEANS = attrgetter("means")
 
 

@@ -3,13 +3,12 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, predicate, some_mean
+from bot.words.lookup.items import PAUSE, Item, predicate, some_mean
 from bot.words.mending.another import DEEDS, FAR, STANDS
 from bot.words.thoughts.begins import does_something, owned_piece_told, told_of_a_horse
 
 ALSO = ("also", "tambien", "aussi", "en plus", "ademas")
 REACH = 6  # words of a deed
-PAUSE = Item(",", ",", mark=True)
 
 
 def paused_at_also(items: Sequence[Item]) -> Sequence[Item]:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item, all_mean, places, predicate, some_mean
+from bot.words.lookup.items import NOTHING, PAUSE, Item, all_mean, places, predicate, some_mean
 
 PICKED = frozenset(("relative", "i"))
 DENIALS = frozenset(("not",))
@@ -15,7 +15,6 @@ OPENING = ("it", "is", "was", "no", "i mean", "article")
 BEFORE_VERB = ("i", "subject", "is", "has", "helper", "she", "link")
 MOVED = ("put on", "took off", "wears")
 IT_IS = frozenset(("it", "i mean"))
-PAUSE = Item(",", ",", mark=True)
 IS = Item("is", "is", frozenset({"is"}))
 
 

@@ -5,15 +5,14 @@ Of pieces as of horses: "wet and torn, Otto's sheet".
 
 from collections.abc import Iterator, Sequence
 
-from bot.words.lookup.items import Item, all_mean, predicate
-from bot.words.mending.also import PAUSE
+from bot.words.lookup.items import PAUSE, Item, all_mean, predicate
+from bot.words.thoughts.hers import PLACES
 
 ENDS = ".!?…\n"
 PAUSES = (",", ";", ":", "-", "–", "—")
 JOINS = ("but", "and", "meanwhile")
 SMALL = ("not", "not behind", *JOINS, "very", "a little", "link", "is", "she", "time", "as of now", "polite")
-PLACED = ("place stall", "place field")
-WHERE = (*PLACED, "her", "inwards", "outwards", "in", "on", "article")
+WHERE = (*PLACES, "her", "inwards", "outwards", "in", "on", "article")
 BEHIND = ("time", "as of now", "polite")
 
 
@@ -39,7 +38,7 @@ def _opens_with_how(items: Sequence[Item], start: int, end: int) -> bool:
 def _reordered(sentence: Sequence[Item]) -> Sequence[Item]:
     """A sentence with its names first, where nothing else is in it but how they are."""
     *told, (behind, _) = _told(sentence)
-    if not told or not all(_tells_how(how) for how, _ in told):
+    if not all(_tells_how(how) for how, _ in told):
         return sentence
     if len(told) > 1 and _nothing_more(behind) and all(not _pause(how[-1]) for how, _ in told):
         return [item for how, names in told for item in (*names, *_unjoined(how), PAUSE)] + list(behind)
@@ -81,7 +80,7 @@ def _named(item: Item) -> bool:
 
 def _how(item: Item) -> bool:
     """Says how a horse or a piece is, that a horse wears nothing, or where it stands."""
-    return predicate(item) or item.has("bare", *PLACED)
+    return predicate(item) or item.has("bare", *PLACES)
 
 
 def _pause(item: Item) -> bool:

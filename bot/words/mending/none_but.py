@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import WETNESS, Item, meanings_of, places, predicate, some_mean
-from bot.words.mending.cleft import IS, PAUSE
+from bot.words.lookup.items import PAUSE, WETNESS, Item, meanings_of, places, predicate, some_mean
+from bot.words.mending.cleft import IS
 from bot.words.thoughts.clauses import soft
 
 EXCEPT = frozenset(("except",))

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item, places, predicate, some_mean
-from bot.words.mending.also import PAUSE, paused_at_also
+from bot.words.lookup.items import PAUSE, Item, places, predicate, some_mean
+from bot.words.mending.also import paused_at_also
 from bot.words.mending.another import DEEDS, led, tells_of_another, whole_before
 from bot.words.mending.meanwhile import told_meanwhile
 

@@ -10,7 +10,7 @@ from bot.words.lookup.tokens import Token
 SLIPS = frozenset(("an", "its", "to", "1", "2", "rest", "of"))
 HIS = frozenset(("his", "her", "the", "its", "my"))
 VOWELS = "aeiou"
-THINGS = frozenset(("rug", "strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
+THINGS = frozenset(("strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
 PASSING = frozenset(("very", "a little", "not", "all", "time", "link", "only"))
 WEATHER = frozenset(("sky", "weather", "bare weather", "mass"))  # "its pouring", "its like 50 out"
 NO_ARTICLE_BEFORE = frozenset(("it", "subject", "she", "her", "is", "article"))  # no "an" is one before these
@@ -112,5 +112,5 @@ def _ends_there(tokens: Sequence[Token], texts: tuple[str, ...], at: int, lexico
     if at >= len(texts) or tokens[at].kind != "word":
         return True
     behind = lexicon.phrases.longest(texts, at)[0]
-    thing = not behind.isdisjoint(THINGS) or any(m.startswith(("kind ", "weight ")) for m in behind)
+    thing = not behind.isdisjoint(THINGS) or of_rugs(behind)
     return bool(behind) and not thing

@@ -1,6 +1,6 @@
 """Names with a slip in them, by what follows: "lady gray", and those that lost their apostrophe, "Tuckers sheet"."""
 
-from bot.words.lookup.items import WETNESS, Item, says_how
+from bot.words.lookup.items import WETNESS, Item, has_state, of_rugs, says_how
 from bot.words.lookup.lexicon import Lexicon, everyday
 from bot.words.lookup.names import SHORT, Roster, Words, budget, distance, name_at
 from bot.words.lookup.tokens import Token
@@ -153,12 +153,12 @@ def _clothing(texts: Words, at: int, lexicon: Lexicon) -> bool:
             return _of_a_rug(lexicon.phrases.longest(texts, at + said + more)[0])
         means = means | behind
     clip = "clip" in " ".join(texts[at : at + said]) and any(m.startswith("style ") for m in means)
-    return clip or any(m in ("rug", "body", "strap") or m.startswith(("kind ", "weight ")) for m in means)
+    return clip or of_rugs(means) or not means.isdisjoint(("body", "strap"))
 
 
 def _of_a_rug(means: frozenset[str]) -> bool:
     """How wet a rug is, or that it is torn, in the wash: "mistys pink is ripped"."""
-    return any(m in WETNESS or m.startswith("state ") for m in means)
+    return has_state(means) or not means.isdisjoint(WETNESS)
 
 
 def _rug_behind(texts: Words, at: int, lexicon: Lexicon) -> bool:
