@@ -3346,7 +3346,15 @@ PHRASES = {
         what |they|everyone|everybody|horses ||all going in ||tonight|today,
         what the horses ||all |wearing|in|on ||tonight|today, what |everyone|everybody is |in|wearing,
         what |everyone's|everybody's |in|wearing, what |everyone|everybody should be |in|wearing,
-        what |everyone|everybody should wear, what they are all |in|wearing, what they should all be |in|wearing
+        what |everyone|everybody should wear, what they are all |in|wearing, what they should all be |in|wearing,
+        who (needs / gets / is having / is getting / wants) (a rug / rugs / a blanket / blankets / rugging / covering)
+        (tonight / tomorrow / today / for tonight), who (goes / is going / is / stays / is staying) (bare / naked /
+        unrugged / rugless) (tonight / tomorrow / today / for tonight), which (/ of the) (/ field / outside / stalled)
+        (horses / ones) (are / go / stay / need to be) (bare / naked / unrugged) (tonight / tomorrow / today), which
+        (/ of the) (/ field / outside / stalled) (horses / ones) (need / get) (a rug / rugs / blankets / rugging)
+        (tonight / tomorrow / today), (does / do) (anyone / anybody / everyone / everybody / they / they all / any of
+        them / the horses) need (a rug / rugs / a blanket / blankets / rugging) (tonight / tomorrow / today), is
+        (anyone / anybody / everyone / everybody) (/ going / staying) (bare / naked) (tonight / tomorrow)
     """,
     "ask left": """
         who is left, what is left, who is not done, who is still to do, who still needs, who is missing,

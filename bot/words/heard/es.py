@@ -3671,7 +3671,13 @@ PHRASES = {
         qué va para hoy, qué va para esta noche, qué toca ponerse, qué toca para hoy, qué toca para esta noche,
         qué toca pa hoy, qué toca pa la noche, qué toca a la noche, con qué va, con qué anda, con qué duerme,
         con qué sale, con qué queda, qué le va hoy, qué le toca ponerse, qué le toca usar, qué le toca llevar,
-        qué capa, qué capa le, cuál capa, cuál capa le, cuál cobija, cuál cobija le
+        qué capa, qué capa le, cuál capa, cuál capa le, cuál cobija, cuál cobija le,
+        quién (necesita / lleva / va con / se queda con) (manta / mantas / abrigo) (esta noche / hoy / mañana), quién
+        (va / se queda / queda / duerme / está) (sin manta / sin nada / pelado / a pelo) (esta noche / hoy / mañana),
+        (qué / cuáles) (/ caballos) (van / se quedan / quedan / duermen) (sin manta / sin mantas / sin nada / a pelo)
+        (esta noche / hoy / mañana), (qué / cuáles) (/ caballos) (necesitan / llevan / van con) (manta / mantas) (esta
+        noche / hoy / mañana), (alguien / alguno) (necesita / va con) (manta / mantas) (esta noche / mañana), (alguien
+        / alguno) (va / se queda) sin manta (esta noche / mañana)
     """,
     "ask left": """
         quién me queda por tapar, quiénes me quedan por tapar, quién queda por tapar, cuáles me quedan por tapar,

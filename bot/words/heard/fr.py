@@ -3620,7 +3620,14 @@ PHRASES = {
         redonne moi le plan, tu peux me donner le plan, tu peux redonner le plan, montre moi le plan, je veux le plan,
         je voudrais le plan, il me faut le plan, donne moi le programme, c'est quoi le programme couvertures,
         on met quoi sur qui, je mets quoi sur qui, on met quoi à qui, je mets quoi à qui, tu mets quoi sur qui,
-        quoi sur qui, quoi mettre sur qui, qui mettre en quoi
+        quoi sur qui, quoi mettre sur qui, qui mettre en quoi,
+        qui (a besoin d'une / a besoin de / doit avoir une / a / aura) (couverture / couvertures / couv) (ce soir /
+        cette nuit / demain), qui (reste / est / va être / sera / dort) (nu / nue / sans rien / sans couverture / à
+        poil) (ce soir / cette nuit / demain), (quels chevaux / lesquels) (restent / sont / seront / dorment) (nus /
+        sans rien / sans couverture / à poil) (ce soir / cette nuit / demain), (quels chevaux / lesquels) (ont besoin
+        d'une couverture / ont une couverture / faut il couvrir / on couvre / on doit couvrir) (ce soir / cette nuit /
+        demain), (quelqu'un / un cheval) a besoin d'une couverture (ce soir / cette nuit / demain), (quelqu'un / un
+        cheval) reste nu (ce soir / cette nuit / demain)
     """,
     "ask left": """
         (/ il y en a / y en a) combien (/ encore) (qui sont / qui ne sont / de /) pas faits (/ encore),
