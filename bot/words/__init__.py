@@ -13,7 +13,8 @@ mending/           what is put right while speaking: another horse or piece was 
 named/             which words that look like a name are one, and which only bear it
 clothing/          which piece of clothing is meant, whose it is, and what a change does to an outfit
 told/              what a thought tells: one sort of saying each, of whom, and what a message comes to
-reading            all of it, in order
+as_meant           the words of a message with all of that settled and put right
+reading            the whole message, sentence by sentence
 meaning            what comes of it
 risky              names that will be misheard
 """

@@ -5,59 +5,23 @@ from functools import partial
 
 from bot.barn import Barn, Person
 from bot.state import State
-from bot.words.clothing.clothes import find
-from bot.words.clothing.hung_there import without_where_it_hung
-from bot.words.clothing.in_rows import in_rows
-from bot.words.clothing.that_of import told_by_owner
-from bot.words.clothing.worn_by import worn_by
-from bot.words.lookup.items import Item, Said, meanings_of, predicate
+from bot.words.as_meant import as_meant, as_named
+from bot.words.lookup.items import Item, meanings_of, predicate
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
 from bot.words.meaning import Heard, Reference
-from bot.words.mending.bracketed import out_of_brackets
-from bot.words.mending.cleft import this_one
-from bot.words.mending.lists_of_pieces import pieces_told_at_once
-from bot.words.mending.meant_instead import meant_instead
-from bot.words.mending.mended import mended
-from bot.words.mending.named_last import named_first
-from bot.words.mending.none_but import none_but
-from bot.words.mending.own_plans import without_own_plans
-from bot.words.mending.run_on import paused_where_another_begins
-from bot.words.mending.said_otherwise import said_otherwise
-from bot.words.mending.si_for_yes import yes_or_if
-from bot.words.mending.simple_present import sweats_now
-from bot.words.mending.warm_but_dry import hot_if_only_dry
-from bot.words.named.borne import borne
-from bot.words.named.clipped_so import clipped_so
-from bot.words.named.doubtful import without_doubtful
-from bot.words.named.et_est import et_or_est
-from bot.words.named.he_or_the_sky import he_or_the_sky
-from bot.words.named.in_passing import without_passing
-from bot.words.named.my_things import my_things, without_my_things
-from bot.words.named.namesakes import without_namesakes
-from bot.words.named.others_called_so import without_others_called_so
-from bot.words.named.quotations import without_quotations
-from bot.words.named.relatives import of_whom, without_me
-from bot.words.named.settle import settle
-from bot.words.named.their_horse import both_called_so, by_owner_or_kind, who_is_the_horse, with_their_horses
-from bot.words.named.wished_around import wished_around
-from bot.words.thoughts.around import seen_where
-from bot.words.thoughts.asides import BESIDE, without_asides, without_greeting, without_neighbours, without_opening
+from bot.words.thoughts.around import of_where, seen_where
+from bot.words.thoughts.asides import BESIDE, without_asides, without_neighbours, without_opening
 from bot.words.thoughts.asking import asked_to_keep, asks, seen_when
 from bot.words.thoughts.but_these import EVERY, as_excepted
 from bot.words.thoughts.clauses import CLIPS, Clause, gathered
 from bot.words.thoughts.cutting import cut
-from bot.words.thoughts.elsewhere import without_strange_horses
-from bot.words.thoughts.hers import in_hers
-from bot.words.thoughts.him_too import listed_again
 from bot.words.thoughts.leads_up import without_lead
 from bot.words.thoughts.no_report import in_the_past, of_its_youth, only_yesterday
 from bot.words.thoughts.sentences import sentences
 from bot.words.thoughts.supposed import NO_NEWS, hangs, no_news, supposes
 from bot.words.thoughts.topics import beyond
-from bot.words.thoughts.under_heading import under_heading
-from bot.words.thoughts.years import with_years
 from bot.words.told.asked_beside import asked_about, question_first, question_last, told_behind_a_request, two_questions
 from bot.words.told.choices import answered, corrected_reply
 from bot.words.told.done import ROUND, read_done, without_excuse
@@ -92,16 +56,9 @@ from bot.words.told.thread import (
 from bot.words.told.undoing import UNDOING, take_back, undoes
 from bot.words.told.wear import read_wear
 from bot.words.typed.languages import languages
-from bot.words.typed.scan import scan, tokens_of
+from bot.words.typed.scan import tokens_of
 
-# each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
-WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
-PUT_RIGHT = (
-    pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise,
-    under_heading, listed_again, sweats_now, named_first, hot_if_only_dry, paused_where_another_begins,
-)  # fmt: skip
 BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of all
-AS_WRITTEN = (out_of_brackets, who_is_the_horse, without_quotations, with_years, borne, et_or_est, he_or_the_sky)
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
@@ -126,22 +83,12 @@ def read(text: str, person: Person | None, barn: Barn, state: State, reply: Refe
 
 
 def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> Heard:
-    names, reply, mine = telling.roster, telling.reply, telling.mine
+    reply = telling.reply
     words = lexicon(language)
-    scanned = Said(scan(tokens, words, names)).through(AS_WRITTEN)
-    settled = scanned.through((
-        partial(without_others_called_so, mine=mine),
-        partial(my_things, of_pieces=names.words),
-        partial(without_strange_horses, barn=telling.barn, owned=names.keepers),
-        partial(by_owner_or_kind, mine=mine, barn=telling.barn),
-        without_greeting, partial(with_their_horses, owned=names.keepers), partial(both_called_so, parts=names.parts),
-        partial(in_rows, roster=names), settle, partial(without_namesakes, language=language), without_doubtful,
-        partial(clipped_so, lexicon=words), partial(wished_around, lexicon=words),
-    ))  # fmt: skip
+    settled = as_named(tokens, words, telling)
     if (topic := beyond(settled)) is not None:
         return Heard(text, events=(topic,))
-    dressed = partial(find, roster=names, mine=mine)
-    items = settled.through((dressed, *WHOSE, partial(without_own_plans, lexicon=words), *PUT_RIGHT))
+    items = as_meant(settled, words, telling)
     if reply.ask is not None:
         heard = answered(text, reply.ask, items, telling)
         if heard is not None:
@@ -153,17 +100,10 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.piece = reply.garments if len(reply.garments) == 1 else ()
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
-    told: list[Item] = []  # without what was asked: "anyone in the barn? Pip is sweating"
+    told: list[Item] = []  # without what was asked or is of something else: "anyone in the barn? Pip is sweating"
     for sentence, marked in sentences(items):
-        told.extend(() if marked else sentence)
-        for thought, anew in thoughts(sentence):
-            read = partial(_in_full, telling=telling, marked=marked or command)
-            if anew:
-                read_anew(thought, telling, read)
-            else:
-                read(thought)
-        if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
-            asked_which(sentence, telling)
+        tells = _read_thoughts(sentence, telling, marked=marked, asking=marked or command)
+        told.extend(sentence if not marked and (tells or of_where(sentence)) else ())
     if telling.events:
         telling.about_one(seen_where(told))
     events = last_words(telling) if telling.events else ()
@@ -172,8 +112,24 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
         grave = danger(items)
         if grave:
             return Heard(text, events=(grave,))
-        ask = who_shivers(items, names)
+        ask = who_shivers(items, telling.roster)
     return Heard(text, events=events, ask=ask, chatter=not events and ask is None)
+
+
+def _read_thoughts(sentence: Sequence[Item], telling: Telling, *, marked: bool, asking: bool) -> bool:
+    """Whether a sentence tells anything, read thought by thought; danger also where no grammar catches it."""
+    before = (len(telling.events), telling.ask)
+    for thought, anew in thoughts(sentence):
+        read = partial(_in_full, telling=telling, marked=asking)
+        if anew:
+            read_anew(thought, telling, read)
+        else:
+            read(thought)
+    if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
+        asked_which(sentence, telling)
+    if (len(telling.events), telling.ask) == before and (grave := danger(sentence)) and not undoes(sentence):
+        telling.say(grave)
+    return (len(telling.events), telling.ask) != before
 
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:

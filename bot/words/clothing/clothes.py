@@ -46,8 +46,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
         piece = _described(items, at, end, roster)
         if piece is None:
             continue
-        behind = items[end : end + 3]
-        if of_nothing_here(piece, found, items[at:end], behind, horses=horses):
+        if of_nothing_here(piece, found, items, at, end):
             continue
         if _more_than_there_is(piece, items[end : end + LONGEST_RUN], roster):
             found.extend(items[at:end])  # "those purple blankets are torn", of a barn with one

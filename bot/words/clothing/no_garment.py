@@ -6,21 +6,27 @@ from itertools import takewhile
 from bot.words.lookup.items import Item, some_mean
 from bot.words.lookup.names import Roster
 from bot.words.lookup.piece import Piece
+from bot.words.thoughts.sentences import ENDS, REACH
 
 
-def of_nothing_here(
-    piece: Piece, before: Sequence[Item], run: Sequence[Item], behind: Sequence[Item], *, horses: bool
-) -> bool:
-    """Whether the words before this description, or behind it, say that it is of something else.
+def of_nothing_here(piece: Piece, before: Sequence[Item], items: Sequence[Item], at: int, end: int) -> bool:
+    """Whether the words around this description, or that describe it, say that it is of something else.
 
-    run: the words that describe it. horses: whether any is named; else "la lona del pajar" is of a thing unknown.
+    before: what is found before it. The description stands in the items from `at` up to `end`.
     """
     if len(before) > 1 and before[-1].text == "'s" and _of_nobody_here(before[-2]):
         return True  # "Ruth's blanket", or that of a horse that is not here
-    thing = None if piece.ids else _whose(behind)
-    if thing is not None and (_somebody(thing) or _covers_it(piece, thing) or not (horses or _heard(thing))):
+    thing = None if piece.ids else _whose(items[end : end + 3])
+    if thing is not None and (_somebody(thing) or _covers_it(piece, thing) or not (_heard(thing) or _named(items, at))):
         return True
-    return _some_horse(before, run, piece)
+    return _some_horse(before, items[at:end], piece)
+
+
+def _named(items: Sequence[Item], at: int) -> bool:
+    """Whether the sentence names a horse; else "la lona del pajar" is of a thing unknown."""
+    ahead = takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, at - REACH) : at]))
+    behind = takewhile(lambda i: i.text not in ENDS, items[at : at + REACH])
+    return any(i.horses for i in (*ahead, *behind))
 
 
 def kept_by(mine: tuple[str, ...], piece: Piece, roster: Roster) -> bool:

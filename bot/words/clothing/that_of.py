@@ -102,7 +102,8 @@ def _whose(items: Sequence[Item], at: int) -> int:
     """Where the owner stands, in "la de Luna" or "Luna's is"; 0 where nothing of the kind is said."""
     his = items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s"
     if his and items[at + 2].has("is") and not items[at + 2].has("had"):  # "Monty's had a clip" tells of Monty
-        return at
+        been = items[at + 2].text == "been" and not any(map(of_clothes, items[at + 3 : at + 4]))
+        return 0 if been else at  # and so does "Walter's been clipped"
     if at and items[at].horse and (items[at - 1].has("and") or items[at - 1].text == ",") and _hers_as_well(items, at):
         return at
     place = at + 1

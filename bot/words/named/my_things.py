@@ -58,8 +58,12 @@ def without_my_things(items: Sequence[Item]) -> list[Item]:
         if not _my_thing(items, at):
             continue
         for k in range(at + 1, min(at + REACH, len(items))):
-            if items[k].horses or (items[k].piece is not None and not _by_colour(items[k])):
-                break
+            if (
+                items[k].horses
+                or (items[k].piece is not None and not _by_colour(items[k]))
+                or items[k].has("ask ready")
+            ):
+                break  # "how long till the purple is dry?" asks of a garment
             if items[k].piece is not None:
                 found[k] = Item(items[k].text, items[k].raw)
     return found

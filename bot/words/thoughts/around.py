@@ -144,6 +144,11 @@ def seen_where(items: Sequence[Item]) -> Setting:
     return "stall" if inside and not moved else "turnout"
 
 
+def of_where(sentence: Sequence[Item]) -> bool:
+    """As in "In his stable.", "Just back from the lesson": no word that tells of something else."""
+    return all(i.means or i.mark or i.horses or i.number is not None for i in sentence)
+
+
 def _speaker_is_there(items: Sequence[Item], at: int) -> bool:
     """As in "I'm at the barn, Pip is cold", "je suis à l'écurie": where somebody writes, anywhere on the farm."""
     before = [i for i in items[max(0, at - 4) : at] if not i.has("article") or i.has("hour")]

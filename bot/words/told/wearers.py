@@ -34,7 +34,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
         return ()  # "moi je reste sous ma couette"
     pieces = [*change.pieces, *clause.pieces]
     owners = tuple(dict.fromkeys(name for piece in pieces for name in piece.owners))
-    given = bool(pieces) and all(p.given for p in pieces) and _said_twice(clause.items)
+    owned = [p for p in pieces if p.owners]  # "le he puesto el polar debajo de la rosa a Canela"
+    given = bool(owned) and all(p.given for p in owned) and _said_twice(clause.items)
     if given or _to_whom_named(clause.items):
         return named(owners)
     if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
