@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import NOTHING, Item, of_clothes, places, predicate
+from bot.words.lookup.items import NOTHING, Item, of_clothes, places, predicate, some_mean
 
-TELLS_WHICH = frozenset(("relative", "drying"))
+TELLS_WHICH = frozenset(("relative", "drying", "on", "in", "beside"))
 REACH = 10  # words from the piece to how it is
 SMALL = ("very", "a little", "time", "link", "not", "wholly")
 
@@ -14,7 +14,7 @@ def without_where_it_hung(items: Sequence[Item]) -> Sequence[Item]:
     found: list[Item] = []
     end = 0
     for at in places(items, TELLS_WHICH):
-        piece = items[at - 1].piece if at > end else None
+        piece = items[at - 1].piece if at > end and _tells_which(items, at) else None
         verb = _verb(items, at) if piece is not None else 0
         if not verb or piece is None:
             continue
@@ -24,6 +24,13 @@ def without_where_it_hung(items: Sequence[Item]) -> Sequence[Item]:
         found.append(items[at - 1] if whose else _of(items[at - 1], wearer))
         end = verb
     return [*found, *items[end:]] if end else items
+
+
+def _tells_which(items: Sequence[Item], at: int) -> bool:
+    """As in "that was …", "on the end hook", "by the door"; not "on Otto", "on now"."""
+    there = items[at + 1 : at + 4]
+    by_itself = items[at].has("relative", "drying")
+    return by_itself or (some_mean(there[:1], "article") and not any(i.horses or i.has("she") for i in there[1:]))
 
 
 def _of(item: Item, wearer: Sequence[str]) -> Item:

@@ -19,6 +19,7 @@ AND, COLON = Item("+", "+", frozenset({"and"})), Item(":", ":", mark=True)
 Parts = list[Sequence[Item]]
 PAUSES = frozenset(",:-–—/|=")
 CELLS = ("/", "|")
+TAG = 2  # words that only ask whether it is so: "all right?"
 ARROWS = ("→", ">")
 BARE = ("bare", "nothing")
 CHANGED = ("took off", "put on")
@@ -68,13 +69,19 @@ def in_rows(items: Sequence[Item], roster: Roster) -> Sequence[Item]:
         elif not (rows or of_now(sentence)):
             return items
     table = len(rows) > 1 or any(row.listed for row in rows)
-    if not (table and any(row.worn or _says(row, *PLACES) for row in rows)) or any(i.text == "?" for i in items):
+    if not (table and any(row.worn or _says(row, *PLACES) for row in rows)) or _asked(items, rest):
         return items
     if not meanings_of(rest).isdisjoint(NOT_SO) or any(map(of_clothes, rest)):
         return items  # "Otto heavy / Fig sheet / both soaked" tells how they are, not who wears them
     if any(_stall_or_rug(row, roster) for row in rows) and not any(_says(row, "place field") for row in rows):
         return items
     return [i for row in rows for i in (row.in_full() if row.plain else (*row.in_one(), NEW_LINE))] + rest
+
+
+def _asked(items: Sequence[Item], rest: Sequence[Item]) -> bool:
+    """As in "Otto heavy, Fig sheet?", "… ok?"; not where a question of its own stands behind the rows."""
+    own = sum(not i.mark for i in rest) > TAG
+    return any(i.text == "?" for i in (items[: len(items) - len(rest)] if own else items))
 
 
 def _stall_or_rug(row: Row, roster: Roster) -> bool:

@@ -45,7 +45,9 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "ma doudoune en plume"
     asked = at > 1 and items[at - 2].has("question", "ask why", "neither")  # "what is star in", "nor is star"
     asked = asked or (at > 2 and items[at - 3].has("question") and clothing(items[at - 2]))  # "which rug is star in"
-    if before.has("is") and (at > 1 or items[at].has("weather")) and not before.has("has", "said", "too") and not asked:
+    led = before.has("brought") and some_mean(items[at + 1 : at + REACH], "inwards", "outwards")  # "turned moose out"
+    verb = before.has("is") and not (led or before.has("has", "said", "too"))
+    if verb and (at > 1 or items[at].has("weather")) and not asked:
         return True  # "it is dusty"; but "is Dusty in"
     if predicate(before) and at > 1 and items[at - 2].horses:
         return False  # "Luna bien Sol frío"

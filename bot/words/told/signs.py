@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import cast
 
 from bot.events import Event, GarmentIs, Seen, Sign
-from bot.words.lookup.items import WETNESS, Item, of_a_horse, of_clothes, predicate
+from bot.words.lookup.items import WETNESS, Item, of_a_horse, of_clothes, predicate, some_mean
 from bot.words.meaning import Ask
 from bot.words.named.told_apart import felt_in_a_part
 from bot.words.thoughts.around import (
@@ -227,7 +227,10 @@ def _found_again(reading: Reading, at: int) -> bool:
 
 
 def _about_piece(reading: Reading, at: int) -> bool:
-    body = at + 1 < len(reading.items) and reading.items[at + 1].has("body")
+    its = reading.latest == "piece" and some_mean(
+        reading.items[at - 1 : at], "is"
+    )  # "her medium is damp along the back"
+    body = not its and some_mean(reading.items[at + 1 : at + 2], "body")
     if body or felt_dry_below(reading.items, at, reading.telling.heard):
         return False  # "felt under the blanket, all wet shoulder"
     if reading.latest:
