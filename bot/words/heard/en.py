@@ -1056,7 +1056,9 @@ PHRASES = {
         (on / in) (a / the / this) (video / reel / clip), (on / off) (tiktok / instagram / insta / facebook / youtube),
         (on / in / from) (the / ) (telly / tv / film / movie),
         next door, (down / up / over / across) the road, across the way, (down / up) the lane,
-        (the other / another) (yard / barn), my (old / last) (yard / barn / stables)
+        (the other / another) (yard / barn), my (old / last) (yard / barn / stables),
+        (the / at the) (place / yard / barn / stables / farm) opposite, over the fence, in the (neighbours /
+        neighbour's / neighbours' / next) field
     """,
     "they have": "have, has, had, have got, has got, has a, have a, own, owns",
     "several": "four, five, six, seven, eight, nine, ten, a dozen, several, a few, a couple of, a couple, some",
@@ -2293,7 +2295,9 @@ PHRASES = {
         when he first came, when she first arrived, when he first arrived, when we had her in,
         when i was at, the day we got, the day i got,
         (from / in / at) (my / our / his / her / their) (old / last / previous / first / former)
-        (yard / barn / stables / stable / place / riding school / livery yard / club)
+        (yard / barn / stables / stable / place / riding school / livery yard / club),
+        (thinking / think / thought) (back / ) to (yesterday / last night / saturday / sunday / last winter), i
+        (remember / recall) (when / the time / the day), keep thinking of yesterday
     """,
     "compares": "like, same as, as",
     "that day": """
@@ -2612,7 +2616,10 @@ PHRASES = {
         by the |boots|bridle|girth|halter|headcollar|saddle, by |her|his |boots|girth|headcollar|saddle,
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
         strap on |his|her |boot|bridle|halter|headcollar|muzzle, |chilly|freezing|baltic out ||there|here,
-        freezing cold out there, cold out in it
+        freezing cold out there, cold out in it,
+        so (wet / cold / hot / muddy / windy) (the / my / our / you / we / i / even), so (wet / cold / hot / muddy)
+        that (the / my / our / you / we / i / even), (found / lost) (a / my / one) (glove / mitten / scarf / hat),
+        (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s
     """,
     "i": """
         (somebody / someone) is left,
@@ -2636,7 +2643,12 @@ PHRASES = {
         threw up, throwing up, thrown up, puked, puking, bank manager, insurance,
         owner, owners, the owner, rider, riders, boarder, boarders, leaser, leasers, lessee,
         chiropractor, acupuncturist, saddle fitter, breeder, breeders, my feet, my fingers, my hand, my hands,
-        my nose, my toes, lads, gaffer, the gaffer, boss man
+        my nose, my toes, lads, gaffer, the gaffer, boss man,
+        (soaked / drenched / wet / frozen) to my (pants / knickers / undies / bones / skin / boxers / socks /
+        underwear), ill (owe / have / need / be / bring / get / take / do / see / ask / tell / try / send / call /
+        text / go / come / pay / buy / make), my coat (strap / buckle / zip / button), got (soaked / drenched / wet /
+        muddy) (putting / fixing / carrying / fetching / getting / doing / filling / pushing / trying / closing /
+        shutting)
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,

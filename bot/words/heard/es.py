@@ -1326,7 +1326,9 @@ PHRASES = {
         (de / en) la (tele / serie / peli / película / telenovela),
         (/ en) (mi / la / / su) otra (cuadra / hípica / yeguada / finca),
         de al lado, de enfrente, del pueblo, otro rancho,
-        (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado
+        (mi / la) antigua (cuadra / hípica), (cuadra / hípica) de al lado,
+        (el / del / en el) (centro / picadero / cortijo) de enfrente, de enfrente, los de enfrente, del vecino, de los
+        vecinos
     """,
     "they have": "tiene, tienen, tenía, tenían, cría, crían",
     "several": "cuatro, cinco, seis, siete, ocho, nueve, diez, doce, vari|os|as, algun|os|as, un par de, unos cuantos",
@@ -2749,7 +2751,9 @@ PHRASES = {
         la última vez que, la primera vez, la primera vez que, la vez que, alguna vez, en una ocasión,
         en cierta ocasión, había estado, habían estado,
         (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
-        (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo)
+        (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo),
+        (pienso / sigo pensando / pensaba) en (ayer / anoche / el sábado / el domingo), me acuerdo (de / de cuando /
+        cuando), recuerdo (cuando / el día)
     """,
     "at an age": """
         (con / con apenas / con solo / a los / a sus / al cumplir / cuando tenía / tenía / teniendo)
@@ -3032,7 +3036,9 @@ PHRASES = {
         como si nada, como si tal cosa, como si llevara, como si estuviera, como si le, comí un||o|a|os|as,
         comimos un||o|a|os|as, he comido un||o|a|os|as, hemos comido un||o|a|os|as, cené un||o|a|os|as,
         cenamos un||o|a|os|as, almorcé un||o|a|os|as, desayuné un||o|a|os|as, me tomé un||o|a|os|as, cumplió años,
-        cumplió, cumple años, cumplen años, va a cumplir, cumpleaños
+        cumplió, cumple años, cumplen años, va a cumplir, cumpleaños,
+        se congelaron los, se congelaron las, se han helado los, se ha helado (el / la), se han congelado (los / las),
+        se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo)
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),

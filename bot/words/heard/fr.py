@@ -1237,7 +1237,9 @@ PHRASES = {
         (à / de) la (télé / série), du film,
         d'à côté, d'en face, chez eux, chez elles, l'écurie voisine, du village, du quartier,
         (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
-        (/ dans / à / de) (mon / l') (ancienne écurie / ancien club)
+        (/ dans / à / de) (mon / l') (ancienne écurie / ancien club),
+        en face, (du / au) centre (équestre / hippique / d'en face / en face), du centre équestre (d'en face / en face
+        / d'à côté), chez les voisins, du voisin
     """,
     "they have": "a, ont, avait, avaient, possède, possèdent",
     "several": """
@@ -2730,7 +2732,9 @@ PHRASES = {
         (écurie / pension),
         (dans / à / de) (mes / nos / ses / leurs) anciennes écuries,
         (dans / à / de) (mon / notre / son / leur) (ancien / premier / précédent)
-        (club / poney club / centre équestre / centre / haras)
+        (club / poney club / centre équestre / centre / haras),
+        je (repense / pense / repensais / pensais) à (hier / avant hier / samedi / dimanche / l'an dernier / l'hiver
+        dernier), je me (souviens / rappelle) (de / d' / du / quand)
     """,
     "at an age": """
         (à / avec / à l'âge de / vers / l'année de ses / avait / quand il avait / quand elle avait)

@@ -314,5 +314,5 @@ def _passing(item: Item) -> bool:
     """A word that may stand between a name and what is said of it."""
     if item.mark:
         return item.text in ",:-–—…="
-    between = item.has("very", "a little", "time", "link", "habit", "yesterday") and not item.has(*AFTER_NAME)
+    between = item.has("very", "a little", "time", "link", "habit", "yesterday", "please") and not item.has(*AFTER_NAME)
     return between and not predicate(item)

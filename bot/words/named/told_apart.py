@@ -39,6 +39,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True
     if food(items, at) or (before.text == "the" and _this_thing_here(items, at)):
         return True
+    if before.text == "nothing but" and at > 1 and items[at - 2].has("is"):
+        return True  # "the lawn is nothing but clover"
     if not wordlike(items[at]):
         return before.has("some") and not before.has("all", "both", "of")  # "la lola" is Lola
     if before.text in ("en", "in") and at > 1 and not (predicate(items[at - 2]) or _says(items[at + 1 : at + REACH])):

@@ -13,7 +13,7 @@ REACH = 40  # words; no sentence is read further: what has no full stop for long
 def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """Each sentence, and whether it is marked as a question."""
     first, opened = 0, False
-    marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
+    marks = [at for at, item in enumerate(items) if item.mark and (item.text in STOPS or _face(items, at))]
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
     for stop in [*(sorted({*marks, *anew}) if anew else marks), len(items)]:
         while first + REACH < stop:
@@ -25,6 +25,12 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
             opened = False
         opened = opened or (stop < len(items) and items[stop].text == "¿")
         first = stop + 1
+
+
+def _face(items: Sequence[Item], at: int) -> bool:
+    """As in "vive l'automne 😂 Ortie va bien": a face that says nothing of a horse, and a capital behind it."""
+    behind = items[at + 1].raw[:1] if at + 1 < len(items) else ""
+    return behind.isupper() and not items[at].text.isascii() and items[at].has("polite")
 
 
 def _last_pause(items: Sequence[Item], end: int) -> int:

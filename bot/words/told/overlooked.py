@@ -46,7 +46,7 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     words, at = _up_to_it(items, sign)
     if at < 0 or any(i.horses for i in words) or words[0].has("question") or _asked(items, sign):
         return None
-    if words[at].has("was") or some_mean(words, "weekday", "yesterday", "long ago"):
+    if words[at].has("was") or some_mean(words, "weekday", "yesterday", "long ago", "elsewhere"):
         return None
     part, place = _part_around(items, words[at])
     before, after = part[:place], part[place + 1 :]
