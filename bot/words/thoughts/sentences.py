@@ -7,15 +7,17 @@ from bot.words.lookup.items import Item, places
 STOPS = frozenset(".!?;\n¿¡")
 ENDS = frozenset(".!?\n")  # of a sentence, whatever else makes a stop
 IN_SHORT = frozenset(("in short",))
+POLITE = frozenset(("polite",))
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
 
 def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """Each sentence, and whether it is marked as a question."""
     first, opened = 0, False
-    marks = [at for at, item in enumerate(items) if item.mark and (item.text in STOPS or _face(items, at))]
+    marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
+    marks += [at for at in places(items, POLITE) if _face(items, at)]
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
-    for stop in [*(sorted({*marks, *anew}) if anew else marks), len(items)]:
+    for stop in [*sorted({*marks, *anew}), len(items)]:
         while first + REACH < stop:
             pause = _last_pause(items, first + REACH)
             yield items[first:pause], opened
@@ -30,7 +32,7 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
 def _face(items: Sequence[Item], at: int) -> bool:
     """As in "vive l'automne 😂 Ortie va bien": a face that says nothing of a horse, and a capital behind it."""
     behind = items[at + 1].raw[:1] if at + 1 < len(items) else ""
-    return behind.isupper() and not items[at].text.isascii() and items[at].has("polite")
+    return behind.isupper() and not any(map(str.isalnum, items[at].text))
 
 
 def _last_pause(items: Sequence[Item], end: int) -> int:
