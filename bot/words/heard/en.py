@@ -2648,7 +2648,8 @@ PHRASES = {
         underwear), ill (owe / have / need / be / bring / get / take / do / see / ask / tell / try / send / call /
         text / go / come / pay / buy / make), my coat (strap / buckle / zip / button), got (soaked / drenched / wet /
         muddy) (putting / fixing / carrying / fetching / getting / doing / filling / pushing / trying / closing /
-        shutting)
+        shutting),
+        (at / on / down / in) (the / one / a / my) (sleeve / elbow / pocket / cuff)
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,

@@ -3074,7 +3074,8 @@ PHRASES = {
         monitor, monitora, monitores, entrenador, entrenadora, mozos, mozo, moza, peón, capataz, encargado,
         encargada, cuadrero, caballerizo, empleado, empleados, jefazo, perras, perrito, perrita, perrete,
         cachorros, gatas, gatito, gatita, gatitos, ternero, pollo, pollos, pollitos, pájaro, pájaros, conejo,
-        conejos, cerdo, cerdos, ratón, ratones, toro, toros, el coche, el tractor, la furgo
+        conejos, cerdo, cerdos, ratón, ratones, toro, toros, el coche, el tractor, la furgo,
+        por (una / la) manga, (en / por) (el bolsillo / un bolsillo / el codo)
     """,
     "visitor": """
         veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador,

@@ -1955,7 +1955,9 @@ PHRASES = {
         ont leurs couvertures, a sa tenue, tenue ok, nickel fait, j'ai couvert, on a couvert, ai couvert,
         j'ai habillé, on a habillé, ai habillé, j'ai recouvert, on a recouvert, ai recouvert, j'ai rhabillé,
         on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé, on a emmitouflé,
-        ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait
+        ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
+        (c / c' est / c'est) fait pour (le tour / la tournée) (/ de ce matin / du matin / de ce soir / du soir / de
+        midi)
     """,
     "everyone": """
         l'ensemble des (chevaux / pensionnaires / bêtes / équidés), tous les équidés,
@@ -2652,7 +2654,8 @@ PHRASES = {
         tu rentres, tu sors, tu enlèves, tu retires, tu changes, tu tonds, vous montez, vous sortez,
         vous rentrez, vous tondez, vous enlevez, vous retirez, vous changez, tu couvres, tu découvres,
         vous couvrez, vous découvrez, je monte, on monte, je longe, on longe, je tonds, on tond, je sors,
-        on sort, je passerai
+        on sort, je passerai,
+        (une / cette / l' / vu une / vu l') annonce (pour / avec / d'), à vendre
     """,
     "habit": """
         (toute l'année / tout l'été / tout l'hiver),
@@ -2960,7 +2963,8 @@ PHRASES = {
         proprio, proprios, propriétaires, prof, monitrice, moniteur, coach, palefrenier, palefrenière, soigneur,
         soigneuse, chaton, chatons, lapin, lapins, tracteur, soeur, frère, beau père, belle mère, boulanger,
         facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur, je lui, je le, je la,
-        je les, je leur, l'autre
+        je les, je leur, l'autre,
+        (à / sur / par) (la / une) manche, la poche
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -3407,7 +3411,8 @@ PHRASES = {
         pourriez-vous me dire, pouvez-vous me dire, peux tu me dire, tu peux me dire,
         vous pouvez me dire, checke ben, checkez ben, checke ça, checkez ça, robot, le robot, petit robot, mon robot,
         par ailleurs, d'autre part, en outre, soit dit en passant, je suis con, je suis conne, je suis bête,
-        je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête
+        je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête,
+        (ya / y a / il y a / il n'y a) pas de doute, (/ sans) aucun doute, pas de doute
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

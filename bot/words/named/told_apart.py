@@ -31,7 +31,10 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if before.text == "que" and items[at].has(*SKY) and any(i.mark or i.text in MORE for i in items[at + 1 : at + 2]):
         return True  # "qué brisa más fría", "¡qué trueno!"
-    if before.has("brings weather") and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
+    there_is = before.has("brings weather") and not some_mean(
+        items[at + 1 : at + 2], "relative"
+    )  # "ya caramel qui est …"
+    if there_is and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
         return True  # "viene lluvia"
     if items[at + 1 : at + 2] and items[at + 1].text == "of" and wordlike(items[at]):
         return True  # "chance of rain"

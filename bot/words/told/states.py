@@ -15,6 +15,7 @@ from bot.words.told.onoff import off_a_hook
 from bot.words.told.removed import came_off_for_it
 from bot.words.told.subjects import Reading
 from bot.words.told.telling import Telling, named
+from bot.words.told.things import thing_since
 from bot.words.told.thread import of_a_thing
 
 # opens a phrase that says "comfortable": "no está nada sudada" denies it once
@@ -219,6 +220,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         tell_piece(telling, spoken, state, named(spoken.owners))
     elif clause.has("the rest") and not pieces:
         return  # "(Pip's sheet is wet,) everyone else's is dry"
+    elif not pieces and thing_since(telling.thing, clause.items):
+        return  # "j'ai pendu mon manteau, il l'a mâchouillé", "j'ai perdu mon gant"
     elif not pieces and not weather and (not reading.latest or it) and not (it and telling.elsewhere):
         for garment in telling.piece:
             telling.say(GarmentIs(garment, state))

@@ -55,7 +55,8 @@ def _thing_told(items: Sequence[Item]) -> str | None:
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""
-        if item.horses and not items[at - 1].has("at somebody's"):
+        where = some_mean(items[max(0, at - 2) : at], "place stall", "place field")  # "mon manteau dans le box de Lune"
+        if item.horses and not (where or items[at - 1].has("at somebody's")):
             return _noun(items[:at])
     first = next((k for k, i in enumerate(items) if not i.has("polite", "and", "but", "time") or i.has("article")), 0)
     told = items[first : first + 3]
