@@ -576,7 +576,9 @@ PHRASES = {
         come home with me for a wash, at home in the wash, at home being washed,
         at mine being washed, at mine for a wash, at mine in the wash, at mine to be washed,
         at my house being washed, round at mine for a wash, in the wash at home, in the wash at mine,
-        in my bath, in our bath
+        in my bath, in our bath,
+        (going round / spinning / tumbling / turning / going round and round) in the (machine / washer / washing machine
+        / drum)
     """,
     "state torn": """
         torn, ripped, tore, tear, a tear, rip, a rip, hole, a hole, holes, shredded, in shreds, split,
@@ -2297,7 +2299,8 @@ PHRASES = {
         (from / in / at) (my / our / his / her / their) (old / last / previous / first / former)
         (yard / barn / stables / stable / place / riding school / livery yard / club),
         (thinking / think / thought) (back / ) to (yesterday / last night / saturday / sunday / last winter), i
-        (remember / recall) (when / the time / the day), keep thinking of yesterday
+        (remember / recall) (when / the time / the day), keep thinking of yesterday,
+        last season, the season before
     """,
     "compares": "like, same as, as",
     "that day": """
@@ -2619,7 +2622,9 @@ PHRASES = {
         freezing cold out there, cold out in it,
         so (wet / cold / hot / muddy / windy) (the / my / our / you / we / i / even), so (wet / cold / hot / muddy)
         that (the / my / our / you / we / i / even), (found / lost) (a / my / one) (glove / mitten / scarf / hat),
-        (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s
+        (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s,
+        for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
+        bin)
     """,
     "i": """
         (somebody / someone) is left,
@@ -3179,7 +3184,8 @@ PHRASES = {
         shoot, aw shoot, oh shoot, dang, aw dang, oh dang, dang it, dangit, darn, darn it, aw man, oh man, aw nuts,
         oh nuts, drat, doh, d oh, aw hell, ah hell, oh heck, aw heck, shucks, aw shucks, dagnabbit, doggone it, arrgh,
         for |want|lack of |anything|something |better|else|dry|cleaner|drier,
-        for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry
+        for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry,
+        explain to me, (do / please) tell me, remind me
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
@@ -3850,7 +3856,9 @@ PHRASES = {
         what |can|could ||this|the bot do for |us|me, what |you|haybell |understand|know|knows,
         what ||this|the bot |understand|understands|know|knows, how |you|haybell works,
         how ||this|the bot |work|works, what |i|we can |say|write|ask|tell ||to ||you,
-        what |i|we can |say|write|ask|tell ||to ||this|the bot, what is it ||that |you|haybell can do ||for ||us|me
+        what |i|we can |say|write|ask|tell ||to ||this|the bot, what is it ||that |you|haybell can do ||for ||us|me,
+        how do i (/ even / actually) use (you / this / the bot / it), what (can / do) i (/ even / actually) (say / write
+        / type) to you
     """,
     "ask wearing": """
         what is wearing, wearing what, wear, wearing, what is in, what does wear, what should wear,

@@ -764,7 +764,8 @@ PHRASES = {
         quedó en remojo, la dejé en remojo, lo dejé en remojo, la puse a remojar, lo puse a remojar, puse a remojar,
         se la llevaron a lavar, se lo llevaron a lavar, se llevaron a lavar, me la llevé a lavar, me lo llevé a lavar,
         la traigo en la lavadora, está en el lavarropas, está en el lavadero, en la laundry, a la laundry,
-        en el lavaplatos, en lavadora, en lavandería, en tintorería, en lavadero
+        en el lavaplatos, en lavadora, en lavandería, en tintorería, en lavadero,
+        (dando vueltas / girando) en (la lavadora / el tambor)
     """,
     "state torn": """
         esgarrad|o|a|os|as, esgarrá, esgarrao, hecha trizas, hecho trizas,
@@ -1635,7 +1636,8 @@ PHRASES = {
         acabo de encerrar a, acabo de entrar al,
         (eché / echamos / echaron / he echado / hemos echado) (para dentro / para adentro), metid|os|as,
         (se metió / se ha metido / entró / se entró) sol|o|a, (dejé / dejamos / he dejado / hemos dejado)
-        (encerrad|o|a|os|as / metid|o|a|os|as) (/ a / al)
+        (encerrad|o|a|os|as / metid|o|a|os|as) (/ a / al),
+        (ha / han) entrado (muy / / la mar de) bien
     """,
     "turned out": f"""
         saqué, sacamos, he sacado, hemos sacado, ha sacado, solté, soltamos, he soltado, hemos soltado,
@@ -2753,7 +2755,8 @@ PHRASES = {
         (de / en) (mi / nuestra / su) (antigua / anterior / primera) (cuadra / hípica / yeguada / escuela),
         (de / en) (mi / nuestro / su) (antiguo / anterior / primer) (club / rancho / picadero / centro / establo),
         (pienso / sigo pensando / pensaba) en (ayer / anoche / el sábado / el domingo), me acuerdo (de / de cuando /
-        cuando), recuerdo (cuando / el día)
+        cuando), recuerdo (cuando / el día),
+        la temporada (pasada / anterior)
     """,
     "at an age": """
         (con / con apenas / con solo / a los / a sus / al cumplir / cuando tenía / tenía / teniendo)
@@ -3550,7 +3553,8 @@ PHRASES = {
         como pone el bot, como manda el bot, tal como |dice|pone|manda |el|la |plan|lista, tal cual el plan,
         de acuerdo al plan, conforme al plan, conforme a la lista,
         dime, dígame, decime, díganme, dinos, me dices, me decís, me puedes decir, me podéis decir, puedes decirme,
-        podéis decirme
+        podéis decirme,
+        explícame, explíqueme, dígame, recuérdame
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -4047,7 +4051,8 @@ PHRASES = {
         qué haces exactamente, exactamente qué sabes hacer, qué sabes hacer en realidad, qué eres capaz de hacer,
         de qué eres capaz, cuéntame qué sabes hacer, y tú qué |sabes|puedes hacer exactamente,
         tú qué |sabes|puedes hacer exactamente, y tú bot qué |sabes|puedes hacer exactamente,
-        y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente
+        y tú qué haces exactamente, tú qué haces exactamente, qué haces tú exactamente,
+        ayuda (por favor / porfa / bot), no sé qué (puedo / te puedo) (escribir|te|le / decir|te|le / preguntar)
     """,
     "ask wearing": """
         (ir / vaya / va a ir) (más / menos / tan poco) (abrigad|o|a|os|as / tapad|o|a|os|as),

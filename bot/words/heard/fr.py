@@ -635,7 +635,8 @@ PHRASES = {
         pour se faire laver, pour lavage, pour nettoyage, pour la passer en machine,
         pour la machine, pour le pressing, pour la laverie, pour passage en machine, dans laveuse, à laveuse,
         partie dans la laveuse, parti dans la laveuse, partie dans laveuse, parti dans laveuse, rendu dans laveuse,
-        rendue dans la laveuse
+        rendue dans la laveuse,
+        tourne|nt dans (la machine / le tambour / le gros tambour / la machine à laver / le lave linge)
     """,
     "state torn": """
         brisé||e|s|es, déchiré||e|s|es, troué||e|s|es, a déchiré, un trou, trou, craqué||e|s|es, arraché||e|s|es,
@@ -950,7 +951,8 @@ PHRASES = {
         sort de la laveuse, sorti||e de la laveuse, sorti||e de la sécheuse, sort du lavage,
         (nouvelle / nouvelles) (boucle / sangle / attache / boucles / sangles / attaches), (boucle / sangle / attache)
         neuve, (boucles / sangles / attaches) neuves, (remis / recousu / changé / remplacé) (une / la / les / sa)
-        (boucle / sangle / attache / boucles / sangles / attaches)
+        (boucle / sangle / attache / boucles / sangles / attaches),
+        peu|t|vent (de nouveau / à nouveau) (servir / être utilisé|s|e|es / être mis|e|es), peu|t|vent resservir
     """,
     "strap": """
         strap, straps, strap de patte, strap de ventre, strap de pattes, strap du ventre,
@@ -1785,7 +1787,10 @@ PHRASES = {
         on peut recommencer à couvrir, vous pouvez recommencer à lui mettre une couverture,
         on peut recommencer à lui mettre une couverture, vous pouvez recommencer à lui mettre sa couverture,
         on peut recommencer à lui mettre sa couverture, vous pouvez recommencer les couvertures pour,
-        on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir
+        on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir,
+        on peut (désormais / de nouveau / maintenant / à nouveau) (la / le / les) couvrir, (la / le / les) couvrir
+        (désormais / de nouveau / à nouveau), (la consigne / l'interdiction / l'ordre) de (la / le / les) laisser
+        (nu|e|s / sans rien / sans couverture) est levé||e
     """,
     "worked": """
         donné (une leçon / une reprise / un cours) (avec / à), donné une leçon sur,
@@ -2737,7 +2742,8 @@ PHRASES = {
         (dans / à / de) (mon / notre / son / leur) (ancien / premier / précédent)
         (club / poney club / centre équestre / centre / haras),
         je (repense / pense / repensais / pensais) à (hier / avant hier / samedi / dimanche / l'an dernier / l'hiver
-        dernier), je me (souviens / rappelle) (de / d' / du / quand)
+        dernier), je me (souviens / rappelle) (de / d' / du / quand),
+        (la / l') (saison / année) (passée / dernière / d'avant), la saison dernière
     """,
     "at an age": """
         (à / avec / à l'âge de / vers / l'année de ses / avait / quand il avait / quand elle avait)
@@ -2836,7 +2842,8 @@ PHRASES = {
         oublié de vous dire que, j'oubliais, j'allais oublier, oublié de noter que, oublié de noter,
         oublié de signaler que, oublié de signaler, j'ai oublié de noter, j'ai oublié de noter que,
         j'ai oublié de signaler, j'ai oublié de signaler que, j'ai oublié de préciser que,
-        au fait j'ai oublié de dire, annoncent, ils annoncent
+        au fait j'ai oublié de dire, annoncent, ils annoncent,
+        je (constate / remarque / note / m'aperçois) (que / qu')
     """,
     "what": """
         quoi, que, qu', quel, quelle, quels, quelles, laquelle, qu'est ce que, qu'est ce qu', est ce que,
@@ -3412,7 +3419,9 @@ PHRASES = {
         vous pouvez me dire, checke ben, checkez ben, checke ça, checkez ça, robot, le robot, petit robot, mon robot,
         par ailleurs, d'autre part, en outre, soit dit en passant, je suis con, je suis conne, je suis bête,
         je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête,
-        (ya / y a / il y a / il n'y a) pas de doute, (/ sans) aucun doute, pas de doute
+        (ya / y a / il y a / il n'y a) pas de doute, (/ sans) aucun doute, pas de doute,
+        (/ mais) (expliquez / explique / dites / dis / rappelez / rappelle) moi (donc / un peu / juste / vite / s'il te
+        plaît / s'il vous plaît), expliquez moi, explique moi
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,
@@ -4114,7 +4123,9 @@ PHRASES = {
         il fait quoi, le bot il fait quoi, ça fait quoi le bot, qu'est ce tu sais faire, qu'est ce tu peux faire,
         qu'est ce t'es capable de faire, tu es capable de quoi, t'es capable de quoi, à quoi ça sert ce bot,
         quoi tu sais faire, quoi tu peux faire, quoi tu sais, quoi tu comprends, tu sais faire quoi toi,
-        tu peux faire quoi toi, tu fais quoi toi
+        tu peux faire quoi toi, tu fais quoi toi,
+        aide (stp / svp / moi / moi stp), je sais pas ce que je peux (t'écrire / te dire / vous écrire / demander),
+        qu'est ce que je peux (t'écrire / te dire / t'envoyer)
     """,
     "ask wearing": """
         (porte / porter / doit porter / met / mettre) (autant / tant / si peu / aussi peu),

@@ -11,6 +11,7 @@ from bot.words.lookup.names import Roster, Words, distance, id_at, name_at
 from bot.words.lookup.tokens import Token, tokenise
 from bot.words.typed.alone import by_itself, going_on_name
 from bot.words.typed.begins_anew import without_what_begins_anew
+from bot.words.typed.dictated import marks_written
 from bot.words.typed.homophones import as_meant
 from bot.words.typed.misspelt import in_phrases
 from bot.words.typed.opening_word import perhaps_names
@@ -45,6 +46,7 @@ def tokens_of(text: str, roster: Roster) -> list[Token]:
 def scan(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Item]:
     """Every item of a message in order."""
     items: list[Item] = []
+    tokens = marks_written(tokens, lexicon.language)
     tokens = in_phrases(as_meant(spelled(tokens, lexicon, roster), lexicon, roster), lexicon, roster)
     texts = tuple([token.text for token in tokens])
     loud = [token for token in tokens if token.raw.isupper()]
