@@ -20,6 +20,7 @@ from bot.words.mending.none_but import none_but
 from bot.words.mending.own_plans import without_own_plans
 from bot.words.mending.run_on import paused_where_another_begins
 from bot.words.mending.said_otherwise import said_otherwise
+from bot.words.mending.set_off import without_what_is_set_off
 from bot.words.mending.si_for_yes import yes_or_if
 from bot.words.mending.simple_present import sweats_now
 from bot.words.mending.warm_but_dry import hot_if_only_dry
@@ -50,8 +51,9 @@ AS_WRITTEN = (out_of_brackets, who_is_the_horse, without_quotations, with_years,
 # each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
-    pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended, meant_instead, said_otherwise,
-    under_heading, listed_again, sweats_now, named_first, hot_if_only_dry, paused_where_another_begins,
+    without_what_is_set_off, pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended,
+    meant_instead, said_otherwise, under_heading, listed_again, sweats_now, named_first, hot_if_only_dry,
+    paused_where_another_begins,
 )  # fmt: skip
 
 

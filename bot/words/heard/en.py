@@ -3185,7 +3185,8 @@ PHRASES = {
         oh nuts, drat, doh, d oh, aw hell, ah hell, oh heck, aw heck, shucks, aw shucks, dagnabbit, doggone it, arrgh,
         for |want|lack of |anything|something |better|else|dry|cleaner|drier,
         for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry,
-        explain to me, (do / please) tell me, remind me
+        explain to me, (do / please) tell me, remind me,
+        haybell (love / dear / mate / pet / darling / hun / sweetie / my friend)
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

@@ -7,6 +7,7 @@ mending, mended, meant_instead, said_otherwise   what is mended while speaking: 
 lists_of_pieces    several pieces told of at once
 named_last         who is named when all is said: "cold but not shivering Otto", "cold Otto, fine Fig"
 none_but           all denied but one: "nobody is sweating except Maple"
+set_off            what only joins, between two pauses: "Otto's sheet, on the other hand, is soaked"
 simple_present     English "Otto sweats" of now
 warm_but_dry       "warm, but not sweating": hot
 own_plans          what the speaker is about to do, in a verb that lacks its accent

@@ -187,6 +187,8 @@ def _whole(items: Sequence[Item], telling: Telling) -> Asked | None:
         found = [k for k, i in enumerate(asked) if i.has(meaning)]
         if not found:
             continue
+        if about == "help" and len(found) > 1:
+            return Asked("help")  # "how do I even use you, what can I say to you?"
         at = max(found, key=lambda k: len(asked[k].text))
         rest = [i for k, i in enumerate(asked) if k != at]
         if about == "today" and some_mean(rest, "drying", *WETNESS):

@@ -2,6 +2,7 @@
 
 languages          in which language it may be
 spelling, homophones   words as a dictionary has them, from words as thumbs type them
+dictated           marks said aloud
 misspelt           words of the trade with a slip in them
 unknown            words in no table: a name with a slip or cut short, or nothing known
 slipped            names that what follows tells: a slip in one word, an apostrophe lost
