@@ -259,6 +259,7 @@ MEANINGS = {
     "some day": "longed for, regretted, or still far off: no wish for now ('vivement l'été que Pip puisse rester nu')",
     "heading": "what is said opens with it, and nothing behind it is a plan for that: 'cambio: Moro va con la verde'",
     "for later": "alone before a pause, what follows is to come: 'for tonight: Otto in his heavy'",
+    "to the bot": "the bot is spoken to, and what is asked right behind it is asked of it",
     "in short": "behind a pause what follows is told for itself: '… sur ma porte, bref, Perle est rentrée'",
     "thing": "what people wear and own: a name beside it is its make, and 'my boots, they are wet' is of no horse",
     "called": "a horse called Pip, of some horse or of somebody else's animal, is none of this barn",

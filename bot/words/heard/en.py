@@ -4059,6 +4059,7 @@ PHRASES = {
     """,
     "heading": "change of plan, change of plans",
     "for later": "(for / plan for) (tonight / the night / tomorrow night / later)",
+    "to the bot": "haybell, (hey / hi / ok / so / dear) (bot / haybell), bot",
     "in short": "anyway, anyhow, anyways, moving on, on another note",
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

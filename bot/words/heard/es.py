@@ -3199,7 +3199,8 @@ PHRASES = {
         por tanto, por lo tanto, por consiguiente, y por eso, total que, o sea que, es decir, vamos que,
         puesto que, dado que, debido a que, como quiera que, ya q, pues que, y eso que, lo que pasa,
         en cuanto a, respecto a, sobre todo, y después, y ahora, después, luego ya, y de ahí, de ahí que,
-        por cierto, y por cierto, aparte, aparte de eso, por otro lado, al revés, y en cambio
+        por cierto, y por cierto, aparte, aparte de eso, por otro lado, al revés, y en cambio,
+        que ya no sé, que no sé, que no me acuerdo, que no recuerdo
     """,
     "too": """
         también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para, también lo mismo,
@@ -4308,6 +4309,7 @@ PHRASES = {
     """,
     "heading": "cambio, cambios, (cambio / cambios) de (plan / planes / última hora)",
     "for later": "(para / pa) (esta noche / la noche / hoy / esta tarde / luego / más tarde / mañana por la noche)",
+    "to the bot": "haybell, bot, (oye / hola / el) (bot / haybell), robot",
     "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,

@@ -16,7 +16,7 @@ DRESSED = ("wears", "ask wearing", "bare")
 DEEDS = ("brought", "brought in", "turned out", "worked", "clipped", "put on", "took off", "took", "swapped")
 NO = ("non", "nan", "nope", "nah")  # Spanish "no metí" denies
 MOVES = ("put on", "took off", "took", "swapped", "done", "has")
-GREETING = frozenset(("polite", "link", "yes", "very", "said", "time"))
+GREETING = frozenset(("polite", "to the bot", "link", "yes", "very", "said", "time"))
 
 
 def without_greeting(items: Sequence[Item]) -> Sequence[Item]:

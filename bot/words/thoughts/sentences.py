@@ -7,6 +7,8 @@ from bot.words.lookup.items import Item, places
 STOPS = frozenset(".!?;\n¿¡")
 ENDS = frozenset(".!?\n")  # of a sentence, whatever else makes a stop
 IN_SHORT = frozenset(("in short",))
+TO_THE_BOT = frozenset(("to the bot",))
+ASKED = 3  # words behind the bot's name that ask
 POLITE = frozenset(("polite",))
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
@@ -17,6 +19,7 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
     marks += [at for at in places(items, POLITE) if _face(items, at)]
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
+    anew += [at for at in places(items, TO_THE_BOT) if at > 1 and _asks_it(items, at)]
     for stop in [*sorted({*marks, *anew}), len(items)]:
         while first + REACH < stop:
             pause = _last_pause(items, first + REACH)
@@ -27,6 +30,13 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
             opened = False
         opened = opened or (stop < len(items) and items[stop].text == "¿")
         first = stop + 1
+
+
+def _asks_it(items: Sequence[Item], at: int) -> bool:
+    """As in "(I'm stuck in traffic) haybell who's left to change": the bot is spoken to, and asked something."""
+    if any(item.mark and item.text in STOPS for item in items[at - 2 : at]):
+        return False  # "Hi. Haybell, help"
+    return any(meaning.startswith("ask ") for item in items[at + 1 : at + 1 + ASKED] for meaning in item.means)
 
 
 def _face(items: Sequence[Item], at: int) -> bool:

@@ -20,7 +20,15 @@ def question_first(sentence: Sequence[Item], telling: Telling) -> int:
     pause = next((k for k, i in enumerate(sentence) if _pause(i)), 0)
     if pause and sentence[pause].text == ":" and not some_mean(sentence[:1], "what", "question"):
         return 0  # "still to do: bring Fennel in", which is a list
-    return pause + 1 if pause and _asked(sentence[:pause], telling) else 0
+    if pause and _asked(sentence[:pause], telling):
+        return pause + 1
+    joined = (k for k, i in enumerate(sentence[: pause or len(sentence)]) if k > 1 and _joins(i))
+    return next((k + 1 for k in joined if _asked(sentence[:k], telling)), 0)  # "who's left because I lost my list"
+
+
+def _joins(item: Item) -> bool:
+    """As in "because", "and"; not "que", which may go on with who."""
+    return item.has("but", "and") and not item.has("relative")
 
 
 def question_last(sentence: Sequence[Item], telling: Telling) -> int:
