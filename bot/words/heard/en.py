@@ -3186,7 +3186,8 @@ PHRASES = {
         for |want|lack of |anything|something |better|else|dry|cleaner|drier,
         for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry,
         explain to me, (do / please) tell me, remind me,
-        haybell (love / dear / mate / pet / darling / hun / sweetie / my friend)
+        haybell (love / dear / mate / pet / darling / hun / sweetie / my friend),
+        (on / in / for / of) this round
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
@@ -4050,7 +4051,9 @@ PHRASES = {
         (barn / yard / stable / the / my) cat, (yard / barn / the / my) dog, the |puppy|kitten|goat,
         dog, dogs, puppy, pup, cat, cats, kitten, kittens, hen, hens, chicken, chickens, sheep, lamb, lambs, goat,
         cow, cows, calf, calves, pig, pigs, rabbit, lurcher, terrier, collie, labrador, bug, bugs, beetle, beetles,
-        butterfly, hamster, guinea |pig|pigs, tortoise, parrot, budgie, goldfish, duck, ducks, duckling, ducklings
+        butterfly, hamster, guinea |pig|pigs, tortoise, parrot, budgie, goldfish, duck, ducks, duckling, ducklings,
+        spaniel|s, labradors, collies, terriers, lurchers, whippet|s, poodle|s, greyhound|s, dachshund|s, corgi|s,
+        jack russell|s
     """,
     "some day": """
         roll on, can not wait, could not wait, looking forward, if only, some day, someday, one day, one of these days,

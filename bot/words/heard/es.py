@@ -3555,7 +3555,8 @@ PHRASES = {
         de acuerdo al plan, conforme al plan, conforme a la lista,
         dime, dígame, decime, díganme, dinos, me dices, me decís, me puedes decir, me podéis decir, puedes decirme,
         podéis decirme,
-        explícame, explíqueme, dígame, recuérdame
+        explícame, explíqueme, dígame, recuérdame,
+        (en / de) (esta / la) (ronda / vuelta)
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -4292,7 +4293,8 @@ PHRASES = {
     """,
     "animal": """
         perr|o|a|os|as, perrit|o|a|os|as, gat|o|a|os|as, gatit|o|a|os|as, gallina|s, oveja|s, cordero|s, cabra|s,
-        vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s
+        vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s,
+        galg|o|a|os|as, podenc|o|a, mastín, mastina, caniche|s, labrador|es, spaniel, beagle
     """,
     "thanks": """
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,

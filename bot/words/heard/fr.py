@@ -3421,7 +3421,8 @@ PHRASES = {
         je suis trop con, je suis trop bête, quel con, quelle conne, que je suis bête,
         (ya / y a / il y a / il n'y a) pas de doute, (/ sans) aucun doute, pas de doute,
         (/ mais) (expliquez / explique / dites / dis / rappelez / rappelle) moi (donc / un peu / juste / vite / s'il te
-        plaît / s'il vous plaît), expliquez moi, explique moi
+        plaît / s'il vous plaît), expliquez moi, explique moi,
+        (dans / de / pour / sur) (cette / la) (tournée / ronde)
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,
@@ -4328,7 +4329,9 @@ PHRASES = {
     "animal": """
         mon chat, mon chien,
         chien||ne|s, chiot|s, chat||te|s, chaton|s, poule|s, mouton|s, agneau|x, chèvre|s, vache|s, veau|x, cochon|s,
-        lapin|s
+        lapin|s,
+        épagneul|e, labrador|s, colley, beagle, teckel, caniche|s, border collie, jack russell, berger allemand,
+        lévrier|s
     """,
     "thanks": """
         merci, merci à, salut, bonjour, bonsoir, coucou, bonne nuit, désolé||e, bonne soirée, bonne journée,

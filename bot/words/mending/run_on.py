@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.words.lookup.items import PAUSE, Item, places, predicate, some_mean
 from bot.words.mending.also import paused_at_also
-from bot.words.mending.another import DEEDS, led, tells_of_another, whole_before
+from bot.words.mending.another import DEEDS, led, tells_of_another, told_at_once, whole_before
 from bot.words.mending.meanwhile import told_meanwhile
 
 LEADS = (
@@ -13,6 +13,7 @@ LEADS = (
     "all", "both", "except", "keep", "brought", *DEEDS,
 )  # fmt: skip
 PRONOUNS = frozenset(("la", "lo", "le", "l'", "lui"))
+WHOLE = 4  # words of a thought: "I got a medal"
 DONE, BROUGHT = frozenset(DEEDS), frozenset(("brought",))
 
 
@@ -24,7 +25,11 @@ def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
     found: list[Item] = []
     end = 0
     for at in sorted(begins):
-        if at and not items[at - 1].mark and (_another(items, at) or _done_to_her(items, at)):
+        if (
+            at
+            and not items[at - 1].mark
+            and (_another(items, at) or _done_to_her(items, at) or _behind_a_thing(items, at))
+        ):
             found.extend((*items[end:at], PAUSE))
             end = at
     return [*found, *items[end:]] if end else items
@@ -36,6 +41,15 @@ def _another(items: Sequence[Item], at: int) -> bool:
         return False
     before = whole_before(items[:at])
     return bool(before) and tells_of_another(before, items, at) and not _leads_to(items, at, before)
+
+
+def _behind_a_thing(items: Sequence[Item], at: int) -> bool:
+    """As in "I should get a medal | Molly is rubbed": right behind a thing, what was said of no horse."""
+    if at < WHOLE or not items[at].horse or not told_at_once(items, at):
+        return False
+    thing, before = items[at - 1], items[at - 2]
+    noun = thing.known and not (thing.means or thing.capital or thing.person or thing.number is not None)
+    return noun and before.has("article", "my", "some") and not before.has("she", "it", "relative", "that of")
 
 
 def _done_to_her(items: Sequence[Item], at: int) -> bool:

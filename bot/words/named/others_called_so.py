@@ -43,7 +43,7 @@ def _my(items: Sequence[Item], at: int) -> bool:
 
 
 def _bears_it(items: Sequence[Item], at: int) -> bool:
-    if _of_elsewhere(items, at) or _in_a_story(items, at):
+    if _of_elsewhere(items, at) or _in_a_story(items, at) or _the_beast(items, at):
         return True
     if not at:
         return False
@@ -111,6 +111,14 @@ def _kin_or_beast(items: Sequence[Item], at: int) -> bool:
     before = items[at - 1]
     opener = next((i for i in reversed(items[max(0, at - REACH) : at - 1]) if not i.has(*LIKE)), before)
     return (before.has("kin") and (_ours(opener) or _ours(before))) or (before.has("animal") and opener.has(*WHOSE))
+
+
+def _the_beast(items: Sequence[Item], at: int) -> bool:
+    """As in "Molly, the spaniel, is …", "Molly next door - that's the dog - …": what else is called so."""
+    aside = items[at + 1 : at + 1 + REACH]
+    behind = list(dropwhile(lambda i: (i.mark and i.text not in ENDS) or i.has("it", "is", "elsewhere", *WHOSE), aside))
+    told = behind[:1] if aside[:1] and (aside[0].mark or aside[0].has("elsewhere")) else []
+    return some_mean(told, "animal") and some_mean(aside[: len(aside) - len(behind)], *WHOSE)
 
 
 def _ours(item: Item) -> bool:
