@@ -23,6 +23,7 @@ from bot.words.mending.said_otherwise import said_otherwise
 from bot.words.mending.set_off import without_what_is_set_off
 from bot.words.mending.si_for_yes import yes_or_if
 from bot.words.mending.simple_present import sweats_now
+from bot.words.mending.strung import strung_apart
 from bot.words.mending.warm_but_dry import hot_if_only_dry
 from bot.words.named.borne import borne
 from bot.words.named.clipped_so import clipped_so
@@ -53,7 +54,7 @@ WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_
 PUT_RIGHT = (
     without_what_is_set_off, pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended,
     meant_instead, said_otherwise, under_heading, listed_again, sweats_now, named_first, hot_if_only_dry,
-    paused_where_another_begins,
+    strung_apart, paused_where_another_begins,
 )  # fmt: skip
 
 

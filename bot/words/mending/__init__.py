@@ -9,6 +9,7 @@ named_last         who is named when all is said: "cold but not shivering Otto",
 none_but           all denied but one: "nobody is sweating except Maple"
 set_off            what only joins, between two pauses: "Otto's sheet, on the other hand, is soaked"
 simple_present     English "Otto sweats" of now
+strung             thoughts strung together without a mark, of no horse and then of one
 warm_but_dry       "warm, but not sweating": hot
 own_plans          what the speaker is about to do, in a verb that lacks its accent
 si_for_yes         Spanish "sí" written as "si"

@@ -1,0 +1,88 @@
+"""Thoughts strung together without a mark: "did the barrow and the water and I've just brought Dutch in".
+
+What was told of no horse is set apart from what is told of one behind it; else the whole of it says too much.
+"""
+
+from collections.abc import Sequence
+from itertools import takewhile
+
+from bot.words.lookup.items import Item, of_clothes, places, some_mean
+from bot.words.mending.another import DEEDS, told_at_once
+from bot.words.thoughts.sentences import REACH
+
+WHOLE = 4  # words of a thought
+NEAR = 6  # words from a deed to whom it is done
+LATELY = 3  # words before it that may govern it
+STOP = Item(".", ".", mark=True)
+DONE = frozenset((*DEEDS, "brought"))
+HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
+BY_ME = frozenset(("he", "hemos", "ai", "j'", "avons", "puse", "quite"))  # in a deed that is one row: "le he puesto"
+# what may say that it is no news: right before it, or anywhere before it
+LEADS_TO = (
+    "said", "tells", "plan", "guess", "what", "question", "not", "like", "compares", "relative", "habit", "afterwards",
+    "when",
+)  # fmt: skip
+GOVERNS = (
+    "told by", "if", "some day", "quoted", "story", "yesterday", "long ago", "weekday", "ask why",
+)  # fmt: skip
+LEADS = (
+    "in",
+    "on",
+    "of",
+    "toward",
+    "with",
+    "after",
+    "under",
+    "over",
+    "beside",
+    "between",
+    "her",
+    "article",
+    "is",
+    "but",
+)
+
+
+def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
+    """The items with a stop before each deed or finding that follows some other talk without a mark."""
+    begins = {_subject(items, at) for at in places(items, DONE) if _done_to_one(items, at)}
+    begins |= {at for at, item in enumerate(items) if _found(items, at) and not item.mark}
+    found: list[Item] = []
+    end = 0
+    for at in sorted(begins):
+        if at > end and _follows_talk(items, at):
+            found.extend((*items[end:at], STOP))
+            end = at
+    return [*found, *items[end:]] if end else items
+
+
+def _subject(items: Sequence[Item], at: int) -> int:
+    """Where "I've just (brought)" begins; the place of the deed itself where its own words say who."""
+    first = at
+    while first and items[first - 1].has(*HELPS) and not items[first - 1].has("subject"):
+        first -= 1
+    return first - 1 if first and items[first - 1].has("i") and items[first - 1].has("subject") else at
+
+
+def _done_to_one(items: Sequence[Item], at: int) -> bool:
+    """As in "I've just brought Dutch in", "le he puesto a Olmo la de 300": by the speaker, and to one of ours."""
+    by_me = not BY_ME.isdisjoint(items[at].text.split()) or _subject(items, at) < at
+    behind = takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + NEAR])
+    return by_me and any(i.horse or (i.piece is not None and i.piece.owners) for i in behind)
+
+
+def _found(items: Sequence[Item], at: int) -> bool:
+    """As in "Otto is cold", "Otto's sheet is wet", "the cooler is soaked"."""
+    piece = items[at].piece
+    if items[at].horse or (piece is not None and piece.owners):
+        return told_at_once(items, at)
+    said = items[at + 1 : at + 3]
+    return piece is not None and len(said) > 1 and said[0].has("is") and of_clothes(said[1])
+
+
+def _follows_talk(items: Sequence[Item], at: int) -> bool:
+    """Whether what stands before it, up to a mark, is a thought of its own, of no horse, and does not lead to it."""
+    before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
+    if len(before) < WHOLE or any(i.horses or i.piece is not None or i.person for i in before):
+        return False
+    return not (before[-1].has(*LEADS) or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS))
