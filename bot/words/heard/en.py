@@ -2624,7 +2624,8 @@ PHRASES = {
         that (the / my / our / you / we / i / even), (found / lost) (a / my / one) (glove / mitten / scarf / hat),
         (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s,
         for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
-        bin)
+        bin),
+        (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket)
     """,
     "i": """
         (somebody / someone) is left,
@@ -2899,7 +2900,8 @@ PHRASES = {
         under the shelter, in the run in, in the lean to, with her mates, with her friends,
         with his friends, poor girl, poor lad, all over again, good style, good and proper,
         real good like, round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
-        |up|down the lane
+        |up|down the lane,
+        therefore, hence, thus, accordingly, consequently, duly
     """,
     "time": """
         (o'clock / oclock / midday / afternoon / dawn) check,
@@ -3187,7 +3189,9 @@ PHRASES = {
         for |want|lack of ||a|any better ||option, in the absence of |anything|something |better|else|dry,
         explain to me, (do / please) tell me, remind me,
         haybell (love / dear / mate / pet / darling / hun / sweetie / my friend),
-        (on / in / for / of) this round
+        (on / in / for / of) this round,
+        (could / can / would / will) (the machine / the bot / the computer / haybell / the thing) (/ please / kindly)
+        (tell / explain to) me
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

@@ -1797,7 +1797,9 @@ PHRASES = {
         pelo) (esta temporada / este año), no (lleva / usa) (manta / cobija) (esta temporada / este año),
         nada de (manta / mantas / cobija / cobijas) (este invierno / nunca / nunca más / hasta nueva orden / hasta nuevo
         aviso / de ahora en adelante / a partir de ahora), (que / ) nadie le (ponga / eche) (manta / mantas / cobija /
-        cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a)
+        cobijas) (/ a), no (mantéis / manteen / mantees) (/ más) (/ a),
+        no quiero que se le (ponga / eche) (manta / nada) (/ ninguna / alguna), no quiero que (le / la / lo) (pongáis /
+        pongan / tapéis / tapen) (/ manta)
     """,
     "rug again": """
         (podéis / puedes / pueden / podés / se puede) (tapar a / poner manta a / ponerle manta a),
@@ -1869,7 +1871,9 @@ PHRASES = {
         que (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a / abrigar
         / abrigar a), que ya (vuelvan / volváis) a (tapar / tapar a / cobijar / cobijar a / encobijar / encobijar a /
         abrigar / abrigar a), ya se puede (encobijar / enmantar), (sí / ya sí) hay que (taparl|o|a / mantearl|o|a /
-        cobijarl|o|a / abrigarl|o|a / ponerle manta / ponerle cobija)
+        cobijarl|o|a / abrigarl|o|a / ponerle manta / ponerle cobija),
+        (ya / ) se (le / les / ) puede|n (/ volver a) (poner / echar) manta, (ya / ) se puede volver a (poner / echar)
+        (le / les / la / ) manta, volver a ponerle manta
     """,
     "worked": """
         (buen / gran / precioso / bonito / lindo / rico) (paseo / paseíto / galope / entrenamiento) (con / en),
@@ -2897,7 +2901,8 @@ PHRASES = {
         se me olvidó |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
         se me ha olvidado |decir|deciros|avisar|avisaros|apuntar|poner|contar|contaros|comentar que,
         se me pasó |decir|avisar|apuntar|comentar que, olvidé |decir|avisar|apuntar|comentar que,
-        me olvidé de |decir|avisar|apuntar|comentar que, no os he dicho que, no les dije que, no os dije que
+        me olvidé de |decir|avisar|apuntar|comentar que, no os he dicho que, no les dije que, no os dije que,
+        (he pasado / pasé / pasando) (por delante de / al lado de / cerca de / junto a)
     """,
     "what": """
         qué, cuál, cuáles, con qué, cuál de, qué es lo que, qué cosa, cuál es la, con cuál, cuántas
@@ -3096,7 +3101,8 @@ PHRASES = {
         espos|o|a, marido, mujer, niet|o|a, abuel|o|a, vecin|o|a, amig|o|a, compañer|o|a, yerno, madrina,
         padrino, comadre, compadre, ahijad|o|a, madrastra, padrastro, bisniet|o|a, hijastr|o|a, herman|ito|ita,
         prim|ito|ita, nuer|a, tiít|o|a, abuelit|o|a, consuegr|o|a, pareja, colega|s,
-        pariente|s
+        pariente|s,
+        crí|o|a|os|as, chaval|a|es|as, nen|e|a|es|as
     """,
     "another": "(/ la / el / hay) (otra / otro), (la / el) (otra / otro) que se llama",
     "title": """
@@ -3200,7 +3206,8 @@ PHRASES = {
         puesto que, dado que, debido a que, como quiera que, ya q, pues que, y eso que, lo que pasa,
         en cuanto a, respecto a, sobre todo, y después, y ahora, después, luego ya, y de ahí, de ahí que,
         por cierto, y por cierto, aparte, aparte de eso, por otro lado, al revés, y en cambio,
-        que ya no sé, que no sé, que no me acuerdo, que no recuerdo
+        que ya no sé, que no sé, que no me acuerdo, que no recuerdo,
+        que así, que si no, que luego
     """,
     "too": """
         también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para, también lo mismo,
@@ -3359,7 +3366,8 @@ PHRASES = {
         (saltó / saltaron / se saltó / ha saltado / se ha saltado / han saltado)
         el |cercado|portón|alambre|alambrado|muro|pastor|automático|diferencial|disyuntor|cerco|plomo|arroyo,
         al contrario, todo lo contrario, antes bien, con lo que (toca / tocaba / les toca / les tocaba / le
-        toca / le tocaba), por acá
+        toca / le tocaba), por acá,
+        lleva (demasiada / mucha / tanta) (ropa / manta), va (demasiado / muy) abrigad|o|a, lleva demasiado
     """,
     "time": """
         desde las (una / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / once / doce),
@@ -3556,7 +3564,9 @@ PHRASES = {
         dime, dígame, decime, díganme, dinos, me dices, me decís, me puedes decir, me podéis decir, puedes decirme,
         podéis decirme,
         explícame, explíqueme, dígame, recuérdame,
-        (en / de) (esta / la) (ronda / vuelta)
+        (en / de) (esta / la) (ronda / vuelta),
+        antes de (marcharme / irme / salir / volver / cerrar),
+        bien hecho, bien hecha
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

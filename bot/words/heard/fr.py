@@ -2843,7 +2843,8 @@ PHRASES = {
         oublié de signaler que, oublié de signaler, j'ai oublié de noter, j'ai oublié de noter que,
         j'ai oublié de signaler, j'ai oublié de signaler que, j'ai oublié de préciser que,
         au fait j'ai oublié de dire, annoncent, ils annoncent,
-        je (constate / remarque / note / m'aperçois) (que / qu')
+        je (constate / remarque / note / m'aperçois) (que / qu'),
+        (je suis / suis / en) pass|é|ée|ant (près de / devant / à côté de / voir)
     """,
     "what": """
         quoi, que, qu', quel, quelle, quels, quelles, laquelle, qu'est ce que, qu'est ce qu', est ce que,
@@ -2971,7 +2972,8 @@ PHRASES = {
         soigneuse, chaton, chatons, lapin, lapins, tracteur, soeur, frère, beau père, belle mère, boulanger,
         facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur, je lui, je le, je la,
         je les, je leur, l'autre,
-        (à / sur / par) (la / une) manche, la poche
+        (à / sur / par) (la / une) manche, la poche,
+        (un de / une de) mes élèves, mes élèves, mon élève, ses élèves
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -3018,7 +3020,8 @@ PHRASES = {
     "tells": """
         (dit / pense / trouve / croit / raconte / signale / annonce / jure / prévient) qu|e|',
         (m'a / nous a / a) (dit / signalé / raconté / prévenu / annoncé / écrit) qu|e|', (me / nous) dit qu|e|',
-        m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké)
+        m'écrit qu|e|', (/ me / nous) demande (si / pourquoi), a (vérifié / contrôlé / palpé / checké),
+        (m' / nous / lui) (avait / avaient) (dit / raconté / écrit / signalé)
     """,
     "told by": "selon, d'après, dixit",
     "to whom": """
@@ -3452,7 +3455,8 @@ PHRASES = {
         tu peux m'expliquer pourquoi, tu peux expliquer pourquoi, on peut m'expliquer pourquoi, à cause de quoi,
         pour quoi, c'est pourquoi que, pourquoi donc que, qu'est ce qui vous a pris de, qu'est ce qui t'a pris de,
         quelle idée de, c'est quoi l'idée de, c'est quoi cette idée de, à quoi ça sert de, pourquoi c'est que,
-        pourquoi c'est qu'
+        pourquoi c'est qu',
+        pourquoi (ce / un tel) choix, pourquoi ce choix là
     """,
     "ask today": """
         a quoi (ce soir / à soir / cette nuit / pour la nuit), a besoin de quoi,
@@ -3646,7 +3650,8 @@ PHRASES = {
         sans rien / sans couverture / à poil) (ce soir / cette nuit / demain), (quels chevaux / lesquels) (ont besoin
         d'une couverture / ont une couverture / faut il couvrir / on couvre / on doit couvrir) (ce soir / cette nuit /
         demain), (quelqu'un / un cheval) a besoin d'une couverture (ce soir / cette nuit / demain), (quelqu'un / un
-        cheval) reste nu (ce soir / cette nuit / demain)
+        cheval) reste nu (ce soir / cette nuit / demain),
+        (elle / il) (doit / va) (mettre / porter) quoi, (elle / il) porte quoi
     """,
     "ask left": """
         (/ il y en a / y en a) combien (/ encore) (qui sont / qui ne sont / de /) pas faits (/ encore),

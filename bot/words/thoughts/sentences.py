@@ -18,6 +18,7 @@ def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     first, opened = 0, False
     marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
     marks += [at for at in places(items, POLITE) if _face(items, at)]
+    marks += [at for at, item in enumerate(items) if item.text == "…" and _capital(items, at + 1)]
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
     anew += [at for at in places(items, TO_THE_BOT) if at > 1 and _asks_it(items, at)]
     for stop in [*sorted({*marks, *anew}), len(items)]:
@@ -41,8 +42,11 @@ def _asks_it(items: Sequence[Item], at: int) -> bool:
 
 def _face(items: Sequence[Item], at: int) -> bool:
     """As in "vive l'automne 😂 Ortie va bien": a face that says nothing of a horse, and a capital behind it."""
-    behind = items[at + 1].raw[:1] if at + 1 < len(items) else ""
-    return behind.isupper() and not any(map(str.isalnum, items[at].text))
+    return _capital(items, at + 1) and not any(map(str.isalnum, items[at].text))
+
+
+def _capital(items: Sequence[Item], at: int) -> bool:
+    return at < len(items) and items[at].raw[:1].isupper()
 
 
 def _last_pause(items: Sequence[Item], end: int) -> int:

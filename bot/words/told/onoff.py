@@ -48,13 +48,15 @@ def mode_of(items: Sequence[Item], at: int) -> str:
         return "whole"
     if verb is not None and verb.has("had") and not (_given_to_one(before, verb) or _given_hers(items, at)):
         verb = None  # "gave her sheet a good rolling"
-    if verb is not None and verb.has("took off"):
-        return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     goes_on = following is not None and following.has("on") and not following.has("off")
-    goes_on = goes_on and any(i.piece for i in before)  # "stable rug off heavy on"
+    goes_on = goes_on and any(
+        i.piece for i in before
+    )  # "stable rug off heavy on", "took off the liner and left hers on"
+    if verb is not None and verb.has("took off") and not (goes_on and some_mean(_since_pause(before), "and")):
+        return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     off = (following is not None and following.has("off")) or some_mean(_since_pause(before)[-3:], "off")
     off = off and not goes_on
-    if verb is not None and verb.has("took") and not verb.has("put on"):
+    if verb is not None and verb.has("took", "took off") and not verb.has("put on"):
         if goes_on:
             return "on"  # "took her sheet off left the liner on"
         out = bool(after) and after[0].has("outwards")  # "took her liner out"

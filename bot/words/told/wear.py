@@ -47,7 +47,7 @@ def read_wear(clause: Clause, telling: Telling) -> bool:
         return False
     if _is_a_wish_or_place(clause) or clause.has("felt", "by mistake") or _hair_under_it(clause.items):
         return False
-    if clause.has("drying") and not (clause.horses or to_her(clause.items)):
+    if clause.has("drying") and not (clause.horses or clause.has("subject") or to_her(clause.items)):
         return False  # "posé la rose sur la doudoune dans la sellerie"
     if clause.has("nearly") and _only_nearly(clause.items):
         return False
