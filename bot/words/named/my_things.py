@@ -2,9 +2,10 @@
 
 from collections.abc import Container, Sequence
 from dataclasses import replace
+from itertools import takewhile
 
 from bot.words.heard.colours import COLOURS
-from bot.words.lookup.items import Item, places
+from bot.words.lookup.items import Item, places, some_mean
 from bot.words.lookup.tokens import words
 from bot.words.thoughts.sentences import REACH
 
@@ -12,7 +13,10 @@ MINE = frozenset(("my", "i"))
 GOODS = frozenset(("thing", "jacket"))
 THING = frozenset(("thing",))
 MY_THING = frozenset(("i", "thing"))
+ENDS = (".", "!", "\n")
 OWNED = ("my", "her")
+KIN = frozenset(("kin",))
+NEAR = 6  # words
 BETWEEN = 2  # words between "my" and what is mine: "my left glove"
 MY = ("my", "our", "mon", "ma", "mes", "mi", "mis")
 THAT_ONE = frozenset(("one", "ones", "l'", "la", "le", "les", "el", "lo", "los", "las"))
@@ -58,15 +62,37 @@ def without_my_things(items: Sequence[Item]) -> list[Item]:
         if not _my_thing(items, at):
             continue
         for k in range(at + 1, min(at + REACH, len(items))):
-            if (
-                items[k].horses
-                or (items[k].piece is not None and not _by_colour(items[k]))
-                or items[k].has("ask ready")
-            ):
-                break  # "how long till the purple is dry?" asks of a garment
+            if _of_a_garment(items[k]) or (items[k].text in ENDS and not _worn(items, at)):
+                break
             if items[k].piece is not None:
                 found[k] = Item(items[k].text, items[k].raw)
+    for at in places(items, KIN):
+        for k in _lost_by_them(items, at):
+            found[k] = Item(items[k].text, items[k].raw)
     return found
+
+
+def _of_a_garment(item: Item) -> bool:
+    """A horse, a garment told by more than its colour; "how long till the purple is dry?" asks of one."""
+    return bool(item.horses) or (item.piece is not None and not _by_colour(item)) or item.has("ask ready")
+
+
+def _worn(items: Sequence[Item], at: int) -> bool:
+    """Whether what is mine is a thing of the tables: "my glove", and no "my best time"; that alone is spoken of on."""
+    return any(i.has("thing", "idiom") or i.text == "?" for i in items[at : at + NEAR])
+
+
+def _lost_by_them(items: Sequence[Item], at: int) -> Sequence[int]:
+    """Where "the green mac" and the like stand in "my son has lost the green mac, the one with the grey liner".
+
+    It is what people wear, where no horse is named.
+    """
+    said = list(takewhile(lambda i: i.text not in ENDS, items[at + 1 : at + 1 + REACH]))
+    pieces = [k for k, i in enumerate(said) if i.piece is not None]
+    first = said[pieces[0]].piece if pieces and pieces[0] < NEAR else None
+    worn = first is not None and first.kinds and not (first.rug or first.owners or first.spare)
+    theirs = worn and some_mean(said[: pieces[0]], "state missing") and not any(i.horses for i in said)
+    return [at + 1 + k for k in pieces] if theirs else []
 
 
 def _my_thing(items: Sequence[Item], at: int) -> bool:
