@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
+from itertools import takewhile
 
 from bot.words.lookup.gender import of_another_sex
 from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate, some_mean
@@ -11,6 +12,8 @@ from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, we
 from bot.words.thoughts.sentences import REACH
 
 MORE = ("mas", "tan")
+ONE = ("a", "an", "one")
+LIKE = 3  # words that tell what it is like
 SMALL = ("little", "lil", "wee")  # of a horse that one is fond of
 FELT = 5  # words of "cold along her back"
 STRAPPED = 5  # words of "strap broken on the heavy of …"
@@ -42,6 +45,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True
     if food(items, at) or (before.text == "the" and _this_thing_here(items, at)):
         return True
+    if _some_such(items, at):
+        return True
     if before.text == "nothing but" and at > 1 and items[at - 2].has("is"):
         return True  # "the lawn is nothing but clover"
     if not wordlike(items[at]):
@@ -70,6 +75,18 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return False  # "the plaid of ginger"
     both = before.text == "of" and at > 1 and items[at - 2].has("both")  # "both of Maple's rugs"
     return adjectival or (before.text in ("of", "every") and not both)
+
+
+def _some_such(items: Sequence[Item], at: int) -> bool:
+    """As in "one poor little finch", "an actual wren": any such, told by what it is like."""
+    like = list(takewhile(_tells_what_like, reversed(items[max(0, at - LIKE) : at])))
+    opener = items[at - len(like) - 1] if like and at > len(like) else NOTHING
+    return opener.text in ONE and not opener.has("a little")
+
+
+def _tells_what_like(item: Item) -> bool:
+    plain = item.known and not (item.means or item.horses or item.person or item.mark or item.number is not None)
+    return plain or (item.has("any adjective", "young") and not predicate(item))
 
 
 def _of_such(behind: Sequence[Item]) -> bool:

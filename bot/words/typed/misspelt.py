@@ -13,6 +13,7 @@ from bot.words.lookup.tokens import Token
 LEAST, LONG = 4, 10  # letters of a word that may have a slip in it, and of one that may have two
 KEYS = {"en": ("qwertyuiop", "asdfghjkl", "zxcvbnm"), "fr": ("azertyuiop", "qsdfghjklm", "wxcvbn")}
 DONE = frozenset(("wears", "put on", "took off", "rug", "swapped", "brought", "worked", "clipped"))
+WAS_DOING = ("aba", "aban")  # Spanish, of what somebody used to do
 BEFORE, BEHIND = 4, 5  # words of a phrase
 
 
@@ -122,6 +123,8 @@ def _inflected(word: str, other: str) -> bool:
     """Whether a word is another form of the other, not a slip: "repairer", "sweats"; but "sweatin", "sweatyy"."""
     if len(word) < len(other) or _twice(word, other):
         return False  # "sweatty" has a letter twice
+    if word.endswith(WAS_DOING) and other[-3:-2] == "a":
+        return True  # "abrigaba" is no "abrigada"
     if len(word) == len(other) and {word[-1], other[-1]} == {"m", "n"}:
         return False  # "greem": no ending, but the key beside
     return word[: len(other) - 1] == other[:-1] and word != other + other[-1]
