@@ -6,14 +6,15 @@ What was told of no horse is set apart from what is told of one behind it; else 
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import Item, of_clothes, places, some_mean
-from bot.words.mending.another import DEEDS, told_at_once
+from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mean
+from bot.words.mending.another import DEEDS, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
 
 WHOLE = 4  # words of a thought
 NEAR = 6  # words from a deed to whom it is done
 LATELY = 3  # words before it that may govern it
 STOP = Item(".", ".", mark=True)
+GOES_ON = frozenset(("subject", "i", "time", "plan"))
 DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
 BY_ME = frozenset(("he", "hemos", "ai", "j'", "avons", "puse", "quite"))  # in a deed that is one row: "le he puesto"
@@ -47,10 +48,11 @@ def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a stop before each deed or finding that follows some other talk without a mark."""
     begins = {_subject(items, at) for at in places(items, DONE) if _done_to_one(items, at)}
     begins |= {at for at, item in enumerate(items) if _found(items, at) and not item.mark}
+    ends = {at for at in places(items, GOES_ON) if _talk_goes_on(items, at)}
     found: list[Item] = []
     end = 0
-    for at in sorted(begins):
-        if at > end and _follows_talk(items, at):
+    for at in sorted(begins | ends):
+        if at > end and (at in ends or _follows_talk(items, at)):
             found.extend((*items[end:at], STOP))
             end = at
     return [*found, *items[end:]] if end else items
@@ -78,6 +80,24 @@ def _found(items: Sequence[Item], at: int) -> bool:
         return told_at_once(items, at)
     said = items[at + 1 : at + 3]
     return piece is not None and len(said) > 1 and said[0].has("is") and of_clothes(said[1])
+
+
+def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
+    """As in "Trasgo y Olmo listos | ahora paro un poco", "Otto is cold | I'm off to the shop": of no horse any more."""
+    if not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, "and"):
+        return False
+    behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
+    if not items[at].has("subject", "i") and not (behind and _unheard_verb(behind[0])):
+        return False
+    others = any(i.horses or i.piece is not None or i.has("she", "it") or predicate(i) for i in behind)
+    return len(behind) > 1 and not others and bool(whole_before(items[:at]))
+
+
+def _unheard_verb(item: Item) -> bool:
+    return (
+        not (item.means.difference(("stopped",)) or item.horses or item.person or item.number is not None or item.piece)
+        and item.known
+    )
 
 
 def _follows_talk(items: Sequence[Item], at: int) -> bool:
