@@ -6,12 +6,12 @@ from functools import partial
 from bot.barn import Barn, Person
 from bot.state import State
 from bot.words.as_meant import as_meant, as_named
-from bot.words.lookup.items import Item, meanings_of, predicate
+from bot.words.lookup.items import DANGER, Item, meanings_of, predicate
 from bot.words.lookup.lexicon import lexicon
 from bot.words.lookup.names import roster
 from bot.words.lookup.tokens import Token
 from bot.words.meaning import Heard, Reference
-from bot.words.thoughts.around import of_where, seen_where
+from bot.words.thoughts.around import SEEN_THERE, of_where, seen_where
 from bot.words.thoughts.asides import BESIDE, without_asides, without_neighbours, without_opening
 from bot.words.thoughts.asking import asked_to_keep, asks, seen_when
 from bot.words.thoughts.but_these import EVERY, as_excepted
@@ -64,6 +64,7 @@ TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason beh
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
 ROUTINE = ROUND | CLIPS | {"swapped", "put right"}
 WHEREABOUTS = frozenset(("place stall", "place field", "work", "worked"))
+ASKED = (Item("?", "?", mark=True),)
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -100,12 +101,19 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     telling.piece = reply.garments if len(reply.garments) == 1 else ()
     telling.last = "piece" if telling.piece else "horse"
     command = text.lstrip().startswith("/")
+    placed, graves = not items.means.isdisjoint(SEEN_THERE), not items.means.isdisjoint(DANGER)
     told: list[Item] = []  # without what was asked or is of something else: "anyone in the barn? Pip is sweating"
+    untold: list[Sequence[Item]] = []  # sentences with danger in them, of which no grammar told anything
     for sentence, marked in sentences(items):
         tells = _read_thoughts(sentence, telling, marked=marked, asking=marked or command)
-        told.extend(sentence if not marked and (tells or of_where(sentence)) else ())
-    if telling.events:
+        if placed and not marked and (tells or of_where(sentence)):
+            told.extend(sentence)
+        if graves and not tells:
+            untold.append([*sentence, *ASKED[:marked]])
+    if placed and telling.events:
         telling.about_one(seen_where(told))
+    if telling.events or telling.ask is not None:
+        _tell_danger(untold, telling)
     events = last_words(telling) if telling.events else ()
     ask = telling.settled_ask()
     if not events and ask is None:
@@ -117,7 +125,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
 
 
 def _read_thoughts(sentence: Sequence[Item], telling: Telling, *, marked: bool, asking: bool) -> bool:
-    """Whether a sentence tells anything, read thought by thought; danger also where no grammar catches it."""
+    """Whether a sentence tells anything, read thought by thought."""
     before = (len(telling.events), telling.ask)
     for thought, anew in thoughts(sentence):
         read = partial(_in_full, telling=telling, marked=asking)
@@ -127,9 +135,15 @@ def _read_thoughts(sentence: Sequence[Item], telling: Telling, *, marked: bool, 
             read(thought)
     if sweat_or_rain(sentence) and not asks(sentence, marked=marked):
         asked_which(sentence, telling)
-    if (len(telling.events), telling.ask) == before and (grave := danger(sentence)) and not undoes(sentence):
-        telling.say(grave)
     return (len(telling.events), telling.ask) != before
+
+
+def _tell_danger(untold: Sequence[Sequence[Item]], telling: Telling) -> None:
+    """Shivering or illness that no grammar caught, beside what other sentences tell."""
+    for sentence in untold:
+        seen = None if undoes(sentence) or telling.text.lstrip().startswith("¿") else danger(sentence)
+        if seen is not None:
+            telling.say(seen)
 
 
 def _in_full(sentence: Sequence[Item], telling: Telling, *, marked: bool) -> None:

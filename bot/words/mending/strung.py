@@ -47,7 +47,7 @@ LEADS = (
 def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a stop before each deed or finding that follows some other talk without a mark."""
     begins = {_subject(items, at) for at in places(items, DONE) if _done_to_one(items, at)}
-    begins |= {at for at, item in enumerate(items) if _found(items, at) and not item.mark}
+    begins |= {at for at, item in enumerate(items) if (item.horses or item.piece is not None) and _found(items, at)}
     ends = {at for at in places(items, GOES_ON) if _talk_goes_on(items, at)}
     found: list[Item] = []
     end = 0
