@@ -3191,7 +3191,9 @@ PHRASES = {
         haybell (love / dear / mate / pet / darling / hun / sweetie / my friend),
         (on / in / for / of) this round,
         (could / can / would / will) (the machine / the bot / the computer / haybell / the thing) (/ please / kindly)
-        (tell / explain to) me
+        (tell / explain to) me,
+        while i think of it, while im at it, while i remember, before i forget, (i am / im) (glad / happy / pleased /
+        sorry / relieved) to (say / report)
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

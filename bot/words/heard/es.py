@@ -881,7 +881,8 @@ PHRASES = {
         lo busqué y nada,
         por (ningún lado / ninguna parte / ningún sitio) (encuentro / encontramos / aparece / aparecen / veo / hallo /
         hallamos), no sale por (ningún lado / ninguna parte), no salen por ningún lado,
-        se (la / lo / las / los) ha llevado el (viento / aire), salió volando, ha salido volando, se ha volado
+        se (la / lo / las / los) ha llevado el (viento / aire), salió volando, ha salido volando, se ha volado,
+        tampoco aparece|n, sigue|n sin aparecer
     """,
     "state found": """
         encontré, encontrad|o|a|os|as, apareció, ha aparecido, ya apareció, encontramos,
@@ -1464,7 +1465,8 @@ PHRASES = {
         (hice / hicimos / hicieron / hizo) (blanket / un blanket / el blanket), esquilad|o|a|os|as en blanket,
         esquilaron en blanket, esquilamos en blanket, esquilé en blanket,
         esquilad|o|a|os|as de (pecho / tiro / enganche / cazador), esquilad|o|a|os|as (irlandés / inglés / manta /
-        hunter / trace / bib)
+        hunter / trace / bib),
+        (ha quedado / quedó / se ha quedado) (esquilad|o|a / pelad|o|a / rapad|o|a)
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -2077,7 +2079,9 @@ PHRASES = {
         ya está arreglad|o|a, ya están arreglad|os|as, está arreglad|o|a, están arreglad|os|as, lo demás (/ ya) (está /
         está listo / está hecho / listo / hecho / quedó / quedó listo), me he ocupado de, me ocupé de,
         nos hemos ocupado
-        de, nos ocupamos de, encobijad|o|a|os|as
+        de, nos ocupamos de, encobijad|o|a|os|as,
+        (los cambios / el cambio) (/ de la tarde / de la mañana / de la noche / de hoy) (/ ya) está|n hecho|s en,
+        hecho|s en
     """,
     "everyone": """
         to el ganao, todo el ganado, toda la caballería, la caballería entera,
@@ -3083,7 +3087,8 @@ PHRASES = {
         encargada, cuadrero, caballerizo, empleado, empleados, jefazo, perras, perrito, perrita, perrete,
         cachorros, gatas, gatito, gatita, gatitos, ternero, pollo, pollos, pollitos, pájaro, pájaros, conejo,
         conejos, cerdo, cerdos, ratón, ratones, toro, toros, el coche, el tractor, la furgo,
-        por (una / la) manga, (en / por) (el bolsillo / un bolsillo / el codo)
+        por (una / la) manga, (en / por) (el bolsillo / un bolsillo / el codo),
+        en casa
     """,
     "visitor": """
         veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador,
@@ -3137,7 +3142,9 @@ PHRASES = {
         (dice / dijo / ha dicho) (/ que), (me / nos) (dice / dijo / ha dicho) (/ que), cuenta que, (/ me) comenta que,
         (/ me) avisa (/ de) que, (/ me) avisó (/ de) que, (/ me) ha avisado (/ de) que, (/ me) escribe que,
         (/ me) ha escrito que, (/ nos) avisó que, cree que, piensa que, asegura que, jura que,
-        pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que
+        pregunta por qué, pregunta si, revisó a, ha revisado a, miró a, ha mirado a, (/ me) informa que,
+        según (me / nos) (contaron / han contado / contó / ha contado / dijeron / han dicho / dijo), según (dicen /
+        dijeron / cuentan)
     """,
     "told by": "según, según dice, según cuenta",
     "to whom": """
@@ -3207,7 +3214,8 @@ PHRASES = {
         en cuanto a, respecto a, sobre todo, y después, y ahora, después, luego ya, y de ahí, de ahí que,
         por cierto, y por cierto, aparte, aparte de eso, por otro lado, al revés, y en cambio,
         que ya no sé, que no sé, que no me acuerdo, que no recuerdo,
-        que así, que si no, que luego
+        que así, que si no, que luego,
+        es que, lo malo es que, lo bueno es que, el caso es que, la cosa es que
     """,
     "too": """
         también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para, también lo mismo,
@@ -3566,7 +3574,8 @@ PHRASES = {
         explícame, explíqueme, dígame, recuérdame,
         (en / de) (esta / la) (ronda / vuelta),
         antes de (marcharme / irme / salir / volver / cerrar),
-        bien hecho, bien hecha
+        bien hecho, bien hecha,
+        ahora que lo pienso, ya que estoy, ya que estamos
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

@@ -1241,7 +1241,8 @@ PHRASES = {
         (/ à / de / dans) (l'autre / une autre / d'une autre) écurie, (/ à / de / dans) l'autre club, d'un autre club,
         (/ dans / à / de) (mon / l') (ancienne écurie / ancien club),
         en face, (du / au) centre (équestre / hippique / d'en face / en face), du centre équestre (d'en face / en face
-        / d'à côté), chez les voisins, du voisin
+        / d'à côté), chez les voisins, du voisin,
+        (au / sur le) chantier
     """,
     "they have": "a, ont, avait, avaient, possède, possèdent",
     "several": """
@@ -2973,7 +2974,8 @@ PHRASES = {
         facteur, pompier, pompiers, dame, mec, meuf, nana, quad, chauffeur, livreur, je lui, je le, je la,
         je les, je leur, l'autre,
         (à / sur / par) (la / une) manche, la poche,
-        (un de / une de) mes élèves, mes élèves, mon élève, ses élèves
+        (un de / une de) mes élèves, mes élèves, mon élève, ses élèves,
+        sous (sa / ma / ta / la) couette, je file, je me (sauve / casse / tire), j'y vais, je repars, je bouge
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -3425,7 +3427,9 @@ PHRASES = {
         (ya / y a / il y a / il n'y a) pas de doute, (/ sans) aucun doute, pas de doute,
         (/ mais) (expliquez / explique / dites / dis / rappelez / rappelle) moi (donc / un peu / juste / vite / s'il te
         plaît / s'il vous plaît), expliquez moi, explique moi,
-        (dans / de / pour / sur) (cette / la) (tournée / ronde)
+        (dans / de / pour / sur) (cette / la) (tournée / ronde),
+        faites (lui / leur) (un bisou / des bisous / un câlin / une caresse), faites lui, faites leur, tant que j'y
+        pense, pendant que j'y pense, au fait
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,
@@ -4131,7 +4135,8 @@ PHRASES = {
         quoi tu sais faire, quoi tu peux faire, quoi tu sais, quoi tu comprends, tu sais faire quoi toi,
         tu peux faire quoi toi, tu fais quoi toi,
         aide (stp / svp / moi / moi stp), je sais pas ce que je peux (t'écrire / te dire / vous écrire / demander),
-        qu'est ce que je peux (t'écrire / te dire / t'envoyer)
+        qu'est ce que je peux (t'écrire / te dire / t'envoyer),
+        je peux te dire quoi (/ comme trucs / comme choses / en fait), (une / un peu d') (/ petite) aide (stp / svp)
     """,
     "ask wearing": """
         (porte / porter / doit porter / met / mettre) (autant / tant / si peu / aussi peu),

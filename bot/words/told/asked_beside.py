@@ -22,7 +22,7 @@ def question_first(sentence: Sequence[Item], telling: Telling) -> int:
         return 0  # "still to do: bring Fennel in", which is a list
     if pause and _asked(sentence[:pause], telling):
         return pause + 1
-    joined = (k for k, i in enumerate(sentence[: pause or len(sentence)]) if k > 1 and _joins(i))
+    joined = (k for k, i in enumerate(sentence[: pause or len(sentence)]) if k and _joins(i))
     return next((k + 1 for k in joined if _asked(sentence[:k], telling)), 0)  # "who's left because I lost my list"
 
 

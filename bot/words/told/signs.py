@@ -222,7 +222,9 @@ def _found_again(reading: Reading, at: int) -> bool:
     """As in "(Gaspard a perdu sa lourde,) je l'ai retrouvée", "found it in the hedge"; not "found Dana's gloves"."""
     last = reading.telling.events[-1] if reading.telling.events else None
     behind = reading.items[at + 1 : at + 2]
+    counted = some_mean(behind, "one", "first", "second", "third", "some") or any(i.number is not None for i in behind)
     it = not behind or behind[0].mark or behind[0].has("it", "in", "on", "time", "place stall", "place field")
+    it = it and not (counted and len(reading.items) > at + 2)  # "found three lunchboxes"
     return it and isinstance(last, GarmentIs) and last.state == "missing"
 
 
