@@ -2901,7 +2901,8 @@ PHRASES = {
         with his friends, poor girl, poor lad, all over again, good style, good and proper,
         real good like, round the |block|farm|lanes|lane|woods|village|fields, around the |block|farm|lanes|woods,
         |up|down the lane,
-        therefore, hence, thus, accordingly, consequently, duly
+        therefore, hence, thus, accordingly, consequently, duly,
+        under everything, under all that, under it all, everything about (him / her), cold everything, wet everything
     """,
     "time": """
         (o'clock / oclock / midday / afternoon / dawn) check,

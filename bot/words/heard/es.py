@@ -3375,7 +3375,8 @@ PHRASES = {
         el |cercado|portón|alambre|alambrado|muro|pastor|automático|diferencial|disyuntor|cerco|plomo|arroyo,
         al contrario, todo lo contrario, antes bien, con lo que (toca / tocaba / les toca / les tocaba / le
         toca / le tocaba), por acá,
-        lleva (demasiada / mucha / tanta) (ropa / manta), va (demasiado / muy) abrigad|o|a, lleva demasiado
+        lleva (demasiada / mucha / tanta) (ropa / manta), va (demasiado / muy) abrigad|o|a, lleva demasiado,
+        (/ por) debajo de todo (/ eso), encima de todo (/ eso), sobre todo
     """,
     "time": """
         desde las (una / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / once / doce),

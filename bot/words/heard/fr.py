@@ -1027,7 +1027,8 @@ PHRASES = {
         couverture dehors, couverture pour dehors, couverture de prairie, couverture de pâture,
         couv d'extérieur, couv extérieur, couv extérieure, couv de pré, couv de paddock, couv outdoor,
         couvs d'extérieur, couverte d'extérieur, couverte de paddock, couverte de dehors, rug de pré,
-        couverture d'ext, couv d'ext, couvertures extérieures, couverture de champ
+        couverture d'ext, couv d'ext, couvertures extérieures, couverture de champ,
+        l'extérieure, extérieure|s
     """,
     "kind liner": """
         sous couverture|s, liner|s, sous couv, doublure, sous couvs, souscouverture, couverture de dessous,
@@ -3285,7 +3286,8 @@ PHRASES = {
         comme au programme, selon le programme, comme ça disait, comme c'est écrit, comme c'est marqué,
         (je me suis permis / je me suis permise / me suis permis / on s'est permis / j'ai pris la liberté / j'ai pris
         le temps / j'ai cru bon / j'ai jugé bon / j'ai été obligé||e / j'ai pris sur moi) (de / d'),
-        j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où
+        j'ai eu la bonne idée de, on a été obligés de, par acquit de conscience, au cas où,
+        sous tout ça, par dessus tout ça, en dessous de tout (/ ça)
     """,
     "time": """
         (pour / de) (/ la / cette) tournée,
@@ -3429,7 +3431,8 @@ PHRASES = {
         plaît / s'il vous plaît), expliquez moi, explique moi,
         (dans / de / pour / sur) (cette / la) (tournée / ronde),
         faites (lui / leur) (un bisou / des bisous / un câlin / une caresse), faites lui, faites leur, tant que j'y
-        pense, pendant que j'y pense, au fait
+        pense, pendant que j'y pense, au fait,
+        il s'agit (de / d')
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,
@@ -4167,7 +4170,8 @@ PHRASES = {
         préconisez, tu proposes, vous proposez, tu conseilles, vous conseillez, comme un oignon, comme des oignons,
         comme un eskimo, comme un esquimau, comme un cosmonaute, comme un bibendum, emmitouflé, emmitouflée, bardé,
         bardée, emmailloté, emmaillotée, autant de choses, tant de choses, autant de trucs, tellement de choses,
-        autant de choses sur le dos, tout ça sur le dos, leur met on quoi
+        autant de choses sur le dos, tout ça sur le dos, leur met on quoi,
+        (/ tu / vous) (couvres / couvrez / habilles / habillez) (autant / tant / si peu / autant que ça)
     """,
     "ask tonight": """
         (dans / sur) (le plan / la liste / ta liste),

@@ -112,7 +112,13 @@ def _may_describe(item: Item, behind: Item) -> bool:
 def _attribute(items: Sequence[Item], at: int) -> bool:
     """As in "wet moss is", "the cold ember was", "damp patch on the wall": how it is before it, the verb behind."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
-    opens = at == 1 or (at > 1 and (items[at - 2].mark or items[at - 2].has("article", "and")))
+    opens = at == 1 or (
+        at > 1
+        and (
+            items[at - 2].mark
+            or (items[at - 2].has("article", "and") and not items[at - 2].has("is"))  # Spanish "esta"
+        )
+    )
     return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is", "on", "of")
 
 

@@ -158,8 +158,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
     item, following = _here(sentence, at)
     if item.has("too") and (item.has("and") or item.text.startswith("and ")) and complete(current):
         return STAYS if worn_with_it(sentence[at + 1 :], current) else "and"  # "her sheet is wet and so is the liner"
-    if not item.has("and"):
-        return None
+    if not item.has("and") or (item.has("beside", "over") and following.has("article")):
+        return None  # "junto a la valla"
     if _one_in_passing(sentence, at, current):
         return "and"  # "fui a por Luna y Brisa está sudando"
     if named_again(sentence[at + 1 :], current):

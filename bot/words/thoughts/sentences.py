@@ -37,6 +37,8 @@ def _asks_it(items: Sequence[Item], at: int) -> bool:
     """As in "(I'm stuck in traffic) haybell who's left to change": the bot is spoken to, and asked something."""
     if any(item.mark and item.text in STOPS for item in items[at - 2 : at]):
         return False  # "Hi. Haybell, help"
+    if items[at - 2].has("undo") or items[at - 1].has("undo"):
+        return True  # "undo that bot I can't see straight"
     return any(meaning.startswith("ask ") for item in items[at + 1 : at + 1 + ASKED] for meaning in item.means)
 
 
