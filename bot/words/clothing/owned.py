@@ -60,9 +60,9 @@ def whose_behind(piece: Piece, items: Sequence[Item], at: int) -> tuple[Piece, i
         return piece._replace(owners=items[whose].horses, their=False), whose + 1
     if items[at].has("own") and not items[at].has("her"):  # "la 300 suya"
         return piece._replace(their=True), at + 1
-    worn = _worn_by(items, at)
-    if worn is not None:
-        return piece._replace(owners=items[worn].horses), worn + 3
+    worn, end = _worn_by(items, at)
+    if end:
+        return piece._replace(owners=items[worn].horses, worn=True), end
     if _on_one(items, at):
         return piece._replace(owners=items[at + 1].horses), at + 2
     if items[at].horse and not piece.their:  # "imper Neige trempé"
@@ -119,13 +119,21 @@ def _named_at_last(items: Sequence[Item], at: int) -> int:
     return place if named and (place + 1 >= len(items) or items[place + 1].mark) else 0
 
 
-def _worn_by(items: Sequence[Item], at: int) -> int | None:
-    """Where the horse stands in "(the liner) that Misty had on is wet"; None where this is no such tale."""
+def _worn_by(items: Sequence[Item], at: int) -> tuple[int, int]:
+    """Where the horse stands in "(the liner) that Misty had on is wet", "(la manta) que lleva Lola", and where it ends.
+
+    0 and 0 where this is no such tale.
+    """
+    led = items[at].has("relative", "question") and some_mean(items[at + 1 : at + 2], "wears")
+    if led and at + 3 < len(items) and items[at + 2].horse:
+        end = at + 4 if items[at + 3].has("on", "put on") else at + 3
+        told = end < len(items) and (items[end].has("is") or predicate(items[end]))
+        return (at + 2, end) if told else (0, 0)
     place = at if items[at].horse else at + 1
     if place + 3 >= len(items) or not items[place].horse or (place > at and not items[at].has("it", "question")):
-        return None
+        return 0, 0
     had, on, then = items[place + 1 : place + 4]
-    return place if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else None
+    return (place, place + 3) if had.has("has") and on.has("on") and (then.has("is") or predicate(then)) else (0, 0)
 
 
 def _on_one(items: Sequence[Item], at: int) -> bool:

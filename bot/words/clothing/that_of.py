@@ -1,11 +1,12 @@
 """A piece told only by whose it is: "celle de Prince est sèche", "la capa de Rayo mojada y la de Luna seca"."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from bot.words.heard.colours import COLOURS
 from bot.words.lookup.items import WETNESS, Item, of_clothes, places, some_mean
 from bot.words.lookup.piece import RUGS, Piece
+from bot.words.thoughts.sentences import ENDS
 
 OF = frozenset(("of",))
 LEAST_FILL = 50  # g/m², of a piece told by its fill
@@ -86,7 +87,7 @@ def _said_to_be(items: Sequence[Item], at: int) -> bool:
     how = next((i for i in said if not i.has("is", "was", "time", "very")), None)  # "his own is wet", "is in wash"
     is_so = at < len(items) and (how is items[at] or items[at].has("is", "was")) and not items[at].has("put on")
     as_well = some_mean(items[max(0, at - 3) : at], "and")  # "y la suya" may be another's
-    before = items[max(0, at - REACH) : at]
+    before = _in_its_sentence(items[max(0, at - REACH) : at])
     if not is_so or as_well or how is None or not of_clothes(how):
         return False
     pieces = [i.piece for i in before if i.piece is not None]
@@ -98,10 +99,18 @@ def _said_to_be(items: Sequence[Item], at: int) -> bool:
     return dressed and len(wearers) == 1 and bool(pieces) and not hers
 
 
+def _in_its_sentence(before: Sequence[Item]) -> Sequence[Item]:
+    """What stands before it in its sentence, where a piece is spoken of there; else with the sentence before."""
+    here = list(takewhile(lambda i: i.text not in ENDS, reversed(before)))[::-1]
+    return here if any(i.piece is not None for i in here) else before
+
+
 def _whose(items: Sequence[Item], at: int) -> int:
     """Where the owner stands, in "la de Luna" or "Luna's is"; 0 where nothing of the kind is said."""
     his = items[at].horse and at + 2 < len(items) and items[at + 1].text == "'s"
     if his and items[at + 2].has("is") and not items[at + 2].has("had"):  # "Monty's had a clip" tells of Monty
+        if items[at + 2].has("has") and any(i.piece is not None or i.has("her") for i in items[at + 3 : at + 5]):
+            return 0  # "Pickle's got his sheet on"
         been = items[at + 2].text == "been" and not any(map(of_clothes, items[at + 3 : at + 4]))
         return 0 if been else at  # and so does "Walter's been clipped"
     if at and items[at].horse and (items[at - 1].has("and") or items[at - 1].text == ",") and _hers_as_well(items, at):

@@ -34,6 +34,8 @@ def meant(piece: Piece, horse: str | None, roster: Roster, state: State, *, lend
         return _one(_likelier(piece, fitting, roster), every=every)
     worn = tuple((state.horses[horse].wear if horse in state.horses else None) or ())
     own = [g for g in fitting if roster.garments[g].horse == horse or (g in worn and roster.garments[g].horse is None)]
+    if piece.worn:
+        own = [g for g in own if g in worn] or own
     if piece.spare:
         own = [g for g in fitting if g in worn] or list(fitting)
     if not own and piece.ids and (not piece.owners or (piece.given and len(piece.owners) == 1)):

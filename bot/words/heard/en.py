@@ -2655,7 +2655,8 @@ PHRASES = {
         text / go / come / pay / buy / make), my coat (strap / buckle / zip / button), got (soaked / drenched / wet /
         muddy) (putting / fixing / carrying / fetching / getting / doing / filling / pushing / trying / closing /
         shutting),
-        (at / on / down / in) (the / one / a / my) (sleeve / elbow / pocket / cuff)
+        (at / on / down / in) (the / one / a / my) (sleeve / elbow / pocket / cuff),
+        at the (bus stop / station / shop / traffic lights / petrol station / school gates)
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,

@@ -4371,7 +4371,8 @@ PHRASES = {
         téléphone|s, portable|s, tel, parfum|s, voiture|s, bagnole|s, camion|s, camionnette|s, van|s, remorque|s,
         vélo|s, moto|s, scooter|s, bateau|x, serviette|s, caleçon|s, slip|s, maillot|s, jupe|s, short|s, café|s, thé|s,
         chocolat|s, soupe|s, thermos, tasse|s, canapé|s, lit|s, maison|s, appart|s, appartement|s, selle|s, filet|s,
-        bridon|s, licol|s, guêtre|s, cloches, frontale|s, lampe|s, cravache|s, tracteur|s, quad|s, brouette|s
+        bridon|s, licol|s, guêtre|s, cloches, frontale|s, lampe|s, cravache|s, tracteur|s, quad|s, brouette|s,
+        casquette|s, chapeau, chapeaux, char, bagnole
     """,
     "called": """
         nommé||e, appelé||e, dénommé||e, surnommé||e, baptisé||e, du nom de, qui s'appelle, qui s'appelait,

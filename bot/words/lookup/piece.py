@@ -16,7 +16,7 @@ class Piece(NamedTuple):
     of the horse named before. every: all such pieces. pair: both of them. several: more than one, all of a horse's own.
     some: no particular one. either: of one of the owners, who knows which. rug: only called a rug. called: weight
     words, which may be in its name. gender: of the words that told it, "" where they have none.
-    led: by whose it is: "Maple sheet".
+    led: by whose it is: "Maple sheet". worn: by who wears it: "the rug Maple has on".
     """
 
     said: str
@@ -37,6 +37,7 @@ class Piece(NamedTuple):
     called: frozenset[str] = frozenset()
     gender: str = ""
     led: bool = False
+    worn: bool = False
 
     def fits(self, garment: Garment, bag: frozenset[str]) -> bool:
         """Whether the description is true of a garment."""

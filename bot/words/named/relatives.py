@@ -35,8 +35,8 @@ def of_whom(items: Sequence[Item]) -> list[Item]:
         before = _noun(items, at - 2 if paused else at - 1)
         end = _end(items, at)
         how = next((i for i in items[at:end] if predicate(i)), None)
-        if how is None or _asked(items, at):
-            continue
+        if how is None or _asked(items, at) or some_mean(items[at + 1 : at + 2], "own"):
+            continue  # ", que la suya está mojada" says why
         found.extend(items[heard:at])
         heard = at
         if paused and (_another_before(items, before) or _of_the_piece(items[before], how)):
