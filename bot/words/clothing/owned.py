@@ -14,6 +14,8 @@ BEFORE_HER = ("article", "any adjective", "polite")  # "of that poor old Maple"
 def whose_before(piece: Piece, before: Sequence[Item], mine: tuple[str, ...]) -> tuple[Piece, int]:
     """Whose it is, from the words before it, and how many of them say so."""
     kept = list(before[-REACH:])
+    if len(kept) > 1 and of_clothes(kept[-1]) and kept[-2].has("some") and not kept[-2].has("all", "of"):
+        return piece._replace(some=True), 0  # "in a soaked rug"
     near = len(kept)
     while (
         kept

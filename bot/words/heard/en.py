@@ -2625,7 +2625,8 @@ PHRASES = {
         (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s,
         for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
         bin),
-        (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket)
+        (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket),
+        lost (count / track / the plot / my mind / my voice / my place / the will)
     """,
     "i": """
         (somebody / someone) is left,

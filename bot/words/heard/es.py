@@ -3050,7 +3050,8 @@ PHRASES = {
         cenamos un||o|a|os|as, almorcé un||o|a|os|as, desayuné un||o|a|os|as, me tomé un||o|a|os|as, cumplió años,
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños,
         se congelaron los, se congelaron las, se han helado los, se ha helado (el / la), se han congelado (los / las),
-        se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo)
+        se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo),
+        perdido (la cuenta / el hilo / la cabeza / la paciencia)
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),

@@ -2955,7 +2955,8 @@ PHRASES = {
         toute la classe tousse, toute la classe a froid, toute la classe a la crève, toute la classe a le rhume,
         toute la classe a chaud, toute la classe est trempé, toute la classe est enrhumé,
         toute la classe a attrapé froid, toute la classe a faim, toute la classe est frigorifié,
-        toute la classe est congelé, toute la classe est en sueur
+        toute la classe est congelé, toute la classe est en sueur,
+        perdu (le fil / le compte / la tête / le nord / patience)
     """,
     "i": f"""
         quelqu'un a (oublié / laissé traîner),

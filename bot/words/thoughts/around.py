@@ -252,7 +252,7 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
 
 def thing_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether this word stands before a thing that is no piece of clothing: "broke the jug", "se rompió la jarra"."""
-    after = items[at + 1 : at + 4]
+    after = [i for i in items[at + 1 : at + 5] if not i.has("all") or i.has("article")][:3]
     if len(after) < 2 or not after[0].has("article") or after[0].has("of", "all") or after[0].piece is not None:
         return False
     if after[1].has("strap"):  # "se rompió la correa del tractor"

@@ -1,8 +1,8 @@
-"""Who makes another wet: "Rayo ha empapado a Moro" is told of Moro, "Titan a mouillé le foin" of no horse."""
+"""Who makes another wet: "Rayo ha empapado a Moro" is of Moro, "Titan a mouillé le foin" and "wet snow" of none."""
 
 from collections.abc import Sequence
 
-from bot.words.lookup.items import Item
+from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate
 
 
 def makes_wet(items: Sequence[Item], at: int, behind: Item | None) -> bool:
@@ -16,3 +16,9 @@ def makes_wet(items: Sequence[Item], at: int, behind: Item | None) -> bool:
         return False  # "a mouillé la nuit"
     another = bool(behind.horses) or behind.piece is not None or behind.has("toward")
     return another or behind.has("article", "her", "i", "kin")
+
+
+def wet_weather(items: Sequence[Item], at: int) -> bool:
+    """As in "wet snow then ice": what falls is said right behind it; "empapado por la lluvia" says of what."""
+    then = items[at + 1] if at + 1 < len(items) else NOTHING
+    return items[at].has(*WETNESS) and then.has("weather", "sky") and " " not in then.text and not predicate(then)

@@ -22,7 +22,7 @@ from bot.words.thoughts.around import (
     wearer_ahead,
 )
 from bot.words.thoughts.clauses import Clause, only_small
-from bot.words.thoughts.makes_wet import makes_wet
+from bot.words.thoughts.makes_wet import makes_wet, wet_weather
 from bot.words.thoughts.named_at_last import came_so, named_last, told_at_last
 from bot.words.told.agreement import disagrees, of_the_piece
 from bot.words.told.below import felt_dry_below
@@ -114,8 +114,10 @@ def _predicate(reading: Reading, at: int) -> None:
         return  # "bien transpiré", "bien helada"
     said_of_one = reading.clause.horses and not reading.clause.pieces
     if not said_of_one and not any(letter.isalnum() for letter in item.text):
-        return  # "swapped Gus into his heavy 🥶", "freezing tonight? 🥶": a face that is the speaker's
-    if more_than_another(items, at) or (not reading.horses and as_another_does(items, at)):
+        return  # "swapped Gus into his heavy 🥶": a face that is the speaker's
+    if wet_weather(items, at) or more_than_another(items, at):
+        return
+    if not reading.horses and as_another_does(items, at):
         return
     if at > 1 and item.has("everyday good") and items[at - 1].has("very") and items[at - 2].kinds("sign"):
         return  # "sweating pretty good"
@@ -222,10 +224,9 @@ def _found_again(reading: Reading, at: int) -> bool:
     """As in "(Gaspard a perdu sa lourde,) je l'ai retrouvée", "found it in the hedge"; not "found Dana's gloves"."""
     last = reading.telling.events[-1] if reading.telling.events else None
     behind = reading.items[at + 1 : at + 2]
-    counted = some_mean(behind, "one", "first", "second", "third", "some") or any(i.number is not None for i in behind)
+    counted = some_mean(behind, "one", "some", "third") and len(reading.items) > at + 2  # "found one black glove"
     it = not behind or behind[0].mark or behind[0].has("it", "in", "on", "time", "place stall", "place field")
-    it = it and not (counted and len(reading.items) > at + 2)  # "found three lunchboxes"
-    return it and isinstance(last, GarmentIs) and last.state == "missing"
+    return it and not counted and isinstance(last, GarmentIs) and last.state == "missing"
 
 
 def _about_piece(reading: Reading, at: int) -> bool:

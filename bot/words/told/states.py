@@ -134,6 +134,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         return False  # "torn at the chest buckle"
     if any(item.has("strap") and k and _unheard_of(clause.items[k - 1]) for k, item in enumerate(clause.items)):
         return False  # "the halter strap"
+    if not (clause.pieces or clause.horses) and _strap_of_mine(clause.items):
+        return False  # "strap on my rucksack"
     if any(one.has("strap") and of.has("of") and _unheard_of(thing) for one, of, thing in _threes(clause.items)):
         return False  # "la correa del tractor"
     if off_a_hook(clause):
@@ -153,6 +155,12 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
         owners = list(may_own(piece, clause, telling))
     tell_piece(telling, piece, "in service" if clause.has("state in service") else "strap broken", owners)
     return True
+
+
+def _strap_of_mine(items: Sequence[Item]) -> bool:
+    """As in "strap on my rucksack", "my bag strap": of no rug."""
+    at = next((k for k, i in enumerate(items) if i.has("strap")), 0)
+    return some_mean(items[max(0, at - 2) : at], "my") or some_mean(items[at + 1 : at + 3], "my")
 
 
 def _strapped(items: Sequence[Item]) -> Piece | None:

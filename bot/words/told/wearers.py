@@ -38,7 +38,8 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     given = bool(owned) and all(p.given for p in owned) and _said_twice(clause.items)
     if given or _to_whom_named(clause.items):
         return named(owners)
-    if telling.begun and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
+    only_asked = telling.asked and bool(owners)  # "is Juno sweaty? Put Molly's light on her"
+    if telling.begun and not only_asked and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     before = telling.who if len(telling.who) == 1 and telling.begun else ()
     if _she_wears(clause.items) or (before and _wears(clause.items)):
