@@ -248,7 +248,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         _facts(clause, telling)
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
         telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)
-        if telling.elsewhere and (clause.has("animal") or (clause.has("a horse") and clause.has("kin", "elsewhere"))):
+        if telling.elsewhere and clause.has("animal"):
             telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):
             telling.seen_from(told, "after work")

@@ -2626,7 +2626,8 @@ PHRASES = {
         for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
         bin),
         (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket),
-        lost (count / track / the plot / my mind / my voice / my place / the will)
+        lost (count / track / the plot / my mind / my voice / my place / the will),
+        (i have / have / had / i) lost (count / track / the plot / my mind / my voice / my place)
     """,
     "i": """
         (somebody / someone) is left,

@@ -99,7 +99,8 @@ def _of_somebodys(items: Sequence[Item], at: int) -> bool:
 
 def _coat_of_theirs(items: Sequence[Item], at: int) -> bool:
     """As in "my cousin's strawberry roan": a horse told by its coat, and no Roan."""
-    if not items[at].has("a horse", "colour") or items[at].raw[:1].isupper():
+    coat = items[at].has("a horse", "colour") or some_mean(items[at + 1 : at + 2], "a horse")  # "sorrel mare"
+    if not coat or items[at].raw[:1].isupper():
         return False
     before = list(takewhile(lambda i: not (i.means or i.mark) or i.has(*LIKE), reversed(items[max(0, at - 3) : at])))
     owner = items[at - len(before) - 2 : at - len(before)]

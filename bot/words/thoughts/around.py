@@ -250,21 +250,6 @@ def _piece_ahead(items: Sequence[Item], at: int) -> Piece | None:
     return None
 
 
-def thing_ahead(items: Sequence[Item], at: int) -> bool:
-    """Whether this word stands before a thing that is no piece of clothing: "broke the jug", "se rompió la jarra"."""
-    after = [i for i in items[at + 1 : at + 5] if not i.has("all") or i.has("article")][:3]
-    if len(after) < 2 or not after[0].has("article") or after[0].has("of", "all") or after[0].piece is not None:
-        return False
-    if after[1].has("strap"):  # "se rompió la correa del tractor"
-        return len(after) > 2 and after[2].has("of") and at + 4 < len(items) and _nothing_heard(items[at + 4])
-    return _nothing_heard(after[1])
-
-
-def _nothing_heard(item: Item) -> bool:
-    nowhere = item.means <= {"place field", "place stall", "work"}  # "se ha roto la manguera"
-    return nowhere and not (item.horses or item.piece or item.mark or item.person or item.number is not None)
-
-
 def _joined(items: Sequence[Item], first: Piece) -> list[Piece]:
     """The pieces that end a clause behind this one."""
     at = next((k for k, i in enumerate(items) if i.piece is first), len(items))

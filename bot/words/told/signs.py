@@ -18,7 +18,6 @@ from bot.words.thoughts.around import (
     rest_allows,
     setting_of,
     sign_of,
-    thing_ahead,
     wearer_ahead,
 )
 from bot.words.thoughts.clauses import Clause, only_small
@@ -34,7 +33,7 @@ from bot.words.told.removed import came_off_for_it
 from bot.words.told.states import DENYING, read_state, read_strap
 from bot.words.told.subjects import Reading, may_be_told_of, meet_horse, meet_other_word, meet_piece
 from bot.words.told.telling import Telling, named
-from bot.words.told.things import may_be_its
+from bot.words.told.things import may_be_its, thing_ahead
 from bot.words.told.whose import unnamed
 
 ENDS_DENIAL = ("is", "has", "time", "link", "polite")  # "(frío no) tiene ya", "(sudor no) tiene, la verdad"

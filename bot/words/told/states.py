@@ -160,7 +160,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
 def _strap_of_mine(items: Sequence[Item]) -> bool:
     """As in "strap on my rucksack", "my bag strap": of no rug."""
     at = next((k for k, i in enumerate(items) if i.has("strap")), 0)
-    return some_mean(items[max(0, at - 2) : at], "my") or some_mean(items[at + 1 : at + 3], "my")
+    return some_mean((*items[max(0, at - 2) : at], *items[at + 1 : at + 3]), "my", "thing")
 
 
 def _strapped(items: Sequence[Item]) -> Piece | None:

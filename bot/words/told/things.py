@@ -89,9 +89,26 @@ def _noun(before: Sequence[Item]) -> str:
     return " ".join(i.text for i in before[first : first + 2])
 
 
+def thing_ahead(items: Sequence[Item], at: int) -> bool:
+    """Whether this word stands before a thing that is no piece of clothing: "broke the jug", "se rompió la jarra"."""
+    after = items[at + 1 : at + 4]
+    if len(after) > 1 and after[0].text == "all the":
+        return _nothing_heard(after[1])  # "washed all the girths"
+    if len(after) < 2 or not after[0].has("article") or after[0].has("of", "all") or after[0].piece is not None:
+        return False
+    if after[1].has("strap"):  # "se rompió la correa del tractor"
+        return len(after) > 2 and after[2].has("of") and at + 4 < len(items) and _nothing_heard(items[at + 4])
+    return _nothing_heard(after[1])
+
+
+def _nothing_heard(item: Item) -> bool:
+    nowhere = item.means <= {"place field", "place stall", "work"}  # "se ha roto la manguera"
+    return nowhere and not (item.horses or item.piece or item.mark or item.person or item.number is not None)
+
+
 def may_be_its(before: str, items: Sequence[Item], at: int) -> bool:
     """Whether how something is, without a name, may be told of the thing spoken of last: "elles sont trempées"."""
-    said = thing_since(before, items[:at]) if items[at].has(*OF_THINGS) else ""
+    said = thing_since(before, items[:at]) if items[at].has(*OF_THINGS) or items[at].kinds("state") else ""
     if not said:
         return False
     pronoun = next(

@@ -19,6 +19,8 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.speak_of(horses[:1])  # "Pip got clipped yesterday. Full clip"
     elif spoken_of_then(clause, telling):
         pass
+    elif clause.has("a horse") and clause.has("kin", "elsewhere") and not clause.horses:
+        telling.of_nobody()  # "neighbour's sorrel mare got loose"
     elif clause.has("yesterday", "long ago"):
         telling.of_nobody()  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
