@@ -105,13 +105,15 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     told: list[Item] = []  # without what was asked or is of something else: "anyone in the barn? Pip is sweating"
     untold: list[Sequence[Item]] = []  # sentences with danger in them, of which no grammar told anything
     for sentence, marked in sentences(items):
+        before = len(telling.events)
         tells = _read_thoughts(sentence, telling, marked=marked, asking=marked or command)
         if placed and not marked and (tells or of_where(sentence)):
             told.extend(sentence)
+            telling.about_one(before, seen_where(sentence))
         if graves and not tells:
             untold.append([*sentence, *ASKED[:marked]])
     if placed and telling.events:
-        telling.about_one(seen_where(told))
+        telling.about_one(0, seen_where(told))
     if telling.events or telling.ask is not None:
         _tell_danger(untold, telling)
     events = last_words(telling) if telling.events else ()

@@ -2627,7 +2627,8 @@ PHRASES = {
         bin),
         (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket),
         lost (count / track / the plot / my mind / my voice / my place / the will),
-        (i have / have / had / i) lost (count / track / the plot / my mind / my voice / my place)
+        (i have / have / had / i) lost (count / track / the plot / my mind / my voice / my place),
+        picnic (blanket / rug), travel (rug / blanket), car (rug / blanket)
     """,
     "i": """
         (somebody / someone) is left,

@@ -3051,7 +3051,9 @@ PHRASES = {
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños,
         se congelaron los, se congelaron las, se han helado los, se ha helado (el / la), se han congelado (los / las),
         se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo),
-        perdido (la cuenta / el hilo / la cabeza / la paciencia)
+        perdido (la cuenta / el hilo / la cabeza / la paciencia),
+        (el / la / los) mal|o|a|os (/ de la peli / de la película) (era / es / eran / son), el malo, los malos,
+        manta de (picnic / viaje / sofá / playa)
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),
@@ -3089,7 +3091,8 @@ PHRASES = {
         cachorros, gatas, gatito, gatita, gatitos, ternero, pollo, pollos, pollitos, pájaro, pájaros, conejo,
         conejos, cerdo, cerdos, ratón, ratones, toro, toros, el coche, el tractor, la furgo,
         por (una / la) manga, (en / por) (el bolsillo / un bolsillo / el codo),
-        en casa
+        en casa,
+        se me (ha / han) (caído / olvidado / escapado)
     """,
     "visitor": """
         veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador,

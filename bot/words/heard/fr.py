@@ -2956,7 +2956,8 @@ PHRASES = {
         toute la classe a chaud, toute la classe est trempé, toute la classe est enrhumé,
         toute la classe a attrapé froid, toute la classe a faim, toute la classe est frigorifié,
         toute la classe est congelé, toute la classe est en sueur,
-        perdu (le fil / le compte / la tête / le nord / patience)
+        perdu (le fil / le compte / la tête / le nord / patience),
+        couverture de (pique nique / voyage / survie / bébé / canapé / lit)
     """,
     "i": f"""
         quelqu'un a (oublié / laissé traîner),
@@ -2977,7 +2978,8 @@ PHRASES = {
         je les, je leur, l'autre,
         (à / sur / par) (la / une) manche, la poche,
         (un de / une de) mes élèves, mes élèves, mon élève, ses élèves,
-        sous (sa / ma / ta / la) couette, je file, je me (sauve / casse / tire), j'y vais, je repars, je bouge
+        sous (sa / ma / ta / la) couette, je file, je me (sauve / casse / tire), j'y vais, je repars, je bouge,
+        j'ai plus de (doigts / mains / pieds / jus / batterie)
     """,
     "visitor": """
         vétérinaire, véto, maréchal, maréchal ferrant, dentiste, ostéo, ostéopathe, sellier, parage, pareur,
@@ -2993,7 +2995,8 @@ PHRASES = {
         l'oncle, l'ami||e, petit fils, petite fille, petits enfants, beau fils, belle fille, gendre, bru, filleul|e,
         pote|s, collègue|s, stagiaire|s, demi sœur, demi frère, mamie, mamy, mémé, papi, papy, pépé, tatie, tati,
         fiston, grande sœur, petite sœur, grand frère, petit frère, petit ami, petite amie, ex mari, ex femme,
-        grands parents, meuf, mec, homme, coloc, gosse, gamin|e
+        grands parents, meuf, mec, homme, coloc, gosse, gamin|e,
+        gamin||e|s|es, môme|s, gosse|s
     """,
     "another": "(une / un / l' / d') autre, autre",
     "title": "dr, docteur",
@@ -3347,7 +3350,8 @@ PHRASES = {
         c'te nuit, c'te matin, c't'après midi, c'te semaine, à présent, à l'heure actuelle,
         (/ la / ma / notre) (tournée / ronde) (du soir / du matin / du midi / de ce soir / de ce matin / de nuit),
         (à / pour / pendant / lors de / durant / dans) (la / ma / notre) (tournée / ronde)
-        (/ du soir / du matin / du midi / de ce soir / de ce matin / de nuit)
+        (/ du soir / du matin / du midi / de ce soir / de ce matin / de nuit),
+        (à / depuis / avant / après / pour) la toussaint, la toussaint, toussaint
     """,
     "last night": "hier soir, hier au soir, hier dans la soirée",
     "as of now": """

@@ -84,7 +84,12 @@ def _found(items: Sequence[Item], at: int) -> bool:
 
 def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     """As in "Trasgo y Olmo listos | ahora paro un poco", "Otto is cold | I'm off to the shop": of no horse any more."""
-    if not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, "and"):
+    if (
+        not at
+        or items[at - 1].mark
+        or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and")
+        or items[at].has("she", "it")
+    ):
         return False
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
     if not items[at].has("subject", "i") and not (behind and _unheard_verb(behind[0])):

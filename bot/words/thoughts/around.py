@@ -147,7 +147,8 @@ def seen_where(items: Sequence[Item]) -> Setting:
 def of_where(sentence: Sequence[Item]) -> bool:
     """As in "In his stable.", "Just back from the lesson": no word that tells of something else."""
     heard = all(i.means or i.mark or i.horses or i.number is not None for i in sentence)
-    return heard and not some_mean(sentence, "kin", "elsewhere", "they have", "relative", "thanks")
+    others = some_mean(sentence, "kin", "elsewhere", "they have", "relative", "thanks", "state torn")
+    return heard and not others and all(i.piece is None for i in sentence)
 
 
 def _speaker_is_there(items: Sequence[Item], at: int) -> bool:

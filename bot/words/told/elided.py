@@ -26,6 +26,8 @@ def same(clause: Clause, telling: Telling) -> None:
         _dry_now(clause, telling)
         return
     if not clause.has("too"):
+        if telling.elsewhere:
+            return  # "(rode Gus.) Farrier Friday. Hazel, Fig first"
         if isinstance(telling.events[-1], Wearing | Placed | Worked):
             _came_off_as_well(clause, telling)
             _worked_as_well(clause, telling)

@@ -129,6 +129,8 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     )
     if not (strap or (hers and telling.spoken is not None)):
         return False
+    if telling.thing and not (clause.pieces or clause.horses):
+        return False  # "ma veste est trempée, la fermeture est morte"
     its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not clause.has("broken") and _torn_near_it(clause.items):
         return False  # "torn at the chest buckle"
@@ -160,7 +162,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
 def _strap_of_mine(items: Sequence[Item]) -> bool:
     """As in "strap on my rucksack", "my bag strap": of no rug."""
     at = next((k for k, i in enumerate(items) if i.has("strap")), 0)
-    return some_mean((*items[max(0, at - 2) : at], *items[at + 1 : at + 3]), "my", "thing")
+    return some_mean((*items[max(0, at - 2) : at], *items[at + 1 : at + 5]), "my", "thing")
 
 
 def _strapped(items: Sequence[Item]) -> Piece | None:

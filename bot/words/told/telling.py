@@ -179,10 +179,10 @@ class Telling:
             return replace(ask, pending=left) if left else None
         return ask
 
-    def about_one(self, setting: Setting) -> None:
-        """The signs of the only horse spoken of were seen there."""
-        if not any(isinstance(e, Placed | Worked) for e in self.events):
-            self.seen_from(0, setting)
+    def about_one(self, first: int, setting: Setting) -> None:
+        """The signs of the only horse spoken of, told from this place on, were seen there."""
+        if not any(isinstance(e, Placed | Worked) for e in self.events[first:]):
+            self.seen_from(first, setting)
 
     def seen_from(self, first: int, setting: Setting) -> None:
         """The signs told from this place on were seen there or after that; only sweat comes of work."""

@@ -38,7 +38,7 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     given = bool(owned) and all(p.given for p in owned) and _said_twice(clause.items)
     if given or _to_whom_named(clause.items):
         return named(owners)
-    only_asked = telling.asked and bool(owners)  # "is Juno sweaty? Put Molly's light on her"
+    only_asked = bool(owners) and (telling.asked or _owned_by_one_of_ease(clause, telling))
     if telling.begun and not only_asked and (len(telling.who) == 1 or _to_several(clause)) and to_her(clause.items):
         return telling.who  # "Filao est en sueur, je lui ai mis la polaire de Neige"
     before = telling.who if len(telling.who) == 1 and telling.begun else ()
@@ -78,6 +78,16 @@ def wearers(clause: Clause, change: Change, telling: Telling) -> Sequence[Item]:
     if not moves or len(telling.who) != 1 or (change.all_off and _of_a_stranger(clause)):
         return ()  # "enlevé chemise étoile", "Pip in her medium, the bay is naked"
     return telling.meant_by(clause)
+
+
+def _owned_by_one_of_ease(clause: Clause, telling: Telling) -> bool:
+    """As in "(Duke's in his stable,) put Clo's sheet on her": whose it is, where nobody before needs one.
+
+    "(Otto is cold,) put Clo's sheet on him" lends it to Otto.
+    """
+    last = telling.events[-1] if telling.events else None
+    uneasy = isinstance(last, Seen) and last.sign != "comfortable"
+    return not (uneasy or telling.came_off) and len(clause.pieces) == 1 and clause.pieces[0].led
 
 
 def all_but_these(clause: Clause) -> bool:
