@@ -45,6 +45,7 @@ from bot.words.told.thread import (
     but_one,
     in_the_stalls,
     leads_elsewhere,
+    of_another_animal,
     of_people,
     only_heads,
     spoken_of,
@@ -248,10 +249,10 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         told = len(telling.events)
         _facts(clause, telling)
+        if telling.who and len(telling.events) == told and of_another_animal(clause):
+            telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
         telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)
-        if telling.elsewhere and clause.has("animal"):
-            telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         if clause.joined and from_work and all(i.horses == from_work for i in clause.horses):
             telling.seen_from(told, "after work")
         elif telling.among_stalls and not clause.has("place field", "outwards", "work", "worked"):

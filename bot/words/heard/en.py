@@ -3962,7 +3962,8 @@ PHRASES = {
         two year old, three year old, four year old, baby horse, someone's horse, somebody's horse,
         someones horse, somebodys horse, one of the mares, one of the geldings,
         one of the neds, one of ours, one of em, one of the herd, one of the new ones,
-        a horse, some horse, the new horse, the new pony, the new mare, the new gelding
+        a horse, some horse, the new horse, the new pony, the new mare, the new gelding,
+        cob|s, roan|s, youngster|s
     """,
     "subject": "he, she, they, hes, shes, theyre, i, we, ive, weve, im",
     "own": "hers, his, theirs, his own, her own, their own",

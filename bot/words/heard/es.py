@@ -3053,7 +3053,8 @@ PHRASES = {
         se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo),
         perdido (la cuenta / el hilo / la cabeza / la paciencia),
         (el / la / los) mal|o|a|os (/ de la peli / de la película) (era / es / eran / son), el malo, los malos,
-        manta de (picnic / viaje / sofá / playa)
+        manta de (picnic / viaje / sofá / playa),
+        malo será
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),
@@ -4318,7 +4319,8 @@ PHRASES = {
     "animal": """
         perr|o|a|os|as, perrit|o|a|os|as, gat|o|a|os|as, gatit|o|a|os|as, gallina|s, oveja|s, cordero|s, cabra|s,
         vaca|s, ternero|s, cerdo|s, chancho|s, conejo|s, cachorro|s,
-        galg|o|a|os|as, podenc|o|a, mastín, mastina, caniche|s, labrador|es, spaniel, beagle
+        galg|o|a|os|as, podenc|o|a, mastín, mastina, caniche|s, labrador|es, spaniel, beagle,
+        mul|o|a|os|as
     """,
     "thanks": """
         gracias, gracias a, muchas gracias, hola, buenos días, buenas, buenas noches, saludos a, perdón,

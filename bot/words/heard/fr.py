@@ -2769,7 +2769,8 @@ PHRASES = {
         froidure, poudrerie, slush, flocon, flocons, rafale, rafales, tramontane, ondée, ondées, crachin,
         blizzard, dégel, grésil, arc en ciel, brume, brumes,
         (la / une / cette / belle / première / petite / grosse / forte / bonne / grande / les / des / ces / premières)
-        gelée|s (/ blanche / blanches / matinale / matinales / nocturnes), gelée blanche, gelées blanches
+        gelée|s (/ blanche / blanches / matinale / matinales / nocturnes), gelée blanche, gelées blanches,
+        (froid / gel / grand froid / gros froid) (annoncé / prévu), ça va être (frette / froid / frais)
     """,
     "compares": "comme, pareil que, idem que",
     "that day": """

@@ -13,6 +13,7 @@ asked_beside       a question beside something else
 asked_of, asked_to_wear   of what something is asked; what is worn, or to be worn
 undoing            what takes back
 signs, states, wear, placed, routine, questions, choices   one sort of saying each
+put_away           what is brought somewhere and is no horse
 done               the round as done, and who is left out of it
 it                 what was done to "it"
 dressed_alike      how one is dressed, left out because the one before said so

@@ -11,12 +11,11 @@ from bot.words.thoughts.hers import PLACES, owns_the_stall, something_of_hers
 from bot.words.thoughts.listed import in_company, list_near
 from bot.words.thoughts.no_report import WITH
 from bot.words.thoughts.to_come import to_come
+from bot.words.told.put_away import TOLD_MOVES, a_thing_is_moved, in_with_another, put_away
 from bot.words.told.telling import Telling, named
 
-TOLD_MOVES = ("brought", "turned out", "brought in", "stays")
 GOING = ("je", "j'")  # "je rentre", said of oneself
 PASSED = ("article", "her", "is", "time", "polite", "and")  # between a horse and where it stands
-LED = ("brought", "fetched", "led", "walked", "came")
 WHERE_TO = (*PLACES, "inwards", "outwards")
 
 
@@ -35,8 +34,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         or (clause.has("turned out") and clause.has("work") and not clause.has("after"))
         or clause.has("not", "stopped")
         or any(i.piece is not None for i in items)
-        or _put_away(clause, telling)
-        or _in_with_another(items)
+        or put_away(clause, telling)
+        or in_with_another(items)
     ):
         return False
     items = tuple(_without_company(_up_to_the_reason(items)))
@@ -50,6 +49,8 @@ def read_place(clause: Clause, telling: Telling) -> bool:
         return False
     if any(i.has("i") and then.has("is", "helper", "i") for i, then in pairwise(items)) and not told:
         return False  # "jsuis dans le box de Roc"
+    if a_thing_is_moved(items):
+        return False
     if any(i.has("brought") and _ones_own(then) for i, then in pairwise(items)):
         return False  # "stuck my hand in on every one of them"
     of_ours = any(i.horses or (i.has("everyone", "all horses") and told) for i in items)
@@ -65,25 +66,6 @@ def read_place(clause: Clause, telling: Telling) -> bool:
     if horses:
         telling.speak_of(horses)
     return bool(horses)
-
-
-def _in_with_another(items: Sequence[Item]) -> bool:
-    """As in "put Fennel in with Quill": where that is, nobody says; but "brought Fennel in with Quill"."""
-    if any(i.text in LED for i in items):
-        return False
-    threes = zip(items, items[1:], items[2:], strict=False)
-    return any(i.text == "in" and by.text in WITH and bool(other.horses) for i, by, other in threes)
-
-
-def _put_away(clause: Clause, telling: Telling) -> bool:
-    """As in "(her sheet is soaked,) hung it in her stall", "… je l'ai mise dans son box": where the piece is."""
-    if clause.horses or clause.has("brought in", "turned out"):
-        return False
-    it = any(i.has("it") and not i.has("she") for i in clause.items)
-    whose = [k for k, (i, place) in enumerate(pairwise(clause.items)) if i.has("her") and place.has(*PLACES)]
-    her = any(i.has("she") and k not in whose for k, i in enumerate(clause.items))
-    left = clause.has("brought") and bool(whose) and not her
-    return clause.has("hung") or (telling.last == "piece" and (it or left))
 
 
 def _somebody_comes_in(items: Sequence[Item]) -> bool:

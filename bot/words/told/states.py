@@ -129,7 +129,7 @@ def read_strap(clause: Clause, telling: Telling) -> bool:
     )
     if not (strap or (hers and telling.spoken is not None)):
         return False
-    if telling.thing and not (clause.pieces or clause.horses):
+    if not (clause.pieces or clause.horses) and thing_since(telling.thing, clause.items):
         return False  # "ma veste est trempée, la fermeture est morte"
     its = telling.last == "piece" and any(one.has("her") and then.has("strap") for one, then in pairwise(clause.items))
     if not clause.has("broken") and _torn_near_it(clause.items):
@@ -289,4 +289,5 @@ def _owners(reading: Reading, piece: Piece) -> Sequence[Item]:
         return [*(reading.horses if reading.open else ()), *named(piece.owners)]
     before = [name for i in reading.items if i.piece for name in i.piece.owners]
     here = reading.horses or named(before) or [i for i in reading.items if i.horses]
-    return here or (() if piece.some else may_own(piece, reading.clause, reading.telling))
+    nobodys = piece.some or (piece.rug and piece.several and not piece.their)  # "rugs for the wash need names on"
+    return here or (() if nobodys else may_own(piece, reading.clause, reading.telling))

@@ -5,7 +5,7 @@ from itertools import dropwhile
 
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import shown_gender
-from bot.words.lookup.items import WETNESS, Item, predicate, some_mean
+from bot.words.lookup.items import WETNESS, Item, of_rugs, predicate, some_mean
 from bot.words.lookup.spoken_french import VOWELS
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.around import OF_HORSE
@@ -53,6 +53,8 @@ def _thing_told(items: Sequence[Item]) -> str | None:
         mine = of_somebody and at > 0 and items[at - 1].has("my") and item.piece is None
         if mine and (clothing(item) or _things(item)):
             return f"{items[at - 1].text} {item.text}"  # "mon manteau", of somebody who has no horse
+        if item.piece is None and of_rugs(item.means) and at and items[at - 1].has("article"):
+            return item.text  # "(se ha volado) la lona del pajar", which is no garment of ours
         if item.piece is not None or (item.horses and not only_whose(items, at)):
             return ""
         where = some_mean(items[max(0, at - 2) : at], "place stall", "place field")  # "mon manteau dans le box de Lune"

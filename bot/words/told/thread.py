@@ -1,6 +1,7 @@
 """The thread of a message: whom and what a clause leaves for those behind it, and which stand for themselves."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.words.lookup.items import DANGER, Item, predicate, some_mean
 from bot.words.lookup.piece import Piece
@@ -19,12 +20,22 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.speak_of(horses[:1])  # "Pip got clipped yesterday. Full clip"
     elif spoken_of_then(clause, telling):
         pass
-    elif clause.has("a horse") and clause.has("kin", "elsewhere") and not clause.horses:
-        telling.of_nobody()  # "neighbour's sorrel mare got loose"
+    elif telling.who and of_another_animal(clause):
+        telling.of_nobody()
     elif clause.has("yesterday", "long ago"):
         telling.of_nobody()  # "won her class yesterday! Soaked, but happy"
     elif len(horses) == 1 and _first(clause) is horses[0] and not clause.has("if"):
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
+
+
+def of_another_animal(clause: Clause) -> bool:
+    """As in "our dog's been clipped", "neighbour's mare got loose", "she says her cob is in a heavy": none of ours."""
+    if clause.horses or any(piece.owners for piece in clause.pieces):
+        return False
+    if not clause.has("a horse"):
+        return clause.has("animal")
+    owned = any(i.has("her", "some") and then.has("a horse") for i, then in pairwise(clause.items))
+    return owned or clause.has("kin", "elsewhere")
 
 
 def any_of(horses: Sequence[str]) -> tuple[Item, ...]:
