@@ -47,6 +47,7 @@ from bot.words.told.thread import (
     leads_elsewhere,
     of_another_animal,
     of_people,
+    of_somebody_ill,
     only_heads,
     spoken_of,
     supposed_of,
@@ -120,7 +121,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     events = last_words(telling) if telling.events else ()
     ask = telling.settled_ask()
     if not events and ask is None:
-        grave = danger(items)
+        grave = (
+            None if any(sentence[-1] in ASKED and asks(sentence, marked=True) for sentence in untold) else danger(items)
+        )
         if grave:
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.roster)
@@ -249,7 +252,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         told = len(telling.events)
         _facts(clause, telling)
-        if telling.who and len(telling.events) == told and of_another_animal(clause):
+        if telling.who and len(telling.events) == told and (of_another_animal(clause) or of_somebody_ill(clause)):
             telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
         telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)

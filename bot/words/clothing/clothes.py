@@ -8,7 +8,7 @@ from itertools import takewhile
 from bot.words.clothing.as_described import piece_of
 from bot.words.clothing.jackets import with_jackets
 from bot.words.clothing.neck_covers import with_neck_covers
-from bot.words.clothing.no_garment import kept_by, of_nothing_here
+from bot.words.clothing.no_garment import kept_by, named_beside, of_nothing_here
 from bot.words.clothing.no_piece import half, how_it_is, lamp, neck_of_hers
 from bot.words.clothing.owned import owned_behind, told_of_clothes, whose_before, whose_behind
 from bot.words.clothing.that_of import told_by_fill
@@ -35,7 +35,6 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
     found: list[Item] = []
     heard = 0  # the place behind what is found so far
     items = with_neck_covers(with_jackets(told_by_fill(items)), roster)
-    horses = any(i.horses for i in items)
     members = _members(items, roster)
     for at in sorted(members):
         if at < heard:
@@ -54,7 +53,7 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
             continue
         of_mine = end < len(items) and items[end].has("my") and not items[end].has("article")  # "la capa mía"
         said_mine = of_mine or (found and found[-1].has("my") and not found[-1].has("my horse"))
-        if said_mine and not (mine and (horses or kept_by(mine, piece, roster))):
+        if said_mine and not (mine and (named_beside(items, at) or kept_by(mine, piece, roster))):
             continue  # "my sheet": bed linen, for all the barn knows
         piece = piece._replace(gender=gender_of(piece.said, found[-1] if found else None))
         how = [found.pop()] if _hers_and_wet(found) else []  # "hung Maple's wet sheet by Pip"

@@ -17,12 +17,14 @@ def of_nothing_here(piece: Piece, before: Sequence[Item], items: Sequence[Item],
     if len(before) > 1 and before[-1].text == "'s" and _of_nobody_here(before[-2]):
         return True  # "Ruth's blanket", or that of a horse that is not here
     thing = None if piece.ids else _whose(items[end : end + 3])
-    if thing is not None and (_somebody(thing) or _covers_it(piece, thing) or not (_heard(thing) or _named(items, at))):
+    if thing is not None and (
+        _somebody(thing) or _covers_it(piece, thing) or not (_heard(thing) or named_beside(items, at))
+    ):
         return True
     return _some_horse(before, items[at:end], piece)
 
 
-def _named(items: Sequence[Item], at: int) -> bool:
+def named_beside(items: Sequence[Item], at: int) -> bool:
     """Whether the sentence names a horse; else "la lona del pajar" is of a thing unknown."""
     ahead = takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, at - REACH) : at]))
     behind = takewhile(lambda i: i.text not in ENDS, items[at : at + REACH])

@@ -3054,7 +3054,8 @@ PHRASES = {
         perdido (la cuenta / el hilo / la cabeza / la paciencia),
         (el / la / los) mal|o|a|os (/ de la peli / de la película) (era / es / eran / son), el malo, los malos,
         manta de (picnic / viaje / sofá / playa),
-        malo será
+        malo será,
+        (qué / vaya / menuda) mala pinta tiene el (cielo / día / tiempo)
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),

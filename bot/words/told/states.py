@@ -223,7 +223,9 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if _of_people(reading, pieces):
         return
     it = bool(item.kinds("state")) and not item.has("state found")
-    it = it and some_mean(clause.items[:at], "it")  # "my good coats ripped, caught it" is of no rug
+    it = it and any(
+        i.has("it") and not i.has("first") for i in clause.items[:at]
+    )  # "my good coats ripped, caught it" is of no rug
     weather = telling.piece == telling.put_on and _of_the_sky(clause.items, at)
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)

@@ -28,6 +28,11 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 
 
+def of_somebody_ill(clause: Clause) -> bool:
+    """As in "mon fils a de la fièvre": who is told of by "il" behind it."""
+    return clause.told and not (clause.horses or clause.pieces) and some_mean(clause.items[:2], "kin")
+
+
 def of_another_animal(clause: Clause) -> bool:
     """As in "our dog's been clipped", "neighbour's mare got loose", "she says her cob is in a heavy": none of ours."""
     if clause.horses or any(piece.owners for piece in clause.pieces):
