@@ -117,6 +117,8 @@ def _kin_or_beast(items: Sequence[Item], at: int) -> bool:
 def _the_beast(items: Sequence[Item], at: int) -> bool:
     """As in "Molly, the spaniel, is …", "Molly next door - that's the dog - …": what else is called so."""
     aside = items[at + 1 : at + 1 + REACH]
+    if not some_mean(aside, "animal"):
+        return False
     behind = list(dropwhile(lambda i: (i.mark and i.text not in ENDS) or i.has("it", "is", "elsewhere", *WHOSE), aside))
     told = behind[:1] if aside[:1] and (aside[0].mark or aside[0].has("elsewhere")) else []
     return some_mean(told, "animal") and some_mean(aside[: len(aside) - len(behind)], *WHOSE)

@@ -8,6 +8,10 @@ from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 BEFORE = ("before", "antes de", "avant de", "avant d'")  # and what is still to come
 ALWAYS = frozenset(("always", "siempre", "toujours"))
 HEADING = 4  # words
+HOLDS = (  # what holds for the next thought as well, or may be of a horse
+    "if", "when", "some day", "long ago", "yesterday", "weekday", "guess", "told by", "tells", "said", "everyone",
+    "all horses", "she", "her", "afterwards", "for later", "heading", "story",
+)  # fmt: skip
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
@@ -77,8 +81,17 @@ def hangs(clause: Clause) -> bool:
         return False
     if clause.has("quoted"):
         return not clause.horses
+    if _of_something_else(clause):
+        return False
     idle = clause.has("idiom") and not clause.has("if", "plan", "habit", "guess")
     return not (clause.horses or idle) or clause.has("if", "plan", "weekday", "yesterday", "long ago")
+
+
+def _of_something_else(clause: Clause) -> bool:
+    """As in "my car won't start again", "les enfants n'ont pas école demain": a thought of its own, of none of ours."""
+    if clause.horses or clause.pieces or clause.has(*HOLDS):
+        return False
+    return any(i.known and not (i.means or i.mark or i.person or i.number is not None) for i in clause.items)
 
 
 def _done_before(clause: Clause) -> bool:
