@@ -3582,7 +3582,9 @@ PHRASES = {
         (en / de) (esta / la) (ronda / vuelta),
         antes de (marcharme / irme / salir / volver / cerrar),
         bien hecho, bien hecha,
-        ahora que lo pienso, ya que estoy, ya que estamos
+        ahora que lo pienso, ya que estoy, ya que estamos,
+        (qué / vaya / menudo / menuda) (día / semana / tarde / mañana / noche / locura / lío / follón / jaleo / paliza /
+        racha) (/ llevo / llevamos / hemos tenido / he tenido)
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

@@ -3438,7 +3438,9 @@ PHRASES = {
         (dans / de / pour / sur) (cette / la) (tournée / ronde),
         faites (lui / leur) (un bisou / des bisous / un câlin / une caresse), faites lui, faites leur, tant que j'y
         pense, pendant que j'y pense, au fait,
-        il s'agit (de / d')
+        il s'agit (de / d'),
+        (quelle / quel) (journée / semaine / soirée / matinée / misère / horreur / pagaille / galère / tempête / honte /
+        temps / froid / bazar / boulot)
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

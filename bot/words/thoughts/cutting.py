@@ -211,7 +211,7 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
     opened = current.items[0].has("polite") and not all_mean(current.items, "polite")
     told = any(predicate(i) for i in current.items[1:]) if opened else current.told  # "ok lunch is over, …"
     if not (told or current.has("done", "bare", "worked")):
-        return None if current.items[0].has("no") else ","
+        return None if current.items[0].has("no") and all(i.means or i.mark for i in current.items) else ","
     if everyone_done(rest) or (rest and rest[0].has("all done")):
         return ","  # "tournée terminée, tout le monde est fait"
     if len(rest) > 1 and rest[0].horses and rest[1].has("bare") and any(i.horses for i in sentence[:at]):

@@ -91,7 +91,11 @@ def _of_something_else(clause: Clause) -> bool:
     """As in "my car won't start again", "les enfants n'ont pas école demain": a thought of its own, of none of ours."""
     if clause.horses or clause.pieces or clause.has(*HOLDS):
         return False
-    return any(i.known and not (i.means or i.mark or i.person or i.number is not None) for i in clause.items)
+    opens = clause.items[0]
+    others = clause.has("kin", "thing", "visitor", "shop", "animal", "broken") or (
+        opens.has("i") and not opens.has("subject", "my")
+    )
+    return others or any(i.known and not (i.means or i.mark or i.person or i.number is not None) for i in clause.items)
 
 
 def _done_before(clause: Clause) -> bool:
