@@ -10,11 +10,13 @@ from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mea
 from bot.words.mending.another import DEEDS, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
 
-WHOLE = 4  # words of a thought
+WHOLE = 4  # items of a thought
+FEWEST = 3  # words of one
 NEAR = 6  # words from a deed to whom it is done
-LATELY = 3  # words before it that may govern it
+LATELY = 2  # words before it that may govern it
 STOP = Item(".", ".", mark=True)
-GOES_ON = frozenset(("subject", "i", "time", "plan"))
+GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question"))
+NOTHING_MORE = frozenset(("stopped", "place field", "link"))
 DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
 BY_ME = frozenset(("he", "hemos", "ai", "j'", "avons", "puse", "quite"))  # in a deed that is one row: "le he puesto"
@@ -68,46 +70,69 @@ def _subject(items: Sequence[Item], at: int) -> int:
 
 def _done_to_one(items: Sequence[Item], at: int) -> bool:
     """As in "I've just brought Dutch in", "le he puesto a Olmo la de 300": by the speaker, and to one of ours."""
-    by_me = not BY_ME.isdisjoint(items[at].text.split()) or _subject(items, at) < at
     behind = takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + NEAR])
-    return by_me and any(i.horse or (i.piece is not None and i.piece.owners) for i in behind)
+    to_one = any(i.horse or (i.piece is not None and i.piece.owners) for i in behind)
+    by_me = not BY_ME.isdisjoint(items[at].text.split()) or _subject(items, at) < at
+    return to_one and (by_me or _by_nobody_named(items, at))
+
+
+def _by_nobody_named(items: Sequence[Item], at: int) -> bool:
+    """As in "(the farrier was late) brought Fig in"; not in "could somebody bring Fig in", "Ruth brought Fig in"."""
+    before = _since_mark(items, at)
+    asked = some_mean(before, "plan", "question", "afterwards", "please")
+    return bool(before) and not (asked or before[-1].person or before[-1].has("i", "she", "kin", "is", "has", "helper"))
 
 
 def _found(items: Sequence[Item], at: int) -> bool:
-    """As in "Otto is cold", "Otto's sheet is wet", "the cooler is soaked"."""
+    """As in "Otto is cold", "Otto and Fig are done", "Otto's sheet is wet", "the cooler is soaked"."""
     piece = items[at].piece
     if items[at].horse or (piece is not None and piece.owners):
-        return told_at_once(items, at)
+        last = at
+        while piece is None and last + 2 < len(items) and items[last + 1].has("and") and items[last + 2].horse:
+            last += 2
+        return told_at_once(items, last)
     said = items[at + 1 : at + 3]
     return piece is not None and len(said) > 1 and said[0].has("is") and of_clothes(said[1])
 
 
+def _since_mark(items: Sequence[Item], at: int) -> list[Item]:
+    return list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
+
+
 def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     """As in "Trasgo y Olmo listos | ahora paro un poco", "Otto is cold | I'm off to the shop": of no horse any more."""
-    if (
-        not at
-        or items[at - 1].mark
-        or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and")
-        or items[at].has("she", "it")
-    ):
+    led = not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and")
+    if led or (items[at].has("she", "it", "of", "toward") and not items[at].has("question")):
         return False
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
-    if not items[at].has("subject", "i") and not (behind and _unheard_verb(behind[0])):
+    if len(behind) < 2 or not (items[at].has("subject", "i") or _unheard(behind[0]) or _asks(items[at], behind)):
         return False
+    if some_mean(behind, *GOVERNS, "last night"):
+        return False  # "pendant le transport l'an dernier"
     others = any(i.horses or i.piece is not None or i.has("she", "it") or predicate(i) for i in behind)
-    return len(behind) > 1 and not others and bool(whole_before(items[:at]))
+    return not others and bool(whole_before(items[:at]))
 
 
-def _unheard_verb(item: Item) -> bool:
-    return (
-        not (item.means.difference(("stopped",)) or item.horses or item.person or item.number is not None or item.piece)
-        and item.known
-    )
+def _enough(said: Sequence[Item]) -> bool:
+    """As in "no queda pan", "il n'y a plus de pain": enough for a thought, of something that is no word of ours."""
+    return sum(len(i.text.split()) for i in said) >= FEWEST and any(map(_unheard, said))
+
+
+def _asks(item: Item, behind: Sequence[Item]) -> bool:
+    """As in "(Fig's in) who wants coffee"."""
+    return item.has("question") and behind[0].has("plan", "afterwards") and not some_mean(behind, "her")
+
+
+def _unheard(item: Item) -> bool:
+    """A noun or a verb that no table knows: "(the) gate", "(who) wants", "(ahora) paro"."""
+    named = item.horses or item.person or item.piece is not None or item.number is not None or item.mark
+    return item.known and not named and item.means <= NOTHING_MORE
 
 
 def _follows_talk(items: Sequence[Item], at: int) -> bool:
     """Whether what stands before it, up to a mark, is a thought of its own, of no horse, and does not lead to it."""
-    before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
-    if len(before) < WHOLE or any(i.horses or i.piece is not None or i.person for i in before):
+    before = _since_mark(items, at)
+    few = len(before) < WHOLE and not (items[at].has(*DONE) and _enough(before))
+    if few or any(i.horses or i.piece is not None or i.person for i in before):
         return False
     return not (before[-1].has(*LEADS) or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS))
