@@ -12,6 +12,7 @@ from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.tokens import Token
 from bot.words.mending.bracketed import out_of_brackets
 from bot.words.mending.cleft import this_one
+from bot.words.mending.earlier import earlier_on
 from bot.words.mending.lists_of_pieces import pieces_told_at_once
 from bot.words.mending.meant_instead import meant_instead
 from bot.words.mending.mended import mended
@@ -52,8 +53,8 @@ AS_WRITTEN = (out_of_brackets, who_is_the_horse, without_quotations, with_years,
 # each in turn: what is told of none of ours, or only tells which is meant; and what stands otherwise than it is meant
 WHOSE = (without_where_it_hung, without_my_things, without_me, of_whom, without_passing, in_hers)
 PUT_RIGHT = (
-    without_what_is_set_off, pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one, mended,
-    meant_instead, said_otherwise, under_heading, listed_again, sweats_now, named_first, hot_if_only_dry,
+    earlier_on, without_what_is_set_off, pieces_told_at_once, told_by_owner, yes_or_if, worn_by, none_but, this_one,
+    mended, meant_instead, said_otherwise, under_heading, listed_again, sweats_now, named_first, hot_if_only_dry,
     strung_apart, paused_where_another_begins,
 )  # fmt: skip
 

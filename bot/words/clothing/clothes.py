@@ -24,7 +24,7 @@ WHERE = ("au ", "aux ", "a l' ", "a la ", "dans ", "en ", "al ", "in ", "on ")  
 ROW = (":", "=", "→", "-", "–", "—")  # between a horse and what it wears
 # what a weak word of clothes stands behind: "the heavy", "in heavy", "took heavy off"
 DETERMINING = (
-    "article", "her", "all", "in", "on", "off", "put on", "took off", "took", "and", "wears", "of", "for another",
+    "article", "her", "my", "all", "in", "on", "off", "put on", "took off", "took", "and", "wears", "of", "for another",
     "instead of", "swapped", "has", "over", "under", "without", "only", "or",
 )  # fmt: skip
 INNER = ("any adjective", "colour", "gram", "one", "spare")

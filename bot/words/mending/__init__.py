@@ -4,6 +4,7 @@ another            whether another thought begins: also, meanwhile, run_on, betw
 bracketed          how one is, between brackets
 cleft              which one it is, and not the other: "it's not Pip who's cold, it's Ned"
 mending, mended, meant_instead, said_otherwise   what is mended while speaking: which piece, which horse, how it is
+earlier            "tout à l'heure" and "luego" beside what was done
 lists_of_pieces    several pieces told of at once
 named_last         who is named when all is said: "cold but not shivering Otto", "cold Otto, fine Fig"
 none_but           all denied but one: "nobody is sweating except Maple"
