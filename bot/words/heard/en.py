@@ -1894,7 +1894,9 @@ PHRASES = {
         we are all finished here, they are all done, they are all finished, they are all rugged,
         they are all sorted, they are all changed, they are all blanketed, they are all dressed,
         they are all rugged up, and they are all done, all of us done, all are finished,
-        all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready
+        all |horses|ponies is |done|finish|finished|ready, all the horses is |done|finish|finished|ready,
+        (/ all) (/ the) (/ evening / morning / night / am / pm / rug / blanket / tonights) changes (/ are / is / were)
+        (/ all) (done / finished / sorted)
     """,
     "undo": """
         (nay / nah / no /) (scrub / scrap) (that / it),
@@ -2628,7 +2630,8 @@ PHRASES = {
         (the / a) (liner / lining) of (the / my / his / her / a) (coat / jacket / boots / helmet / glove / pocket),
         lost (count / track / the plot / my mind / my voice / my place / the will),
         (i have / have / had / i) lost (count / track / the plot / my mind / my voice / my place),
-        picnic (blanket / rug), travel (rug / blanket), car (rug / blanket)
+        picnic (blanket / rug), travel (rug / blanket), car (rug / blanket),
+        (dunked / soaked / dipped) in (/ the / my) (tea / coffee / milk)
     """,
     "i": """
         (somebody / someone) is left,

@@ -3055,7 +3055,8 @@ PHRASES = {
         (el / la / los) mal|o|a|os (/ de la peli / de la película) (era / es / eran / son), el malo, los malos,
         manta de (picnic / viaje / sofá / playa),
         malo será,
-        (qué / vaya / menuda) mala pinta tiene el (cielo / día / tiempo)
+        (qué / vaya / menuda) mala pinta tiene el (cielo / día / tiempo),
+        mojad|o|a|os|as en (/ el / la) (café / leche / chocolate / té / caldo / vino)
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),

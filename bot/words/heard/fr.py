@@ -1575,7 +1575,8 @@ PHRASES = {
         on vient de remettre au box, on vient de ramener, on vient de mettre à l'abri,
         on vient de mettre à l'écurie, on vient de rapatrier, venons de rentrer, venons de mettre au box,
         venons de remettre au box, venons de ramener, venons de mettre à l'abri, venons de mettre à l'écurie,
-        venons de rapatrier
+        venons de rapatrier,
+        (je / on) (viens / vient) de (le / la / les) (rentrer / mettre au box)
     """,
     "turned out": """
         sorti||e|s|es au pré par mes soins,
@@ -1602,7 +1603,9 @@ PHRASES = {
         on vient de relâcher, on vient de remettre au pré, on vient de mettre au pré,
         on vient de remettre dehors, on vient de mettre dehors, on vient de ressortir, venons de lâcher,
         venons de relâcher, venons de remettre au pré, venons de mettre au pré, venons de remettre dehors,
-        venons de mettre dehors, venons de ressortir
+        venons de mettre dehors, venons de ressortir,
+        je viens de (le / la / les) (sortir / mettre dehors / lâcher), (je / on) (viens / vient) de (le / la / les)
+        (sortir / lâcher)
     """,
     "keep": """
         laissez, laisser, laisse, gardez, garder, je veux, je préfère, doit rester, qu'il reste, qu'elle reste,
@@ -2958,7 +2961,8 @@ PHRASES = {
         toute la classe a attrapé froid, toute la classe a faim, toute la classe est frigorifié,
         toute la classe est congelé, toute la classe est en sueur,
         perdu (le fil / le compte / la tête / le nord / patience),
-        couverture de (pique nique / voyage / survie / bébé / canapé / lit)
+        couverture de (pique nique / voyage / survie / bébé / canapé / lit),
+        tremp||é|ée|és|ées dans (le / du / un / mon) (café / lait / chocolat / thé)
     """,
     "i": f"""
         quelqu'un a (oublié / laissé traîner),
@@ -4179,7 +4183,8 @@ PHRASES = {
         comme un eskimo, comme un esquimau, comme un cosmonaute, comme un bibendum, emmitouflé, emmitouflée, bardé,
         bardée, emmailloté, emmaillotée, autant de choses, tant de choses, autant de trucs, tellement de choses,
         autant de choses sur le dos, tout ça sur le dos, leur met on quoi,
-        (/ tu / vous) (couvres / couvrez / habilles / habillez) (autant / tant / si peu / autant que ça)
+        (/ tu / vous) (couvres / couvrez / habilles / habillez) (autant / tant / si peu / autant que ça),
+        autant, si peu, tant que ça, aussi peu
     """,
     "ask tonight": """
         (dans / sur) (le plan / la liste / ta liste),

@@ -33,8 +33,13 @@ def _joins(item: Item) -> bool:
 
 def question_last(sentence: Sequence[Item], telling: Telling) -> int:
     """Where a question that the bot can answer begins behind something told, which is yet to be read; 0 without one."""
-    pause = max((k for k, i in enumerate(sentence) if _pause(i)), default=0)
-    return pause + 1 if pause and _asked(sentence[pause + 1 :], telling) else 0
+    pauses = [k for k, i in enumerate(sentence) if k and _pause(i)]
+    return next((k + 1 for k in reversed(pauses) if _asked(_without_and(sentence[k + 1 :]), telling)), 0)
+
+
+def _without_and(part: Sequence[Item]) -> Sequence[Item]:
+    """As in "(Otto is cold,) and what should Fig wear, bot?"."""
+    return part[1:] if part and part[0].has("and") and not part[0].has("wears") else part
 
 
 def _pause(item: Item) -> bool:
