@@ -269,7 +269,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
         if somewhere:
             where_they_stand(clause, telling)
         if clause.pieces:
-            telling.spoken = with_owner(clause.pieces[-1], telling)
+            telling.spoken = None if clause.pieces[-1].some else with_owner(clause.pieces[-1], telling)
     if len(clauses) > 1:  # a place that heads a sentence heads no other
         telling.among_stalls = among_stalls and telling.among_stalls
 

@@ -59,6 +59,10 @@ def find(items: Sequence[Item], roster: Roster, mine: tuple[str, ...]) -> list[I
         how = [found.pop()] if _hers_and_wet(found) else []  # "hung Maple's wet sheet by Pip"
         piece, taken = whose_before(piece, found, mine)
         found[len(found) - taken :] = how
+        if piece.ids and piece.some:
+            found.append(Item(piece.said, piece.said))  # "a massive zebra": any such
+            heard = end
+            continue
         one_of = len(found) > 1 and found[-1].has("of") and found[-2].has("one") and not piece.ids
         if one_of or (piece.several and piece.some):
             # "one of Otto's rugs": a liner is one of them

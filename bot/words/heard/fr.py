@@ -3444,7 +3444,7 @@ PHRASES = {
         pense, pendant que j'y pense, au fait,
         il s'agit (de / d'),
         (quelle / quel) (journée / semaine / soirée / matinée / misère / horreur / pagaille / galère / tempête / honte /
-        temps / froid / bazar / boulot)
+        bazar / boulot)
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

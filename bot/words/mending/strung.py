@@ -16,6 +16,7 @@ NEAR = 6  # words from a deed to whom it is done
 LATELY = 2  # words before it that may govern it
 STOP = Item(".", ".", mark=True)
 GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question"))
+ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
 NOTHING_MORE = frozenset(("stopped", "place field", "link"))
 DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
@@ -50,6 +51,7 @@ def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a stop before each deed or finding that follows some other talk without a mark."""
     begins = {_subject(items, at) for at in places(items, DONE) if _done_to_one(items, at)}
     begins |= {at for at, item in enumerate(items) if (item.horses or item.piece is not None) and _found(items, at)}
+    begins |= {at for at in places(items, ASKS) if _asks_the_bot(items, at)}
     ends = {at for at in places(items, GOES_ON) if _talk_goes_on(items, at)}
     found: list[Item] = []
     end = 0
@@ -58,6 +60,13 @@ def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
             found.extend((*items[end:at], STOP))
             end = at
     return [*found, *items[end:]] if end else items
+
+
+def _asks_the_bot(items: Sequence[Item], at: int) -> bool:
+    """As in "(a blister on my heel) so who is left to do bot because …"."""
+    return " " in items[at].text and some_mean(
+        (*items[max(0, at - 2) : at], *items[at + 1 : at + LATELY + 1]), "to the bot"
+    )
 
 
 def _subject(items: Sequence[Item], at: int) -> int:
@@ -109,6 +118,9 @@ def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
         return False
     if some_mean(behind, *GOVERNS, "last night"):
         return False  # "pendant le transport l'an dernier"
+    ends = next((i.text for i in items[at : at + REACH] if i.mark), "")
+    if items[at - 1].has(*ASKS) and _asks_the_bot(items, at - 1) and ends != "?":
+        return True  # "il reste qui à faire | j'ai perdu le fil"
     others = any(i.horses or i.piece is not None or i.has("she", "it") or predicate(i) for i in behind)
     return not others and bool(whole_before(items[:at]))
 
@@ -132,6 +144,8 @@ def _unheard(item: Item) -> bool:
 def _follows_talk(items: Sequence[Item], at: int) -> bool:
     """Whether what stands before it, up to a mark, is a thought of its own, of no horse, and does not lead to it."""
     before = _since_mark(items, at)
+    if items[at].has(*ASKS):
+        return len(before) >= WHOLE
     few = len(before) < WHOLE and not (items[at].has(*DONE) and _enough(before))
     if few or any(i.horses or i.piece is not None or i.person for i in before):
         return False

@@ -66,7 +66,10 @@ def _in_a_story(items: Sequence[Item], at: int) -> bool:
         if "story" in items[k].means:
             before = items[max(0, k - REACH // 2) : k]
             told_in = some_mean(before, "reads", "done", "in") and some_mean(before, "article", "my")
-            return told_in and not some_mean(items[at + 1 : at + REACH], *DANGER)
+            hero = (
+                at > 1 and items[at - 1].has("article") and items[at].raw[:1].islower()
+            )  # "al final el pirata tiembla"
+            return told_in and (hero or not some_mean(items[at + 1 : at + REACH], *DANGER))
     return False
 
 
