@@ -122,7 +122,9 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     ask = telling.settled_ask()
     if not events and ask is None:
         grave = (
-            None if any(sentence[-1] in ASKED and asks(sentence, marked=True) for sentence in untold) else danger(items)
+            None
+            if any(sentence[-1] in ASKED and asks(sentence[:-1], marked=False) for sentence in untold)
+            else danger(items)
         )
         if grave:
             return Heard(text, events=(grave,))

@@ -129,7 +129,7 @@ def _worn_by(items: Sequence[Item], at: int) -> tuple[int, int]:
     led = items[at].has("relative", "question") and some_mean(items[at + 1 : at + 2], "wears")
     if led and at + 3 < len(items) and items[at + 2].horse:
         end = at + 4 if items[at + 3].has("on", "put on") else at + 3
-        told = end < len(items) and (items[end].has("is") or predicate(items[end]))
+        told = any(map(predicate, items[end : end + 3])) and all(i.piece is None for i in items[end : end + 3])
         return (at + 2, end) if told else (0, 0)
     place = at if items[at].horse else at + 1
     if place + 3 >= len(items) or not items[place].horse or (place > at and not items[at].has("it", "question")):

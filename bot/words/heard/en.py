@@ -2622,8 +2622,8 @@ PHRASES = {
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
         strap on |his|her |boot|bridle|halter|headcollar|muzzle, |chilly|freezing|baltic out ||there|here,
         freezing cold out there, cold out in it,
-        so (wet / cold / hot / muddy / windy) (the / my / our / you / we / i / even), so (wet / cold / hot / muddy)
-        that (the / my / our / you / we / i / even), (found / lost) (a / my / one) (glove / mitten / scarf / hat),
+        so (wet / cold / hot / muddy / windy) (the / my / our), so (wet / cold / hot / muddy) that (the / my / our),
+        (found / lost) (a / my / one) (glove / mitten / scarf / hat),
         (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s,
         for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
         bin),
@@ -4077,7 +4077,7 @@ PHRASES = {
     """,
     "heading": "change of plan, change of plans",
     "for later": "(for / plan for) (tonight / the night / tomorrow night / later)",
-    "to the bot": "haybell, (hey / hi / ok / so / dear) (bot / haybell), bot",
+    "to the bot": "haybell, bot",
     "in short": "anyway, anyhow, anyways, moving on, on another note",
     "thing": """
         boot|s, welly, wellies, shoe|s, trainers, sock|s, glove|s, mitten|s, hat|s, scarf, cap|s, helmet|s, jumper|s,

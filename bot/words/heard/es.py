@@ -4341,7 +4341,7 @@ PHRASES = {
     """,
     "heading": "cambio, cambios, (cambio / cambios) de (plan / planes / última hora)",
     "for later": "(para / pa) (esta noche / la noche / hoy / esta tarde / luego / más tarde / mañana por la noche)",
-    "to the bot": "haybell, bot, (oye / hola / el) (bot / haybell), robot",
+    "to the bot": "haybell, bot, el bot, robot",
     "in short": "en fin, bueno en fin, en resumen, cambiando de tema, por lo demás",
     "thing": """
         mi abrigo, mi impermeable, mi chubasquero, mi sudadera, mi polar, bota|s, zapato|s, zapatilla|s, tenis,

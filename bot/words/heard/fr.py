@@ -4373,7 +4373,7 @@ PHRASES = {
     """,
     "heading": "changement, changements, changement de (plan / programme / dernière minute)",
     "for later": "pour (ce soir / cette nuit / la nuit / demain / demain soir / plus tard / tout à l'heure)",
-    "to the bot": "haybell, bot, (le / salut / hey / cher / monsieur le) (bot / robot / haybell), robot",
+    "to the bot": "haybell, bot, le bot, le robot, robot",
     "in short": "bref, enfin bref, bref bref, passons",
     "thing": """
         mon imper, mon manteau, mon bonnet, botte|s, bottine|s, boots, chaussure|s, basket|s, chausson|s, chaussette|s,

@@ -24,27 +24,15 @@ BY_ME = frozenset(("he", "hemos", "ai", "j'", "avons", "puse", "quite"))  # in a
 # what may say that it is no news: right before it, or anywhere before it
 LEADS_TO = (
     "said", "tells", "plan", "guess", "what", "question", "not", "like", "compares", "relative", "habit", "afterwards",
-    "when",
+    "when", "keep", "stopped",
 )  # fmt: skip
 GOVERNS = (
     "told by", "if", "some day", "quoted", "story", "yesterday", "long ago", "weekday", "ask why",
 )  # fmt: skip
 LEADS = (
-    "in",
-    "on",
-    "of",
-    "toward",
-    "with",
-    "after",
-    "under",
-    "over",
-    "beside",
-    "between",
-    "her",
-    "article",
-    "is",
-    "but",
-)
+    "in", "on", "of", "toward", "with", "after", "under", "over", "beside", "between", "her", "article", "is", "but",
+    "for another", "at somebody's",
+)  # fmt: skip
 
 
 def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
