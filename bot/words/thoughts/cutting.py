@@ -216,6 +216,8 @@ def _of_nobody_yet(sentence: Sequence[Item], at: int, current: Thought) -> str |
         return ","  # "tournée terminée, tout le monde est fait"
     if len(rest) > 1 and rest[0].horses and rest[1].has("bare") and any(i.horses for i in sentence[:at]):
         return ","  # "(Lucero está bien,) ni frío ni calor, Trueno sin manta"
+    if some_mean(current.items, "thing") or (current.items[0].has("i") and some_mean(current.items, "idiom")):
+        return ","  # "my boots are soaked through, brought Fig in"
     if told_of_a_horse(rest) or tells_of_a_piece(rest) or as_the_one_before(rest):
         return ","  # "si c'est la pluie ou la sueur, Petit Prince tousse", "off his feed - Storm's sheet is mended"
     if _told_of_it(current) and rest and rest[0].has("she") and rest[0].has("subject"):

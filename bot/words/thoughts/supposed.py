@@ -10,7 +10,7 @@ ALWAYS = frozenset(("always", "siempre", "toujours"))
 HEADING = 4  # words
 HOLDS = (  # what holds for the next thought as well, or may be of a horse
     "if", "when", "some day", "long ago", "yesterday", "weekday", "guess", "told by", "tells", "said", "everyone",
-    "all horses", "she", "her", "afterwards", "for later", "heading", "story",
+    "all horses", "she", "her", "for later", "heading", "story",
 )  # fmt: skip
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
@@ -92,10 +92,11 @@ def _of_something_else(clause: Clause) -> bool:
     if clause.horses or clause.pieces or clause.has(*HOLDS):
         return False
     opens = clause.items[0]
-    others = clause.has("kin", "thing", "visitor", "shop", "animal", "broken") or (
-        opens.has("i") and not opens.has("subject", "my")
-    )
-    return others or any(i.known and not (i.means or i.mark or i.person or i.number is not None) for i in clause.items)
+    theirs = clause.has("kin", "thing", "visitor", "shop", "animal", "broken")
+    if theirs or (opens.has("i") and not opens.has("subject", "my")):
+        return True
+    unheard = (i for i in clause.items if i.known and not (i.means or i.mark or i.person or i.number is not None))
+    return not clause.has("afterwards") and any(unheard)
 
 
 def _done_before(clause: Clause) -> bool:
