@@ -208,7 +208,12 @@ def _before_the_question(clauses: Sequence[Clause], telling: Telling) -> None:
 
     Not in "Kévin, est-ce qu'Orage transpirait quand tu l'as vu ?": the last thought is no question of its own.
     """
-    if len(clauses) < 2 or any(asks(clause.items, marked=False) for clause in clauses[:-1]) or seen_when(clauses[-1]):
+    if (
+        len(clauses) < 2
+        or clauses[-1].items[0].has("or")
+        or any(asks(clause.items, marked=False) for clause in clauses[:-1])
+        or seen_when(clauses[-1])
+    ):
         return
     last = [i for i in clauses[-1].items if not i.mark]
     of_itself = (len(last) > 2 or last[0].has("afterwards")) and not any(

@@ -2193,7 +2193,8 @@ PHRASES = {
         on sale, half price, black friday, bargain at, advert, advertised, advertising, vetting,
         insurance claim, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
         would appreciate it if, would be great if, it would be great if, if you |could|would,
-        if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later
+        if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later,
+        ought to, oughta
     """,
     "habit": """
         (all / most of the) (year / season), most of the (summer / winter),

@@ -2081,7 +2081,8 @@ PHRASES = {
         nos hemos ocupado
         de, nos ocupamos de, encobijad|o|a|os|as,
         (los cambios / el cambio) (/ de la tarde / de la mañana / de la noche / de hoy) (/ ya) está|n hecho|s en,
-        hecho|s en
+        hecho|s en,
+        (/ ya) (tiene|n / lleva|n) (puesto / encima) lo que (tocaba / toca), (/ ya) con lo que (tocaba / toca)
     """,
     "everyone": """
         to el ganao, todo el ganado, toda la caballería, la caballería entera,
@@ -2920,7 +2921,8 @@ PHRASES = {
         me dicen, me podéis, me puedes, me pueden, me puede, podéis, puedes decirme, podéis decirme, no sabréis,
         tenéis, tienes, alguno sabe, alguno tiene, alguno ha visto, no sabrás, os parece, te parece, les parece,
         creéis que, crees que, creen que, qué os parece, qué te parece, cómo lo veis, cómo veis, no será,
-        con qué, con cuál
+        con qué, con cuál,
+        (tú / tu / vosotros / usted) (crees / creéis / cree / piensas) que
     """,
     "idiom": """
         (más / mejor) (abrigad|o|a / tapad|o|a / vestid|o|a) que,
@@ -3383,7 +3385,8 @@ PHRASES = {
         al contrario, todo lo contrario, antes bien, con lo que (toca / tocaba / les toca / les tocaba / le
         toca / le tocaba), por acá,
         lleva (demasiada / mucha / tanta) (ropa / manta), va (demasiado / muy) abrigad|o|a, lleva demasiado,
-        (/ por) debajo de todo (/ eso), encima de todo (/ eso), sobre todo
+        (/ por) debajo de todo (/ eso), encima de todo (/ eso), sobre todo,
+        como (mi / el / un / una / la) (puño / mano / dedo / melón / cabeza / pelota)
     """,
     "time": """
         desde las (una / dos / tres / cuatro / cinco / seis / siete / ocho / nueve / diez / once / doce),

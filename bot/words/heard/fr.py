@@ -1795,7 +1795,8 @@ PHRASES = {
         on reprend les couvertures pour, on se remet à l|e|a couvrir, vous pouvez vous remettre à l|e|a couvrir,
         on peut (désormais / de nouveau / maintenant / à nouveau) (la / le / les) couvrir, (la / le / les) couvrir
         (désormais / de nouveau / à nouveau), (la consigne / l'interdiction / l'ordre) de (la / le / les) laisser
-        (nu|e|s / sans rien / sans couverture) est levé||e
+        (nu|e|s / sans rien / sans couverture) est levé||e,
+        n'a plus à rester (nu|e / à nu / sans rien / sans couverture), peu|t|vent désormais (le / la / les) couvrir
     """,
     "worked": """
         donné (une leçon / une reprise / un cours) (avec / à), donné une leçon sur,
@@ -2480,7 +2481,9 @@ PHRASES = {
         retirez ma dernière ligne, retirez ma dernière phrase, retirez ma dernière info,
         retirez ma dernière saisie, retirez ce que j'ai dit, retirez ce que je viens de dire,
         retirez ce que j'ai écrit, retirez ce que je viens d'écrire, je me suis trompé||e de joual,
-        trompé||e de joual
+        trompé||e de joual,
+        annuler ce que je viens de (te / vous) dire, (/ peux tu / pouvez vous) annuler ce que (j'ai dit / je viens de
+        dire / je viens de te dire)
     """,
     "no": f"""
         {MIXED_UP}, attends (/ non) c'est, attendez (/ non) c'est, rectif, au temps pour moi, autant pour moi,
@@ -2962,7 +2965,8 @@ PHRASES = {
         toute la classe est congelé, toute la classe est en sueur,
         perdu (le fil / le compte / la tête / le nord / patience),
         couverture de (pique nique / voyage / survie / bébé / canapé / lit),
-        tremp||é|ée|és|ées dans (le / du / un / mon) (café / lait / chocolat / thé)
+        tremp||é|ée|és|ées dans (le / du / un / mon) (café / lait / chocolat / thé),
+        coup de tonnerre, coup de foudre
     """,
     "i": f"""
         quelqu'un a (oublié / laissé traîner),

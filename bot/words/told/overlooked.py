@@ -126,8 +126,8 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     horse = words[named[0]]
     if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
-    if some_mean(words[at + 1 : at + 3], "long ago"):
-        return None  # "Odin shivered all last winter"
+    if some_mean(words[at + 1 : at + 3], "long ago") or some_mean(words[at + 1 : at + NEAR], "yesterday"):
+        return None  # "Odin shivered all last winter", "… one night last week"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     said = words[at]
     part, place = _part_around(items, said)
