@@ -64,6 +64,7 @@ BESIDE_OTHERS = BESIDE | EVERY  # beside whom one stands, and who is left out of
 TURNING = UNDOING | WANTED  # what was said is taken back, or has its reason behind it
 # what may make a clause no news, and what may be told of the round, and of where a clause is: most have none of them
 MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
+THEN = frozenset(("long ago", "yesterday"))
 ROUTINE = ROUND | CLIPS | {"swapped", "put right"}
 WHEREABOUTS = frozenset(("place stall", "place field", "work", "worked"))
 ASKED = (Item("?", "?", mark=True),)
@@ -230,9 +231,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
     from_work: tuple[str, ...] = ()  # "back from the lesson with Maple, she sweated"
     for clause, following in zip(map(without_excuse, clauses), (*clauses[1:], None), strict=False):
         telling.but_one = following is not None and but_one(following)
-        plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (
-            following is None or following.joined not in ("when", "if")
-        )
+        plainly = clause.means.isdisjoint(MAY_BE_UNTOLD) and (following is None or _leaves_it_so(following))
         if clause.joined in ("when", "if") or (not plainly and supposes(clause)):
             hanging = clause.joined != "when" or not telling.events  # "cooler on Pip while he dries, heavy off"
             telling.supposing = supposed_of(clause)
@@ -279,6 +278,11 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             telling.spoken = None if clause.pieces[-1].some else with_owner(clause.pieces[-1], telling)
     if len(clauses) > 1:  # a place that heads a sentence heads no other
         telling.among_stalls = among_stalls and telling.among_stalls
+
+
+def _leaves_it_so(following: Clause) -> bool:
+    """Whether a clause does not tell when the one before it was so: "(Otto shivered one night,) last week"."""
+    return following.joined not in ("when", "if") and following.means.isdisjoint(THEN)
 
 
 def _facts(clause: Clause, telling: Telling) -> None:

@@ -1,6 +1,6 @@
 """Clauses that are no news: a condition, what is still to come, what was said before, what is long over."""
 
-from bot.words.lookup.items import predicate, some_mean
+from bot.words.lookup.items import all_mean, predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
@@ -54,8 +54,9 @@ def _of_what_was_said(clause: Clause) -> bool:
 
 
 def _dated_behind(following: Clause) -> bool:
-    """As in "Otto was always cold (when he was a foal)"."""
-    return following.joined == "when" and of_its_youth(following)
+    """As in "Otto was always cold (when he was a foal)", "… shivered one night(, last week)"."""
+    then = following.joined == "," and all_mean(following.items, "long ago", "yesterday", "article")
+    return then or (following.joined == "when" and of_its_youth(following))
 
 
 def _only_heads(clause: Clause) -> bool:

@@ -16,6 +16,7 @@ from bot.words.thoughts.clauses import soft
 from bot.words.thoughts.hers import PEOPLE, beside, described
 from bot.words.thoughts.no_report import once_long_ago
 
+NAMED = 4  # letters of a name with a slip in it
 ALONE = 2  # words that are enough by themselves: "trembling!!"
 STRANGE: dict[Sign, int] = {"shivering": 6, "sweating": 1}  # unknown words behind the sign that leave it a horse's
 REACH = 4  # words before it that could make it no report
@@ -38,6 +39,8 @@ def who_shivers(items: Sequence[Item], roster: Roster) -> Ask | None:
     said = next((i for i in items if i.has("sign shivering")), None)
     if pair is not None and said is not None and not _asked(items):  # "I don't know whether it is Ned or Pip"
         return Ask("horse", pair.raw, pair.horses, (Seen("", "shivering"),))
+    if said is not None and (nearly := _nearly_named(items, roster)):
+        return nearly
     asked = _who(items, roster.everyone, "shivering") or _who(items, roster.everyone, "sweating")
     return _as_nearly_named(items, asked, roster) if asked is not None else None
 
@@ -65,6 +68,17 @@ def _who(items: Sequence[Item], horses: Sequence[str], sign: Sign) -> Ask | None
     if not (some or (small and told and strange <= STRANGE[sign])):
         return None
     return Ask("horse", words[at].raw, tuple(horses), (Seen("", sign),))
+
+
+def _nearly_named(items: Sequence[Item], roster: Roster) -> Ask | None:
+    """As in "(I can't get there) fnette is shivering": the word right before it, one slip from a name, in any talk."""
+    at = next(k for k, i in enumerate(items) if i.has("sign shivering"))
+    before = [i for i in items[max(0, at - REACH) : at] if not i.has("is", "relative", "very", "link")]
+    word = before[-1] if before and not _asked(items) else None
+    if word is None or word.horses or word.person or word.mark or len(word.text) < NAMED or word.has(*BLOCKS, "colour"):
+        return None
+    horses, apart = roster.near(word.text)
+    return Ask("horse", word.raw, horses, (Seen("", "shivering"),)) if horses and apart == 1 else None
 
 
 def _as_nearly_named(items: Sequence[Item], asked: Ask, roster: Roster) -> Ask:
@@ -126,7 +140,7 @@ def _shivering(items: Sequence[Item]) -> Seen | None:
     horse = words[named[0]]
     if not (horse.horse and horse.exact) or _somebody_of_hers(words, named[0]) or _only_shown(words[at + 1 :]):
         return None
-    if some_mean(words[at + 1 : at + 3], "long ago") or some_mean(words[at + 1 : at + NEAR], "yesterday"):
+    if some_mean(words[at + 1 : at + NEAR], "long ago", "yesterday"):
         return None  # "Odin shivered all last winter", "… one night last week"
     told = [i for k, i in enumerate(words[: at + 1]) if not (i.has("she") and k and words[k - 1].horses)]
     said = words[at]
