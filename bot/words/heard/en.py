@@ -2632,7 +2632,8 @@ PHRASES = {
         lost (count / track / the plot / my mind / my voice / my place / the will),
         (i have / have / had / i) lost (count / track / the plot / my mind / my voice / my place),
         picnic (blanket / rug), travel (rug / blanket), car (rug / blanket),
-        (dunked / soaked / dipped) in (/ the / my) (tea / coffee / milk)
+        (dunked / soaked / dipped) in (/ the / my) (tea / coffee / milk),
+        has the (builders / plumber|s / decorators / electrician|s / painters / roofers) in
     """,
     "i": """
         (somebody / someone) is left,

@@ -1052,7 +1052,7 @@ PHRASES = {
         couvertures séchantes, coolers, polar, polars, polar de rechange
     """,
     "kind neck": """
-        couvre cou, couvre cous, couvre encolure, bonnet, cagoule, camail, couvre col, cou amovible,
+        couvre cou, couvre cous, couvre encolure, cagoule, camail, couvre col, cou amovible,
         encolure amovible, cache cou, couvre nuque, hood, couvre encolures, camails, cou de couverture,
         tour d'encolure, protège cou
     """,

@@ -6,8 +6,8 @@ from bot.words.lookup.items import Item, all_mean, places, predicate
 from bot.words.thoughts.sentences import ENDS
 
 JOINS = frozenset(("but", "meanwhile"))
-THEN = frozenset(("yesterday", "told by", "tells"))
-ONLY_WHEN = ("yesterday", "told by", "tells", "time", "link", "she", "i", "was", "polite")
+THEN = frozenset(("yesterday", "told by", "tells", "elsewhere"))
+ONLY_WHEN = ("yesterday", "elsewhere", "told by", "tells", "time", "link", "she", "i", "was", "polite")
 LONGEST = 5  # words that only say when
 
 

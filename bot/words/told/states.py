@@ -220,8 +220,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
         return
     if reading.gap and reading.latest == "piece" and (item.has(*WETNESS) or reading.gap > 1):
         return
-    if _of_people(reading, pieces):
-        return
+    if _of_people(reading, pieces) or (clause.has("elsewhere") and not any(piece.owners for piece in pieces)):
+        return  # "au chantier, la bâche est déchirée"
     it = bool(item.kinds("state")) and not item.has("state found")
     it = it and any(
         i.has("it") and not i.has("first") for i in clause.items[:at]
