@@ -3203,7 +3203,10 @@ PHRASES = {
         (could / can / would / will) (the machine / the bot / the computer / haybell / the thing) (/ please / kindly)
         (tell / explain to) me,
         while i think of it, while im at it, while i remember, before i forget, (i am / im) (glad / happy / pleased /
-        sorry / relieved) to (say / report)
+        sorry / relieved) to (say / report),
+        what a (morning / day / afternoon / evening / night / week / mess / shambles / nightmare / palaver / faff /
+        carry on / pain / shame / laugh / game / match / pity / relief / storm / racket / journey / farce / waste of
+        time)
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),
@@ -3890,7 +3893,8 @@ PHRASES = {
         so wrapped up, so many layers, so many rugs, so many blankets,
         so bundled up, so bundled, so layered up, all bundled up, clobber, togs, so much clobber, so much gear,
         so much kit, so much stuff, so much on, so heavily rugged, such a heavy rug, bundled up, all that gear,
-        all that clobber, so well wrapped
+        all that clobber, so well wrapped,
+        ought to wear, ought to be in
     """,
     "ask tonight": """
         tonight, today, this evening, this morning, for the night, this afternoon, should, does, for,

@@ -9,7 +9,7 @@ _FOOD = """
     sirope jarabe cordero pollo cerdo ternera lentejas garbanzos paella tortilla ensalada asado empanada receta
     queso flan torrija infusion bunuelos rosquillas magdalena magdalenas batido
     coffee tea soup cake pie pudding custard porridge toast bread milk cream yoghurt yogurt latte cappuccino smoothie
-    lamb chicken pork beef roast recipe gravy salad
+    lamb chicken pork beef roast recipe gravy salad muffin muffins brownie brownies scone scones biscuits cookie cookies
     syrup stew curry sandwich sauce icing wine beer cider cocktail crumble trifle flapjack
     chocolat gateau tarte crepe crepes lait creme pain soupe yaourt vin biere tisane riz gaufre gaufres patisserie
     agneau poulet porc boeuf roti recette salade ragout

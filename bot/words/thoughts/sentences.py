@@ -9,6 +9,7 @@ ENDS = frozenset(".!?\n")  # of a sentence, whatever else makes a stop
 IN_SHORT = frozenset(("in short",))
 TO_THE_BOT = frozenset(("to the bot",))
 ASKED = 3  # words behind the bot's name that ask
+PAUSES = frozenset("–—→·•«»“”‘’„‹›¿¡")
 POLITE = frozenset(("polite",))
 REACH = 40  # words; no sentence is read further: what has no full stop for longer is cut, so that time is linear
 
@@ -16,9 +17,8 @@ REACH = 40  # words; no sentence is read further: what has no full stop for long
 def sentences(items: Sequence[Item]) -> Iterator[tuple[Sequence[Item], bool]]:
     """Each sentence, and whether it is marked as a question."""
     first, opened = 0, False
-    marks = [at for at, item in enumerate(items) if item.mark and item.text in STOPS]
+    marks = [at for at, item in enumerate(items) if item.mark and (item.text in STOPS or _face(items, at))]
     marks += [at for at in places(items, POLITE) if _face(items, at)]
-    marks += [at for at, item in enumerate(items) if item.text == "…" and _capital(items, at + 1)]
     anew = [at for at in places(items, IN_SHORT) if at and items[at - 1].mark]  # "…, bref, Perle est rentrée"
     anew += [at for at in places(items, TO_THE_BOT) if at > 1 and _asks_it(items, at)]
     for stop in [*sorted({*marks, *anew}), len(items)]:
@@ -43,8 +43,9 @@ def _asks_it(items: Sequence[Item], at: int) -> bool:
 
 
 def _face(items: Sequence[Item], at: int) -> bool:
-    """As in "vive l'automne 😂 Ortie va bien": a face that says nothing of a horse, and a capital behind it."""
-    return _capital(items, at + 1) and not any(map(str.isalnum, items[at].text))
+    """As in "vive l'automne 😂 Ortie va bien": a picture that says nothing of a horse, and a capital behind it."""
+    text = items[at].text
+    return not text.isascii() and text not in PAUSES and _capital(items, at + 1) and not any(map(str.isalnum, text))
 
 
 def _capital(items: Sequence[Item], at: int) -> bool:
