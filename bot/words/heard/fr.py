@@ -3448,7 +3448,8 @@ PHRASES = {
         pense, pendant que j'y pense, au fait,
         il s'agit (de / d'),
         (quelle / quel) (journée / semaine / soirée / matinée / misère / horreur / pagaille / galère / tempête / honte /
-        bazar / boulot)
+        bazar / boulot),
+        oula, oulala, houla
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

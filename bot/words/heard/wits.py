@@ -14,3 +14,5 @@ _WITLESS = """
     correcteur dors idiot idiote neuneu
 """
 FAILING, WITLESS = frozenset(_FAILING.split()), frozenset(_WITLESS.split())
+# what is taken back by its name: "borra mi último mensaje", "scrap that last one"
+MESSAGE = frozenset(("last", "message", "msg", "text", "ultimo", "mensaje", "anterior", "dernier"))

@@ -6,6 +6,7 @@ What was told of no horse is set apart from what is told of one behind it; else 
 from collections.abc import Sequence
 from itertools import takewhile
 
+from bot.words.heard.wits import MESSAGE
 from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mean
 from bot.words.mending.another import DEEDS, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
@@ -16,6 +17,7 @@ NEAR = 6  # words from a deed to whom it is done
 LATELY = 2  # words before it that may govern it
 STOP = Item(".", ".", mark=True)
 GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question"))
+UNDO = frozenset(("undo",))
 ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
 NOTHING_MORE = frozenset(("stopped", "place field", "link"))
 DONE = frozenset((*DEEDS, "brought"))
@@ -41,6 +43,7 @@ def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
     begins |= {at for at, item in enumerate(items) if (item.horses or item.piece is not None) and _found(items, at)}
     begins |= {at for at in places(items, ASKS) if _asks_the_bot(items, at)}
     ends = {at for at in places(items, GOES_ON) if _talk_goes_on(items, at)}
+    ends |= {at + 1 for at in places(items, UNDO) if _takes_back_a_message(items, at)}
     found: list[Item] = []
     end = 0
     for at in sorted(begins | ends):
@@ -55,6 +58,12 @@ def _asks_the_bot(items: Sequence[Item], at: int) -> bool:
     return " " in items[at].text and some_mean(
         (*items[max(0, at - 2) : at], *items[at + 1 : at + LATELY + 1]), "to the bot"
     )
+
+
+def _takes_back_a_message(items: Sequence[Item], at: int) -> bool:
+    """As in "annule mon dernier message | je me suis trompé": the message by name, then why."""
+    named = not MESSAGE.isdisjoint(items[at].text.split())
+    return named and some_mean(items[at + 1 : at + 2], "i", "subject", "undo")
 
 
 def _subject(items: Sequence[Item], at: int) -> int:

@@ -4,13 +4,11 @@ from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
 from bot.events import Undo
-from bot.words.heard.wits import FAILING, WITLESS
+from bot.words.heard.wits import FAILING, MESSAGE, WITLESS
 from bot.words.lookup.items import Item, all_mean, meanings_of, predicate, some_mean
 from bot.words.told.telling import Telling
 
 UNDOING = frozenset(("undo", "undo verb"))
-# what is taken back by its name: "borra mi último mensaje", "scrap that last one"
-MESSAGE = frozenset(("last", "message", "msg", "text", "ultimo", "mensaje", "anterior", "dernier"))
 REPORTS = ("place field", "place stall", "clipped", "worked", "took off", "put on", "all done", "done")
 # "oops, erase my last"
 TAKING_BACK = (
