@@ -3206,7 +3206,8 @@ PHRASES = {
         sorry / relieved) to (say / report),
         what a (morning / day / afternoon / evening / night / week / mess / shambles / nightmare / palaver / faff /
         carry on / pain / shame / laugh / game / match / pity / relief / storm / racket / journey / farce / waste of
-        time)
+        time),
+        so that's
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from bot.words.heard.wits import MESSAGE
-from bot.words.lookup.items import Item, of_clothes, places, predicate, some_mean
+from bot.words.lookup.items import Item, of_a_horse, of_clothes, places, some_mean
 from bot.words.mending.another import DEEDS, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
 
@@ -22,7 +22,9 @@ ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
 NOTHING_MORE = frozenset(("stopped", "place field", "link"))
 DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
-BY_ME = frozenset(("he", "hemos", "ai", "j'", "avons", "puse", "quite"))  # in a deed that is one row: "le he puesto"
+BY_ME = frozenset(
+    ("i", "we", "he", "hemos", "ai", "j'", "avons", "puse", "quite")
+)  # in a deed that is one row: "le he puesto"
 # what may say that it is no news: right before it, or anywhere before it
 LEADS_TO = (
     "said", "tells", "plan", "guess", "what", "question", "not", "like", "compares", "relative", "habit", "afterwards",
@@ -31,10 +33,11 @@ LEADS_TO = (
 GOVERNS = (
     "told by", "if", "some day", "quoted", "story", "yesterday", "long ago", "weekday", "ask why",
 )  # fmt: skip
-LEADS = (
-    "in", "on", "of", "toward", "with", "after", "under", "over", "beside", "between", "her", "article", "is", "but",
-    "for another", "at somebody's",
+CONNECTS = (
+    "in", "on", "of", "toward", "with", "after", "under", "over", "beside", "between", "but", "for another",
+    "at somebody's",
 )  # fmt: skip
+LEADS = (*CONNECTS, "her", "article", "is")
 
 
 def strung_apart(items: Sequence[Item]) -> Sequence[Item]:
@@ -118,8 +121,9 @@ def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     ends = next((i.text for i in items[at : at + REACH] if i.mark), "")
     if items[at - 1].has(*ASKS) and _asks_the_bot(items, at - 1) and ends != "?":
         return True  # "il reste qui à faire | j'ai perdu le fil"
-    others = any(i.horses or i.piece is not None or i.has("she", "it") or predicate(i) for i in behind)
-    return not others and bool(whole_before(items[:at]))
+    others = any(i.horses or i.piece is not None or i.has("she", "it") or of_a_horse(i) for i in behind)
+    told = some_mean(items[max(0, at - NEAR) : at], "all done") or whole_before(items[:at])
+    return not others and bool(told)
 
 
 def _enough(said: Sequence[Item]) -> bool:
@@ -146,4 +150,6 @@ def _follows_talk(items: Sequence[Item], at: int) -> bool:
     few = len(before) < WHOLE and not (items[at].has(*DONE) and _enough(before))
     if few or any(i.horses or i.piece is not None or i.person for i in before):
         return False
-    return not (before[-1].has(*LEADS) or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS))
+    by_me = items[at].has("i") or not BY_ME.isdisjoint(items[at].text.split())  # "… are getting | I put the liner on"
+    leads = before[-1].has(*(CONNECTS if by_me else LEADS))
+    return not (leads or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS))

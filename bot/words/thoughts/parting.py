@@ -166,6 +166,8 @@ def _by_and(sentence: Sequence[Item], at: int, current: Thought) -> str | None:
         return "and"  # "Otto kicked Pip and now Pip won't eat"
     if current.spoken and current.items[0].has("it") and following.has("subject"):
         return "and"  # "it's on the rack and he's in the tartan"
+    if current.has("hung") and following.has("subject") and following.has("she"):
+        return "and"  # "I hung it up to dry and he's in his medium now"
     begins = following.has("put on", "took off", "took") or following.horses
     if begins and not item.has("has", "wears") and (_something_done(current) or _took_next(following, current)):
         return "and"  # "he pasado antes de ir al trabajo y le he puesto …", "i got there late and Dolly felt cold"
