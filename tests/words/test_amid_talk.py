@@ -44,24 +44,19 @@ AFTER = {
 }
 
 
-@pytest.mark.parametrize("between", [". ", ", ", "\n"], ids=["a full stop", "a comma", "a line"])
-@pytest.mark.parametrize("name", REPORTS)
-def test_what_is_said_before_it_changes_no_news(name: str, between: str) -> None:
-    """Whatever somebody complains of first."""
-    for talk in BEFORE[name]:
-        for report in REPORTS[name]:
-            alone, heard = said(report, name), said(f"{talk}{between}{report}", name)
-            assert (told(heard), heard.ask) == (told(alone), None), f"{talk}{between}{report}"
+FIRST = [(name, f"{talk}{{}}{report}", report) for name in REPORTS for talk in BEFORE[name] for report in REPORTS[name]]
+THEN = [(name, f"{report}{{}}{talk}", report) for name in REPORTS for talk in AFTER[name] for report in REPORTS[name]]
 
 
 @pytest.mark.parametrize("between", [". ", ", ", "\n"], ids=["a full stop", "a comma", "a line"])
-@pytest.mark.parametrize("name", REPORTS)
-def test_what_is_said_behind_it_changes_no_news(name: str, between: str) -> None:
-    """Wherever somebody is off to."""
-    for talk in AFTER[name]:
-        for report in REPORTS[name]:
-            alone, heard = said(report, name), said(f"{report}{between}{talk}", name)
-            assert (told(heard), heard.ask) == (told(alone), None), f"{report}{between}{talk}"
+@pytest.mark.parametrize(
+    "messages", [FIRST, THEN], ids=["what somebody complains of first", "where one is off to then"]
+)
+def test_talk_beside_it_changes_no_news(messages: list[tuple[str, str, str]], between: str) -> None:
+    """Before it and behind it, whatever parts the two."""
+    for name, message, report in messages:
+        heard = said(message.format(between), name)
+        assert (told(heard), heard.ask) == (told(said(report, name)), None), message.format(between)
 
 
 @pytest.mark.parametrize(
