@@ -2664,7 +2664,8 @@ PHRASES = {
         muddy) (putting / fixing / carrying / fetching / getting / doing / filling / pushing / trying / closing /
         shutting),
         (at / on / down / in) (the / one / a / my) (sleeve / elbow / pocket / cuff),
-        at the (bus stop / station / shop / traffic lights / petrol station / school gates)
+        at the (bus stop / station / shop / traffic lights / petrol station / school gates),
+        (i am / im / we are) off (to / home / out / now / up / down), i am off, im off
     """,
     "visitor": """
         vet, vets, farrier, farriers, dentist, physio, chiro, blacksmith, trainer, equine dentist, osteopath,
@@ -3207,7 +3208,9 @@ PHRASES = {
         what a (morning / day / afternoon / evening / night / week / mess / shambles / nightmare / palaver / faff /
         carry on / pain / shame / laugh / game / match / pity / relief / storm / racket / journey / farce / waste of
         time),
-        so that's
+        so that's,
+        see (you / ya / yas / yous / u) (all / guys / lot / both / everyone / later all / in the morning all) (/
+        tomorrow / later / monday / tuesday / wednesday / thursday / friday / saturday / sunday / soon / in the morning)
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

@@ -94,8 +94,9 @@ def _noun(before: Sequence[Item]) -> str:
 def thing_ahead(items: Sequence[Item], at: int) -> bool:
     """Whether this word stands before a thing that is no piece of clothing: "broke the jug", "se rompió la jarra"."""
     after = items[at + 1 : at + 4]
-    if items[at].has("state missing") and after and after[0].known and _nothing_heard(after[0]):
-        return True  # "falta sal en los comederos"
+    lost = items[at].has("state missing") and bool(after)
+    if lost and ((after[0].known and _nothing_heard(after[0])) or after[0].has("my")):
+        return True  # "falta sal en los comederos", "I lost my list"
     if len(after) > 1 and after[0].text == "all the":
         return _nothing_heard(after[1])  # "washed all the girths"
     if len(after) < 2 or not after[0].has("article") or after[0].has("of", "all") or after[0].piece is not None:
