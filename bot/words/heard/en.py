@@ -3210,7 +3210,10 @@ PHRASES = {
         time),
         so that's,
         see (you / ya / yas / yous / u) (all / guys / lot / both / everyone / later all / in the morning all) (/
-        tomorrow / later / monday / tuesday / wednesday / thursday / friday / saturday / sunday / soon / in the morning)
+        tomorrow / later / monday / tuesday / wednesday / thursday / friday / saturday / sunday / soon / in the
+        morning),
+        (gotta / got to / must / have to / need to) (go / run / dash / shoot / fly / scoot) (/ now / x), (gotta / must)
+        get going
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

@@ -3588,7 +3588,8 @@ PHRASES = {
         bien hecho, bien hecha,
         ahora que lo pienso, ya que estoy, ya que estamos,
         (qué / vaya / menudo / menuda) (día / semana / tarde / mañana / noche / locura / lío / follón / jaleo / paliza /
-        racha) (/ llevo / llevamos / hemos tenido / he tenido)
+        racha) (/ llevo / llevamos / hemos tenido / he tenido),
+        tengo que (irme / salir pitando / correr), me tengo que ir
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

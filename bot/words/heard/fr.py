@@ -3449,7 +3449,8 @@ PHRASES = {
         il s'agit (de / d'),
         (quelle / quel) (journée / semaine / soirée / matinée / misère / horreur / pagaille / galère / tempête / honte /
         bazar / boulot),
-        oula, oulala, houla
+        oula, oulala, houla,
+        faut que (je file / j'y aille / je parte / je me sauve)
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

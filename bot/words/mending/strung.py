@@ -114,7 +114,12 @@ def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     if led or (items[at].has("she", "it", "of", "toward") and not items[at].has("question")):
         return False
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
-    if len(behind) < 2 or not (items[at].has("subject", "i") or _unheard(behind[0]) or _asks(items[at], behind)):
+    words = sum(len(i.text.split()) for i in (items[at], *behind))
+    if (
+        not behind
+        or words < FEWEST
+        or not (items[at].has("subject", "i") or _unheard(behind[0]) or _asks(items[at], behind))
+    ):
         return False
     if some_mean(behind, *GOVERNS, "last night"):
         return False  # "pendant le transport l'an dernier"
