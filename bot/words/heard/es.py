@@ -1466,7 +1466,8 @@ PHRASES = {
         esquilaron en blanket, esquilamos en blanket, esquilé en blanket,
         esquilad|o|a|os|as de (pecho / tiro / enganche / cazador), esquilad|o|a|os|as (irlandés / inglés / manta /
         hunter / trace / bib),
-        (ha quedado / quedó / se ha quedado) (esquilad|o|a / pelad|o|a / rapad|o|a)
+        (ha quedado / quedó / se ha quedado) (esquilad|o|a / pelad|o|a / rapad|o|a),
+        (ya / ) quedó (esquilad|o|a / pelad|o|a) con corte
     """,
     "style none": """
         sin esquilar, ya le creció el pelo, le ha crecido el pelo, pelo crecido, sin esquilar ya,
@@ -3058,7 +3059,8 @@ PHRASES = {
         manta de (picnic / viaje / sofá / playa),
         malo será,
         (qué / vaya / menuda) mala pinta tiene el (cielo / día / tiempo),
-        mojad|o|a|os|as en (/ el / la) (café / leche / chocolate / té / caldo / vino)
+        mojad|o|a|os|as en (/ el / la) (café / leche / chocolate / té / caldo / vino),
+        mi caballo se llama
     """,
     "i": """
         alguien (ha / se ha) dejado, alguien (dejó / se dejó),
@@ -3224,7 +3226,8 @@ PHRASES = {
         por cierto, y por cierto, aparte, aparte de eso, por otro lado, al revés, y en cambio,
         que ya no sé, que no sé, que no me acuerdo, que no recuerdo,
         que así, que si no, que luego,
-        es que, lo malo es que, lo bueno es que, el caso es que, la cosa es que
+        es que, lo malo es que, lo bueno es que, el caso es que, la cosa es que,
+        que con (tanto / tanta / tantos / tantas / el / la / este / esta)
     """,
     "too": """
         también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para, también lo mismo,
@@ -3589,7 +3592,8 @@ PHRASES = {
         ahora que lo pienso, ya que estoy, ya que estamos,
         (qué / vaya / menudo / menuda) (día / semana / tarde / mañana / noche / locura / lío / follón / jaleo / paliza /
         racha) (/ llevo / llevamos / hemos tenido / he tenido),
-        tengo que (irme / salir pitando / correr), me tengo que ir
+        tengo que (irme / salir pitando / correr), me tengo que ir,
+        cuénteme, cuéntame, (tenga / tengan) la bondad de (decirme / contarme), me (podría / puede / puedes) decir
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

@@ -1894,7 +1894,8 @@ PHRASES = {
         été trotter avec, fait |trotter|galoper|sauter|marcher, ride avec, petite ride avec, belle ride avec,
         grosse ride avec, passé||e|s à la longe, est passé||e à la longe, passé||e à l'obstacle,
         est passé||e à l'obstacle, est passé||e en longe, est passé||e au manège, est passé||e en carrière,
-        passé||e au marcheur, est passé||e au marcheur, a fait du marcheur
+        passé||e au marcheur, est passé||e au marcheur, a fait du marcheur,
+        (je viens / viens / on vient) de faire travailler
     """,
     "had": """
         a eu, ont eu, a fait, ont fait, a fini, vient de finir, a terminé, fait, j'ai fait, on a fait, a pris,
@@ -1968,7 +1969,8 @@ PHRASES = {
         on a rhabillé, ai rhabillé, j'ai abrié, on a abrié, ai abrié, j'ai emmitouflé, on a emmitouflé,
         ai emmitouflé, c'est beau pour, c'est correct pour, ces bon, ses bon, ces fait, ses fait, cé bon, cé fait,
         (c / c' est / c'est) fait pour (le tour / la tournée) (/ de ce matin / du matin / de ce soir / du soir / de
-        midi)
+        midi),
+        (les / tous les) changements (sont / / c'est) faits (pour / chez / sur)
     """,
     "everyone": """
         l'ensemble des (chevaux / pensionnaires / bêtes / équidés), tous les équidés,
@@ -3450,7 +3452,8 @@ PHRASES = {
         (quelle / quel) (journée / semaine / soirée / matinée / misère / horreur / pagaille / galère / tempête / honte /
         bazar / boulot),
         oula, oulala, houla,
-        faut que (je file / j'y aille / je parte / je me sauve)
+        faut que (je file / j'y aille / je parte / je me sauve),
+        (dans / de / pour / sur) ce tour
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

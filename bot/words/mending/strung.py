@@ -16,10 +16,10 @@ FEWEST = 3  # words of one
 NEAR = 6  # words from a deed to whom it is done
 LATELY = 2  # words before it that may govern it
 STOP = Item(".", ".", mark=True)
-GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question"))
+GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question", "brings weather", "and"))
 UNDO = frozenset(("undo",))
 ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
-NOTHING_MORE = frozenset(("stopped", "place field", "link"))
+NOTHING_MORE = frozenset(("stopped", "place field", "link", "weather", "sky"))
 DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
 BY_ME = frozenset(
@@ -110,35 +110,35 @@ def _since_mark(items: Sequence[Item], at: int) -> list[Item]:
 
 def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     """As in "Trasgo y Olmo listos | ahora paro un poco", "Otto is cold | I'm off to the shop": of no horse any more."""
-    led = not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and")
-    if led or (items[at].has("she", "it", "of", "toward") and not items[at].has("question")):
+    if not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and"):
+        return False
+    if items[at].has("she", "it", "of", "toward") and not items[at].has("question"):
         return False
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
-    words = sum(len(i.text.split()) for i in (items[at], *behind))
-    if (
-        not behind
-        or words < FEWEST
-        or not (items[at].has("subject", "i") or _unheard(behind[0]) or _asks(items[at], behind))
-    ):
-        return False
-    if some_mean(behind, *GOVERNS, "last night"):
+    if not behind or not _begins_talk(items[at], behind) or some_mean(behind, *GOVERNS, "last night"):
         return False  # "pendant le transport l'an dernier"
-    ends = next((i.text for i in items[at : at + REACH] if i.mark), "")
-    if items[at - 1].has(*ASKS) and _asks_the_bot(items, at - 1) and ends != "?":
-        return True  # "il reste qui à faire | j'ai perdu le fil"
-    others = any(i.horses or i.piece is not None or i.has("she", "it") or of_a_horse(i) for i in behind)
-    told = some_mean(items[max(0, at - NEAR) : at], "all done") or whole_before(items[:at])
-    return not others and bool(told)
+    if items[at - 1].has(*ASKS) and _asks_the_bot(items, at - 1):
+        return next((i.text for i in items[at : at + REACH] if i.mark), "") != "?"  # "il reste qui | j'ai perdu le fil"
+    near = items[max(0, at - NEAR) : at]
+    done = some_mean(near, "all done") or (some_mean(near, "done") and any(i.horses for i in near))
+    return bool(done or whole_before(items[:at])) and not any(
+        i.horses or i.piece is not None or i.has("she", "it") or of_a_horse(i) for i in behind
+    )
+
+
+def _begins_talk(item: Item, behind: Sequence[Item]) -> bool:
+    """As in "I'm off", "(the) gate needs", "who wants coffee", "and tomorrow I"."""
+    if sum(len(i.text.split()) for i in (item, *behind)) < FEWEST:
+        return False
+    if item.has("and"):
+        return behind[0].has("ahead") and some_mean(behind[1:3], "i")
+    asks = item.has("question") and behind[0].has("plan", "afterwards") and not some_mean(behind, "her")
+    return asks or item.has("subject", "i", "brings weather") or _unheard(behind[0])
 
 
 def _enough(said: Sequence[Item]) -> bool:
     """As in "no queda pan", "il n'y a plus de pain": enough for a thought, of something that is no word of ours."""
     return sum(len(i.text.split()) for i in said) >= FEWEST and any(map(_unheard, said))
-
-
-def _asks(item: Item, behind: Sequence[Item]) -> bool:
-    """As in "(Fig's in) who wants coffee"."""
-    return item.has("question") and behind[0].has("plan", "afterwards") and not some_mean(behind, "her")
 
 
 def _unheard(item: Item) -> bool:
