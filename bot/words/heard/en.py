@@ -2194,7 +2194,8 @@ PHRASES = {
         insurance claim, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
         would appreciate it if, would be great if, it would be great if, if you |could|would,
         if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later,
-        ought to, oughta
+        ought to, oughta,
+        (thanks / thank you / ta) for (looking after / taking care of / minding / watching over)
     """,
     "habit": """
         (all / most of the) (year / season), most of the (summer / winter),
@@ -2303,7 +2304,8 @@ PHRASES = {
         (yard / barn / stables / stable / place / riding school / livery yard / club),
         (thinking / think / thought) (back / ) to (yesterday / last night / saturday / sunday / last winter), i
         (remember / recall) (when / the time / the day), keep thinking of yesterday,
-        last season, the season before
+        last season, the season before,
+        (two / three / four / a few / some / several) (winters / years / summers / months) ago
     """,
     "compares": "like, same as, as",
     "that day": """
@@ -2351,7 +2353,8 @@ PHRASES = {
         hard frost, ground frost, heavy frost, white frost, hoar frost, icy, humid, muggy,
         clammy out, sticky out, monsoon, southerly, northerly, easterly, westerly, nor easter,
         norther, blue norther, arctic blast, cold front, warm front, heatwave, heat wave, cold snap,
-        indian summer, el nino
+        indian summer, el nino,
+        looks (wet / dry / cold / hot / mild / grim / windy / horrible) on the forecast
     """,
     "hearsay": """
         (they are / people are / folk are / everyone is) saying (/ that),

@@ -2417,7 +2417,8 @@ PHRASES = {
     """,
     "not any more": """
         ya, más, ya más, nunca más, más ya, en absoluto, para nada, ni pizca, ni chispa, ni mijita, ni mica,
-        más nada
+        más nada,
+        se acabó, se ha acabado
     """,
     "nearly": """
         casi, a medias, todavía no, aún no, medi|o|a, no del todo, mitad, por poco, casi casi,
@@ -2640,7 +2641,8 @@ PHRASES = {
         |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta,
         (/ me / nos / solo / ya solo / ya nada más) falta (poner / ponerle / ponerles / echarle / quitarle / quitar /
         cambiar / cambiarle / tapar / taparl|o|a), (queda / me queda) (por / ) (poner / ponerle / quitarle / cambiar /
-        tapar)
+        tapar),
+        gracias por cuidar|me|nos|los|las|lo|la
     """,
     "habit": """
         todo el verano,
@@ -3593,7 +3595,8 @@ PHRASES = {
         (qué / vaya / menudo / menuda) (día / semana / tarde / mañana / noche / locura / lío / follón / jaleo / paliza /
         racha) (/ llevo / llevamos / hemos tenido / he tenido),
         tengo que (irme / salir pitando / correr), me tengo que ir,
-        cuénteme, cuéntame, (tenga / tengan) la bondad de (decirme / contarme), me (podría / puede / puedes) decir
+        cuénteme, cuéntame, (tenga / tengan) la bondad de (decirme / contarme), me (podría / puede / puedes) decir,
+        da gusto
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,

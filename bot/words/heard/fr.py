@@ -2670,7 +2670,8 @@ PHRASES = {
         vous rentrez, vous tondez, vous enlevez, vous retirez, vous changez, tu couvres, tu découvres,
         vous couvrez, vous découvrez, je monte, on monte, je longe, on longe, je tonds, on tond, je sors,
         on sort, je passerai,
-        (une / cette / l' / vu une / vu l') annonce (pour / avec / d'), à vendre
+        (une / cette / l' / vu une / vu l') annonce (pour / avec / d'), à vendre,
+        merci (d'avoir / de) (bien / si bien /) (pris / prendre) soin de
     """,
     "habit": """
         (toute l'année / tout l'été / tout l'hiver),
