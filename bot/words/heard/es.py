@@ -1015,7 +1015,8 @@ PHRASES = {
         se le desprendió, se chingó, chingad|o|a, se fregó, fregad|o|a, se jodió, se le jodió, rajad|o|a|os|as,
         se rajó, se le rajó, cortad|o|a|os|as,
         (se / se le / se me / le) reventaron, se le zafaron, se zafaron, se le cayeron, se le descosieron, se
-        descosieron
+        descosieron,
+        partía, partío, partías
     """,
     "kind sheet": """
         la de lluvia, la de agua, la de la lluvia, las de lluvia, la de llover,
@@ -3101,7 +3102,8 @@ PHRASES = {
         conejos, cerdo, cerdos, ratón, ratones, toro, toros, el coche, el tractor, la furgo,
         por (una / la) manga, (en / por) (el bolsillo / un bolsillo / el codo),
         en casa,
-        se me (ha / han) (caído / olvidado / escapado)
+        se me (ha / han) (caído / olvidado / escapado),
+        me voy a (por / buscar / comprar / casa / cenar / comer / dormir / trabajar)
     """,
     "visitor": """
         veterinario, veterinaria, herrador, dentista, fisio, guarnicionero, osteópata, vet, el entrenador,
@@ -3229,7 +3231,8 @@ PHRASES = {
         que ya no sé, que no sé, que no me acuerdo, que no recuerdo,
         que así, que si no, que luego,
         es que, lo malo es que, lo bueno es que, el caso es que, la cosa es que,
-        que con (tanto / tanta / tantos / tantas / el / la / este / esta)
+        que con (tanto / tanta / tantos / tantas / el / la / este / esta),
+        que (este / con este / hace un / menudo) (viento / tiempo / frío / calor / aire)
     """,
     "too": """
         también, igual, tampoco, lo mismo, ídem, idem, igual que, lo mismo con, lo mismo para, también lo mismo,
@@ -3596,7 +3599,8 @@ PHRASES = {
         racha) (/ llevo / llevamos / hemos tenido / he tenido),
         tengo que (irme / salir pitando / correr), me tengo que ir,
         cuénteme, cuéntame, (tenga / tengan) la bondad de (decirme / contarme), me (podría / puede / puedes) decir,
-        da gusto
+        da gusto,
+        (jajaja / jaja / / lol) igual que (yo / nosotros / mi madre / mi padre)
     """,
     "body": """
         orejas, oreja, lomo, cuello, hombro, hombros, pecho, barriga, tripa, ijar, ijares, flanco, flancos,
@@ -4120,7 +4124,8 @@ PHRASES = {
         lleva esta noche, usa esta noche, va a usar hoy, va a llevar hoy, se va a poner, lleva a la noche, con qué va,
         con qué anda, con qué duerme, con qué sale, con qué queda, le toca ponerse, le toca usar, le toca llevar,
         cambiar, cambiarse, cambiarle, cambiarles, tapar, taparle, vestir, abrigar, cobijar, ponerse,
-        tan encobijad|o|a|os|as
+        tan encobijad|o|a|os|as,
+        (más / menos / tan) abrigad|o|a|os|as
     """,
     "ask tonight": """
         en (la / tu) lista, en el plan,

@@ -112,7 +112,7 @@ def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     """As in "Trasgo y Olmo listos | ahora paro un poco", "Otto is cold | I'm off to the shop": of no horse any more."""
     if not at or items[at - 1].mark or items[at - 1].has(*LEADS, *LEADS_TO, *GOVERNS, "and"):
         return False
-    if items[at].has("she", "it", "of", "toward") and not items[at].has("question"):
+    if items[at].has("when", "if") or (items[at].has("she", "it", "of", "toward") and not items[at].has("question")):
         return False
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
     if not behind or not _begins_talk(items[at], behind) or some_mean(behind, *GOVERNS, "last night"):
