@@ -4,7 +4,6 @@ from bot.words.lookup.items import all_mean, predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
-# without one of these in it, or "when" behind it, a clause is news
 BEFORE = ("before", "antes de", "avant de", "avant d'")  # and what is still to come
 ALWAYS = frozenset(("always", "siempre", "toujours"))
 HEADING = 4  # words
@@ -12,6 +11,7 @@ HOLDS = (  # what holds for the next thought as well, or may be of a horse
     "if", "when", "some day", "long ago", "yesterday", "weekday", "guess", "told by", "tells", "said", "everyone",
     "all horses", "she", "her", "for later", "heading", "story",
 )  # fmt: skip
+# without one of these in it, or "when" behind it, a clause is news
 NO_NEWS = MAY_BLOCK | {"undo", "when", "if", "for later"}
 
 
