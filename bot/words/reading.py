@@ -46,8 +46,8 @@ from bot.words.told.thread import (
     in_the_stalls,
     leads_elsewhere,
     of_another_animal,
+    of_kin,
     of_people,
-    of_somebody_ill,
     only_heads,
     spoken_of,
     supposed_of,
@@ -106,7 +106,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     command = text.lstrip().startswith("/")
     placed, graves = not items.means.isdisjoint(SEEN_THERE), not items.means.isdisjoint(DANGER)
     told: list[Item] = []  # without what was asked or is of something else: "anyone in the barn? Pip is sweating"
-    untold: list[Sequence[Item]] = []  # sentences with danger in them, of which no grammar told anything
+    untold: list[Sequence[Item]] = []  # sentences with a word of danger that told nothing
     for sentence, marked in sentences(items):
         before = len(telling.events)
         tells = _read_thoughts(sentence, telling, marked=marked, asking=marked or command)
@@ -258,7 +258,7 @@ def _clauses(clauses: Sequence[Clause], telling: Telling) -> None:
             continue
         told = len(telling.events)
         _facts(clause, telling)
-        if telling.who and len(telling.events) == told and (of_another_animal(clause) or of_somebody_ill(clause)):
+        if telling.who and len(telling.events) == told and (of_another_animal(clause) or of_kin(clause)):
             telling.of_nobody()  # "le chat a dormi dehors, il est tout mouillé"
         telling.crowded = telling.crowded or (len(telling.events) == told and of_people(clause))
         telling.elsewhere = len(telling.events) == told and leads_elsewhere(clause, telling)

@@ -84,6 +84,7 @@ def test_no_mark_is_needed_between(name: str, text: str, expected: list[tuple[ob
         ("oak", "could one of you lovely people put the sheet on Bramble"),
         ("oak", "honestly I really very much doubt Otto is cold"),
         ("oak", "the wife of the new farrier told me Otto was cold"),
+        ("oak", "none of the new grooms brought Fig in"),
         ("encina", "según el del pienso nuevo Trueno estaba sudando"),
         ("chenaie", "hier à la même heure Filou était trempé"),
     ],
@@ -142,3 +143,35 @@ def test_what_happens_to_others_happens_to_no_horse(name: str, text: str, expect
 def test_danger_is_heard_beside_other_news(text: str) -> None:
     """Shivering that no grammar catches, in a sentence of its own."""
     assert ("Otto", "shivering") in [fact[:2] for fact in told(said(text))]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "expected"),
+    [
+        ("oak", "it's so wet the vet slid in, so cold my Otto is shivering", ("Otto", "shivering")),
+        ("oak", "thanks for looking after Otto, he is shivering", ("Otto", "shivering")),
+        ("oak", "lost count, Otto is shivering", ("Otto", "shivering")),
+        ("oak", "got soaked getting Otto in, he is shivering", ("Otto", "shivering")),
+        ("oak", "Otto is ill text the vet", ("Otto", "unwell")),
+        ("oak", "Otto is ill have you rung the vet", ("Otto", "unwell")),
+        ("oak", "Otto, the spaniel ran under him, is shivering", ("Otto", "shivering")),
+        ("encina", "se congela la Nube", ("Nube", "cold")),
+        ("chenaie", "coup de tonnerre, Ulysse tremble", ("Ulysse", "shivering")),
+    ],
+)
+def test_a_turn_of_speech_hides_no_danger(name: str, text: str, expected: tuple[str, str]) -> None:
+    """Whatever else the words right before it may begin."""
+    assert expected in [fact[:2] for fact in told(said(text, name))]
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("encina", "Lucero del vecino tiembla"),
+        ("chenaie", "Ulysse du voisin tremble"),
+        ("oak", "Otto, my spaniel, is shivering"),
+    ],
+)
+def test_one_of_that_name_elsewhere_is_none_of_ours(name: str, text: str) -> None:
+    """A neighbour's, a dog."""
+    assert said(text, name).chatter

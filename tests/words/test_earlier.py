@@ -27,6 +27,8 @@ def test_what_is_done_is_told(name: str, text: str, expected: list[tuple[object,
         ("encina", "luego meto a Lucero"),
         ("encina", "saque a Lucero luego"),
         ("oak", "bring Fig in later"),
+        ("oak", "put on Otto's sheet later"),
+        ("oak", "Luca says he brought Fig in later"),
     ],
 )
 def test_what_is_to_come_is_not(name: str, text: str) -> None:

@@ -227,7 +227,8 @@ PHRASES = {
         something is wrong with, will not eat his, will not eat her, lying down a lot, pawing,
         pawing and rolling, keeps lying down, can not get up, will not get up, down and will not get up,
         breathing heavily, breathing hard, laboured breathing, labored breathing, heavy breathing,
-        not himself at all, not herself at all, looks ill, looks poorly, looks unwell, out of sorts,
+        not himself at all, not herself at all, looks ill, looks poorly, looks unwell, out
+        of sorts,
         runny nose, snotty, snotty nosed, nasal discharge, running a fever, has a fever, a fever,
         has a temp, running a temp, high temperature, high temp, off his hay and dull, no appetite,
         lost his appetite, lost her appetite, lost appetite, scouring, loose droppings, not pooed,
@@ -1059,7 +1060,7 @@ PHRASES = {
         (on / in / from) (the / ) (telly / tv / film / movie),
         next door, (down / up / over / across) the road, across the way, (down / up) the lane,
         (the other / another) (yard / barn), my (old / last) (yard / barn / stables),
-        (the / at the) (place / yard / barn / stables / farm) opposite, over the fence, in the (neighbours /
+        (the / at the) (place / yard / barn / stables / farm) opposite, in the (neighbours /
         neighbour's / neighbours' / next) field
     """,
     "they have": "have, has, had, have got, has got, has a, have a, own, owns",
@@ -2194,8 +2195,7 @@ PHRASES = {
         insurance claim, i |should|would be |grateful|obliged|glad if, i |should|would appreciate it if,
         would appreciate it if, would be great if, it would be great if, if you |could|would,
         if you |could|would please, goes back on, go back on, goes on at, will go back on, goes on later,
-        ought to, oughta,
-        (thanks / thank you / ta) for (looking after / taking care of / minding / watching over)
+        ought to, oughta
     """,
     "habit": """
         (all / most of the) (year / season), most of the (summer / winter),
@@ -2565,7 +2565,7 @@ PHRASES = {
         missing her, missing his mate, missing his friend, missing dog, missing cat, missing person,
         lost shoe, lost one shoe, lost both shoes, lost a front shoe, lost a hind shoe, lost near fore,
         lost the plot, lost it with, lost weight, lost condition, lost an overreach boot,
-        lost overreach boot, lost for words, lost count, lost cause, lost our, lost track, stolen goods,
+        lost overreach boot, lost for words, lost cause, lost our, lost track, stolen goods,
         stolen my heart, stolen tack, nicked her leg, nicked his leg, nicked the, destroyed me, wrecked my,
         ruined my, ruined the mood, trashed the stable, trashed the fence, trashed his box,
         trashed his stall, trashed her stall, trashed her box, wrecked his box, wrecked her stable,
@@ -2626,7 +2626,6 @@ PHRASES = {
         a dry |blanket|one|rug|set, all in |bits|favour|hand|one|vain, on my |coat|feet|jacket|jumper|mind,
         strap on |his|her |boot|bridle|halter|headcollar|muzzle, |chilly|freezing|baltic out ||there|here,
         freezing cold out there, cold out in it,
-        so (wet / cold / hot / muddy / windy) (the / my / our), so (wet / cold / hot / muddy) that (the / my / our),
         (found / lost) (a / my / one) (glove / mitten / scarf / hat),
         (one / a) (black / left / right) glove, hair clip|s, hair (bobble / tie / slide)|s,
         for nothing, bin bag|s, (blue / green / black / grey / brown / yellow / red) (bin / bins / bin bag / recycling
@@ -2662,10 +2661,9 @@ PHRASES = {
         chiropractor, acupuncturist, saddle fitter, breeder, breeders, my feet, my fingers, my hand, my hands,
         my nose, my toes, lads, gaffer, the gaffer, boss man,
         (soaked / drenched / wet / frozen) to my (pants / knickers / undies / bones / skin / boxers / socks /
-        underwear), ill (owe / have / need / be / bring / get / take / do / see / ask / tell / try / send / call /
-        text / go / come / pay / buy / make), my coat (strap / buckle / zip / button), got (soaked / drenched / wet /
-        muddy) (putting / fixing / carrying / fetching / getting / doing / filling / pushing / trying / closing /
-        shutting),
+        underwear), ill (owe / have / be / bring / try / text / pay / buy / make), my coat (strap / buckle / zip /
+        button), got (soaked / drenched / wet /
+        muddy) (fixing / carrying / fetching / pushing / shutting),
         (at / on / down / in) (the / one / a / my) (sleeve / elbow / pocket / cuff),
         at the (bus stop / station / shop / traffic lights / petrol station / school gates),
         (i am / im / we are) off (to / home / out / now / up / down), i am off, im off
@@ -3216,7 +3214,8 @@ PHRASES = {
         tomorrow / later / monday / tuesday / wednesday / thursday / friday / saturday / sunday / soon / in the
         morning),
         (gotta / got to / must / have to / need to) (go / run / dash / shoot / fly / scoot) (/ now / x), (gotta / must)
-        get going
+        get going,
+        lost count
     """,
     "body": """
         (across / along / over / down) (the / his / her / their) (shoulders / back / loins / withers / quarters / rump),

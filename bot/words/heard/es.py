@@ -1467,7 +1467,7 @@ PHRASES = {
         esquilaron en blanket, esquilamos en blanket, esquilé en blanket,
         esquilad|o|a|os|as de (pecho / tiro / enganche / cazador), esquilad|o|a|os|as (irlandés / inglés / manta /
         hunter / trace / bib),
-        (ha quedado / quedó / se ha quedado) (esquilad|o|a / pelad|o|a / rapad|o|a),
+        (ha quedado / quedó / se ha quedado) (esquilad|o|a / rapad|o|a),
         (ya / ) quedó (esquilad|o|a / pelad|o|a) con corte
     """,
     "style none": """
@@ -2083,7 +2083,6 @@ PHRASES = {
         nos hemos ocupado
         de, nos ocupamos de, encobijad|o|a|os|as,
         (los cambios / el cambio) (/ de la tarde / de la mañana / de la noche / de hoy) (/ ya) está|n hecho|s en,
-        hecho|s en,
         (/ ya) (tiene|n / lleva|n) (puesto / encima) lo que (tocaba / toca), (/ ya) con lo que (tocaba / toca)
     """,
     "everyone": """
@@ -2642,8 +2641,7 @@ PHRASES = {
         |le|les|me|nos|te |hará|harán|haría|harían falta, hará falta, harán falta,
         (/ me / nos / solo / ya solo / ya nada más) falta (poner / ponerle / ponerles / echarle / quitarle / quitar /
         cambiar / cambiarle / tapar / taparl|o|a), (queda / me queda) (por / ) (poner / ponerle / quitarle / cambiar /
-        tapar),
-        gracias por cuidar|me|nos|los|las|lo|la
+        tapar)
     """,
     "habit": """
         todo el verano,
@@ -3056,9 +3054,9 @@ PHRASES = {
         cenamos un||o|a|os|as, almorcé un||o|a|os|as, desayuné un||o|a|os|as, me tomé un||o|a|os|as, cumplió años,
         cumplió, cumple años, cumplen años, va a cumplir, cumpleaños,
         se congelaron los, se congelaron las, se han helado los, se ha helado (el / la), se han congelado (los / las),
-        se congel|ó|a (el / la), (vaya / menuda / qué) sudada (me / nos / llevo),
+        (vaya / menuda / qué) sudada (me / nos / llevo),
         perdido (la cuenta / el hilo / la cabeza / la paciencia),
-        (el / la / los) mal|o|a|os (/ de la peli / de la película) (era / es / eran / son), el malo, los malos,
+        (el / la / los) mal|o|a|os (de la peli / de la película) (/ era / es / eran / son),
         manta de (picnic / viaje / sofá / playa),
         malo será,
         (qué / vaya / menuda) mala pinta tiene el (cielo / día / tiempo),

@@ -2969,7 +2969,7 @@ PHRASES = {
         perdu (le fil / le compte / la tête / le nord / patience),
         couverture de (pique nique / voyage / survie / bébé / canapé / lit),
         tremp||é|ée|és|ées dans (le / du / un / mon) (café / lait / chocolat / thé),
-        coup de tonnerre, coup de foudre
+        coup de foudre
     """,
     "i": f"""
         quelqu'un a (oublié / laissé traîner),
@@ -3454,7 +3454,8 @@ PHRASES = {
         bazar / boulot),
         oula, oulala, houla,
         faut que (je file / j'y aille / je parte / je me sauve),
-        (dans / de / pour / sur) ce tour
+        (dans / de / pour / sur) ce tour,
+        coup de tonnerre
     """,
     "body": """
         patte|s, jambe|s, antérieur|s, postérieur|s, membres, genou|x, jarret|s, lèvres, tête, muscles,

@@ -9,6 +9,7 @@ DEEDS = (
     "put on", "took off", "took", "swapped", "brought in", "turned out", "worked", "clipped", "state missing",
     "state found", "hung",
 )  # fmt: skip
+DONE = frozenset((*DEEDS, "brought"))
 STANDS = ("bare", "inwards", "outwards", "done", "place stall", "place field", "wears")
 DRESSED = ("wears", "ask wearing", "in", "has")
 NEAR = 5  # words of a deed

@@ -5,17 +5,18 @@ from dataclasses import replace
 from itertools import takewhile
 
 from bot.words.lookup.items import Item, places, some_mean
-from bot.words.mending.another import DEEDS
+from bot.words.mending.another import DONE
 from bot.words.thoughts.sentences import ENDS
 
 TO_COME = frozenset(("ahead", "plan"))
 MAY_BE_OVER = frozenset(("tout a l' heure", "luego", "al rato", "mas tarde", "later", "later on"))
-HELPERS = frozenset(("he", "hemos", "ha", "han", "ai", "j'", "avons", "on", "have", "had"))
+HELPERS = frozenset(("he", "hemos", "ha", "han", "ai", "j'", "avons", "have", "had"))
+WE = "on a "  # "on a rentré", not "put on a sheet"
 TO_WHOM = ("a", "al", "la", "le", "lo", "les", "las", "los")
 PAST = ("é", "í", "ti", "puse", "brought", "took", "turned", "changed", "rode")  # how a verb ends that is over
-REACH = 8  # words on either side
+REACH = 8  # words on either side, within its clause
 WHEN = frozenset(("time", "link"))
-DONE = frozenset((*DEEDS, "brought"))
+SAYS = ("said", "tells", "guess")  # whoever says so may mean what is to be done
 
 
 def earlier_on(items: Sequence[Item]) -> Sequence[Item]:
@@ -27,17 +28,20 @@ def earlier_on(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _beside_what_is_done(items: Sequence[Item], at: int) -> bool:
-    before = list(takewhile(lambda i: i.text not in ENDS, reversed(items[max(0, at - REACH) : at])))
-    behind = list(takewhile(lambda i: i.text not in ENDS, items[at + 1 : at + 1 + REACH]))
+    before = list(takewhile(_in_its_clause, reversed(items[max(0, at - REACH) : at])))
+    behind = list(takewhile(_in_its_clause, items[at + 1 : at + 1 + REACH]))
     beside = [*before[::-1], *behind]
-    to_come = some_mean(beside, "afterwards", "keep", "if", "when", *TO_COME)
-    return not to_come and any(map(_done, beside))
+    to_come = some_mean(beside, "afterwards", "keep", "if", "when", *SAYS, *TO_COME)
+    deeds = [item for item in beside if item.has(*DONE)]
+    return not to_come and bool(deeds) and all(map(_done, deeds))
+
+
+def _in_its_clause(item: Item) -> bool:
+    return item.text not in ENDS and not item.has("and")
 
 
 def _done(item: Item) -> bool:
     """As in "j'ai rentré", "metí a", "brought": a deed that is over, and no request ("saque a Luna luego")."""
-    if not item.has(*DONE):
-        return False
     words = item.text.split()
     verb = next((word for word in reversed(item.raw.casefold().split()) if word not in TO_WHOM), "")
-    return not HELPERS.isdisjoint(words) or verb.endswith(PAST)
+    return not HELPERS.isdisjoint(words) or item.text.startswith(WE) or verb.endswith(PAST)

@@ -8,19 +8,18 @@ from itertools import takewhile
 
 from bot.words.heard.wits import MESSAGE
 from bot.words.lookup.items import Item, of_a_horse, of_clothes, places, some_mean
-from bot.words.mending.another import DEEDS, told_at_once, whole_before
+from bot.words.mending.another import DONE, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
 
 WHOLE = 4  # items of a thought
 FEWEST = 3  # words of one
 NEAR = 6  # words from a deed to whom it is done
-LATELY = 2  # words before it that may govern it
+LATELY = 2  # words right before a deed that may lead to it
 STOP = Item(".", ".", mark=True)
 GOES_ON = frozenset(("subject", "i", "time", "plan", "article", "question", "brings weather", "and"))
 UNDO = frozenset(("undo",))
 ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
 NOTHING_MORE = frozenset(("stopped", "place field", "link", "weather", "sky"))
-DONE = frozenset((*DEEDS, "brought"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
 BY_ME = frozenset(
     ("i", "we", "he", "hemos", "ai", "j'", "avons", "puse", "quite")
@@ -33,6 +32,8 @@ LEADS_TO = (
 GOVERNS = (
     "told by", "if", "some day", "quoted", "story", "yesterday", "long ago", "weekday", "ask why",
 )  # fmt: skip
+DENIES = ("not", "no", "said", "tells", "everyone")  # of a deed by nobody named: "none of the grooms brought Fig in"
+UNSURE = ("not", "no", "only", "guess", "by mistake")  # "Otto is cold I'm not sure"
 CONNECTS = (
     "in", "on", "of", "toward", "with", "after", "under", "over", "beside", "between", "but", "for another",
     "at somebody's",
@@ -86,7 +87,7 @@ def _done_to_one(items: Sequence[Item], at: int) -> bool:
 
 
 def _by_nobody_named(items: Sequence[Item], at: int) -> bool:
-    """As in "(the farrier was late) brought Fig in"; not in "could somebody bring Fig in", "Ruth brought Fig in"."""
+    """As in "(the tap froze again) brought Fig in"; not in "could somebody bring Fig in", "Ruth brought Fig in"."""
     before = _since_mark(items, at)
     asked = some_mean(before, "plan", "question", "afterwards", "please")
     return bool(before) and not (asked or before[-1].person or before[-1].has("i", "she", "kin", "is", "has", "helper"))
@@ -117,6 +118,8 @@ def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
     behind = list(takewhile(lambda i: not i.mark, items[at + 1 : at + 1 + REACH]))
     if not behind or not _begins_talk(items[at], behind) or some_mean(behind, *GOVERNS, "last night"):
         return False  # "pendant le transport l'an dernier"
+    if some_mean(behind[:2], *UNSURE) or (len(behind) == 1 and not behind[0].means):
+        return False  # "Otto is cold I'm kidding"
     if items[at - 1].has(*ASKS) and _asks_the_bot(items, at - 1):
         return next((i.text for i in items[at : at + REACH] if i.mark), "") != "?"  # "il reste qui | j'ai perdu le fil"
     near = items[max(0, at - NEAR) : at]
@@ -156,5 +159,6 @@ def _follows_talk(items: Sequence[Item], at: int) -> bool:
     if few or any(i.horses or i.piece is not None or i.person for i in before):
         return False
     by_me = items[at].has("i") or not BY_ME.isdisjoint(items[at].text.split())  # "… are getting | I put the liner on"
+    denied = () if by_me or not items[at].has(*DONE) else DENIES
     leads = before[-1].has(*(CONNECTS if by_me else LEADS))
-    return not (leads or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS))
+    return not (leads or some_mean(before[-LATELY:], *LEADS_TO) or some_mean(before, *GOVERNS, *denied))

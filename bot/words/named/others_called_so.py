@@ -16,6 +16,7 @@ SOME = ("a", "an", "some", "un", "une", "una")  # of "a horse", which one row ha
 WHICH = ("relative", "that of", "one")  # "celle", "la que": which one it is
 LIKE = ("any adjective", "first", "colour")  # "ma petite nièce"
 FROM = ("de", "from", "in", "at")
+OF = ("de", "del", "du", "d'", "des")
 REACH = 6  # words
 STORY_REACH = 12  # words
 NOBODYS = frozenset(("no name",))
@@ -124,7 +125,8 @@ def _the_beast(items: Sequence[Item], at: int) -> bool:
         return False
     behind = list(dropwhile(lambda i: (i.mark and i.text not in ENDS) or i.has("it", "is", "elsewhere", *WHOSE), aside))
     told = behind[:1] if aside[:1] and (aside[0].mark or aside[0].has("elsewhere")) else []
-    return some_mean(told, "animal") and some_mean(aside[: len(aside) - len(behind)], *WHOSE)
+    apart = not behind[1:] or behind[1].mark  # not "Otto, the spaniel ran under him, is shivering"
+    return apart and some_mean(told, "animal") and some_mean(aside[: len(aside) - len(behind)], *WHOSE)
 
 
 def _ours(item: Item) -> bool:
@@ -138,6 +140,8 @@ def _first(item: Item) -> str:
 
 def _of_elsewhere(items: Sequence[Item], at: int) -> bool:
     """As in "Perle, celle de mon ancien club", "la Luna de mi prima", "le Filou de chez les voisins"."""
+    if some_mean(items[at + 1 : at + 2], "elsewhere") and _first(items[at + 1]) in OF:
+        return True  # "Lucero del vecino", "Filou du centre équestre"
     there = list(dropwhile(lambda i: i.has("of", "article", "in", "hour"), items[at + 1 : at + 4]))
     if at and items[at - 1].has("article") and some_mean(there[:1], "elsewhere"):
         return True  # "la Luna de la otra cuadra"

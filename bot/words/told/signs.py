@@ -223,7 +223,8 @@ def _found_again(reading: Reading, at: int) -> bool:
     """As in "(Gaspard a perdu sa lourde,) je l'ai retrouvée", "found it in the hedge"; not "found Dana's gloves"."""
     last = reading.telling.events[-1] if reading.telling.events else None
     behind = reading.items[at + 1 : at + 2]
-    counted = some_mean(behind, "one", "some", "third") and len(reading.items) > at + 2  # "found one black glove"
+    noun = reading.items[at + 2 : at + 3]  # "found one glove", not "found one in the hedge"
+    counted = some_mean(behind, "one", "some", "third") and bool(noun) and not (noun[0].means or noun[0].mark)
     it = not behind or behind[0].mark or behind[0].has("it", "in", "on", "time", "place stall", "place field")
     return it and not counted and isinstance(last, GarmentIs) and last.state == "missing"
 

@@ -28,8 +28,8 @@ def spoken_of(clause: Clause, telling: Telling) -> None:
         telling.who, telling.begun, telling.last, telling.planned = (horses[0],), True, "horse", True
 
 
-def of_somebody_ill(clause: Clause) -> bool:
-    """As in "mon fils a de la fièvre": who is told of by "il" behind it."""
+def of_kin(clause: Clause) -> bool:
+    """As in "mon fils a de la fièvre": told of somebody's people, and "il" behind it is one of them."""
     return clause.told and not (clause.horses or clause.pieces) and some_mean(clause.items[:2], "kin")
 
 

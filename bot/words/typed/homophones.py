@@ -7,7 +7,8 @@ from bot.words.lookup.lexicon import Lexicon
 from bot.words.lookup.names import Roster
 from bot.words.lookup.tokens import Token
 
-SLIPS = frozenset(("an", "its", "to", "1", "2", "rest", "of"))
+SLIPS = frozenset(("an", "its", "to", "1", "2", "rest", "of", "ill"))
+SAID_TO_BE = frozenset(("is", "'s", "are", "looks", "seems", "very"))
 HIS = frozenset(("his", "her", "the", "its", "my"))
 VOWELS = "aeiou"
 THINGS = frozenset(("strap", "body", "colour", "any adjective", "one", "animal"))  # "its wet neck"
@@ -43,6 +44,8 @@ def as_meant(tokens: list[Token], lexicon: Lexicon, roster: Roster) -> list[Toke
             found.append(token._replace(text="too"))
         elif token.text == "of" and _taken_off(tokens, texts, at, lexicon):
             found.append(token._replace(text="off"))
+        elif token.text == "ill" and not SAID_TO_BE.isdisjoint(texts[:at][-1:]):
+            found.append(token._replace(text="unwell"))  # "Otto is ill text the vet": no "I'll"
         elif token.text == "rest" and _of_the_others(texts, at, lexicon):
             found.extend((token._replace(text="the"), token))
         else:
