@@ -67,7 +67,7 @@ MAY_BE_UNTOLD = NO_NEWS | WISHES | {"some day", "yesterday"}
 THEN = frozenset(("long ago", "yesterday"))
 ROUTINE = ROUND | CLIPS | {"swapped", "put right"}
 WHEREABOUTS = frozenset(("place stall", "place field", "work", "worked"))
-ASKED = (Item("?", "?", mark=True),)
+ASKED = Item("?", "?", mark=True)
 LONGEST = 8000  # characters; more is no report from a barn
 
 
@@ -106,7 +106,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     command = text.lstrip().startswith("/")
     placed, graves = not items.means.isdisjoint(SEEN_THERE), not items.means.isdisjoint(DANGER)
     told: list[Item] = []  # without what was asked or is of something else: "anyone in the barn? Pip is sweating"
-    untold: list[Sequence[Item]] = []  # sentences with a word of danger that told nothing
+    untold: list[tuple[Sequence[Item], bool]] = []  # sentences with a word of danger that told nothing
     for sentence, marked in sentences(items):
         before = len(telling.events)
         tells = _read_thoughts(sentence, telling, marked=marked, asking=marked or command)
@@ -114,7 +114,7 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
             told.extend(sentence)
             telling.about_one(before, seen_where(sentence))
         if graves and not tells:
-            untold.append([*sentence, *ASKED[:marked]])
+            untold.append((sentence, marked))
     if placed and telling.events:
         telling.about_one(0, seen_where(told))
     if telling.events or telling.ask is not None:
@@ -122,11 +122,8 @@ def _read(text: str, tokens: list[Token], language: str, telling: Telling) -> He
     events = last_words(telling) if telling.events else ()
     ask = telling.settled_ask()
     if not events and ask is None:
-        grave = (
-            None
-            if any(sentence[-1] in ASKED and asks(sentence[:-1], marked=False) for sentence in untold)
-            else danger(items)
-        )
+        asked = any(marked and asks(sentence, marked=False) for sentence, marked in untold)
+        grave = None if asked else danger(items)
         if grave:
             return Heard(text, events=(grave,))
         ask = who_shivers(items, telling.roster)
@@ -147,10 +144,13 @@ def _read_thoughts(sentence: Sequence[Item], telling: Telling, *, marked: bool, 
     return (len(telling.events), telling.ask) != before
 
 
-def _tell_danger(untold: Sequence[Sequence[Item]], telling: Telling) -> None:
+def _tell_danger(untold: Sequence[tuple[Sequence[Item], bool]], telling: Telling) -> None:
     """Shivering or illness that no grammar caught, beside what other sentences tell."""
-    for sentence in untold:
-        seen = None if undoes(sentence) or telling.text.lstrip().startswith("¿") else danger(sentence)
+    if telling.text.lstrip().startswith("¿"):
+        return
+    for sentence, marked in untold:
+        said = [*sentence, ASKED] if marked else sentence
+        seen = None if undoes(said) else danger(said)
         if seen is not None:
             telling.say(seen)
 

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Container, Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cache, cached_property
+from itertools import takewhile
 from operator import attrgetter
 from typing import TYPE_CHECKING
 
@@ -144,6 +145,16 @@ def all_mean(items: Iterable[Item], *meanings: str) -> bool:
         if item.means.isdisjoint(meanings):
             return False
     return True
+
+
+def since_mark(items: Sequence[Item], at: int, reach: int) -> list[Item]:
+    """What stands before a place, from the last mark on. reach: words looked at, so that time is linear."""
+    return list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - reach) : at])))[::-1]
+
+
+def names_nothing(item: Item) -> bool:
+    """Whether a word names no horse, nobody and no piece, and is neither a number nor a mark."""
+    return not (item.horses or item.person or item.piece is not None or item.mark or item.number is not None)
 
 
 def predicate(item: Item) -> bool:

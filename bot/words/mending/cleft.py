@@ -2,9 +2,8 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, PAUSE, Item, all_mean, places, predicate, some_mean
+from bot.words.lookup.items import NOTHING, PAUSE, Item, all_mean, places, predicate, since_mark, some_mean
 
 PICKED = frozenset(("relative", "i"))
 DENIALS = frozenset(("not",))
@@ -46,7 +45,7 @@ def _not_that_but_this(items: Sequence[Item]) -> list[Item]:
 def _other_at_last(items: Sequence[Item]) -> Sequence[Item]:
     """As in "el que tiembla no es Max, es Lune": as "el que tiembla es Lune"."""
     for at in places(items, DENIALS):
-        before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))
+        before = since_mark(items, at, REACH)
         one = next((k for k in range(at + 1, min(len(items), at + 3)) if items[k].horses), len(items))
         other = next((k for k in range(one + 1, min(len(items), one + REACH)) if items[k].horses), len(items))
         told = any(predicate(i) for i in before) and some_mean(before, "relative")

@@ -28,9 +28,8 @@ def earlier_on(items: Sequence[Item]) -> Sequence[Item]:
 
 
 def _beside_what_is_done(items: Sequence[Item], at: int) -> bool:
-    before = list(takewhile(_in_its_clause, reversed(items[max(0, at - REACH) : at])))
-    behind = list(takewhile(_in_its_clause, items[at + 1 : at + 1 + REACH]))
-    beside = [*before[::-1], *behind]
+    before = takewhile(_in_its_clause, reversed(items[max(0, at - REACH) : at]))
+    beside = [*before, *takewhile(_in_its_clause, items[at + 1 : at + 1 + REACH])]
     to_come = some_mean(beside, "afterwards", "keep", "if", "when", *SAYS, *TO_COME)
     deeds = [item for item in beside if item.has(*DONE)]
     return not to_come and bool(deeds) and all(map(_done, deeds))

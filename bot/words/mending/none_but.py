@@ -1,9 +1,8 @@
 """All denied but one: "nobody is sweating except Maple" is as "nobody is sweating, Maple is"."""
 
 from collections.abc import Sequence
-from itertools import takewhile
 
-from bot.words.lookup.items import PAUSE, WETNESS, Item, meanings_of, places, predicate, some_mean
+from bot.words.lookup.items import PAUSE, WETNESS, Item, meanings_of, places, predicate, since_mark, some_mean
 from bot.words.mending.cleft import IS
 from bot.words.thoughts.clauses import soft
 
@@ -29,7 +28,7 @@ def none_but(items: Sequence[Item]) -> list[Item]:
 def _denied_of_all(items: Sequence[Item], at: int) -> Item | None:
     """What is said of nobody right before this place: "nobody is sweating", "none of the horses are cold"."""
     behind = at - 1 if at and items[at - 1].text == "," else at
-    before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, behind - REACH) : behind])))[::-1]
+    before = since_mark(items, behind, REACH)
     if meanings_of(before).isdisjoint(NOBODY) or any(i.horses or i.piece is not None for i in before):
         return None
     nobody = some_mean(before, "neither", *OF_THEM)

@@ -4,32 +4,28 @@ from collections.abc import Sequence
 
 from bot.words.lookup.items import PAUSE, Item, places, predicate, some_mean
 from bot.words.mending.also import paused_at_also
-from bot.words.mending.another import DEEDS, led, tells_of_another, told_at_once, whole_before
+from bot.words.mending.another import DEEDS, DONE, led, tells_of_another, told_at_once, whole_before
 from bot.words.mending.meanwhile import told_meanwhile
 
 LEADS = (
     "on", "off", "of", "in", "toward", "beside", "between", "and", "or", "but", "not", "relative", "what", "when", "if",
     "subject", "i", "said", "plan", "her", "article", "like", "compares", "with", "for another", "after", "too", "is",
-    "all", "both", "except", "keep", "brought", *DEEDS,
+    "all", "both", "except", "keep", *DONE,
 )  # fmt: skip
 PRONOUNS = frozenset(("la", "lo", "le", "l'", "lui"))
 WHOLE = 4  # words of a thought: "I got a medal"
-DONE, BROUGHT = frozenset(DEEDS), frozenset(("brought",))
 
 
 def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
     """The items with a pause before each thought of another horse that follows a whole one without a mark."""
     items = told_meanwhile(paused_at_also(items))
     named = {at for at, item in enumerate(items) if item.horse or item.piece is not None}
-    begins = named.union(places(items, DONE), places(items, BROUGHT))
+    begins = named.union(places(items, DONE))
     found: list[Item] = []
     end = 0
     for at in sorted(begins):
-        if (
-            at
-            and not items[at - 1].mark
-            and (_another(items, at) or _done_to_her(items, at) or _behind_a_thing(items, at))
-        ):
+        follows = at and not items[at - 1].mark
+        if follows and any(begins_here(items, at) for begins_here in (_another, _done_to_her, _behind_a_thing)):
             found.extend((*items[end:at], PAUSE))
             end = at
     return [*found, *items[end:]] if end else items
@@ -37,7 +33,7 @@ def paused_where_another_begins(items: Sequence[Item]) -> Sequence[Item]:
 
 def _another(items: Sequence[Item], at: int) -> bool:
     """Whether what begins here is told of none of those before it, of whom all is said."""
-    if items[at].has(*BROUGHT) and not (items[at].horse or items[at].has(*DONE) or led(items, at)):
+    if items[at].has("brought") and not (items[at].horse or items[at].has(*DEEDS) or led(items, at)):
         return False
     before = whole_before(items[:at])
     return bool(before) and tells_of_another(before, items, at) and not _leads_to(items, at, before)
@@ -56,7 +52,7 @@ def _done_to_her(items: Sequence[Item], at: int) -> bool:
     """As in "June is cold brought her in", "June tiene frío la metí": right behind how she is, what was done."""
     last, behind = items[at - 1], items[at + 1 : at + 2]
     how = (predicate(last) and not last.kinds("state")) or last.has("not any more")
-    if not how or not items[at].has(*DONE, *BROUGHT):
+    if not how or not items[at].has(*DONE):
         return False
     whom = some_mean(behind, "she", "her") or any(i.piece is not None and not i.piece.owners for i in behind)
     whom = whom or not PRONOUNS.isdisjoint(items[at].text.split(" "))

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from bot.words.heard.wits import MESSAGE
-from bot.words.lookup.items import Item, of_a_horse, of_clothes, places, some_mean
+from bot.words.lookup.items import Item, names_nothing, of_a_horse, of_clothes, places, since_mark, some_mean
 from bot.words.mending.another import DONE, told_at_once, whole_before
 from bot.words.thoughts.sentences import REACH
 
@@ -21,9 +21,8 @@ UNDO = frozenset(("undo",))
 ASKS = frozenset(("ask left", "ask drying", "ask forecast", "ask today"))
 NOTHING_MORE = frozenset(("stopped", "place field", "link", "weather", "sky"))
 HELPS = ("has", "time", "polite", "link", "only", "is")  # between "I" and what I did: "have just"
-BY_ME = frozenset(
-    ("i", "we", "he", "hemos", "ai", "j'", "avons", "puse", "quite")
-)  # in a deed that is one row: "le he puesto"
+# in a deed that is one row: "le he puesto"
+BY_ME = frozenset(("i", "we", "he", "hemos", "ai", "j'", "avons", "puse", "quite"))
 # what may say that it is no news: right before it, or anywhere before it
 LEADS_TO = (
     "said", "tells", "plan", "guess", "what", "question", "not", "like", "compares", "relative", "habit", "afterwards",
@@ -88,7 +87,7 @@ def _done_to_one(items: Sequence[Item], at: int) -> bool:
 
 def _by_nobody_named(items: Sequence[Item], at: int) -> bool:
     """As in "(the tap froze again) brought Fig in"; not in "could somebody bring Fig in", "Ruth brought Fig in"."""
-    before = _since_mark(items, at)
+    before = since_mark(items, at, REACH)
     asked = some_mean(before, "plan", "question", "afterwards", "please")
     return bool(before) and not (asked or before[-1].person or before[-1].has("i", "she", "kin", "is", "has", "helper"))
 
@@ -103,10 +102,6 @@ def _found(items: Sequence[Item], at: int) -> bool:
         return told_at_once(items, last)
     said = items[at + 1 : at + 3]
     return piece is not None and len(said) > 1 and said[0].has("is") and of_clothes(said[1])
-
-
-def _since_mark(items: Sequence[Item], at: int) -> list[Item]:
-    return list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
 
 
 def _talk_goes_on(items: Sequence[Item], at: int) -> bool:
@@ -146,13 +141,12 @@ def _enough(said: Sequence[Item]) -> bool:
 
 def _unheard(item: Item) -> bool:
     """A noun or a verb that no table knows: "(the) gate", "(who) wants", "(ahora) paro"."""
-    named = item.horses or item.person or item.piece is not None or item.number is not None or item.mark
-    return item.known and not named and item.means <= NOTHING_MORE
+    return item.known and names_nothing(item) and item.means <= NOTHING_MORE
 
 
 def _follows_talk(items: Sequence[Item], at: int) -> bool:
     """Whether what stands before it, up to a mark, is a thought of its own, of no horse, and does not lead to it."""
-    before = _since_mark(items, at)
+    before = since_mark(items, at, REACH)
     if items[at].has(*ASKS):
         return len(before) >= WHOLE
     few = len(before) < WHOLE and not (items[at].has(*DONE) and _enough(before))

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import takewhile
 
-from bot.words.lookup.items import NOTHING, Item, all_mean, some_mean
+from bot.words.lookup.items import NOTHING, Item, all_mean, since_mark, some_mean
 from bot.words.named.weatherlike import clothing
 
 OTHERS = frozenset(("kin", "animal", "elsewhere", "they have", "at somebody's"))
@@ -48,7 +48,7 @@ def _somebody(before: Sequence[Item]) -> bool:
 
 def _before(items: Sequence[Item], at: int) -> list[Item]:
     """The words of the thought that end here; those before a pause too, where only small words stand behind it."""
-    said = list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
+    said = since_mark(items, at, REACH)
     pause = at - len(said) - 1
     if pause > 0 and items[pause].text not in ENDS and all_mean(said, *SMALL):
         return [*takewhile(lambda i: not i.mark, reversed(items[max(0, pause - REACH) : pause])), *said]

@@ -67,9 +67,8 @@ def _in_a_story(items: Sequence[Item], at: int) -> bool:
         if "story" in items[k].means:
             before = items[max(0, k - REACH // 2) : k]
             told_in = some_mean(before, "reads", "done", "in") and some_mean(before, "article", "my")
-            hero = (
-                at > 1 and items[at - 1].has("article") and items[at].raw[:1].islower()
-            )  # "al final el pirata tiembla"
+            # "al final el pirata tiembla"
+            hero = at > 1 and items[at - 1].has("article") and items[at].raw[:1].islower()
             return told_in and (hero or not some_mean(items[at + 1 : at + REACH], *DANGER))
     return False
 

@@ -5,7 +5,7 @@ from functools import cache
 from itertools import takewhile
 
 from bot.words.lookup.gender import of_another_sex
-from bot.words.lookup.items import NOTHING, WETNESS, Item, predicate, some_mean
+from bot.words.lookup.items import NOTHING, WETNESS, Item, names_nothing, predicate, some_mean
 from bot.words.lookup.lexicon import everyday
 from bot.words.named.food import food
 from bot.words.named.weatherlike import SKY, clothing, said_first, sure_sign, well
@@ -34,9 +34,8 @@ def told_apart(items: Sequence[Item], at: int) -> bool:
         return True  # "la manta negra", "black rug": a colour, not the mare
     if before.text == "que" and items[at].has(*SKY) and any(i.mark or i.text in MORE for i in items[at + 1 : at + 2]):
         return True  # "qué brisa más fría", "¡qué trueno!"
-    there_is = before.has("brings weather") and not some_mean(
-        items[at + 1 : at + 2], "relative"
-    )  # "ya caramel qui est …"
+    # not "ya caramel qui est …"
+    there_is = before.has("brings weather") and not some_mean(items[at + 1 : at + 2], "relative")
     if there_is and (items[at].has("weather") or not _alive(items[at + 1 : at + REACH])):
         return True  # "viene lluvia"
     if items[at + 1 : at + 2] and items[at + 1].text == "of" and wordlike(items[at]):
@@ -85,7 +84,7 @@ def _some_such(items: Sequence[Item], at: int) -> bool:
 
 
 def _tells_what_like(item: Item) -> bool:
-    plain = item.known and not (item.means or item.horses or item.person or item.mark or item.number is not None)
+    plain = item.known and not item.means and names_nothing(item)
     return plain or (item.has("any adjective", "young") and not predicate(item))
 
 
@@ -94,7 +93,7 @@ def _of_such(behind: Sequence[Item]) -> bool:
     if len(behind) < 2 or not behind[1].has("is", "was"):
         return False
     noun = behind[0]
-    plain = not (noun.means or noun.horses or noun.person or noun.pieces or noun.mark or noun.number is not None)
+    plain = names_nothing(noun) and not (noun.means or noun.pieces)
     return plain and noun.known and noun.raw.islower() and noun.text.isalpha()
 
 
@@ -112,13 +111,9 @@ def _may_describe(item: Item, behind: Item) -> bool:
 def _attribute(items: Sequence[Item], at: int) -> bool:
     """As in "wet moss is", "the cold ember was", "damp patch on the wall": how it is before it, the verb behind."""
     behind = items[at + 1] if at + 1 < len(items) else NOTHING
-    opens = at == 1 or (
-        at > 1
-        and (
-            items[at - 2].mark
-            or (items[at - 2].has("article", "and") and not items[at - 2].has("is"))  # Spanish "esta"
-        )
-    )
+    opener = items[at - 2] if at > 1 else NOTHING
+    led = opener.has("article", "and") and not opener.has("is")  # Spanish "esta" may be either
+    opens = at == 1 or opener.mark or led
     return opens and items[at - 1].has(*WETNESS, "everyday cold", "everyday hot") and behind.has("is", "on", "of")
 
 

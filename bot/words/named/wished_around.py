@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from itertools import accumulate, takewhile
 
-from bot.words.lookup.items import Item, named_near, some_mean
+from bot.words.lookup.items import Item, named_near, since_mark, some_mean
 from bot.words.lookup.lexicon import Lexicon
 
 WISHED = frozenset(("do not rug", "rug again"))
@@ -22,7 +22,7 @@ def wished_around(items: Sequence[Item], lexicon: Lexicon) -> list[Item]:
         first = at
         while first and items[first - 1].has(*SMALL):
             first -= 1
-        before = list(takewhile(lambda i: not i.mark, reversed(items[max(0, first - NEAR) : first])))[::-1]
+        before = since_mark(items, first, NEAR)
         if not some_mean(before, *WANTS):
             continue
         behind = at + len(list(takewhile(lambda i: i.horses or i.has(*SMALL), items[at:])))

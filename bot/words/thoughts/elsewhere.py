@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import takewhile
 
 from bot.barn import Barn
-from bot.words.lookup.items import Item, all_mean, places, predicate, some_mean
+from bot.words.lookup.items import Item, all_mean, places, predicate, since_mark, some_mean
 from bot.words.lookup.tokens import words
 from bot.words.thoughts.clauses import soft
 from bot.words.thoughts.sentences import ENDS
@@ -64,7 +64,7 @@ def _seen_in_a_tale(items: Sequence[Item], at: int) -> bool:
 def _only_some(items: Sequence[Item], at: int, barn: Barn) -> bool:
     """As in "saw three ponies"; not in "our three", nor in "two ponies coughing", said first, where there are two."""
     begins = _determined(items, at)
-    before = _thought_before(items, begins)
+    before = since_mark(items, begins, REACH)
     if begins == at or any(i.has("article", "my") and not i.has("of") for i in before[-1:]):
         return False
     species = "pony" if items[at].has("ponies") else ""
@@ -86,11 +86,6 @@ def _determined(items: Sequence[Item], at: int) -> int:
     return begins
 
 
-def _thought_before(items: Sequence[Item], at: int) -> list[Item]:
-    """The words of the same thought that stand before this place."""
-    return list(takewhile(lambda i: not i.mark, reversed(items[max(0, at - REACH) : at])))[::-1]
-
-
 def _we_have(before: Sequence[Item]) -> bool:
     """As in "on a", "tenemos", "we've got"."""
     near = before[-3:]
@@ -100,7 +95,7 @@ def _we_have(before: Sequence[Item]) -> bool:
 
 def _of_others(items: Sequence[Item], at: int, barn: Barn, owned: Mapping[str, tuple[str, ...]]) -> bool:
     """As in "ses poneys", "my cousin's ponies", "mes voisins ont un poney", "les chevaux du voisin"."""
-    before = _thought_before(items, _determined(items, at))
+    before = since_mark(items, _determined(items, at), REACH)
     if before and before[-1].has("her"):
         return True
     if _they_have(before, items[at]) or (_owner_before(before, barn) and not _keeps(before, items[at], barn, owned)):
@@ -147,9 +142,9 @@ def _of_another_place(items: Sequence[Item], at: int, barn: Barn) -> bool:
 
 def _leading(items: Sequence[Item], at: int) -> list[Item]:
     """The words of this thought before the place, and of the one before it where that only says where."""
-    before = _thought_before(items, at)
+    before = since_mark(items, at, REACH)
     pause = at - len(before) - 1
-    where = _thought_before(items, pause) if pause > 0 and items[pause].text in (",", ":") else []
+    where = since_mark(items, pause, REACH) if pause > 0 and items[pause].text in (",", ":") else []
     only = bool(where) and where[0].has(*PLACED) and not any(i.horses or predicate(i) for i in where)
     there = only or _told_of_them(where)
     return [*where, *before] if there and all(map(soft, before)) else before

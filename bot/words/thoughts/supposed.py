@@ -1,6 +1,6 @@
 """Clauses that are no news: a condition, what is still to come, what was said before, what is long over."""
 
-from bot.words.lookup.items import all_mean, predicate, some_mean
+from bot.words.lookup.items import all_mean, names_nothing, predicate, some_mean
 from bot.words.thoughts.clauses import Clause
 from bot.words.thoughts.no_report import MAY_BLOCK, no_report, of_its_youth
 
@@ -96,8 +96,7 @@ def _of_something_else(clause: Clause) -> bool:
     theirs = clause.has("kin", "thing", "visitor", "shop", "animal", "broken")
     if theirs or (opens.has("i") and not opens.has("subject", "my")):
         return True
-    unheard = (i for i in clause.items if i.known and not (i.means or i.mark or i.person or i.number is not None))
-    return not clause.has("afterwards") and any(unheard)
+    return not clause.has("afterwards") and any(i.known and not i.means and names_nothing(i) for i in clause.items)
 
 
 def _done_before(clause: Clause) -> bool:

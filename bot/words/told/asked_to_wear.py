@@ -57,16 +57,5 @@ def needs_tonight(items: Sequence[Item], telling: Telling) -> Asked | None:
     if not some_mean(items, "needs") or len(horses) != 1 or not horses[0].horse or not some_mean(items, "ahead"):
         return None
     worn = any(i.piece or i.has("brings weather", "nothing") for i in items)
-    small = (
-        "ahead",
-        "ask tonight",
-        "ask wearing",
-        "plan",
-        "afterwards",
-        "habit",
-        "brings weather",
-        "nothing",
-        "on",
-        "has",
-    )
-    return Asked("today", horse=horses[0].horses[0]) if worn and plainly(items, *small, "helper") else None
+    small = ("ahead", "ask tonight", "ask wearing", "plan", "afterwards", "habit", "brings weather", "nothing", "on")
+    return Asked("today", horse=horses[0].horses[0]) if worn and plainly(items, *small, "has", "helper") else None

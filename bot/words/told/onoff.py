@@ -49,9 +49,8 @@ def mode_of(items: Sequence[Item], at: int) -> str:
     if verb is not None and verb.has("had") and not (_given_to_one(before, verb) or _given_hers(items, at)):
         verb = None  # "gave her sheet a good rolling"
     goes_on = following is not None and following.has("on") and not following.has("off")
-    goes_on = goes_on and any(
-        i.piece for i in before
-    )  # "stable rug off heavy on", "took off the liner and left hers on"
+    # "stable rug off heavy on", "took off the liner and left hers on"
+    goes_on = goes_on and any(i.piece for i in before)
     if verb is not None and verb.has("took off") and not (goes_on and some_mean(_since_pause(before), "and")):
         return "" if verb.has("either way") and following is not None and following.has("on") else "off"
     off = (following is not None and following.has("off")) or some_mean(_since_pause(before)[-3:], "off")

@@ -230,9 +230,8 @@ def _found_again(reading: Reading, at: int) -> bool:
 
 
 def _about_piece(reading: Reading, at: int) -> bool:
-    its = reading.latest == "piece" and some_mean(
-        reading.items[at - 1 : at], "is"
-    )  # "her medium is damp along the back"
+    # "her medium is damp along the back"
+    its = reading.latest == "piece" and some_mean(reading.items[at - 1 : at], "is")
     body = not its and some_mean(reading.items[at + 1 : at + 2], "body")
     if body or felt_dry_below(reading.items, at, reading.telling.heard):
         return False  # "felt under the blanket, all wet shoulder"

@@ -223,9 +223,8 @@ def read_state(reading: Reading, at: int, pieces: Sequence[Piece]) -> None:
     if _of_people(reading, pieces) or (clause.has("elsewhere") and not any(piece.owners for piece in pieces)):
         return  # "au chantier, la bâche est déchirée"
     it = bool(item.kinds("state")) and not item.has("state found")
-    it = it and any(
-        i.has("it") and not i.has("first") for i in clause.items[:at]
-    )  # "my good coats ripped, caught it" is of no rug
+    # "my good coats ripped, caught it" is of no rug
+    it = it and any(i.has("it") and not i.has("first") for i in clause.items[:at])
     weather = telling.piece == telling.put_on and _of_the_sky(clause.items, at)
     if not pieces and came_off_for_it(clause, telling, item):
         spoken = cast("Piece", telling.spoken)

@@ -5,7 +5,7 @@ from itertools import dropwhile
 
 from bot.words.heard.genders import GENDERS
 from bot.words.lookup.gender import shown_gender
-from bot.words.lookup.items import WETNESS, Item, of_rugs, predicate, some_mean
+from bot.words.lookup.items import WETNESS, Item, names_nothing, of_rugs, predicate, some_mean
 from bot.words.lookup.spoken_french import VOWELS
 from bot.words.named.weatherlike import clothing
 from bot.words.thoughts.around import OF_HORSE
@@ -108,7 +108,7 @@ def thing_ahead(items: Sequence[Item], at: int) -> bool:
 
 def _nothing_heard(item: Item) -> bool:
     nowhere = item.means <= {"place field", "place stall", "work"}  # "se ha roto la manguera"
-    return nowhere and not (item.horses or item.piece or item.mark or item.person or item.number is not None)
+    return nowhere and names_nothing(item)
 
 
 def may_be_its(before: str, items: Sequence[Item], at: int) -> bool:
